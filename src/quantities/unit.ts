@@ -1,0 +1,82 @@
+/**
+ * Units: what each symbol means, as a factor to the coherent set (g, L, mol, kJ, K) and a dimension.
+ * A new unit is one line in `table`; a compound such as "kJ/(kg·K)" is read from its parts.
+ * Source: BIPM, The International System of Units, 9th edition (2019), prefixes and litre; the US gallon and the
+ * avoirdupois pound are exact by definition (NIST Special Publication 811, appendix B).
+ */
+import Decimal from 'decimal.js';
+
+type Base = 'g' | 'L' | 'mol' | 'kJ' | 'K' | 's' | 'm';
+
+/** Exponent of each base unit; an absent one is 0. */
+export type Dimension = Readonly<Partial<Record<Base, number>>>;
+
+type Meaning = { readonly factor: Decimal; readonly dimension: Dimension };
+
+const of = (factor: string, dimension: Dimension): Meaning => ({ factor: new Decimal(factor), dimension });
+
+const table = {
+  '1': of('1', {}),
+  '%': of('0.01', {}),
+  g: of('1', { g: 1 }),
+  mg: of('0.001', { g: 1 }),
+  kg: of('1000', { g: 1 }),
+  lb: of('453.59237', { g: 1 }),
+  L: of('1', { L: 1 }),
+  mL: of('0.001', { L: 1 }),
+  'US gal': of('3.785411784', { L: 1 }),
+  mol: of('1', { mol: 1 }),
+  mmol: of('0.001', { mol: 1 }),
+  kJ: of('1', { kJ: 1 }),
+  K: of('1', { K: 1 }),
+  s: of('1', { s: 1 }),
+  min: of('60', { s: 1 }),
+  h: of('3600', { s: 1 }),
+  days: of('86400', { s: 1 }),
+  m: of('1', { m: 1 }),
+} as const satisfies Record<string, Meaning>;
+
+type Simple = keyof typeof table;
+
+/** A unit symbol: one of the table, one over another, or one over a product in brackets. */
+export type Unit = Simple | `${Simple}/${Simple}` | `${Simple}/(${Simple}·${Simple})`;
+
+const simple = (symbol: string): Meaning => {
+  const meaning = (table as Record<string, Meaning>)[symbol];
+  if (!meaning) throw new Error(`no such unit: ${symbol}`);
+  return meaning;
+};
+
+const combined = (a: Dimension, b: Dimension, sign: 1 | -1): Dimension => {
+  const sum: Partial<Record<Base, number>> = { ...a };
+  for (const [base, exponent] of Object.entries(b) as [Base, number][]) {
+    const total = (sum[base] ?? 0) + sign * exponent;
+    if (total === 0) delete sum[base];
+    else sum[base] = total;
+  }
+  return sum;
+};
+
+/** Dimension of a product (`sign` 1) or quotient (`sign` −1). */
+export const combine = combined;
+
+/** What a unit means. @example meaningOf('mg/L').factor // 0.001 (g/L) */
+export function meaningOf(unit: Unit): Meaning {
+  const [over, under] = unit.split('/') as [string, string | undefined];
+  const top = simple(over);
+  if (under === undefined) return top;
+  return under
+    .replace(/[()]/g, '')
+    .split('·')
+    .map(simple)
+    .reduce(
+      (whole, part) => ({
+        factor: whole.factor.div(part.factor),
+        dimension: combined(whole.dimension, part.dimension, -1),
+      }),
+      top,
+    );
+}
+
+export const sameDimension = (a: Dimension, b: Dimension): boolean =>
+  Object.keys(combined(a, b, -1)).length === 0;

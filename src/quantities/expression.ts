@@ -1,0 +1,145 @@
+/**
+ * A formula as data: it is computed, differentiated and printed from the one expression, so that the working a person
+ * reads can never differ from what was computed.
+ */
+import Decimal from 'decimal.js';
+import type { Figure, Slope } from './figure.ts';
+import { combine, type Dimension, meaningOf, sameDimension, type Unit } from './unit.ts';
+
+export type Expression =
+  | { readonly op: 'number'; readonly value: Decimal }
+  | { readonly op: 'figure'; readonly figure: Figure }
+  | { readonly op: 'sum'; readonly terms: readonly Expression[] }
+  | { readonly op: 'difference'; readonly from: Expression; readonly less: Expression }
+  | { readonly op: 'product'; readonly factors: readonly Expression[] }
+  | { readonly op: 'quotient'; readonly over: Expression; readonly under: Expression }
+  | {
+      /** A value read from a table or a solver at `at`, with its slope there, both in the units named. */
+      readonly op: 'reading';
+      readonly table: string;
+      readonly at: Expression;
+      readonly value: Decimal;
+      readonly unit: Unit;
+      readonly slope: Decimal;
+    };
+
+/** A figure, an expression, or an exact pure number such as the 2 of "copper takes two". */
+export type Operand = Figure | Expression | number;
+
+export const expression = (operand: Operand): Expression => {
+  if (typeof operand === 'number') return { op: 'number', value: new Decimal(operand) };
+  return 'op' in operand ? operand : { op: 'figure', figure: operand };
+};
+
+export const plus = (...terms: Operand[]): Expression => ({ op: 'sum', terms: terms.map(expression) });
+export const minus = (from: Operand, less: Operand): Expression => ({
+  op: 'difference',
+  from: expression(from),
+  less: expression(less),
+});
+export const times = (...factors: Operand[]): Expression => ({
+  op: 'product',
+  factors: factors.map(expression),
+});
+export const over = (top: Operand, under: Operand): Expression => ({
+  op: 'quotient',
+  over: expression(top),
+  under: expression(under),
+});
+
+/** Value in coherent units (g, L, mol, kJ, K), its dimension, and its slope against every origin of uncertainty. */
+export type Evaluated = {
+  readonly value: Decimal;
+  readonly dimension: Dimension;
+  readonly slopes: ReadonlyMap<string, Slope>;
+};
+
+const scaled = (slopes: ReadonlyMap<string, Slope>, factor: Decimal): Map<string, Slope> =>
+  new Map([...slopes].map(([origin, s]) => [origin, { ...s, slope: s.slope.times(factor) }]));
+
+const merged = (a: ReadonlyMap<string, Slope>, b: ReadonlyMap<string, Slope>): Map<string, Slope> => {
+  const all = new Map(a);
+  for (const [origin, s] of b) {
+    const before = all.get(origin);
+    all.set(origin, before ? { ...s, slope: before.slope.plus(s.slope) } : s);
+  }
+  return all;
+};
+
+const added = (a: Evaluated, b: Evaluated, sign: 1 | -1): Evaluated => {
+  if (!sameDimension(a.dimension, b.dimension)) throw new Error('terms of a sum differ in unit');
+  return {
+    value: a.value.plus(b.value.times(sign)),
+    dimension: a.dimension,
+    slopes: merged(a.slopes, scaled(b.slopes, new Decimal(sign))),
+  };
+};
+
+const multiplied = (a: Evaluated, b: Evaluated): Evaluated => ({
+  value: a.value.times(b.value),
+  dimension: combine(a.dimension, b.dimension, 1),
+  slopes: merged(scaled(a.slopes, b.value), scaled(b.slopes, a.value)),
+});
+
+const divided = (a: Evaluated, b: Evaluated): Evaluated => {
+  const value = a.value.div(b.value);
+  return {
+    value,
+    dimension: combine(a.dimension, b.dimension, -1),
+    slopes: merged(
+      scaled(a.slopes, new Decimal(1).div(b.value)),
+      scaled(b.slopes, value.div(b.value).negated()),
+    ),
+  };
+};
+
+/** Throws when units do not fit: a formula that does not come out in its unit is a programmer's error. */
+export function evaluate(e: Expression): Evaluated {
+  switch (e.op) {
+    case 'number':
+      return { value: e.value, dimension: {}, slopes: new Map() };
+    case 'figure': {
+      const { factor, dimension } = meaningOf(e.figure.unit);
+      return { value: e.figure.value.times(factor), dimension, slopes: e.figure.slopes };
+    }
+    case 'sum':
+      return e.terms.map(evaluate).reduce((a, b) => added(a, b, 1));
+    case 'difference':
+      return added(evaluate(e.from), evaluate(e.less), -1);
+    case 'product':
+      return e.factors.map(evaluate).reduce(multiplied);
+    case 'quotient':
+      return divided(evaluate(e.over), evaluate(e.under));
+    case 'reading': {
+      const { factor, dimension } = meaningOf(e.unit);
+      return {
+        value: e.value.times(factor),
+        dimension,
+        slopes: scaled(evaluate(e.at).slopes, e.slope.times(factor)),
+      };
+    }
+  }
+}
+
+/** The figures that stand in a formula, each once, in the order in which they are read. */
+export function figuresIn(e: Expression): Figure[] {
+  const parts = (): Figure[] => {
+    switch (e.op) {
+      case 'number':
+        return [];
+      case 'figure':
+        return [e.figure];
+      case 'sum':
+        return e.terms.flatMap(figuresIn);
+      case 'difference':
+        return [...figuresIn(e.from), ...figuresIn(e.less)];
+      case 'product':
+        return e.factors.flatMap(figuresIn);
+      case 'quotient':
+        return [...figuresIn(e.over), ...figuresIn(e.under)];
+      case 'reading':
+        return figuresIn(e.at);
+    }
+  };
+  return [...new Set(parts())];
+}

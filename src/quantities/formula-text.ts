@@ -1,0 +1,30 @@
+/** A formula with the numbers put in, as one line of text. */
+import type { Expression } from './expression.ts';
+import { type DecimalSign, formatNumber, inFormula } from './format.ts';
+
+const binding = { number: 3, figure: 3, reading: 3, product: 2, quotient: 2, sum: 1, difference: 1 } as const;
+
+/** @example formulaText(over(times(2, copper), molarMass)) // '2 × 117.9 g ÷ 63.546 g/mol' */
+export function formulaText(e: Expression, sign: DecimalSign = '.'): string {
+  const inside = (part: Expression, tighter: boolean): string => {
+    const text = formulaText(part, sign);
+    const loose = binding[part.op] < binding[e.op] || (tighter && binding[part.op] === binding[e.op]);
+    return loose ? `(${text})` : text;
+  };
+  switch (e.op) {
+    case 'number':
+      return formatNumber(e.value, e.value.decimalPlaces(), sign);
+    case 'figure':
+      return inFormula(e.figure, sign);
+    case 'sum':
+      return e.terms.map((t) => inside(t, false)).join(' + ');
+    case 'difference':
+      return `${inside(e.from, false)} − ${inside(e.less, true)}`;
+    case 'product':
+      return e.factors.map((f, i) => inside(f, i > 0 && f.op === 'quotient')).join(' × ');
+    case 'quotient':
+      return `${inside(e.over, false)} ÷ ${inside(e.under, true)}`;
+    case 'reading':
+      return `${e.table} at ${formulaText(e.at, sign)}`;
+  }
+}

@@ -1,0 +1,80 @@
+/** A waste that a step gave: what it is, how much, and what is known of what is in it. */
+import * as z from 'zod/mini';
+import {
+  WrittenDensity,
+  WrittenMass,
+  WrittenPercent,
+  WrittenVolume,
+  writtenIn,
+} from '../../quantities/written';
+import { AcidFinding, Finding, MassSpread, PercentSpread, VolumeSpread } from './findings';
+import { Id } from './identity';
+import { Line, Note } from './text';
+
+export const StreamKind = z.enum([
+  'leach-liquor',
+  'barren-liquor',
+  'wash-water',
+  'chloride-test-waste',
+  'ammonia-test-waste',
+  'ceramic-residue',
+  'spent-filters',
+  'soiled-ppe',
+  'spill-absorbent',
+  'treated-slurry',
+  'filtrate',
+  'hydroxide-sludge',
+]);
+
+export const LiquidPart = z.strictObject({
+  volume: WrittenVolume,
+  volumeSpread: z.optional(VolumeSpread),
+  /** As measured; absent means it is worked out. */
+  density: z.optional(WrittenDensity),
+  ph: z.optional(z.strictObject({ value: writtenIn('1'), instrument: z.enum(['paper', 'meter']) })),
+  findings: z.array(Finding).check(z.maxLength(60)),
+  freeAcid: z.array(AcidFinding).check(z.maxLength(20)),
+});
+
+/** Water in a wet solid, as a share of the wet mass. */
+export const Moisture = z.discriminatedUnion('by', [
+  z.strictObject({ by: z.literal('dried-sample'), wet: WrittenMass, dry: WrittenMass }),
+  z.strictObject({ by: z.literal('stated'), percent: WrittenPercent, spread: z.optional(PercentSpread) }),
+  z.strictObject({ by: z.literal('assumed'), low: WrittenPercent, high: WrittenPercent }),
+  z.strictObject({ by: z.literal('not-determined') }),
+]);
+
+export const SolidPart = z.strictObject({
+  wetMass: WrittenMass,
+  massSpread: z.optional(MassSpread),
+  moisture: Moisture,
+  /** The stream whose liquor the wet solid still holds. */
+  holds: z.strictObject({ liquor: z.union([z.literal('not-determined'), Id]) }),
+});
+
+/** Liquid, solid, or both at once (a slurry with its mud weighed); never neither. */
+export const StreamLogged = z
+  .strictObject({
+    kind: z.literal('stream-logged'),
+    v: z.literal(1),
+    streamId: Id,
+    /** Null when it came of no one batch: soiled gloves, a spill. */
+    batchId: z.nullable(Id),
+    stepId: z.nullable(Id),
+    stream: StreamKind,
+    liquid: z.optional(LiquidPart),
+    solid: z.optional(SolidPart),
+    colour: z.optional(Line),
+    /** Layers seen on standing. */
+    layers: z.optional(Line),
+    note: z.optional(Note),
+  })
+  .check(
+    z.refine((body) => body.liquid !== undefined || body.solid !== undefined, 'neither liquid nor solid'),
+  );
+
+export type StreamKind = z.infer<typeof StreamKind>;
+export type LiquidPart = z.infer<typeof LiquidPart>;
+export type Moisture = z.infer<typeof Moisture>;
+export type SolidPart = z.infer<typeof SolidPart>;
+export type StreamLogged = z.infer<typeof StreamLogged>;

@@ -69,8 +69,8 @@ export interface Heading {
 export interface Paragraph {
   readonly kind: 'paragraph';
   readonly text: Text;
-  /** small: notes, 8.5 pt · body: 9.5 pt · large: 13 pt · display: 20 pt bold. */
-  readonly size?: 'small' | 'body' | 'large' | 'display';
+  /** small: notes, 8.5 pt · body: 9.5 pt · large: 12 pt · display: 20 pt bold · code: 54 pt bold, for labels. */
+  readonly size?: 'small' | 'body' | 'large' | 'display' | 'code';
 }
 
 export interface List {
@@ -141,6 +141,12 @@ export interface DrawingBlock {
   readonly caption?: Text;
 }
 
+/** Drawings in a row, as pictograms on a label; those that find no room go on below. */
+export interface DrawingRow {
+  readonly kind: 'drawings';
+  readonly drawings: readonly Drawing[];
+}
+
 /** A state mark in the left margin of its text. */
 export interface MarkLine {
   readonly kind: 'mark';
@@ -169,6 +175,7 @@ export interface Together {
   readonly parts: readonly Block[];
 }
 
+/** 2 pt of ink across the paper. */
 export interface Rule {
   readonly kind: 'rule';
 }
@@ -186,6 +193,7 @@ export type Block =
   | Working
   | Caution
   | DrawingBlock
+  | DrawingRow
   | MarkLine
   | Signatures
   | Columns
@@ -217,8 +225,8 @@ export interface PaperDocument {
   readonly runningHead: string;
   /** Stand at the foot of every page, above each other, left of the page number. */
   readonly footLines: readonly string[];
-  /** How the number of a page reads, e.g. (1, 2) => "page 1 of 2"; absent: no page numbers, as on a label. */
-  readonly pageWords?: (page: number, pages: number) => string;
+  /** How the number of a page reads, e.g. "page {page} of {pages}"; absent: no page numbers, as on a label. */
+  readonly pageWords?: string;
   /** Light grey, across every page, e.g. "draft". */
   readonly watermark?: string;
   readonly parts: readonly Block[];

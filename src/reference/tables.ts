@@ -1,0 +1,109 @@
+/**
+ * The published data, read once and checked against its schema when the app loads; tests do the same.
+ * Values stay decimal strings. Each names its source (sources.json) and whether it was seen there.
+ */
+import * as z from 'zod/mini';
+import atomicWeightsJson from './atomic-weights.json' with { type: 'json' };
+import basesJson from './bases.json' with { type: 'json' };
+import cementationJson from './cementation.json' with { type: 'json' };
+import dissolutionJson from './dissolution.json' with { type: 'json' };
+import enthalpiesJson from './enthalpies.json' with { type: 'json' };
+import evidenceJson from './evidence.json' with { type: 'json' };
+import liquorJson from './liquor.json' with { type: 'json' };
+import metalsJson from './metals.json' with { type: 'json' };
+import nitricAcidJson from './nitric-acid.json' with { type: 'json' };
+import sourcesJson from './sources.json' with { type: 'json' };
+
+const Num = z.string().check(z.regex(/^-?\d+(\.\d+)?$/));
+const Status = z.enum(['verified', 'memory', 'computed', 'common practice']);
+const SourceId = z.enum(Object.keys(sourcesJson) as [keyof typeof sourcesJson, ...(keyof typeof sourcesJson)[]]);
+const told = { source: SourceId, status: Status, note: z.optional(z.string()) };
+
+/** A value with its uncertainty (about 19 times in 20). */
+const Constant = z.strictObject({ value: Num, unit: z.string(), uncertainty: Num, ...told });
+/** A value with the ends between which it lies about 19 times in 20. */
+const Ranged = z.strictObject({ value: Num, low: Num, high: Num, unit: z.string(), ...told });
+const Composed = z.enum(['Cu', 'Ni', 'Zn', 'Fe', 'Ag', 'Pd', 'Pb', 'Sn', 'Ba', 'Al']);
+
+export type Constant = z.infer<typeof Constant>;
+export type Ranged = z.infer<typeof Ranged>;
+export type SourceId = z.infer<typeof SourceId>;
+export type Metal = z.infer<typeof Composed>;
+
+const Source = z.strictObject({ title: z.string(), edition: z.string() });
+export const sources = z.record(SourceId, Source).parse(sourcesJson);
+
+export const atomicWeights = z.record(z.string(), Constant).parse(atomicWeightsJson);
+
+export const nitricAcid = z
+  .strictObject({
+    temperature: z.string(),
+    source: SourceId,
+    uncertainty: Num,
+    unit: z.literal('kg/L'),
+    note: z.string(),
+    rows: z.array(z.strictObject({ percent: Num, density: Num, status: Status })),
+  })
+  .parse(nitricAcidJson);
+
+const MetalData = z.strictObject({
+  name: z.string(),
+  chargeInNitrate: Num,
+  hydroxideTaken: Num,
+  solid: z.nullable(z.string()),
+  ...told,
+});
+export const metals = z.record(Composed, MetalData).parse(metalsJson);
+export const metalSymbols = Object.keys(metalsJson) as Metal[];
+
+const Base = z.strictObject({
+  name: z.string(),
+  formula: z.string(),
+  hydroxidePerMol: Num,
+  purity: Ranged,
+  excess: Ranged,
+  carbonDioxidePerMol: Num,
+  leaves: z.array(Composed),
+});
+export type BaseId = keyof typeof basesJson;
+export const baseIds = Object.keys(basesJson) as BaseId[];
+export const bases = z
+  .record(z.enum(baseIds as [BaseId, ...BaseId[]]), Base)
+  .parse(basesJson);
+
+export const enthalpies = z.record(z.string(), Constant).parse(enthalpiesJson);
+
+const Routes = z.strictObject({ dilute: z.string(), strong: z.string() });
+export const dissolution = z
+  .strictObject({ ...told, note: z.string(), reactions: z.partialRecord(Composed, Routes) })
+  .parse(dissolutionJson);
+
+export const cementation = z
+  .strictObject({ ...told, reactions: z.strictObject({ Ag: z.string(), Pd: z.string() }) })
+  .parse(cementationJson);
+
+const EvidenceData = z.strictObject({
+  name: z.string(),
+  kind: z.enum(['percent', 'factor', 'plus-minus']),
+  value: Num,
+  ...told,
+});
+export type EvidenceId = keyof typeof evidenceJson;
+export const evidence = z
+  .record(z.enum(Object.keys(evidenceJson) as [EvidenceId, ...EvidenceId[]]), EvidenceData)
+  .parse(evidenceJson);
+
+export const liquor = z
+  .strictObject({
+    heatCapacity: Ranged,
+    waterDensity: Constant,
+    partialVolumes: z.strictObject({ unit: z.literal('cm³/mol'), ...told, values: z.record(z.string(), Num) }),
+    densityFit: z.strictObject({ acid: Num, salt: Num, uncertainty: Num, unit: z.literal('%'), ...told }),
+    gasVolume: Constant,
+    cakeSolids: Ranged,
+    grit: Ranged,
+    baseDemand: Ranged,
+    strongAcidFrom: Constant,
+    moisture: Ranged,
+  })
+  .parse(liquorJson);

@@ -1,0 +1,91 @@
+/**
+ * The eight marks: a state has a word, a shape and a place. Beside its own words a mark is decoration; where it stands
+ * alone, give it a `word`, which screen readers then hear.
+ */
+import type { ComponentChildren } from 'preact';
+import { octagon, seal, wedge } from './mark-shapes.ts';
+import styles from './marks.module.css';
+
+export type MarkKind = 'stop' | 'wrong' | 'due' | 'overdue' | 'unknown' | 'candidate' | 'confirmed' | 'clearance';
+
+export type MarkProps = {
+  readonly kind: MarkKind;
+  /** Only for `due`: share of the time that is left, 0 to 1. */
+  readonly share?: number | undefined;
+  /** Given only when no word stands beside the mark. */
+  readonly word?: string | undefined;
+  /** Side in px; 36 in the left margin. */
+  readonly sizePx?: number | undefined;
+};
+
+const drawings: Readonly<Record<MarkKind, (share: number) => ComponentChildren>> = {
+  stop: () => (
+    <>
+      <path d={octagon(17)} class={styles.stopEdge} />
+      <path d={octagon(14.2)} class={styles.stopFill} />
+      <path d="M9 15h18v6H9z" class={styles.paper} />
+    </>
+  ),
+  wrong: () => (
+    <>
+      <path d="M18 3.4 34 32H2Z" class={styles.wrong} />
+      <path d="M16.2 12.4h3.6v9h-3.6z" class={styles.onMarker} />
+      <circle cx="18" cy="26" r="2.2" class={styles.onMarker} />
+    </>
+  ),
+  due: (share) => (
+    <>
+      <circle cx="18" cy="18" r="15.6" class={styles.line} />
+      <path d={wedge(share, 11)} class={styles.ink} />
+    </>
+  ),
+  overdue: () => (
+    <>
+      <circle cx="18" cy="18" r="17" class={styles.ink} />
+      <path d="M18 7v12l7.5 5.2" class={styles.hands} />
+    </>
+  ),
+  unknown: () => (
+    <>
+      <circle cx="18" cy="18" r="15.6" class={styles.dashed} />
+      <path
+        d="M12.6 14.6c0-3.4 2.4-5.5 5.7-5.5 3.2 0 5.4 1.8 5.4 4.7 0 4-4.9 4.4-4.9 8"
+        class={styles.question}
+      />
+      <circle cx="18.8" cy="26" r="2.1" class={styles.ink} />
+    </>
+  ),
+  candidate: () => (
+    <>
+      <path d={seal(13.4)} class={styles.line} />
+      <circle cx="11.6" cy="18" r="2.2" class={styles.ink} />
+      <circle cx="18" cy="18" r="2.2" class={styles.ink} />
+      <circle cx="24.4" cy="18" r="2.2" class={styles.ink} />
+    </>
+  ),
+  confirmed: () => (
+    <>
+      <path d={seal(14.2)} class={styles.ink} />
+      <path d="m10.6 18.6 5.2 5.2 9.8-11" class={styles.check} />
+    </>
+  ),
+  clearance: () => (
+    <>
+      <path d="M10.4 3h23v30h-23L2.6 25V11Z" class={styles.line} />
+      <circle cx="11.6" cy="18" r="3.4" class={styles.ink} />
+    </>
+  ),
+};
+
+/** A state's mark. @example <Mark kind="due" share={0.3} word="due in 8 min" /> */
+export const Mark = ({ kind, share = 0.25, word, sizePx = 36 }: MarkProps) => (
+  <svg
+    class={styles.mark}
+    width={sizePx}
+    height={sizePx}
+    viewBox="0 0 36 36"
+    {...(word === undefined ? { 'aria-hidden': 'true' as const } : { role: 'img' as const, 'aria-label': word })}
+  >
+    {drawings[kind](share)}
+  </svg>
+);

@@ -1,0 +1,87 @@
+/** The frame of every page: top line, title that takes the focus, what to look at and read, what to touch, the bar. */
+import type { ComponentChildren } from 'preact';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import styles from './page.module.css';
+import { TopLine, type TopLineProps } from './top-line.tsx';
+
+export type PageProps = {
+  readonly title: ComponentChildren;
+  readonly bar: ComponentChildren;
+  readonly children?: ComponentChildren;
+  readonly top?: TopLineProps | undefined;
+  /** Under the title. */
+  readonly second?: ComponentChildren;
+  /** Right of the title, e.g. the days left. */
+  readonly aside?: ComponentChildren;
+  /** Between top line and title: task line and pegs, the octagon of a stop. */
+  readonly above?: ComponentChildren;
+  /** A strip across the very top, such as `<DemoRibbon>`. */
+  readonly ribbon?: ComponentChildren;
+  /** At the thumb, fixed above the bar: the primary block and its doors. */
+  readonly actions?: ComponentChildren;
+  readonly voice?: 'title' | 'question' | undefined;
+  /** `stop` puts the head on red: stop pages and emergency cards only. */
+  readonly tone?: 'paper' | 'stop' | undefined;
+  /** When it changes (the route, the question) focus goes to the title and the page to its start. */
+  readonly focusKey?: string | undefined;
+  /** A task page keeps its head in view of the thumb: no rule of its own. */
+  readonly main?: 'flow' | 'spread' | undefined;
+};
+
+/** Tells the page how high its foot is, so that a focused control scrolls clear of it. */
+function useFootHeight() {
+  const foot = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    const element = foot.current;
+    if (!element || typeof ResizeObserver === 'undefined') return;
+    const root = document.documentElement;
+    const observer = new ResizeObserver(() => root.style.setProperty('--foot', `${element.offsetHeight}px`));
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, []);
+  return foot;
+}
+
+export function Page(props: PageProps) {
+  const title = useRef<HTMLHeadingElement>(null);
+  const foot = useFootHeight();
+  useEffect(() => {
+    window.scrollTo(0, 0);
+    title.current?.focus({ preventScroll: true });
+  }, [props.focusKey]);
+  return (
+    <div class={styles.page}>
+      {props.ribbon}
+      <header class={`${styles.head} ${props.tone === 'stop' ? styles.stop : ''}`}>
+        {props.top && <TopLine {...props.top} />}
+        {props.above}
+        <div class={styles.titleLine}>
+          <h1 ref={title} tabIndex={-1} class={props.voice === 'question' ? styles.question : undefined}>
+            {props.title}
+          </h1>
+          {props.aside !== undefined && <div class={styles.aside}>{props.aside}</div>}
+        </div>
+        {props.second !== undefined && <p class={styles.second}>{props.second}</p>}
+      </header>
+      <main class={`${styles.main} ${props.main === 'spread' ? styles.spread : ''}`}>{props.children}</main>
+      <div class={styles.foot} ref={foot}>
+        {props.actions !== undefined && <div class={styles.actions}>{props.actions}</div>}
+        {props.bar}
+      </div>
+    </div>
+  );
+}
+
+/** A part of a page that keeps the side margin; `rule` draws the 2 px line between parts. */
+export const Part = (props: {
+  readonly children: ComponentChildren;
+  readonly title?: ComponentChildren;
+  readonly rule?: boolean | undefined;
+  /** `edge` lets rows run to the page's edge. */
+  readonly width?: 'margin' | 'edge' | undefined;
+}) => (
+  <section class={`${styles.part} ${props.rule ? styles.rule : ''} ${props.width === 'edge' ? styles.edge : ''}`}>
+    {props.title !== undefined && <h2>{props.title}</h2>}
+    {props.children}
+  </section>
+);

@@ -1,8 +1,8 @@
 /** Published values as figures: each brings its uncertainty and its source into whatever is worked out from it. */
 import Decimal from 'decimal.js';
-import { between, type Figure, given, type Source, within } from '../quantities/figure.ts';
-import type { Unit } from '../quantities/unit.ts';
-import { type Constant, type Ranged, type SourceId, sources } from '../reference/tables.ts';
+import { between, type Figure, given, type Source, within } from '../quantities/figure';
+import type { Unit } from '../quantities/unit';
+import { type Constant, type Ranged, type SourceId, sources } from '../reference/tables';
 
 const decimalsOf = (text: string): number => text.split('.')[1]?.length ?? 0;
 

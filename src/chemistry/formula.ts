@@ -1,9 +1,9 @@
 /** Chemical formulas and reactions as the reference data writes them, and molar masses from atomic weights. */
 import Decimal from 'decimal.js';
-import { type Operand, plus, times } from '../quantities/expression.ts';
-import { type Figure, workedOut } from '../quantities/figure.ts';
-import { atomicWeights } from '../reference/tables.ts';
-import { constant } from './constants.ts';
+import { type Operand, plus, times } from '../quantities/expression';
+import { type Figure, workedOut } from '../quantities/figure';
+import { atomicWeights } from '../reference/tables';
+import { constant } from './constants';
 
 /** Atoms of each element in a formula. */
 export type Composition = ReadonlyMap<string, number>;

@@ -3,8 +3,8 @@
  * reads can never differ from what was computed.
  */
 import Decimal from 'decimal.js';
-import type { Figure, Slope } from './figure.ts';
-import { combine, type Dimension, meaningOf, sameDimension, type Unit } from './unit.ts';
+import type { Figure, Slope } from './figure';
+import { combine, type Dimension, meaningOf, sameDimension, type Unit } from './unit';
 
 export type Expression =
   | { readonly op: 'number'; readonly value: Decimal }
@@ -14,7 +14,7 @@ export type Expression =
   | { readonly op: 'product'; readonly factors: readonly Expression[] }
   | { readonly op: 'quotient'; readonly over: Expression; readonly under: Expression }
   | {
-      /** A value read from a table or a solver at `at`, with its slope there, both in the units named. */
+      /** A value read from a table or a solver at `at`, in `unit`; the slope is per coherent unit of `at` (1, not %). */
       readonly op: 'reading';
       readonly table: string;
       readonly at: Expression;

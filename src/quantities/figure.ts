@@ -9,10 +9,10 @@
  * about 19 times in 20.
  */
 import Decimal from 'decimal.js';
-import { evaluate, type Expression, figuresIn } from './expression.ts';
-import { converted, type Quantity, quantity } from './quantity.ts';
-import { meaningOf, sameDimension, type Unit } from './unit.ts';
-import { halfLastDigit, type Written } from './written.ts';
+import { evaluate, type Expression, figuresIn } from './expression';
+import { converted, type Quantity, quantity } from './quantity';
+import { meaningOf, sameDimension, type Unit } from './unit';
+import { halfLastDigit, type Written } from './written';
 
 /** How a value is known. The first eight are evidence of a person's own; the last two are the book's. */
 export type How =

@@ -2,8 +2,8 @@
  * How a figure is printed. Rounding happens here and nowhere else: digits follow the range, never the calculator.
  */
 import Decimal from 'decimal.js';
-import type { Figure } from './figure.ts';
-import type { Written } from './written.ts';
+import type { Figure } from './figure';
+import type { Written } from './written';
 
 /** The decimal sign of the person who reads. */
 export type DecimalSign = '.' | ',';

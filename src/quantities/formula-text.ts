@@ -1,6 +1,6 @@
 /** A formula with the numbers put in, as one line of text. */
-import type { Expression } from './expression.ts';
-import { type DecimalSign, formatNumber, inFormula } from './format.ts';
+import type { Expression } from './expression';
+import { type DecimalSign, formatNumber, inFormula } from './format';
 
 const binding = { number: 3, figure: 3, reading: 3, product: 2, quotient: 2, sum: 1, difference: 1 } as const;
 

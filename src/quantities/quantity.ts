@@ -2,8 +2,8 @@
  * A number that carries its unit in its type. The only file that may cast to the brand.
  */
 import Decimal from 'decimal.js';
-import { meaningOf, sameDimension, type Unit } from './unit.ts';
-import type { Written } from './written.ts';
+import { meaningOf, sameDimension, type Unit } from './unit';
+import type { Written } from './written';
 
 declare const unit: unique symbol;
 

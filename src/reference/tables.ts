@@ -3,16 +3,16 @@
  * Values stay decimal strings. Each names its source (sources.json) and whether it was seen there.
  */
 import * as z from 'zod/mini';
-import atomicWeightsJson from './atomic-weights.json' with { type: 'json' };
-import basesJson from './bases.json' with { type: 'json' };
-import cementationJson from './cementation.json' with { type: 'json' };
-import dissolutionJson from './dissolution.json' with { type: 'json' };
-import enthalpiesJson from './enthalpies.json' with { type: 'json' };
-import evidenceJson from './evidence.json' with { type: 'json' };
-import liquorJson from './liquor.json' with { type: 'json' };
-import metalsJson from './metals.json' with { type: 'json' };
-import nitricAcidJson from './nitric-acid.json' with { type: 'json' };
-import sourcesJson from './sources.json' with { type: 'json' };
+import atomicWeightsJson from './atomic-weights.json';
+import basesJson from './bases.json';
+import cementationJson from './cementation.json';
+import dissolutionJson from './dissolution.json';
+import enthalpiesJson from './enthalpies.json';
+import evidenceJson from './evidence.json';
+import liquorJson from './liquor.json';
+import metalsJson from './metals.json';
+import nitricAcidJson from './nitric-acid.json';
+import sourcesJson from './sources.json';
 
 const Num = z.string().check(z.regex(/^-?\d+(\.\d+)?$/));
 const Status = z.enum(['verified', 'memory', 'computed', 'common practice']);

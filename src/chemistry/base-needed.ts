@@ -1,0 +1,125 @@
+/**
+ * Base needed to neutralise a load, by stoichiometry: free acid takes one hydroxide each, a metal as many as its charge
+ * in nitrate. n(OH) = n(HNO₃) + Σ z·n(metal), then mass = n × M ÷ hydroxide per mol ÷ purity × (1 + excess).
+ * The low end is for the first portions, the high end for buying. Source of the sum against an equilibrium model:
+ * reference/liquor.json, baseDemand.
+ */
+import Decimal from 'decimal.js';
+import { over, plus, times } from '../quantities/expression';
+import { type Figure, given, read, within, workedOut } from '../quantities/figure';
+import type { Written } from '../quantities/written';
+import { type BaseId, bases, liquor, type Metal, metals } from '../reference/tables';
+import { ranged, sourceOf } from './constants';
+import { molarMass } from './formula';
+import { type Load, metalsPresent, molesOf } from './load';
+
+export type StatedPurity = { readonly purity: Written<'%'>; readonly origin: string };
+
+export type BaseNeeded = {
+  readonly base: BaseId;
+  /** Hydroxide taken by each part of the load, mol. */
+  readonly hydroxide: Figure<'mol'>;
+  /** As sold, g. */
+  readonly mass: Figure<'g'>;
+  /** Metals that this base does not bring down. */
+  readonly leaves: readonly Metal[];
+  /** Metals whose amount is not fully known, and the liquors that do not tell. */
+  readonly openIn: readonly string[];
+};
+
+const spelled = ['no', 'one', 'two', 'three'];
+
+/** Moles of hydroxide a metal takes; undefined when it takes none or is not there. */
+function hydroxideFor(metal: Metal, load: Load): Figure<'mol'> | undefined {
+  const n = molesOf(load, metal);
+  const each = Number(metals[metal].hydroxideTaken);
+  if (!n || each === 0) return undefined;
+  return workedOut({
+    sentence: `${metals[metal].name.replace(/^./, (c) => c.toUpperCase())} takes ${spelled[each] ?? each} each`,
+    unit: 'mol',
+    formula: times(each, n),
+    sources: [sourceOf(metals[metal])],
+    ...(metals[metal].note === undefined ? {} : { note: metals[metal].note }),
+  });
+}
+
+/** The purity the person stated, to ± 1 %; else what is usual for the grade. */
+function purityOf(base: BaseId, stated: StatedPurity | undefined): Figure<'%'> {
+  if (!stated) return ranged(`purity/${base}`, 'Purity, usual for this grade', bases[base].purity, '%');
+  return read({
+    origin: stated.origin,
+    sentence: 'Purity as stated on the bag',
+    written: stated.purity,
+    unit: '%',
+    how: 'stated',
+    spread: () => within(1),
+  });
+}
+
+const oneEach = (acid: Figure<'mol'>): Figure<'mol'> =>
+  workedOut({ sentence: 'Free acid takes one each', unit: 'mol', formula: times(1, acid) });
+
+/**
+ * Base needed for a load; undefined when its free acid is not known, since no figure is better than a wrong one.
+ * @param stated purity of the base in the workshop, per cent by mass of the pure substance
+ */
+export function baseNeeded(base: BaseId, load: Load, stated?: StatedPurity): BaseNeeded | undefined {
+  const acid = load.freeAcid.figure;
+  if (!acid) return undefined;
+  const { leaves, formula, hydroxidePerMol, excess } = bases[base];
+  const present = metalsPresent(load);
+  const taken = present.filter((m) => !leaves.includes(m)).flatMap((m) => hydroxideFor(m, load) ?? []);
+  const hydroxide = workedOut({
+    sentence: 'Base needed in all',
+    unit: 'mol',
+    formula: times(
+      plus(oneEach(acid), ...taken),
+      ranged('base-demand', 'The sum against an equilibrium model', liquor.baseDemand, '1'),
+    ),
+  });
+  const surplus = workedOut({
+    sentence: 'With an excess for coated grit',
+    unit: '1',
+    formula: plus(1, ranged(`excess/${base}`, 'Excess for coated grit', excess, '%')),
+  });
+  const each = workedOut({
+    sentence: `${bases[base].name}, pure, for one mole of base`,
+    unit: 'g/mol',
+    formula: over(molarMass(formula), Number(hydroxidePerMol)),
+  });
+  const mass = workedOut({
+    sentence: `${bases[base].name} as sold`,
+    unit: 'g',
+    formula: times(over(times(hydroxide, each), purityOf(base, stated)), surplus),
+  });
+  const openIn = [
+    ...new Set([...load.freeAcid.openIn, ...present.flatMap((m) => load.metals.get(m)?.openIn ?? [])]),
+  ];
+  return { base, hydroxide, mass, leaves: leaves.filter((m) => present.includes(m)), openIn };
+}
+
+/** Carbon dioxide that a carbonate gives off, L at 20 °C; undefined for a base without carbonate. */
+export function carbonDioxide(needed: BaseNeeded): Figure<'L'> | undefined {
+  const { carbonDioxidePerMol, hydroxidePerMol } = bases[needed.base];
+  const perHydroxide = new Decimal(carbonDioxidePerMol).div(hydroxidePerMol);
+  if (perHydroxide.isZero()) return undefined;
+  return workedOut({
+    sentence: 'Carbon dioxide that foams out',
+    unit: 'L',
+    formula: times(
+      needed.hydroxide,
+      perHydroxide.toNumber(),
+      given({
+        origin: 'constant/gas-volume',
+        sentence: 'Volume of one mole of gas at 20 °C',
+        value: liquor.gasVolume.value,
+        unit: 'L/mol',
+        how: 'constant',
+        spread: within(liquor.gasVolume.uncertainty),
+        decimals: 2,
+        sources: [sourceOf(liquor.gasVolume)],
+      }),
+    ),
+    note: 'Never in a closed vessel; fill it to a third at most.',
+  });
+}

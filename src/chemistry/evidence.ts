@@ -1,0 +1,205 @@
+/**
+ * From what a person has found out to an amount with its uncertainty. Every way of knowing gives a figure; the narrowest
+ * is used and the others stay beside it.
+ */
+import Decimal from 'decimal.js';
+import { minus, over, plus, times } from '../quantities/expression';
+import {
+  between,
+  type Figure,
+  given,
+  type How,
+  read,
+  relativeUncertainty,
+  type Spread,
+  within,
+  workedOut,
+} from '../quantities/figure';
+import { converted, inUnit, type Quantity, quantity } from '../quantities/quantity';
+import type { Unit } from '../quantities/unit';
+import type { Written } from '../quantities/written';
+import { cementation, type EvidenceId, evidence, type Metal, metals } from '../reference/tables';
+import { sourceOf } from './constants';
+import { molarMass, ratio } from './formula';
+
+/** ± that a person or a laboratory stated. */
+export type StatedSpread = { readonly plusMinus: Written<Unit>; readonly as: 'k2' | 'limits' };
+
+type PerLitre = Written<'g/L' | 'mg/L'>;
+type Mass = Written<'g' | 'kg' | 'mg' | 'lb'>;
+
+/** One metal in a liquid, known in one way. */
+export type MetalEvidence =
+  | {
+      readonly by: 'assay' | 'photometer' | 'strip';
+      readonly metal: Metal;
+      readonly concentration: PerLitre;
+      readonly spread?: StatedSpread | undefined;
+    }
+  | { readonly by: 'weighing'; readonly metal: Metal; readonly mass: Mass; readonly spread?: StatedSpread | undefined }
+  | { readonly by: 'copper-weighed'; readonly metal: 'Cu'; readonly before: Mass; readonly after: Mass }
+  | { readonly by: 'metals-recovered'; readonly metal: 'Cu'; readonly silver: Mass; readonly palladium: Mass }
+  | { readonly by: 'assumed'; readonly metal: Metal; readonly low: PerLitre | Mass; readonly high: PerLitre | Mass }
+  | { readonly by: 'not-determined'; readonly metal: Metal };
+
+/** The same amount two ways: in all, and per litre. */
+export type Known<All extends Unit, PerL extends Unit> = {
+  readonly all: Figure<All>;
+  readonly perLitre: Figure<PerL>;
+};
+export type KnownMetal = Known<'g', 'g/L'>;
+
+/** Usual spread of a way of knowing. Source: reference/evidence.json, each row with its status. */
+export function usualSpread(id: EvidenceId): (value: Decimal) => Spread {
+  const { kind, value: size } = evidence[id];
+  const of = new Decimal(size);
+  if (kind === 'percent') return (value) => within(value.times(of).div(100));
+  if (kind === 'plus-minus') return () => within(of);
+  return (value) => between(value.div(of), value, value.times(of));
+}
+
+/** Limits are taken as a rectangular distribution: u = a/√3 (JCGM 100:2008, 4.3.7), twice that being the range. */
+const limits = new Decimal(2).div(Decimal.sqrt(3));
+
+/** What was stated, else what is usual for this way of knowing. */
+export function spreadFor<U extends Unit>(
+  stated: StatedSpread | undefined,
+  usual: EvidenceId,
+  unit: U,
+): (value: Quantity<U>) => Spread {
+  if (!stated) return usualSpread(usual);
+  const { plusMinus, as } = stated;
+  return (value) => {
+    const half =
+      plusMinus.unit === '%'
+        ? value.times(plusMinus.value).div(100)
+        : converted(plusMinus.value, plusMinus.unit, unit);
+    return within(as === 'limits' ? half.times(limits) : half);
+  };
+}
+
+/** A mass put on a balance. */
+export const weighed = (written: Mass, origin: string, sentence: string, stated?: StatedSpread): Figure<'g'> =>
+  read({
+    origin,
+    sentence,
+    written,
+    unit: 'g',
+    how: 'weighing',
+    spread: spreadFor(stated, 'weighing', 'g'),
+    sources: stated ? [] : [sourceOf(evidence.weighing)],
+  });
+
+/** Something thought to lie between two ends: the middle, with the ends as its range. */
+export function assumedBetween<U extends Unit>(
+  low: Written<Unit>,
+  high: Written<Unit>,
+  unit: U,
+  origin: string,
+  sentence: string,
+): Figure<U> {
+  const ends = [inUnit(low, unit), inUnit(high, unit)].sort((a, b) => a.cmp(b));
+  const [a, b] = [ends[0] ?? quantity(0, unit), ends[1] ?? quantity(0, unit)];
+  const middle = a.plus(b).div(2);
+  return given({
+    origin,
+    sentence,
+    value: middle,
+    unit,
+    how: 'assumed',
+    spread: between(a, middle, b),
+    decimals: Math.max(middle.decimalPlaces(), 0),
+    sources: [{ title: 'Assumed by the person who wrote it down', status: 'common practice' }],
+  });
+}
+
+const isPerLitre = (unit: string): unit is 'g/L' | 'mg/L' => unit.endsWith('/L');
+
+const fromPerLitre = (perLitre: Figure<'g/L'>, volume: Figure<'L'>, name: string): KnownMetal => ({
+  perLitre,
+  all: workedOut({ sentence: `${name} in all`, unit: 'g', formula: times(perLitre, volume) }),
+});
+
+const fromMass = (all: Figure<'g'>, volume: Figure<'L'>, name: string): KnownMetal => ({
+  all,
+  perLitre: workedOut({ sentence: `${name} a litre`, unit: 'g/L', formula: over(all, volume) }),
+});
+
+/** Copper that went into solution when silver and palladium came out. Source: balanced reactions in reference. */
+function displacedCopper(found: { silver: Mass; palladium: Mass }, origin: string): Figure<'g'> {
+  const part = (metal: 'Ag' | 'Pd', mass: Mass) =>
+    workedOut({
+      sentence: `Copper displaced by ${metals[metal].name}`,
+      unit: 'g',
+      formula: over(
+        times(
+          weighed(mass, `${origin}/${metal}`, `${capital(metals[metal].name)} recovered`),
+          ratio(cementation.reactions[metal], 'Cu', metal).toNumber(),
+          molarMass('Cu'),
+        ),
+        molarMass(metal),
+      ),
+      sources: [sourceOf(cementation)],
+    });
+  return workedOut({
+    sentence: 'Copper displaced in all',
+    unit: 'g',
+    formula: plus(part('Ag', found.silver), part('Pd', found.palladium)),
+    note: 'Free acid dissolves copper as well: this is the least there is.',
+  });
+}
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** The amount that one piece of evidence gives; undefined where it says that it is not known. */
+export function metalFrom(found: MetalEvidence, volume: Figure<'L'>, origin: string): KnownMetal | undefined {
+  const name = capital(metals[found.metal].name);
+  switch (found.by) {
+    case 'assay':
+    case 'photometer':
+    case 'strip': {
+      const how: How = found.by;
+      const perLitre = read({
+        origin,
+        sentence: `${name} a litre`,
+        written: found.concentration,
+        unit: 'g/L',
+        how,
+        spread: spreadFor(found.spread, found.by, 'g/L'),
+        sources: found.spread ? [] : [sourceOf(evidence[found.by])],
+      });
+      return fromPerLitre(perLitre, volume, name);
+    }
+    case 'weighing':
+      return fromMass(weighed(found.mass, origin, `${name} weighed`, found.spread), volume, name);
+    case 'copper-weighed': {
+      const gone = workedOut({
+        sentence: 'Copper that went into solution',
+        unit: 'g',
+        formula: minus(
+          weighed(found.before, `${origin}/before`, 'Copper weighed in'),
+          weighed(found.after, `${origin}/after`, 'Copper weighed out'),
+        ),
+      });
+      return fromMass(gone, volume, name);
+    }
+    case 'metals-recovered':
+      return fromMass(displacedCopper(found, origin), volume, name);
+    case 'assumed':
+      return isPerLitre(found.low.unit)
+        ? fromPerLitre(assumedBetween(found.low, found.high, 'g/L', origin, `${name} a litre`), volume, name)
+        : fromMass(assumedBetween(found.low, found.high, 'g', origin, `${name} in all`), volume, name);
+    case 'not-determined':
+      return undefined;
+  }
+}
+
+/** The narrowest of several, with the rest behind it in order; undefined when there is none. */
+export function narrowest<K extends Known<Unit, Unit>>(
+  known: readonly K[],
+): { best: K; others: readonly K[] } | undefined {
+  const [best, ...others] = [...known].sort((a, b) =>
+    relativeUncertainty(a.all).cmp(relativeUncertainty(b.all)),
+  );
+  return best && { best, others };
+}

@@ -1,0 +1,208 @@
+/** Free nitric acid in a liquor: from a titration, from charged minus consumed, or from pH with its honest spread. */
+import Decimal from 'decimal.js';
+import { minus, over, plus, times } from '../quantities/expression';
+import { between, type Figure, given, read, workedOut } from '../quantities/figure';
+import type { Unit } from '../quantities/unit';
+import type { Written } from '../quantities/written';
+import { dissolution, evidence, liquor, type Metal, metals } from '../reference/tables';
+import { acidStrength, type WrittenStrength } from './acid-strength';
+import { constant, sourceOf } from './constants';
+import { assumedBetween, type Known, type KnownMetal, type StatedSpread, spreadFor, usualSpread } from './evidence';
+import { molarMass, ratio } from './formula';
+
+type Volume = Written<'L' | 'mL' | 'US gal'>;
+type Molarity = Written<'mol/L'>;
+
+export type AcidEvidence =
+  | { readonly by: 'titration'; readonly result: Molarity; readonly spread?: StatedSpread | undefined }
+  | {
+      readonly by: 'titration-volumes';
+      readonly sample: Volume;
+      readonly titrant: Volume;
+      readonly titrantStrength: Molarity;
+    }
+  | { readonly by: 'ph'; readonly ph: Written<'1'>; readonly instrument: 'paper' | 'meter' }
+  | { readonly by: 'charged-minus-consumed'; readonly volume: Volume; readonly strength: WrittenStrength }
+  | { readonly by: 'assumed'; readonly low: Molarity; readonly high: Molarity }
+  | { readonly by: 'not-determined' };
+
+export type KnownAcid = Known<'mol', 'mol/L'>;
+
+const perLitreName = 'Free nitric acid a litre';
+
+const fromPerLitre = (perLitre: Figure<'mol/L'>, volume: Figure<'L'>): KnownAcid => ({
+  perLitre,
+  all: workedOut({ sentence: 'Free nitric acid in all', unit: 'mol', formula: times(perLitre, volume) }),
+});
+
+const measuredVolume = (written: Volume, origin: string, sentence: string): Figure<'L'> =>
+  read({ origin, sentence, written, unit: 'L', how: 'reading', spread: (v) => between(v, v, v) });
+
+/** c = V(titrant) × c(titrant) ÷ V(sample), the spread of the end point being that of a usual titration. */
+function titrated(
+  found: Extract<AcidEvidence, { by: 'titration-volumes' }>,
+  origin: string,
+): Figure<'mol/L'> {
+  const endPoint = given({
+    origin: `${origin}/end-point`,
+    sentence: 'How well the end point was seen',
+    value: 1,
+    unit: '1',
+    how: 'stated',
+    spread: usualSpread('titration')(new Decimal(1)),
+    decimals: 0,
+    sources: [sourceOf(evidence.titration)],
+  });
+  const strength = read({
+    origin: `${origin}/titrant-strength`,
+    sentence: 'Strength of the titrant',
+    written: found.titrantStrength,
+    unit: 'mol/L',
+    how: 'stated',
+    spread: usualSpread('strength'),
+    sources: [sourceOf(evidence.strength)],
+  });
+  return workedOut({
+    sentence: perLitreName,
+    unit: 'mol/L',
+    formula: over(
+      times(measuredVolume(found.titrant, `${origin}/titrant`, 'Titrant used'), strength, endPoint),
+      measuredVolume(found.sample, `${origin}/sample`, 'Sample titrated'),
+    ),
+    note: 'Metals that drop before the end point are counted as acid: stop at about pH 4.',
+  });
+}
+
+/**
+ * 10^−pH, with the spread of the instrument and of the activity in strong salt. Below pH 1 a pH says little.
+ * Source of the spread: reference/evidence.json.
+ */
+function fromPh(found: Extract<AcidEvidence, { by: 'ph' }>, origin: string): Figure<'mol/L'> {
+  const reading = evidence[found.instrument === 'paper' ? 'ph-paper' : 'ph-meter'];
+  const factor = new Decimal(evidence['ph-to-acid'].value);
+  const likely = new Decimal(10).pow(new Decimal(found.ph.value).negated());
+  const wide = new Decimal(10).pow(reading.value).times(factor);
+  return given({
+    origin,
+    sentence: perLitreName,
+    value: likely,
+    unit: 'mol/L',
+    how: 'reading',
+    spread: between(likely.div(wide), likely, likely.times(wide)),
+    decimals: Math.max(0, 1 - likely.e),
+    sources: [sourceOf(reading), sourceOf(evidence['ph-to-acid'])],
+    note: `Worked out as 10 to the power −${found.ph.value}; a pH is a poor measure of strong acid.`,
+  });
+}
+
+/**
+ * Acid charged less what the dissolved metals took. The gas that forms sets how much: nitric oxide from dilute acid is
+ * the least, nitrogen dioxide from strong acid the most; the truth lies between, so each metal's share runs from the one
+ * to the other with one common position.
+ */
+function chargedMinusConsumed(
+  found: Extract<AcidEvidence, { by: 'charged-minus-consumed' }>,
+  dissolved: ReadonlyMap<Metal, KnownMetal>,
+  origin: string,
+): Figure<'mol'> | undefined {
+  const strength = acidStrength(found.strength, `${origin}/strength`);
+  if (!strength.ok) return undefined;
+  const strongFrom = constant('strong-acid-from', 'Strong acid from', liquor.strongAcidFrom, 'mol/L');
+  const isStrong = strength.molarity.value.gte(strongFrom.value);
+  const route = given({
+    origin: `${origin}/route`,
+    sentence: 'Share of the metal that dissolved with brown gas',
+    value: isStrong ? 1 : 0,
+    unit: '1',
+    how: 'assumed',
+    spread: between(0, isStrong ? 1 : 0, 1),
+    decimals: 0,
+    sources: [sourceOf(dissolution)],
+    note: dissolution.note,
+  });
+  const charged = workedOut({
+    sentence: 'Acid charged',
+    unit: 'mol',
+    formula: times(
+      read({
+        origin: `${origin}/volume`,
+        sentence: 'Volume of acid charged',
+        written: found.volume,
+        unit: 'L',
+        how: 'reading',
+        spread: usualSpread('vessel-scale'),
+        sources: [sourceOf(evidence['vessel-scale'])],
+      }),
+      strength.molarity,
+    ),
+  });
+  const taken = [...dissolved].flatMap(([metal, known]) => acidTaken(metal, known, route) ?? []);
+  return workedOut({
+    sentence: 'Free nitric acid in all',
+    unit: 'mol',
+    formula: taken.length === 0 ? plus(charged) : minus(charged, plus(...taken)),
+    note: 'Acid lost as fume or taken by metals that were not determined is not counted.',
+  });
+}
+
+function acidTaken(metal: Metal, known: KnownMetal, route: Figure<'1'>): Figure<'mol'> | undefined {
+  const routes = dissolution.reactions[metal];
+  if (!routes) return undefined;
+  const dilute = ratio(routes.dilute, 'HNO3', metal);
+  const strong = ratio(routes.strong, 'HNO3', metal);
+  const exactRatio = (value: Decimal): Figure<'1'> =>
+    given({
+      origin: `ratio/${metal}`,
+      sentence: `Acid per ${metals[metal].name}, mol per mol`,
+      value,
+      unit: '1',
+      how: 'constant',
+      spread: between(value, value, value),
+      decimals: Math.min(value.decimalPlaces(), 4),
+      sources: [sourceOf(dissolution)],
+    });
+  return workedOut({
+    sentence: `Acid taken by ${metals[metal].name}`,
+    unit: 'mol',
+    formula: times(
+      over(known.all, molarMass(metal)),
+      plus(exactRatio(dilute), times(route, exactRatio(strong.minus(dilute)))),
+    ),
+  });
+}
+
+/** The free acid that one piece of evidence gives; undefined where it says that it is not known. */
+export function acidFrom(
+  found: AcidEvidence,
+  volume: Figure<'L'>,
+  dissolved: ReadonlyMap<Metal, KnownMetal>,
+  origin: string,
+): KnownAcid | undefined {
+  switch (found.by) {
+    case 'titration':
+      return fromPerLitre(
+        read({
+          origin,
+          sentence: perLitreName,
+          written: found.result,
+          unit: 'mol/L',
+          how: 'titration',
+          spread: spreadFor(found.spread, 'titration', 'mol/L' satisfies Unit),
+          sources: found.spread ? [] : [sourceOf(evidence.titration)],
+        }),
+        volume,
+      );
+    case 'titration-volumes':
+      return fromPerLitre(titrated(found, origin), volume);
+    case 'ph':
+      return fromPerLitre(fromPh(found, origin), volume);
+    case 'charged-minus-consumed': {
+      const all = chargedMinusConsumed(found, dissolved, origin);
+      return all && { all, perLitre: workedOut({ sentence: perLitreName, unit: 'mol/L', formula: over(all, volume) }) };
+    }
+    case 'assumed':
+      return fromPerLitre(assumedBetween(found.low, found.high, 'mol/L', origin, perLitreName), volume);
+    case 'not-determined':
+      return undefined;
+  }
+}

@@ -1,0 +1,85 @@
+/** What is in a liquor that a step gave: volume, metals, free acid, each with all its evidence. */
+import type { Figure } from '../quantities/figure';
+import { read } from '../quantities/figure';
+import type { Unit } from '../quantities/unit';
+import type { Written } from '../quantities/written';
+import { evidence, type Metal } from '../reference/tables';
+import { sourceOf } from './constants';
+import {
+  type KnownMetal,
+  type MetalEvidence,
+  metalFrom,
+  narrowest,
+  type StatedSpread,
+  spreadFor,
+  usualSpread,
+} from './evidence';
+import { type AcidEvidence, acidFrom, type KnownAcid } from './free-acid';
+
+/** A liquor as it was written down. `origin` names it, so that figures made from it twice stay one thing. */
+export type WrittenLiquor = {
+  readonly origin: string;
+  readonly volume: Written<'L' | 'mL' | 'US gal'>;
+  readonly volumeSpread?: StatedSpread | undefined;
+  readonly density?: Written<'kg/L' | 'g/mL'> | undefined;
+  readonly findings: readonly MetalEvidence[];
+  readonly freeAcid: readonly AcidEvidence[];
+};
+
+/** The evidence used, and the other evidence of the same thing. */
+export type Evidenced<K> = { readonly best: K; readonly others: readonly K[] };
+
+export type Liquor = {
+  readonly volume: Figure<'L'>;
+  /** As measured; absent where it must be worked out from what is dissolved. */
+  readonly density?: Figure<'kg/L'>;
+  readonly metals: ReadonlyMap<Metal, Evidenced<KnownMetal>>;
+  readonly freeAcid?: Evidenced<KnownAcid>;
+};
+
+const volumeOf = (w: WrittenLiquor): Figure<'L'> =>
+  read({
+    origin: `${w.origin}/volume`,
+    sentence: 'Volume of the liquor',
+    written: w.volume,
+    unit: 'L',
+    how: 'reading',
+    spread: spreadFor(w.volumeSpread, 'vessel-scale', 'L'),
+    sources: w.volumeSpread ? [] : [sourceOf(evidence['vessel-scale'])],
+  });
+
+/** Works out a liquor from what was written down. Nothing that is not known is guessed: it is absent. */
+export function liquorFrom(w: WrittenLiquor): Liquor {
+  const volume = volumeOf(w);
+  const metals = new Map<Metal, Evidenced<KnownMetal>>();
+  for (const metal of new Set(w.findings.map((f) => f.metal))) {
+    const known = w.findings
+      .map((f, i) => (f.metal === metal ? metalFrom(f, volume, `${w.origin}/${metal}/${i}`) : undefined))
+      .filter((k) => k !== undefined);
+    const chosen = narrowest(known);
+    if (chosen) metals.set(metal, chosen);
+  }
+  const dissolved = new Map([...metals].map(([metal, { best }]) => [metal, best]));
+  const freeAcid = narrowest(
+    w.freeAcid
+      .map((f, i) => acidFrom(f, volume, dissolved, `${w.origin}/acid/${i}`))
+      .filter((k) => k !== undefined),
+  );
+  return {
+    volume,
+    ...(w.density ? { density: measuredDensity(w.density, w.origin) } : {}),
+    metals,
+    ...(freeAcid ? { freeAcid } : {}),
+  };
+}
+
+const measuredDensity = (written: Written<Unit>, origin: string): Figure<'kg/L'> =>
+  read({
+    origin: `${origin}/density`,
+    sentence: 'Density as measured',
+    written,
+    unit: 'kg/L',
+    how: 'reading',
+    spread: usualSpread('density'),
+    sources: [sourceOf(evidence.density)],
+  });

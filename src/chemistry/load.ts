@@ -1,0 +1,218 @@
+/**
+ * The load of a container: what came in with each liquor, less what was taken out, mixed evenly.
+ * An amount that some of the liquors do not tell stays open: the sum over the others is "at least".
+ */
+import Decimal from 'decimal.js';
+import { minus, over, plus, times } from '../quantities/expression';
+import { type Figure, read, workedOut } from '../quantities/figure';
+import type { Unit } from '../quantities/unit';
+import type { Written } from '../quantities/written';
+import { evidence, type Metal, metalSymbols, metals } from '../reference/tables';
+import { sourceOf } from './constants';
+import { capital, type StatedSpread, spreadFor } from './evidence';
+import { molarMass } from './formula';
+import type { Liquor } from './liquor';
+
+/** An amount, and the names of the liquors that do not tell theirs. */
+export type Amount<U extends Unit> = {
+  /** Sum over the liquors that tell; absent when none does. */
+  readonly figure?: Figure<U>;
+  readonly openIn: readonly string[];
+};
+
+export type Load = {
+  readonly volume: Figure<'L'>;
+  readonly metals: ReadonlyMap<Metal, Amount<'g'>>;
+  readonly freeAcid: Amount<'mol'>;
+  readonly densities: readonly Figure<'kg/L'>[];
+};
+
+type Volume = Written<'L' | 'mL' | 'US gal'>;
+
+/** One thing that happened to a container's liquid, in order. */
+export type Movement =
+  | {
+      readonly kind: 'in';
+      readonly name: string;
+      readonly liquor: Liquor;
+      /** Part of the liquor that came in; absent means all of it. */
+      readonly part?: { readonly volume: Volume; readonly spread?: StatedSpread | undefined; readonly origin: string };
+    }
+  | {
+      readonly kind: 'in-mixed';
+      readonly name: string;
+      readonly load: Load;
+      readonly part: { readonly volume: Volume; readonly spread?: StatedSpread | undefined; readonly origin: string };
+    }
+  | {
+      readonly kind: 'out';
+      readonly part: { readonly volume: Volume; readonly spread?: StatedSpread | undefined; readonly origin: string };
+    };
+
+type Part = Extract<Movement, { kind: 'out' }>['part'];
+
+const partVolume = (part: Part, sentence: string): Figure<'L'> =>
+  read({
+    origin: `${part.origin}/volume`,
+    sentence,
+    written: part.volume,
+    unit: 'L',
+    how: 'reading',
+    spread: spreadFor(part.spread, 'vessel-scale', 'L'),
+    sources: part.spread ? [] : [sourceOf(evidence['vessel-scale'])],
+  });
+
+const grams = (sentence: string, formula: Parameters<typeof workedOut>[0]['formula']) =>
+  workedOut({ sentence, unit: 'g' as const, formula });
+const moles = (sentence: string, formula: Parameters<typeof workedOut>[0]['formula']) =>
+  workedOut({ sentence, unit: 'mol' as const, formula });
+
+/** A whole liquor as a load; what it does not tell is open in it. */
+export function loadOf(liquor: Liquor, name: string): Load {
+  const known = (metal: Metal): Amount<'g'> => {
+    const found = liquor.metals.get(metal);
+    return found ? { figure: found.best.all, openIn: [] } : { openIn: [name] };
+  };
+  return {
+    volume: liquor.volume,
+    metals: new Map(metalSymbols.map((metal) => [metal, known(metal)])),
+    freeAcid: liquor.freeAcid ? { figure: liquor.freeAcid.best.all, openIn: [] } : { openIn: [name] },
+    densities: liquor.density ? [liquor.density] : [],
+  };
+}
+
+/** Each amount of a load changed in the same way. */
+function mapped(
+  load: Load,
+  volume: Figure<'L'>,
+  metal: (a: Figure<'g'>, m: Metal) => Figure<'g'>,
+  acid: (a: Figure<'mol'>) => Figure<'mol'>,
+): Load {
+  const one = <U extends Unit>(a: Amount<U>, f: (x: Figure<U>) => Figure<U>): Amount<U> =>
+    a.figure ? { ...a, figure: f(a.figure) } : a;
+  return {
+    ...load,
+    volume,
+    metals: new Map([...load.metals].map(([m, a]) => [m, one(a, (x) => metal(x, m))])),
+    freeAcid: one(load.freeAcid, acid),
+  };
+}
+
+/** What of a load a part of its volume holds. */
+export function partOfVolume(load: Load, volume: Figure<'L'>): Load {
+  const share = over(volume, load.volume);
+  return mapped(
+    load,
+    volume,
+    (a, m) => grams(`${capital(metals[m].name)} in the part taken over`, times(a, share)),
+    (a) => moles('Free nitric acid in the part taken over', times(a, share)),
+  );
+}
+
+/** What stays when a part is taken out of an evenly mixed container. */
+function without(load: Load, part: Part): Load {
+  const taken = partVolume(part, 'Volume taken out');
+  const volume = workedOut({ sentence: 'Volume that stays', unit: 'L', formula: minus(load.volume, taken) });
+  const share = over(volume, load.volume);
+  return mapped(
+    load,
+    volume,
+    (a, m) => grams(`${capital(metals[m].name)} that stays`, times(a, share)),
+    (a) => moles('Free nitric acid that stays', times(a, share)),
+  );
+}
+
+function summed<U extends 'g' | 'mol'>(a: Amount<U>, b: Amount<U>, sentence: string, unit: U): Amount<U> {
+  const openIn = [...a.openIn, ...b.openIn.filter((name) => !a.openIn.includes(name))];
+  if (!a.figure || !b.figure) return { ...((a.figure ?? b.figure) ? { figure: (a.figure ?? b.figure) as Figure<U> } : {}), openIn };
+  return { figure: workedOut({ sentence, unit, formula: plus(a.figure, b.figure) }), openIn };
+}
+
+/** Two loads poured together. Volumes are added; what mixing takes from them is far below a reading on a vessel. */
+export function together(a: Load, b: Load): Load {
+  return {
+    volume: workedOut({ sentence: 'Volume in the container', unit: 'L', formula: plus(a.volume, b.volume) }),
+    metals: new Map(
+      metalSymbols.map((m) => [
+        m,
+        summed(
+          a.metals.get(m) ?? { openIn: [] },
+          b.metals.get(m) ?? { openIn: [] },
+          `${capital(metals[m].name)} in the container`,
+          'g',
+        ),
+      ]),
+    ),
+    freeAcid: summed(a.freeAcid, b.freeAcid, 'Free nitric acid in the container', 'mol'),
+    densities: [...a.densities, ...b.densities],
+  };
+}
+
+const isEmpty = (load: Load): boolean => load.volume.value.lte(0);
+
+/** The load after all movements; undefined when nothing came in, or when more went out than was there. */
+export function loadAfter(movements: readonly Movement[]): Load | undefined {
+  let load: Load | undefined;
+  for (const m of movements) {
+    if (m.kind === 'out') {
+      if (load) load = without(load, m.part);
+      if (load && isEmpty(load)) load = undefined;
+      continue;
+    }
+    const whole = m.kind === 'in' ? loadOf(m.liquor, m.name) : m.load;
+    const coming = m.part ? partOfVolume(whole, partVolume(m.part, 'Volume taken over')) : whole;
+    load = load ? together(load, coming) : coming;
+  }
+  return load;
+}
+
+/** Grams a litre of a metal in a load, where it is known. */
+export function perLitre(load: Load, metal: Metal): Figure<'g/L'> | undefined {
+  const all = load.metals.get(metal)?.figure;
+  return all && workedOut({ sentence: `${capital(metals[metal].name)} a litre`, unit: 'g/L', formula: over(all, load.volume) });
+}
+
+/** Moles a litre of free acid in a load, where it is known. */
+export const acidPerLitre = (load: Load): Figure<'mol/L'> | undefined =>
+  load.freeAcid.figure &&
+  workedOut({
+    sentence: 'Free nitric acid a litre',
+    unit: 'mol/L',
+    formula: over(load.freeAcid.figure, load.volume),
+  });
+
+/** Moles of a metal in a load, where it is known. */
+export const molesOf = (load: Load, metal: Metal): Figure<'mol'> | undefined => {
+  const all = load.metals.get(metal)?.figure;
+  return (
+    all && moles(`${capital(metals[metal].name)}, as moles`, over(all, molarMass(metal)))
+  );
+};
+
+/** Metals that are there with an amount above nothing. */
+export const metalsPresent = (load: Load): readonly Metal[] =>
+  [...load.metals].filter(([, a]) => a.figure && a.figure.high.gt(0)).map(([m]) => m);
+
+/**
+ * Nitrate in a load, mol: one for each free acid and as many as each metal carries as nitrate. Open where the acid or a
+ * metal that was named is open, since nitrate is never taken for measured. Lime does not remove any of it.
+ */
+export function nitrateIn(load: Load): Amount<'mol'> {
+  const parts = metalsPresent(load).flatMap((m) => {
+    const n = molesOf(load, m);
+    const charge = new Decimal(metals[m].chargeInNitrate).toNumber();
+    if (!n || charge === 0) return [];
+    return moles(`Nitrate with ${metals[m].name}`, times(charge, n));
+  });
+  const acid = load.freeAcid.figure;
+  if (!acid) return { openIn: load.freeAcid.openIn };
+  return {
+    figure: workedOut({
+      sentence: 'Nitrate in all',
+      unit: 'mol',
+      formula: plus(acid, ...parts),
+      note: 'Lime, caustic and soda do not remove nitrate.',
+    }),
+    openIn: load.freeAcid.openIn,
+  };
+}

@@ -1,0 +1,55 @@
+/** Hydroxide sludge that neutralising leaves: dry, and wet as it comes off a cloth. Source: reference/liquor.json. */
+import { over, plus, times } from '../quantities/expression';
+import { type Figure, workedOut } from '../quantities/figure';
+import { bases, liquor, type Metal, metals } from '../reference/tables';
+import type { BaseNeeded } from './base-needed';
+import { ranged } from './constants';
+import { composition, molarMass } from './formula';
+import { type Load, metalsPresent } from './load';
+
+export type Sludge = { readonly dry: Figure<'g'>; readonly wet: Figure<'g'> };
+
+/** Dry solid from a metal: m × M(solid) ÷ (atoms of the metal × M(metal)); undefined where none forms. */
+function solidFrom(metal: Metal, load: Load): Figure<'g'> | undefined {
+  const mass = load.metals.get(metal)?.figure;
+  const { solid, name } = metals[metal];
+  const atoms = solid === null ? undefined : composition(solid);
+  if (!mass || solid === null || !atoms?.ok) return undefined;
+  return workedOut({
+    sentence: `Solid from ${name}, as ${solid}`,
+    unit: 'g',
+    formula: over(times(mass, molarMass(solid)), times(atoms.value.get(metal) ?? 1, molarMass(metal))),
+  });
+}
+
+const isGritty = (needed: BaseNeeded) => Number(bases[needed.base].excess.value) > 0;
+
+/** Sludge from a load treated with `needed`; undefined when nothing comes down. */
+export function sludgeFrom(load: Load, needed: BaseNeeded): Sludge | undefined {
+  const solids = metalsPresent(load)
+    .filter((m) => !needed.leaves.includes(m))
+    .flatMap((m) => solidFrom(m, load) ?? []);
+  const grit = isGritty(needed)
+    ? [
+        workedOut({
+          sentence: 'Grit of the base that stays',
+          unit: 'g',
+          formula: times(needed.mass, ranged('grit', 'Share of the base that stays as grit', liquor.grit, '%')),
+        }),
+      ]
+    : [];
+  const parts = [...solids, ...grit];
+  if (parts.length === 0) return undefined;
+  const dry = workedOut({
+    sentence: 'Sludge, dry',
+    unit: 'g',
+    formula: plus(...parts),
+    note: 'Carbonates weigh up to a sixth more than hydroxides; salt in the pores comes on top.',
+  });
+  const wet = workedOut({
+    sentence: 'Sludge, wet, drained through cloth',
+    unit: 'g',
+    formula: over(dry, ranged('cake-solids', 'Solids in a cake drained through cloth', liquor.cakeSolids, '%')),
+  });
+  return { dry, wet };
+}

@@ -1,7 +1,7 @@
 /** The bases on the shelf, and how pure each is. A later description of the same base replaces the earlier one. */
 import * as z from 'zod/mini';
-import { WrittenPercent } from '../../quantities/written';
-import { Line } from './text';
+import { WrittenPercent } from '../../quantities/written.ts';
+import { Line } from './text.ts';
 
 export const Base = z.enum([
   'hydrated-lime',

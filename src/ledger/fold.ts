@@ -1,0 +1,28 @@
+/**
+ * From entries to state. The state depends only on which entries there are, not on the order in which they arrived:
+ * each fold sorts the new entry into the log and works everything out again.
+ */
+import type { Entry } from './entries/entry.ts';
+import { linked } from './links.ts';
+import { compareEntries, joined } from './order.ts';
+import { sorted } from './sorted-facts.ts';
+import { standing } from './standing.ts';
+import type { State } from './state.ts';
+
+/** @param log in order, each entry once */
+function derived(log: readonly Entry[]): State {
+  const { history, facts, troubles } = standing(log);
+  const state = linked(sorted(facts));
+  return { ...state, log, history, troubles: [...troubles, ...state.troubles] };
+}
+
+/** The state with one more entry; the same state when it is known already. */
+export function fold(state: State, entry: Entry): State {
+  const last = state.log.at(-1);
+  if (!last || compareEntries(last, entry) < 0) return derived([...state.log, entry]);
+  if (state.log.some(({ id }) => id === entry.id)) return state;
+  return derived(joined(state.log, [entry]));
+}
+
+/** The state that all the entries add up to, in whatever order they come. */
+export const applyAll = (entries: readonly Entry[]): State => derived(joined(entries));

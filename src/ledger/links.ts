@@ -1,0 +1,162 @@
+/** Things and how they hang together: batches with their steps and streams, containers with their contents. */
+import { less, loggedAmount } from './amounts.ts';
+import { type Contents, followed, noContents, notPlaced, type Placing } from './contents.ts';
+import type { PlainBody } from './entries/body.ts';
+import type { ContainerMarked, ContainerOpened } from './entries/containers.ts';
+import type { StreamLogged } from './entries/streams.ts';
+import { unknownReferences } from './references.ts';
+import type { SortedFacts } from './sorted-facts.ts';
+import {
+  type BatchState,
+  type ContainerState,
+  emptyState,
+  type Movement,
+  type PersonState,
+  type State,
+  type StepState,
+  type StreamState,
+  type Told,
+  type Trouble,
+} from './state.ts';
+
+type Mark = ContainerMarked['mark'];
+type Thing = { readonly entryId: string; readonly at: string };
+
+/** In the order in which they happened; what happened at the same moment stays in the order of the log. */
+const asHappened = <T extends Thing>(things: readonly T[]): T[] =>
+  [...things].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+
+/** Things by id; the first of an id counts, a second is a trouble. */
+function byId<B extends PlainBody>(
+  facts: readonly Told<B>[],
+  idOf: (body: B) => string,
+  troubles: Trouble[],
+): Map<string, Told<B>> {
+  const things = new Map<string, Told<B>>();
+  for (const fact of facts) {
+    const id = idOf(fact.body);
+    if (things.has(id)) troubles.push({ entryId: fact.entryId, code: 'opened-twice', subject: id });
+    else things.set(id, fact);
+  }
+  return things;
+}
+
+function grouped<T>(
+  things: Iterable<T>,
+  keyOf: (thing: T) => string | null,
+): ReadonlyMap<string, readonly T[]> {
+  const groups = new Map<string, T[]>();
+  for (const thing of things) {
+    const key = keyOf(thing);
+    if (key === null) continue;
+    const group = groups.get(key);
+    if (group) group.push(thing);
+    else groups.set(key, [thing]);
+  }
+  return groups;
+}
+
+const mapped = <A, B>(map: ReadonlyMap<string, A>, as: (value: A, key: string) => B): Map<string, B> =>
+  new Map([...map].map(([key, value]) => [key, as(value, key)]));
+
+/** A person who was added again after leaving is back; the time it happened decides. */
+function peopleOf(facts: SortedFacts): Map<string, PersonState> {
+  const people = new Map<string, PersonState>();
+  const left = new Map(asHappened(facts['person-left']).map((fact) => [fact.body.personId, fact.at]));
+  for (const fact of asHappened(facts['person-added'])) {
+    const gone = left.get(fact.body.personId);
+    people.set(fact.body.personId, { ...fact, leftAt: gone !== undefined && gone >= fact.at ? gone : null });
+  }
+  return people;
+}
+
+function stepsOf(facts: SortedFacts, troubles: Trouble[]): Map<string, StepState> {
+  const started = byId(asHappened(facts['step-started']), ({ stepId }) => stepId, troubles);
+  const ended = new Map(asHappened(facts['step-ended']).map((fact) => [fact.body.stepId, fact]));
+  const streams = grouped(asHappened(facts['stream-logged']), ({ body }) => body.stepId);
+  return mapped(started, (fact, stepId) => ({
+    ...fact,
+    endedAt: ended.get(stepId)?.at ?? null,
+    endNote: ended.get(stepId)?.body.note ?? null,
+    streamIds: [...new Set((streams.get(stepId) ?? []).map(({ body }) => body.streamId))],
+  }));
+}
+
+function batchesOf(
+  facts: SortedFacts,
+  steps: ReadonlyMap<string, StepState>,
+  streams: ReadonlyMap<string, Told<StreamLogged>>,
+  troubles: Trouble[],
+): Map<string, BatchState> {
+  const stepsByBatch = grouped(steps.values(), ({ body }) => body.batchId);
+  const streamsByBatch = grouped(streams.values(), ({ body }) => body.batchId);
+  const checklists = grouped(asHappened(facts['checklist-finished']), ({ body }) => body.batchId);
+  return mapped(
+    byId(facts['batch-opened'], ({ batchId }) => batchId, troubles),
+    (fact, batchId) => ({
+      ...fact,
+      steps: (stepsByBatch.get(batchId) ?? []).map(({ body }) => body.stepId),
+      streamIds: (streamsByBatch.get(batchId) ?? []).map(({ body }) => body.streamId),
+      checklists: (checklists.get(batchId) ?? []).map(({ entryId }) => entryId),
+    }),
+  );
+}
+
+function containersOf(
+  opened: ReadonlyMap<string, Told<ContainerOpened>>,
+  marksByContainer: ReadonlyMap<string, readonly Told<ContainerMarked>[]>,
+  contents: ReadonlyMap<string, Contents>,
+): Map<string, ContainerState> {
+  return mapped(opened, (fact, containerId) => {
+    const marks = marksByContainer.get(containerId) ?? [];
+    const lastOf = (a: Mark, b: Mark) =>
+      marks.filter(({ body }) => body.mark === a || body.mark === b).at(-1);
+    const closing = lastOf('closed', 'reopened');
+    const doubt = lastOf('contents-doubtful', 'contents-known');
+    return {
+      ...fact,
+      ...(contents.get(containerId) ?? noContents),
+      marks,
+      closedAt: closing?.body.mark === 'closed' ? closing.at : null,
+      doubtfulSince: doubt?.body.mark === 'contents-doubtful' ? doubt.at : null,
+    };
+  });
+}
+
+const streamsOf = (
+  logged: ReadonlyMap<string, Told<StreamLogged>>,
+  placings: ReadonlyMap<string, Placing>,
+): Map<string, StreamState> =>
+  mapped(logged, (fact, streamId) => {
+    const amount = loggedAmount(fact.body);
+    const placing = placings.get(streamId) ?? notPlaced;
+    return { ...fact, ...placing, amount, unplaced: less(amount, placing.placed) };
+  });
+
+/** @param facts those that stand, each kind in the order of the log */
+export function linked(facts: SortedFacts): State {
+  const troubles: Trouble[] = [];
+  const steps = stepsOf(facts, troubles);
+  const logged = byId(asHappened(facts['stream-logged']), ({ streamId }) => streamId, troubles);
+  const opened = byId(facts['container-opened'], ({ containerId }) => containerId, troubles);
+  const marks = grouped(asHappened(facts['container-marked']), ({ body }) => body.containerId);
+  const vessels = mapped(opened, (_, id) => ({ marks: marks.get(id) ?? [] }));
+  const movements: Movement[] = asHappened<Movement>([...facts['stream-placed'], ...facts['contents-moved']]);
+  const { containers, placings, upsets } = followed(movements, vessels, logged);
+  const state: State = {
+    ...emptyState,
+    workshop: facts['workshop-described'].at(-1) ?? null,
+    people: peopleOf(facts),
+    rules: new Map(facts['local-rule-stated'].map((fact) => [fact.body.stated.rule, fact])),
+    bases: new Map(facts['base-described'].map((fact) => [fact.body.base, fact])),
+    batches: batchesOf(facts, steps, logged, troubles),
+    steps,
+    checklists: new Map(asHappened(facts['checklist-finished']).map((fact) => [fact.entryId, fact])),
+    streams: streamsOf(logged, placings),
+    containers: containersOf(opened, marks, containers),
+    papers: byId(facts['paper-made'], ({ paperId }) => paperId, troubles),
+    movements,
+    upsets,
+  };
+  return { ...state, troubles: [...troubles, ...unknownReferences(facts, state)] };
+}

@@ -1,0 +1,16 @@
+/** The order of entries, the same on every device: written-at, then device, then counter. */
+import type { Entry } from './entries/entry.ts';
+
+type Place = Pick<Entry, 'writtenAt' | 'device' | 'counter'>;
+
+const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** Negative when `a` comes first. */
+export const compareEntries = (a: Place, b: Place): number =>
+  compareText(a.writtenAt, b.writtenAt) || compareText(a.device, b.device) || a.counter - b.counter;
+
+/** Every entry once, in order: all that joining the records of two devices takes. */
+export function joined(...records: readonly (readonly Entry[])[]): readonly Entry[] {
+  const byId = new Map(records.flat().map((entry) => [entry.id, entry]));
+  return [...byId.values()].sort((a, b) => compareEntries(a, b) || compareText(a.id, b.id));
+}

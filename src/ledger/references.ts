@@ -1,0 +1,97 @@
+/** Which things a body names, and which of them nobody has told of. */
+import type { Body, PlainBody } from './entries/body.ts';
+import type { SortedFacts } from './sorted-facts.ts';
+import type { Fact, State, Trouble } from './state.ts';
+
+export type Reference = {
+  readonly to: 'person' | 'batch' | 'step' | 'stream' | 'container' | 'checklist' | 'entry';
+  readonly id: string;
+  /** Field of the body that holds it. */
+  readonly field: string;
+};
+
+const ref = (to: Reference['to'], field: string, id: string | null): Reference[] =>
+  id === null ? [] : [{ to, id, field }];
+
+function referencesOfStream(body: Extract<PlainBody, { kind: 'stream-logged' }>): Reference[] {
+  const liquor = body.solid?.holds.liquor;
+  return [
+    ...ref('batch', 'batchId', body.batchId),
+    ...ref('step', 'stepId', body.stepId),
+    ...(liquor && liquor !== 'not-determined' ? ref('stream', 'solid.holds.liquor', liquor) : []),
+  ];
+}
+
+/** What must be there already for a body to make sense. */
+export function referencesOf(body: Body): Reference[] {
+  switch (body.kind) {
+    case 'workshop-described':
+    case 'person-added':
+    case 'local-rule-stated':
+    case 'base-described':
+    case 'batch-opened':
+    case 'container-opened':
+      return [];
+    case 'person-left':
+      return ref('person', 'personId', body.personId);
+    case 'checklist-finished':
+      return ref('batch', 'batchId', body.batchId);
+    case 'step-started':
+      return [...ref('batch', 'batchId', body.batchId), ...ref('checklist', 'clearance', body.clearance)];
+    case 'step-ended':
+      return ref('step', 'stepId', body.stepId);
+    case 'stream-logged':
+      return referencesOfStream(body);
+    case 'stream-placed':
+      return [
+        ...ref('stream', 'streamId', body.streamId),
+        ...ref('container', 'containerId', body.containerId),
+      ];
+    case 'contents-moved':
+      return [
+        ...ref('container', 'fromContainerId', body.fromContainerId),
+        ...ref('container', 'toContainerId', body.toContainerId),
+      ];
+    case 'container-marked':
+      return ref('container', 'containerId', body.containerId);
+    case 'paper-made':
+      return body.containerIds.flatMap((id) => ref('container', 'containerIds', id));
+    case 'entry-corrected':
+      return ref('entry', 'corrects', body.corrects);
+    case 'entry-withdrawn':
+      return ref('entry', 'withdraws', body.withdraws);
+    default:
+      return body satisfies never;
+  }
+}
+
+/** Whether the state knows the thing. */
+export function knows(state: State, { to, id }: Reference): boolean {
+  switch (to) {
+    case 'person':
+      return state.people.has(id);
+    case 'batch':
+      return state.batches.has(id);
+    case 'step':
+      return state.steps.has(id);
+    case 'stream':
+      return state.streams.has(id);
+    case 'container':
+      return state.containers.has(id);
+    case 'checklist':
+      return state.checklists.has(id);
+    case 'entry':
+      return state.log.some((entry) => entry.id === id);
+    default:
+      return to satisfies never;
+  }
+}
+
+/** Standing facts that name what no standing fact tells of. */
+export function unknownReferences(facts: SortedFacts, state: State): Trouble[] {
+  return (Object.values(facts).flat() as Fact[]).flatMap(({ entryId, body }) =>
+    referencesOf(body)
+      .filter((reference) => !knows(state, reference))
+      .map(({ id }): Trouble => ({ entryId, code: 'refers-to-unknown', subject: id })),
+  );
+}

@@ -15,7 +15,15 @@ export type Text = string | readonly Span[];
 export type Paper = 'A4' | 'Letter' | 'A6' | '4x6in';
 
 /** The shapes of `look`: each is told apart by its outline and filling, so that it works in grey. */
-export type MarkName = 'stop' | 'wrong' | 'due' | 'overdue' | 'unknown' | 'candidate' | 'confirmed' | 'clearance';
+export type MarkName =
+  | 'stop'
+  | 'wrong'
+  | 'due'
+  | 'overdue'
+  | 'unknown'
+  | 'candidate'
+  | 'confirmed'
+  | 'clearance';
 
 // ---- drawings
 
@@ -89,7 +97,9 @@ export interface Facts {
  * What a table says in one place: never empty, the renderer refuses blank text. A `unit` stands after the figure, and in
  * a column aligned right the figures end at one edge and the units begin at another.
  */
-export type Cell = string | { readonly text: string; readonly strong?: boolean; readonly unit?: string };
+export type Cell =
+  | string
+  | { readonly text: string; readonly strong?: boolean; readonly unit?: string };
 
 export interface Column<K extends string = string> {
   readonly key: K;

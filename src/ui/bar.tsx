@@ -1,8 +1,8 @@
 /** The bottom bar: SOS first, then five places or, inside a task, the task's own ways out. */
 import type { ComponentChildren } from 'preact';
 import styles from './bar.module.css';
-import { PlaceIcon } from './icons.tsx';
-import { placeNames, places, type Place } from './places.ts';
+import { PlaceIcon } from './icons';
+import { type Place, placeNames, places } from './places';
 
 const Sos = () => (
   <a class={styles.sos} href="#/sos">
@@ -11,12 +11,23 @@ const Sos = () => (
 );
 
 /** The five places as links; the open one is a notch of paper. @param label names the landmark, e.g. "Places" */
-export const PlacesBar = ({ open, label = 'Places' }: { readonly open?: Place | undefined; readonly label?: string }) => (
+export const PlacesBar = ({
+  open,
+  label = 'Places',
+}: {
+  readonly open?: Place | undefined;
+  readonly label?: string;
+}) => (
   <nav class={styles.bar} aria-label={label}>
     <div class={styles.cells}>
       <Sos />
       {places.map((place) => (
-        <a class={styles.cell} href={`#/${place}`} key={place} aria-current={place === open ? 'page' : undefined}>
+        <a
+          class={styles.cell}
+          href={`#/${place}`}
+          key={place}
+          aria-current={place === open ? 'page' : undefined}
+        >
           <PlaceIcon place={place} />
           <span>{placeNames[place]}</span>
         </a>

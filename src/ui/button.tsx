@@ -20,7 +20,12 @@ export type ButtonProps = {
 
 /** A button, or a link that looks like one when `href` is given. */
 export function Button(props: ButtonProps) {
-  const look = [styles.button, styles[props.look ?? 'door'], props.voice === 'serif' && styles.serif, props.centred && styles.centred]
+  const look = [
+    styles.button,
+    styles[props.look ?? 'door'],
+    props.voice === 'serif' && styles.serif,
+    props.centred && styles.centred,
+  ]
     .filter(Boolean)
     .join(' ');
   const words = (
@@ -47,6 +52,10 @@ export function Button(props: ButtonProps) {
 }
 
 /** Buttons under each other, or side by side where they fit with their words whole. */
-export const Buttons = ({ children, side = false }: { readonly children: ComponentChildren; readonly side?: boolean }) => (
-  <div class={side ? styles.side : styles.stack}>{children}</div>
-);
+export const Buttons = ({
+  children,
+  side = false,
+}: {
+  readonly children: ComponentChildren;
+  readonly side?: boolean;
+}) => <div class={side ? styles.side : styles.stack}>{children}</div>;

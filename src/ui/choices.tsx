@@ -70,7 +70,12 @@ export type TickProps = {
 /** One box to tick, in the same dress; several of them under a legend make "any of these". */
 export const Tick = ({ label, second, checked, onChange, disabled }: TickProps) => (
   <label class={styles.choice}>
-    <input type="checkbox" checked={checked} disabled={disabled} onChange={(event) => onChange(event.currentTarget.checked)} />
+    <input
+      type="checkbox"
+      checked={checked}
+      disabled={disabled}
+      onChange={(event) => onChange(event.currentTarget.checked)}
+    />
     <span class={styles.box} aria-hidden="true" />
     <span>
       {label}

@@ -89,7 +89,15 @@ export function Field(props: FieldProps) {
 }
 
 /** Hint and error under a line, with the identifiers that the input's `aria-describedby` names. */
-export const FieldNotes = ({ id, hint, error }: { readonly id: string; readonly hint?: ComponentChildren; readonly error?: ComponentChildren }) => (
+export const FieldNotes = ({
+  id,
+  hint,
+  error,
+}: {
+  readonly id: string;
+  readonly hint?: ComponentChildren;
+  readonly error?: ComponentChildren;
+}) => (
   <>
     {hint && (
       <p id={`${id}-hint`} class={styles.hint}>

@@ -1,6 +1,6 @@
 /** The five places as drawn signs. They always stand with their word, so they are hidden from screen readers. */
 import type { ComponentChildren } from 'preact';
-import type { Place } from './places.ts';
+import type { Place } from './places';
 
 const drawings: Readonly<Record<Place, ComponentChildren>> = {
   today: (

@@ -12,7 +12,10 @@ export const octagon = (radius: number): string =>
 /** Seal with twelve lobes; `radius` is the centre to the notches. */
 export const seal = (radius: number): string => {
   const lobe = (radius * Math.PI) / 12 + 0.2;
-  const arcs = Array.from({ length: 12 }, (_, at) => `A${lobe.toFixed(2)} ${lobe.toFixed(2)} 0 0 1 ${point(radius, 30 * (at + 1))}`);
+  const arcs = Array.from(
+    { length: 12 },
+    (_, at) => `A${lobe.toFixed(2)} ${lobe.toFixed(2)} 0 0 1 ${point(radius, 30 * (at + 1))}`,
+  );
   return `M${point(radius, 0)}${arcs.join('')}Z`;
 };
 

@@ -3,10 +3,18 @@
  * alone, give it a `word`, which screen readers then hear.
  */
 import type { ComponentChildren } from 'preact';
-import { octagon, seal, wedge } from './mark-shapes.ts';
+import { octagon, seal, wedge } from './mark-shapes';
 import styles from './marks.module.css';
 
-export type MarkKind = 'stop' | 'wrong' | 'due' | 'overdue' | 'unknown' | 'candidate' | 'confirmed' | 'clearance';
+export type MarkKind =
+  | 'stop'
+  | 'wrong'
+  | 'due'
+  | 'overdue'
+  | 'unknown'
+  | 'candidate'
+  | 'confirmed'
+  | 'clearance';
 
 export type MarkProps = {
   readonly kind: MarkKind;
@@ -84,7 +92,9 @@ export const Mark = ({ kind, share = 0.25, word, sizePx = 36 }: MarkProps) => (
     width={sizePx}
     height={sizePx}
     viewBox="0 0 36 36"
-    {...(word === undefined ? { 'aria-hidden': 'true' as const } : { role: 'img' as const, 'aria-label': word })}
+    role={word === undefined ? undefined : 'img'}
+    aria-label={word}
+    aria-hidden={word === undefined ? 'true' : undefined}
   >
     {drawings[kind](share)}
   </svg>

@@ -1,6 +1,6 @@
 /** A marked line: a mark and what it means, where a state stands outside a list of rows. */
 import type { ComponentChildren } from 'preact';
-import { Mark, type MarkKind } from './marks.tsx';
+import { Mark, type MarkKind } from './marks';
 import styles from './notice.module.css';
 
 export type NoticeProps = {

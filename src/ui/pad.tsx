@@ -45,7 +45,7 @@ export function Pad(props: PadProps) {
     </button>
   );
   return (
-    <div class={`${styles.pad} ${props.onStep ? styles.steps : ''}`} role="group" aria-label={props.label}>
+    <fieldset class={`${styles.pad} ${props.onStep ? styles.steps : ''}`} aria-label={props.label}>
       {digits.map((digit) => (
         <button type="button" class={styles.key} key={digit} onClick={() => press(digit)}>
           {digit}
@@ -57,9 +57,14 @@ export function Pad(props: PadProps) {
       {key('⌫', () => props.onChange(props.value.slice(0, -1)), 'back', props.backLabel)}
       {props.onStep && key('+', () => props.onStep?.(1), 'up', props.stepLabels?.up)}
       {props.onStep && key('−', () => props.onStep?.(-1), 'down', props.stepLabels?.down)}
-      <button type="button" class={`${styles.key} ${styles.enter}`} disabled={props.enterDisabled} onClick={props.onEnter}>
+      <button
+        type="button"
+        class={`${styles.key} ${styles.enter}`}
+        disabled={props.enterDisabled}
+        onClick={props.onEnter}
+      >
         {props.enterLabel}
       </button>
-    </div>
+    </fieldset>
   );
 }

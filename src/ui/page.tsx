@@ -2,7 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import styles from './page.module.css';
-import { TopLine, type TopLineProps } from './top-line.tsx';
+import { TopLine, type TopLineProps } from './top-line';
 
 export type PageProps = {
   readonly title: ComponentChildren;
@@ -80,7 +80,9 @@ export const Part = (props: {
   /** `edge` lets rows run to the page's edge. */
   readonly width?: 'margin' | 'edge' | undefined;
 }) => (
-  <section class={`${styles.part} ${props.rule ? styles.rule : ''} ${props.width === 'edge' ? styles.edge : ''}`}>
+  <section
+    class={`${styles.part} ${props.rule ? styles.rule : ''} ${props.width === 'edge' ? styles.edge : ''}`}
+  >
     {props.title !== undefined && <h2>{props.title}</h2>}
     {props.children}
   </section>

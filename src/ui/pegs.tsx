@@ -19,7 +19,10 @@ export const Pegs = ({ at, of, words, task }: PegsProps) => (
     </p>
     <div class={styles.line} aria-hidden="true">
       {Array.from({ length: of }, (_, index) => (
-        <span key={index} class={index + 1 < at ? styles.done : index + 1 === at ? styles.now : styles.rest} />
+        <span
+          key={index}
+          class={index + 1 < at ? styles.done : index + 1 === at ? styles.now : styles.rest}
+        />
       ))}
     </div>
   </div>

@@ -21,7 +21,7 @@ export const RangeBar = (props: RangeBarProps) => {
   // Kept away from the ends' own figures; the tick still stands at the true place.
   const crowded = share < 0.2 || share > 0.72;
   return (
-    <figure class={styles.range} style={{ '--likely': String(share) }} aria-label={props.name} role="group">
+    <figure class={styles.range} style={{ '--likely': String(share) }} aria-label={props.name}>
       <div class={styles.values} aria-hidden="true">
         <span>{props.low}</span>
         {!crowded && <span class={styles.likely}>{props.likely}</span>}

@@ -3,7 +3,13 @@ import type { ComponentChildren } from 'preact';
 import styles from './row.module.css';
 
 /** The list around rows. @param label names it for screen readers where no heading does */
-export const Rows = ({ children, label }: { readonly children: ComponentChildren; readonly label?: string | undefined }) => (
+export const Rows = ({
+  children,
+  label,
+}: {
+  readonly children: ComponentChildren;
+  readonly label?: string | undefined;
+}) => (
   <ul class={styles.rows} aria-label={label}>
     {children}
   </ul>
@@ -43,7 +49,11 @@ const Body = (props: RowProps) => (
       {props.second !== undefined && <span class={styles.second}>{props.second}</span>}
     </span>
     {props.figure !== undefined && <span class={styles.figure}>{props.figure}</span>}
-    {props.equals && <span class={styles.equals} aria-hidden="true">=</span>}
+    {props.equals && (
+      <span class={styles.equals} aria-hidden="true">
+        =
+      </span>
+    )}
   </>
 );
 

@@ -1,10 +1,14 @@
 /** A form line that is picked from a list: the phone's own list, so that nothing has to be typed. */
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
-import { FieldNotes } from './field.tsx';
+import { FieldNotes } from './field';
 import styles from './field.module.css';
 
-export type SelectOption<V extends string> = { readonly value: V; readonly label: string; readonly disabled?: boolean | undefined };
+export type SelectOption<V extends string> = {
+  readonly value: V;
+  readonly label: string;
+  readonly disabled?: boolean | undefined;
+};
 
 export type SelectFieldProps<V extends string> = {
   readonly label: string;

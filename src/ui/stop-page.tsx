@@ -1,9 +1,9 @@
 /** The one red page: STOP, what and why, then the doors. The last door lets the truth be written down. */
 import type { ComponentChildren } from 'preact';
-import { octagon } from './mark-shapes.ts';
-import { Page } from './page.tsx';
+import { octagon } from './mark-shapes';
+import { Page } from './page';
 import styles from './stop-page.module.css';
-import type { TopLineProps } from './top-line.tsx';
+import type { TopLineProps } from './top-line';
 
 export type StopPageProps = {
   /** Says what is wrong, with its figure, e.g. "Paper filter, acid 1.3 mol/L." */

@@ -1,7 +1,7 @@
 /** A form line for words: one line, a telephone number, a date or time, or several lines. */
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
-import { FieldNotes } from './field.tsx';
+import { FieldNotes } from './field';
 import styles from './field.module.css';
 
 export type TextFieldProps = {
@@ -9,7 +9,16 @@ export type TextFieldProps = {
   readonly value: string;
   readonly onInput: (typed: string) => void;
   /** `lines` gives room for several; the others choose the phone's keyboard. */
-  readonly kind?: 'text' | 'tel' | 'email' | 'date' | 'time' | 'datetime-local' | 'password' | 'lines' | undefined;
+  readonly kind?:
+    | 'text'
+    | 'tel'
+    | 'email'
+    | 'date'
+    | 'time'
+    | 'datetime-local'
+    | 'password'
+    | 'lines'
+    | undefined;
   readonly rows?: number | undefined;
   readonly second?: ComponentChildren;
   readonly hint?: ComponentChildren;
@@ -36,8 +45,6 @@ export function TextField(props: TextFieldProps) {
     'aria-invalid': props.error ? ('true' as const) : undefined,
     'aria-describedby':
       [props.hint && `${id}-hint`, props.error && `${id}-error`].filter(Boolean).join(' ') || undefined,
-    onInput: (event: { readonly currentTarget: HTMLInputElement | HTMLTextAreaElement }) =>
-      props.onInput(event.currentTarget.value),
     onBlur: props.onBlur,
   };
   return (
@@ -49,7 +56,15 @@ export function TextField(props: TextFieldProps) {
           </label>
           {props.second !== undefined && <div class={styles.evidence}>{props.second}</div>}
         </div>
-        {kind === 'lines' ? <textarea {...shared} rows={props.rows ?? 3} /> : <input {...shared} type={kind} />}
+        {kind === 'lines' ? (
+          <textarea
+            {...shared}
+            rows={props.rows ?? 3}
+            onInput={(event) => props.onInput(event.currentTarget.value)}
+          />
+        ) : (
+          <input {...shared} type={kind as 'text'} onInput={(event) => props.onInput(event.currentTarget.value)} />
+        )}
       </div>
       <FieldNotes id={id} hint={props.hint} error={props.error} />
     </div>

@@ -1,0 +1,39 @@
+/** The label on a vessel: a white tab with the code; dashed where the real label is missing. */
+import { unbroken } from './figure-value';
+import styles from './vessel.module.css';
+import type { VesselGeometry } from './vessel-geometry';
+
+type VesselLabelProps = {
+  readonly code: string;
+  readonly missing?: boolean | undefined;
+  readonly drawn: VesselGeometry;
+  readonly large: boolean;
+};
+
+export function VesselLabel({ code, missing, drawn, large }: VesselLabelProps) {
+  const letter = large ? 25 : 13;
+  const wanted = code.length * letter * 0.62 + (large ? 34 : 12);
+  // On a narrow bottle the tab goes round it and stands over both walls.
+  const width = Math.max(wanted, large ? 0 : Math.min(42, drawn.widthPx * 0.6));
+  const height = large ? 42 : 21;
+  const x = (drawn.widthPx - width) / 2;
+  const y =
+    drawn.heightPx -
+    Math.max(height + 6, (drawn.heightPx - drawn.capBoxPx.bottom) * 0.42) -
+    height / 2 +
+    height * 0.3;
+  return (
+    <g class={styles.labelText}>
+      <rect x={x} y={y} width={width} height={height} class={missing ? styles.tabMissing : styles.tab} />
+      <text
+        x={x + width / 2}
+        y={y + height / 2 + letter * 0.36}
+        text-anchor="middle"
+        font-size={letter}
+        class={missing ? styles.codeMissing : styles.code}
+      >
+        {unbroken(code)}
+      </text>
+    </g>
+  );
+}

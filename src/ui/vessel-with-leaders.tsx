@@ -1,0 +1,133 @@
+/** A vessel on its own page, with a line from each thing to its word. */
+import type { ComponentChildren } from 'preact';
+import { geometryOf, Vessel, type VesselDrawing } from './vessel';
+import styles from './vessel-with-leaders.module.css';
+
+export type VesselWithLeadersProps = {
+  readonly vessel: VesselDrawing;
+  /** Everything the drawing says, for screen readers. */
+  readonly name: string;
+  /** Words at the cap, the limit, the level and the liquid; a word left out has no leader. */
+  readonly cap?: ComponentChildren;
+  readonly limit?: ComponentChildren;
+  /** A large `<FigureValue>` and its second line. */
+  readonly level?: ComponentChildren;
+  readonly contents?: ComponentChildren;
+  readonly tickEveryL?: number | undefined;
+  /** px a mm; 0.74 for a 10 L jerrican, less for a larger one so that the words keep room. */
+  readonly scale?: number | undefined;
+};
+
+/** Widest a vessel may be drawn beside its words, and highest. */
+const room = { widthPx: 172, heightPx: 246 };
+
+/** The page's scale, or less where the vessel would take the room of the words. */
+export function pageScale(drawing: VesselDrawing, wanted = 0.74): number {
+  const one = geometryOf({ ...drawing, scale: 1 });
+  return Math.min(
+    wanted * (drawing.capacityL < 4 ? 1.25 : 1),
+    room.widthPx / one.widthPx,
+    room.heightPx / one.heightPx,
+  );
+}
+
+/** Keeps words from lying on each other: each starts no higher than the one above ends. */
+function spread(wantedPx: readonly number[], heightsPx: readonly number[]): readonly number[] {
+  let free = 0;
+  return wantedPx.map((wanted, at) => {
+    const place = Math.max(wanted - 11, free);
+    free = place + (heightsPx[at] ?? 24);
+    return place;
+  });
+}
+
+export function VesselWithLeaders(props: VesselWithLeadersProps) {
+  const scale = pageScale(props.vessel, props.scale);
+  const drawn = geometryOf({ ...props.vessel, scale });
+  const bottom = drawn.heightPx;
+  const liquidPx = Math.min(bottom - 40, Math.max((drawn.levelPx + bottom) / 2 + 12, drawn.levelPx + 78));
+  const leaders = [
+    {
+      key: 'cap',
+      words: props.cap,
+      fromPx: drawn.capBoxPx.right,
+      yPx: drawn.capBoxPx.top + 4,
+      highPx: 28,
+      dot: false,
+    },
+    {
+      key: 'limit',
+      words: props.limit,
+      fromPx: drawn.widthPx + 12,
+      yPx: drawn.limitPx,
+      highPx: 28,
+      dot: false,
+    },
+    {
+      key: 'level',
+      words: props.level,
+      fromPx: drawn.rightPx - 6,
+      yPx: drawn.levelPx,
+      highPx: 66,
+      dot: true,
+    },
+    {
+      key: 'contents',
+      words: props.contents,
+      fromPx: drawn.rightPx - 20,
+      yPx: liquidPx,
+      highPx: 48,
+      dot: true,
+    },
+  ].filter(({ words }) => words !== undefined);
+  const places = spread(
+    leaders.map(({ yPx }) => yPx),
+    leaders.map(({ highPx }) => highPx),
+  );
+  const end = drawn.widthPx + 28;
+  return (
+    <div
+      class={styles.wrap}
+      style={{ '--drawing': `${drawn.widthPx + 40}px`, '--height': `${drawn.heightPx + 6}px` }}
+    >
+      <div class={styles.drawing}>
+        <Vessel
+          {...props.vessel}
+          scale={scale}
+          name={props.name}
+          tickEveryL={props.tickEveryL}
+          roomRightPx={28}
+        />
+        <svg
+          class={styles.lines}
+          width={end + 6}
+          height={bottom + 6}
+          viewBox={`-3 -3 ${end + 6} ${bottom + 6}`}
+          aria-hidden="true"
+        >
+          {leaders.map(({ key, fromPx, yPx, dot }, at) => (
+            <g key={key}>
+              {dot && <circle cx={fromPx} cy={yPx} r="6.5" class={styles.halo} />}
+              <path
+                d={`M${fromPx} ${yPx}H${end - 12}L${end} ${(places[at] ?? yPx) + 11}`}
+                class={styles.under}
+              />
+              <path
+                d={`M${fromPx} ${yPx}H${end - 12}L${end} ${(places[at] ?? yPx) + 11}`}
+                class={styles.leader}
+              />
+              {dot && <circle cx={fromPx} cy={yPx} r="3.5" class={styles.dot} />}
+            </g>
+          ))}
+        </svg>
+      </div>
+      <div class={styles.words}>
+        {leaders.map(({ key, words }, at) => (
+          <div key={key} class={styles[key]} style={{ '--at': `${places[at] ?? 0}px` }}>
+            {words}
+          </div>
+        ))}
+      </div>
+    </div>
+  );
+}

@@ -57,7 +57,7 @@ export function referencesOf(body: Body): Reference[] {
     case 'paper-made':
       return body.containerIds.flatMap((id) => ref('container', 'containerIds', id));
     case 'entry-corrected':
-      return ref('entry', 'corrects', body.corrects);
+      return [...ref('entry', 'corrects', body.corrects), ...referencesOf(body.body)];
     case 'entry-withdrawn':
       return ref('entry', 'withdraws', body.withdraws);
     default:

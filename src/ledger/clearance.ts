@@ -1,0 +1,35 @@
+/** Whether a checklist clears a step. */
+import type { ChecklistFinished } from './entries/checklists.ts';
+import type { Refusal } from './refusal.ts';
+import type { State, Told } from './state.ts';
+
+/** A step of a batch, begun by a person at a moment. */
+export type Beginning = {
+  readonly step: string;
+  readonly batchId: string | null;
+  readonly who: string | null;
+  readonly at: string;
+};
+
+/** Why this clearance does not hold for this beginning; null when it does. It holds until its last moment, inclusive. */
+export function clearanceFault(state: State, clearance: string, beginning: Beginning): Refusal | null {
+  const field = 'clearance';
+  const run = state.checklists.get(clearance);
+  if (!run) return { code: 'no-clearance', details: { clearance }, field };
+  const { step, batchId, outcome, validUntil } = run.body;
+  if (step !== beginning.step) return { code: 'clearance-for-another-step', details: { step }, field };
+  if (batchId !== beginning.batchId)
+    return { code: 'clearance-for-another-batch', details: { batchId }, field };
+  if (outcome === 'stopped') return { code: 'clearance-stopped', details: { clearance }, field };
+  if (run.who !== beginning.who)
+    return { code: 'clearance-of-another-person', details: { who: run.who }, field };
+  if (validUntil !== null && validUntil < beginning.at)
+    return { code: 'clearance-expired', details: { clearance, validUntil }, field };
+  return null;
+}
+
+/** The newest checklist that clears this beginning; null when there is none. */
+export const clearanceFor = (state: State, beginning: Beginning): Told<ChecklistFinished> | null =>
+  [...state.checklists.values()]
+    .reverse()
+    .find(({ entryId }) => clearanceFault(state, entryId, beginning) === null) ?? null;

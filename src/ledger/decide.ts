@@ -1,0 +1,119 @@
+/**
+ * From what a person wants to the bodies that are written. What has happened is never refused for being wrong, only
+ * for naming things nobody has told of or not fitting its shape; a plan can be refused for what it would do.
+ */
+import { endStep, finishChecklist, openBatch, startStep } from './decisions/batches.ts';
+import { moveContents, openContainer, placeStream } from './decisions/containers.ts';
+import { correctEntry, withdrawEntry } from './decisions/corrections.ts';
+import { stated } from './decisions/stated.ts';
+import { Body } from './entries/body.ts';
+import type { Context, Intention, IntentionOf } from './intention.ts';
+import { knows, referencesOf } from './references.ts';
+import { type Decided, type Refusal, refused, written } from './refusal.ts';
+import type { State } from './state.ts';
+
+function logStream(intention: IntentionOf<'log-stream'>, { newId }: Context): Decided {
+  const { placements = [], ...stream } = stated(intention);
+  const streamId = newId();
+  return written(
+    { kind: 'stream-logged', v: 1, streamId, ...stream },
+    ...placements.map((placement): Body => ({ kind: 'stream-placed', v: 1, streamId, ...placement })),
+  );
+}
+
+function changePerson(state: State, intention: IntentionOf<'change-person'>): Decided {
+  const { personId } = intention;
+  if (!state.people.has(personId))
+    return refused({ code: 'unknown', details: { to: 'person', id: personId }, field: 'personId' });
+  return written({ kind: 'person-added', v: 1, ...stated(intention) });
+}
+
+/** One case for each intention, so that a new one does not compile until it has its decision. */
+function decided(state: State, intention: Intention, context: Context): Decided {
+  const v = 1;
+  switch (intention.do) {
+    case 'describe-workshop':
+      return written({ kind: 'workshop-described', v, ...stated(intention) });
+    case 'add-person':
+      return written({ kind: 'person-added', v, personId: context.newId(), ...stated(intention) });
+    case 'change-person':
+      return changePerson(state, intention);
+    case 'person-leaves':
+      return written({ kind: 'person-left', v, ...stated(intention) });
+    case 'state-local-rule':
+      return written({ kind: 'local-rule-stated', v, ...stated(intention) });
+    case 'describe-base':
+      return written({ kind: 'base-described', v, ...stated(intention) });
+    case 'open-batch':
+      return openBatch(state, intention, context);
+    case 'finish-checklist':
+      return finishChecklist(state, intention);
+    case 'start-step':
+      return startStep(state, intention, context);
+    case 'log-step-happened':
+      return written({ kind: 'step-started', v, stepId: context.newId(), ...stated(intention) });
+    case 'end-step':
+      return endStep(state, intention);
+    case 'log-stream':
+      return logStream(intention, context);
+    case 'open-container':
+      return openContainer(state, intention, context);
+    case 'place-stream':
+      return placeStream(state, intention);
+    case 'log-placement-happened':
+      return written({ kind: 'stream-placed', v, ...stated(intention) });
+    case 'move-contents':
+      return moveContents(state, intention);
+    case 'log-move-happened':
+      return written({ kind: 'contents-moved', v, ...stated(intention) });
+    case 'mark-container':
+      return written({ kind: 'container-marked', v, ...stated(intention) });
+    case 'record-paper':
+      return written({ kind: 'paper-made', v, paperId: context.newId(), ...stated(intention) });
+    case 'correct-entry':
+      return correctEntry(state, intention);
+    case 'withdraw-entry':
+      return withdrawEntry(state, intention);
+    default:
+      return intention satisfies never;
+  }
+}
+
+/** Why the bodies cannot stand in this record: one names a thing nobody has told of. */
+function unknownFault(state: State, bodies: readonly Body[]): Refusal | null {
+  const made = new Set(bodies.flatMap((body) => (body.kind === 'stream-logged' ? [body.streamId] : [])));
+  const lost = bodies
+    .flatMap(referencesOf)
+    .find((reference) => !knows(state, reference) && !made.has(reference.id));
+  return lost ? { code: 'unknown', details: { to: lost.to, id: lost.id }, field: lost.field } : null;
+}
+
+function fittingBodies(bodies: readonly Body[]): Decided {
+  const fitting: Body[] = [];
+  for (const body of bodies) {
+    const read = Body.safeParse(body);
+    if (read.success) fitting.push(read.data);
+    else {
+      const [issue] = read.error.issues;
+      const path = issue?.path.join('.') ?? '';
+      return refused({
+        code: 'does-not-fit',
+        details: { path, message: issue?.message ?? '' },
+        field: path,
+      });
+    }
+  }
+  return written(...fitting);
+}
+
+/**
+ * @param state what the entries so far add up to
+ * @param intention what the person wants to write down or begin
+ * @returns bodies that fit their schemas, with texts trimmed, to be sealed and stored; or why not
+ */
+export function decide(state: State, intention: Intention, context: Context): Decided {
+  const result = decided(state, intention, context);
+  if (!result.ok) return result;
+  const fault = unknownFault(state, result.bodies);
+  return fault ? refused(fault) : fittingBodies(result.bodies);
+}

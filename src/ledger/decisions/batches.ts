@@ -1,0 +1,41 @@
+/** Decisions on batches and their steps. */
+import { clearanceFault } from '../clearance.ts';
+import type { Context, IntentionOf } from '../intention.ts';
+import { type Decided, refused, written } from '../refusal.ts';
+import type { State } from '../state.ts';
+import { nextCode, takenCode } from './codes.ts';
+import { stated } from './stated.ts';
+
+export function openBatch(state: State, intention: IntentionOf<'open-batch'>, { newId }: Context): Decided {
+  const { code, ...batch } = stated(intention);
+  const taken = [...state.batches.values()].map(({ body }) => body.code);
+  const fault = code === undefined ? null : takenCode(code, taken);
+  if (fault) return refused(fault);
+  const given = code ?? nextCode('B', taken);
+  return written({ kind: 'batch-opened', v: 1, batchId: newId(), code: given, ...batch });
+}
+
+/** A planned step: only on a clearance that holds now, for this step, this batch and this person. */
+export function startStep(state: State, intention: IntentionOf<'start-step'>, context: Context): Decided {
+  const { step, batchId, clearance } = intention;
+  const { who, now: at, newId } = context;
+  const fault = clearanceFault(state, clearance, { step, batchId, who, at });
+  if (fault) return refused(fault);
+  return written({ kind: 'step-started', v: 1, stepId: newId(), ...stated(intention) });
+}
+
+export function endStep(state: State, intention: IntentionOf<'end-step'>): Decided {
+  const { stepId } = intention;
+  const endedAt = state.steps.get(stepId)?.endedAt ?? null;
+  if (endedAt !== null)
+    return refused({ code: 'already-ended', details: { stepId, at: endedAt }, field: 'stepId' });
+  return written({ kind: 'step-ended', v: 1, ...stated(intention) });
+}
+
+/** A run is written down once, however often the last answer was tapped. */
+export function finishChecklist(state: State, intention: IntentionOf<'finish-checklist'>): Decided {
+  const { runId } = intention;
+  const again = [...state.checklists.values()].some(({ body }) => body.runId === runId);
+  if (again) return refused({ code: 'already-written', details: { id: runId }, field: 'runId' });
+  return written({ kind: 'checklist-finished', v: 1, ...stated(intention) });
+}

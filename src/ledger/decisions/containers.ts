@@ -1,0 +1,77 @@
+/** Decisions on containers and what goes into them. */
+import { asHeld, placedAmount, plus } from '../amounts.ts';
+import { capacityOf, fillLimit } from '../fill.ts';
+import type { Context, IntentionOf } from '../intention.ts';
+import { type Decided, type Refusal, refused, written } from '../refusal.ts';
+import type { Held, State } from '../state.ts';
+import { nextCode, takenCode } from './codes.ts';
+import { stated } from './stated.ts';
+
+export function openContainer(
+  state: State,
+  intention: IntentionOf<'open-container'>,
+  { newId }: Context,
+): Decided {
+  const { code, ...container } = stated(intention);
+  const taken = [...state.containers.values()].map(({ body }) => body.code);
+  const fault = code === undefined ? null : takenCode(code, taken);
+  if (fault) return refused(fault);
+  const given = code ?? nextCode('C', taken);
+  return written({ kind: 'container-opened', v: 1, containerId: newId(), code: given, ...container });
+}
+
+/** Why nothing more may be put into the container, or not this much; null when it may, as far as the ledger can tell. */
+export function fillingFault(state: State, containerId: string, added: Held, field: string): Refusal | null {
+  const container = state.containers.get(containerId);
+  if (!container) return { code: 'unknown', details: { to: 'container', id: containerId }, field };
+  const { closedAt, doubtfulSince, holds } = container;
+  if (closedAt !== null) return { code: 'container-closed', details: { containerId, at: closedAt }, field };
+  if (doubtfulSince !== null)
+    return { code: 'contents-doubtful', details: { containerId, since: doubtfulSince }, field };
+  const wouldHold = plus(holds, added).volume;
+  const over = (limit: ReturnType<typeof capacityOf>) => ({
+    containerId,
+    wouldHold: wouldHold.toFixed(),
+    limit: limit.toFixed(),
+  });
+  const capacity = capacityOf(container);
+  if (wouldHold.gt(capacity)) return { code: 'over-capacity', details: over(capacity), field: 'amount' };
+  const limit = fillLimit(state, container);
+  if (wouldHold.gt(limit)) return { code: 'over-fill-limit', details: over(limit), field: 'amount' };
+  return null;
+}
+
+/** A planned placement. More than the stream has is no refusal: the measured volume may be the better one. */
+export function placeStream(state: State, intention: IntentionOf<'place-stream'>): Decided {
+  const { streamId, containerId, amount } = intention;
+  const stream = state.streams.get(streamId);
+  const added = (stream && placedAmount(amount, stream.body)) ?? asHeld(amount);
+  const fault = fillingFault(state, containerId, added, 'containerId');
+  return fault ? refused(fault) : written({ kind: 'stream-placed', v: 1, ...stated(intention) });
+}
+
+/**
+ * A planned move. Taking out of the shelf is never refused: it is how an overfull or doubtful container is put right.
+ * Doubtful contents are not spread to another container.
+ */
+export function moveContents(state: State, intention: IntentionOf<'move-contents'>): Decided {
+  const { fromContainerId, toContainerId, amount } = intention;
+  const body = { kind: 'contents-moved', v: 1, ...stated(intention) } as const;
+  if (toContainerId === null) return written(body);
+  if (toContainerId === fromContainerId)
+    return refused({
+      code: 'same-container',
+      details: { containerId: toContainerId },
+      field: 'toContainerId',
+    });
+  const source = state.containers.get(fromContainerId);
+  const since = source?.doubtfulSince ?? null;
+  if (since !== null)
+    return refused({
+      code: 'contents-doubtful',
+      details: { containerId: fromContainerId, since },
+      field: 'fromContainerId',
+    });
+  const fault = fillingFault(state, toContainerId, asHeld(amount), 'toContainerId');
+  return fault ? refused(fault) : written(body);
+}

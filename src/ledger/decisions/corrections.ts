@@ -1,0 +1,55 @@
+/** Decisions on entries that were wrong. */
+import type { PlainBody } from '../entries/body.ts';
+import type { IntentionOf } from '../intention.ts';
+import { type Decided, refused, written } from '../refusal.ts';
+import type { State } from '../state.ts';
+import { stated } from './stated.ts';
+
+/** The thing that a body tells of, which a correction must leave as it is; null for a body that opens no thing. */
+function subjectOf(body: PlainBody): string | null {
+  switch (body.kind) {
+    case 'person-added':
+      return body.personId;
+    case 'batch-opened':
+      return body.batchId;
+    case 'checklist-finished':
+      return body.runId;
+    case 'step-started':
+      return body.stepId;
+    case 'stream-logged':
+      return body.streamId;
+    case 'container-opened':
+      return body.containerId;
+    case 'paper-made':
+      return body.paperId;
+    default:
+      return null;
+  }
+}
+
+export function correctEntry(state: State, intention: IntentionOf<'correct-entry'>): Decided {
+  const { corrects, body: given } = intention;
+  const field = 'corrects';
+  const target = state.log.find(({ id }) => id === corrects)?.body;
+  if (!target) return refused({ code: 'unknown', details: { to: 'entry', id: corrects }, field });
+  if (target.kind === 'entry-corrected' || target.kind === 'entry-withdrawn')
+    return refused({ code: 'not-correctable', details: { kind: target.kind }, field });
+  if (given.kind !== target.kind)
+    return refused({
+      code: 'another-kind',
+      details: { written: target.kind, given: given.kind },
+      field: 'body',
+    });
+  const [was, is] = [subjectOf(target), subjectOf(given)];
+  if (was !== null && is !== null && was !== is)
+    return refused({ code: 'another-subject', details: { written: was, given: is }, field: 'body' });
+  return written({ kind: 'entry-corrected', v: 1, ...stated(intention) });
+}
+
+export function withdrawEntry(state: State, intention: IntentionOf<'withdraw-entry'>): Decided {
+  const { withdraws } = intention;
+  const line = state.history.find(({ entry }) => entry.id === withdraws);
+  if (line?.standing === 'withdrawn')
+    return refused({ code: 'already-withdrawn', details: { id: withdraws }, field: 'withdraws' });
+  return written({ kind: 'entry-withdrawn', v: 1, ...stated(intention) });
+}

@@ -1,0 +1,198 @@
+/** What is wrong now, from the state alone; clocks and due dates are elsewhere. Codes and numbers, no sentences. */
+import { isNothing } from './amounts.ts';
+import { clearanceFault } from './clearance.ts';
+import type { RuleName } from './entries/local-rules.ts';
+import type { StreamKind } from './entries/streams.ts';
+import { capacityOf, fillLimit, fillLimitPercent } from './fill.ts';
+import type { Refusal } from './refusal.ts';
+import type { ContainerState, State, StepState, StreamState, Trouble } from './state.ts';
+
+/** `now`: someone may get hurt or waste may run out; `soon`: the record or the shelf is wrong; `know`: it limits what is shown. */
+export type Pressing = 'now' | 'soon' | 'know';
+
+/** Ids of what the flag is about. */
+type About = {
+  readonly containerId?: string;
+  readonly streamId?: string;
+  readonly stepId?: string;
+  readonly entryId?: string;
+};
+
+/** Volumes in L and masses in g, as decimals. */
+export type Flag = { readonly pressing: Pressing; readonly about: About } & (
+  | { readonly code: 'over-capacity'; readonly holds: string; readonly capacity: string }
+  | {
+      readonly code: 'over-fill-limit';
+      readonly holds: string;
+      readonly limit: string;
+      readonly limitPercent: string;
+      readonly limitStated: boolean;
+    }
+  | { readonly code: 'tight-cap-on-gassing-waste'; readonly streams: readonly StreamKind[] }
+  | { readonly code: 'contents-doubtful'; readonly since: string }
+  | {
+      readonly code: 'more-taken-than-held';
+      readonly held: string;
+      readonly taken: string;
+      readonly unit: 'L' | 'g';
+    }
+  | { readonly code: 'added-while-closed' }
+  | { readonly code: 'placed-in-another-unit' }
+  | { readonly code: 'stream-not-placed'; readonly volume: string; readonly mass: string }
+  | { readonly code: 'placed-more-than-logged'; readonly volume: string; readonly mass: string }
+  | { readonly code: 'step-without-clearance'; readonly step: string }
+  | { readonly code: 'clearance-does-not-hold'; readonly step: string; readonly why: Refusal['code'] }
+  | { readonly code: 'code-used-twice'; readonly used: string }
+  | { readonly code: 'entry-does-not-add-up'; readonly why: Trouble['code']; readonly subject: string }
+  | { readonly code: 'workshop-not-described' }
+  | { readonly code: 'local-rules-missing'; readonly rules: readonly RuleName[] }
+  | { readonly code: 'treatment-for-planning-only'; readonly because: 'not-stated' | 'not-allowed' }
+  | { readonly code: 'nothing-fit-for-drain' }
+);
+
+/** Wastes with nitric acid in them, which give off gas for days. */
+const gassing: ReadonlySet<StreamKind> = new Set<StreamKind>([
+  'leach-liquor',
+  'barren-liquor',
+  'wash-water',
+  'chloride-test-waste',
+  'ceramic-residue',
+  'spent-filters',
+]);
+
+const allRules: readonly RuleName[] = ['storage-days', 'fill-limit', 'inspection-days', 'treatment-allowed'];
+
+function flagsOfFill(state: State, container: ContainerState): Flag[] {
+  const { holds, body } = container;
+  const about = { containerId: body.containerId };
+  const amount = holds.volume.toFixed();
+  const capacity = capacityOf(container);
+  if (holds.volume.gt(capacity))
+    return [{ pressing: 'now', about, code: 'over-capacity', holds: amount, capacity: capacity.toFixed() }];
+  const limit = fillLimit(state, container);
+  if (!holds.volume.gt(limit)) return [];
+  const { percent: limitPercent, stated: limitStated } = fillLimitPercent(state);
+  return [
+    {
+      pressing: 'now',
+      about,
+      code: 'over-fill-limit',
+      holds: amount,
+      limit: limit.toFixed(),
+      limitPercent,
+      limitStated,
+    },
+  ];
+}
+
+/** Contents that no stream accounts for are taken for gassing ones. */
+function flagsOfContainer(state: State, container: ContainerState): Flag[] {
+  const about = { containerId: container.body.containerId };
+  const flags = flagsOfFill(state, container);
+  const kinds = container.contents.flatMap(({ streamId }) => {
+    const stream = streamId === null ? undefined : state.streams.get(streamId)?.body.stream;
+    return stream && gassing.has(stream) ? [stream] : [];
+  });
+  const unaccounted = container.contents.some(({ streamId }) => streamId === null);
+  if (container.body.cap === 'tight' && (kinds.length > 0 || unaccounted))
+    flags.push({ pressing: 'now', about, code: 'tight-cap-on-gassing-waste', streams: [...new Set(kinds)] });
+  if (container.doubtfulSince !== null)
+    flags.push({ pressing: 'soon', about, code: 'contents-doubtful', since: container.doubtfulSince });
+  return flags;
+}
+
+function flagsOfStream({ body, amount, placed, unplaced }: StreamState): Flag[] {
+  const about = { streamId: body.streamId };
+  const flags: Flag[] = [];
+  if (!isNothing(unplaced)) {
+    const [volume, mass] = [unplaced.volume.toFixed(), unplaced.mass.toFixed()];
+    flags.push({ pressing: 'soon', about, code: 'stream-not-placed', volume, mass });
+  }
+  const volumeOver = placed.volume.minus(amount.volume);
+  const massOver = placed.mass.minus(amount.mass);
+  const [volume, mass] = [volumeOver, massOver].map((over) => (over.gt(0) ? over.toFixed() : '0')) as [
+    string,
+    string,
+  ];
+  if (volume !== '0' || mass !== '0')
+    flags.push({ pressing: 'soon', about, code: 'placed-more-than-logged', volume, mass });
+  return flags;
+}
+
+function flagsOfStep(state: State, { body, at, who }: StepState): Flag[] {
+  const { stepId, step, batchId, clearance } = body;
+  const about = { stepId };
+  if (clearance === null) return [{ pressing: 'soon', about, code: 'step-without-clearance', step }];
+  const fault = clearanceFault(state, clearance, { step, batchId, who, at });
+  return fault ? [{ pressing: 'soon', about, code: 'clearance-does-not-hold', step, why: fault.code }] : [];
+}
+
+const flagsOfUpsets = (state: State): Flag[] =>
+  state.upsets.map((upset): Flag => {
+    const { code, entryId, containerId } = upset;
+    const about = { entryId, containerId };
+    if (upset.code === 'more-taken-than-held') {
+      const { held, taken, unit } = upset;
+      return {
+        pressing: 'soon',
+        about,
+        code: upset.code,
+        held: held.toFixed(),
+        taken: taken.toFixed(),
+        unit,
+      };
+    }
+    if (upset.code === 'placed-in-another-unit')
+      return { pressing: 'soon', about: { ...about, streamId: upset.streamId }, code: upset.code };
+    return { pressing: 'soon', about, code: code as 'added-while-closed' };
+  });
+
+/** Two devices that were apart can give the same code; big and small letters are the same on a label. */
+function flagsOfCodes(state: State): Flag[] {
+  const seen = new Set<string>();
+  const flags: Flag[] = [];
+  for (const { body, entryId } of [...state.batches.values(), ...state.containers.values()]) {
+    const used = `${body.kind} ${body.code.toUpperCase()}`;
+    if (seen.has(used))
+      flags.push({ pressing: 'soon', about: { entryId }, code: 'code-used-twice', used: body.code });
+    seen.add(used);
+  }
+  return flags;
+}
+
+function flagsOfRules(state: State): Flag[] {
+  const about = {};
+  const flags: Flag[] = [];
+  if (!state.workshop) flags.push({ pressing: 'know', about, code: 'workshop-not-described' });
+  const rules = allRules.filter((rule) => !state.rules.has(rule));
+  if (rules.length > 0) flags.push({ pressing: 'know', about, code: 'local-rules-missing', rules });
+  const allowed = state.rules.get('treatment-allowed')?.body.stated.value;
+  if (allowed !== 'yes') {
+    const because = allowed === undefined ? 'not-stated' : 'not-allowed';
+    flags.push({ pressing: 'know', about, code: 'treatment-for-planning-only', because });
+  }
+  if (rules.length > 0) flags.push({ pressing: 'know', about, code: 'nothing-fit-for-drain' });
+  return flags;
+}
+
+const weight: Readonly<Record<Pressing, number>> = { now: 0, soon: 1, know: 2 };
+
+/** Every flag, most pressing first. */
+export const flags = (state: State): readonly Flag[] =>
+  [
+    ...[...state.containers.values()].flatMap((container) => flagsOfContainer(state, container)),
+    ...[...state.streams.values()].flatMap(flagsOfStream),
+    ...[...state.steps.values()].flatMap((step) => flagsOfStep(state, step)),
+    ...flagsOfUpsets(state),
+    ...flagsOfCodes(state),
+    ...state.troubles.map(
+      ({ entryId, code: why, subject }): Flag => ({
+        pressing: 'soon',
+        about: { entryId },
+        code: 'entry-does-not-add-up',
+        why,
+        subject,
+      }),
+    ),
+    ...flagsOfRules(state),
+  ].sort((a, b) => weight[a.pressing] - weight[b.pressing]);

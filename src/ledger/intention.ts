@@ -1,0 +1,44 @@
+/** What a person wants to write down. Each is the body without what the ledger itself gives: kind, version, new ids. */
+import type { BodyOf, PlainBody } from './entries/body.ts';
+
+type Plain = PlainBody['kind'];
+type Stated<K extends Plain, Given extends string = never> = Omit<BodyOf<K>, 'kind' | 'v' | Given>;
+/** A code is the next free one unless the person typed one. */
+type Coded<K extends Plain, Given extends string> = Stated<K, Given | 'code'> & { readonly code?: string };
+
+type Does<Name extends string, What> = { readonly do: Name } & Readonly<What>;
+
+/**
+ * A plan (`start-step`, `place-stream`, `move-contents`) can be refused; what has happened (`log-…-happened`) is
+ * written down and flagged.
+ */
+export type Intention =
+  | Does<'describe-workshop', Stated<'workshop-described'>>
+  | Does<'add-person', Stated<'person-added', 'personId'>>
+  | Does<'change-person', Stated<'person-added'>>
+  | Does<'person-leaves', Stated<'person-left'>>
+  | Does<'state-local-rule', Stated<'local-rule-stated'>>
+  | Does<'describe-base', Stated<'base-described'>>
+  | Does<'open-batch', Coded<'batch-opened', 'batchId'>>
+  | Does<'finish-checklist', Stated<'checklist-finished'>>
+  | Does<'start-step', Stated<'step-started', 'stepId' | 'clearance'> & { clearance: string }>
+  | Does<'log-step-happened', Stated<'step-started', 'stepId'>>
+  | Does<'end-step', Stated<'step-ended'>>
+  | Does<'log-stream', Stated<'stream-logged', 'streamId'> & { placements?: readonly Placement[] }>
+  | Does<'open-container', Coded<'container-opened', 'containerId'>>
+  | Does<'place-stream', Stated<'stream-placed'>>
+  | Does<'log-placement-happened', Stated<'stream-placed'>>
+  | Does<'move-contents', Stated<'contents-moved'>>
+  | Does<'log-move-happened', Stated<'contents-moved'>>
+  | Does<'mark-container', Stated<'container-marked'>>
+  | Does<'record-paper', Stated<'paper-made', 'paperId'>>
+  | Does<'correct-entry', Omit<BodyOf<'entry-corrected'>, 'kind' | 'v'>>
+  | Does<'withdraw-entry', Omit<BodyOf<'entry-withdrawn'>, 'kind' | 'v'>>;
+
+/** Where the stream that is logged went at the same time. */
+export type Placement = Stated<'stream-placed', 'streamId'>;
+
+export type IntentionOf<D extends Intention['do']> = Extract<Intention, { do: D }>;
+
+/** `now` is UTC with milliseconds; `newId` gives a fresh UUID at each call; `who` is a person, or null. */
+export type Context = { readonly now: string; readonly newId: () => string; readonly who: string | null };

@@ -1,0 +1,51 @@
+/** Why something cannot be written down as it was meant, as a code with its details; the screens hold the words. */
+import type { Body } from './entries/body.ts';
+import type { Reference } from './references.ts';
+
+type Reason =
+  | { readonly code: 'does-not-fit'; readonly details: { readonly path: string; readonly message: string } }
+  | { readonly code: 'unknown'; readonly details: { readonly to: Reference['to']; readonly id: string } }
+  | { readonly code: 'code-taken'; readonly details: { readonly taken: string } }
+  | { readonly code: 'already-written' | 'already-withdrawn'; readonly details: { readonly id: string } }
+  | { readonly code: 'already-ended'; readonly details: { readonly stepId: string; readonly at: string } }
+  | { readonly code: 'no-clearance'; readonly details: { readonly clearance: string } }
+  | { readonly code: 'clearance-stopped'; readonly details: { readonly clearance: string } }
+  | {
+      readonly code: 'clearance-expired';
+      readonly details: { readonly clearance: string; readonly validUntil: string };
+    }
+  | { readonly code: 'clearance-for-another-step'; readonly details: { readonly step: string } }
+  | { readonly code: 'clearance-for-another-batch'; readonly details: { readonly batchId: string | null } }
+  | { readonly code: 'clearance-of-another-person'; readonly details: { readonly who: string | null } }
+  | {
+      readonly code: 'container-closed';
+      readonly details: { readonly containerId: string; readonly at: string };
+    }
+  | {
+      readonly code: 'contents-doubtful';
+      readonly details: { readonly containerId: string; readonly since: string };
+    }
+  /** Volumes in L, as decimals. */
+  | { readonly code: 'over-capacity' | 'over-fill-limit'; readonly details: Overfill }
+  | { readonly code: 'same-container'; readonly details: { readonly containerId: string } }
+  | {
+      readonly code: 'another-kind';
+      readonly details: { readonly written: Body['kind']; readonly given: Body['kind'] };
+    }
+  | {
+      readonly code: 'another-subject';
+      readonly details: { readonly written: string; readonly given: string };
+    }
+  | { readonly code: 'not-correctable'; readonly details: { readonly kind: Body['kind'] } };
+
+export type Overfill = { readonly containerId: string; readonly wouldHold: string; readonly limit: string };
+
+/** `field` is the field of the intention that the refusal is about. */
+export type Refusal = Reason & { readonly field?: string };
+
+export type Decided =
+  | { readonly ok: true; readonly bodies: readonly Body[] }
+  | { readonly ok: false; readonly refusal: Refusal };
+
+export const refused = (refusal: Refusal): Decided => ({ ok: false, refusal });
+export const written = (...bodies: readonly Body[]): Decided => ({ ok: true, bodies });

@@ -1,0 +1,173 @@
+/** Adding to the record, and keeping two tabs in step. */
+import type { IDBPTransaction } from 'idb';
+import type { Body } from '../ledger/entries/body.ts';
+import type { Entry } from '../ledger/entries/entry.ts';
+import { seal } from '../ledger/seal.ts';
+import type { Database, DeviceHead, Shape } from './database.ts';
+import { done, failed, failureOf, type StoreFailure, type StoreResult } from './failure.ts';
+import { type Corrupted, markSeen, type OpenRecord, type Reading, reading } from './record.ts';
+
+/** What goes onto the envelopes. Times are UTC with milliseconds; `happenedAt` is `now` unless the person said otherwise. */
+export type Stamp = {
+  readonly now: string;
+  readonly happenedAt?: string;
+  readonly zone: string;
+  readonly who: string | null;
+  readonly newId: () => string;
+};
+
+export type Proposal<R> =
+  | { readonly ok: true; readonly bodies: readonly Body[] }
+  | { readonly ok: false; readonly refusal: R };
+
+/** `fresh` are entries of other tabs or devices that the caller did not know and must fold first. */
+export type Appended<R> =
+  | {
+      readonly ok: true;
+      readonly fresh: readonly Entry[];
+      readonly written: readonly Entry[];
+      readonly corrupted: readonly Corrupted[];
+    }
+  | {
+      readonly ok: false;
+      readonly refusal: R;
+      readonly fresh: readonly Entry[];
+      readonly corrupted: readonly Corrupted[];
+    }
+  /** Nothing was written, and nothing counts as known. */
+  | { readonly ok: false; readonly failure: StoreFailure };
+
+const begin = (database: Database) =>
+  database.transaction(['entries', 'meta'], 'readwrite', { durability: 'strict' });
+
+type Transaction = ReturnType<typeof begin>;
+type AnyTransaction = IDBPTransaction<Shape, ['entries', 'meta'], IDBTransactionMode>;
+
+/** Reads, device by device, what lies beyond the counters seen. An array sorts after every number in a key. */
+async function newerThan(transaction: AnyTransaction, seen: ReadonlyMap<string, number>): Promise<unknown[]> {
+  const index = transaction.objectStore('entries').index('by-device');
+  const found: unknown[] = [];
+  let cursor = await index.openKeyCursor();
+  while (cursor) {
+    const [device] = cursor.key;
+    const after = [device, (seen.get(device) ?? 0) + 1] as [string, number];
+    const beyond = [device, []] as unknown as [string, number];
+    found.push(...(await index.getAll(IDBKeyRange.bound(after, beyond))));
+    cursor = await index.openKeyCursor(IDBKeyRange.lowerBound(beyond));
+  }
+  return found;
+}
+
+/**
+ * The bodies in sealed envelopes, chained to the head. Written-at never runs backwards on a device: when its clock was
+ * set back, the last written-at is used again, so that an entry never sorts before one it builds on.
+ */
+function sealed(bodies: readonly Body[], head: DeviceHead, stamp: Stamp): readonly Entry[] {
+  const { now, happenedAt = now, zone, who, newId } = stamp;
+  const writtenAt = head.writtenAt !== null && head.writtenAt > now ? head.writtenAt : now;
+  const entries: Entry[] = [];
+  for (const body of bodies) {
+    const previous = entries.at(-1)?.hash ?? head.hash;
+    const counter = head.counter + entries.length + 1;
+    const { device } = head;
+    entries.push(seal({ id: newId(), device, counter, writtenAt, happenedAt, zone, who, previous, body }));
+  }
+  return entries;
+}
+
+async function add(transaction: Transaction, head: DeviceHead, entries: readonly Entry[]): Promise<void> {
+  const last = entries.at(-1);
+  const { device } = head;
+  await Promise.all([
+    ...entries.map((entry) => transaction.objectStore('entries').add(entry)),
+    ...(last
+      ? [
+          transaction
+            .objectStore('meta')
+            .put({ device, counter: last.counter, hash: last.hash, writtenAt: last.writtenAt }, 'head'),
+        ]
+      : []),
+    transaction.done,
+  ]);
+}
+
+async function headIn(transaction: Transaction): Promise<DeviceHead> {
+  const head = await transaction.objectStore('meta').get('head');
+  if (!head) throw new DOMException('the record has no device', 'NotFoundError');
+  return head;
+}
+
+/** The entries are on the disk whether or not the other tabs hear of it: they catch up at their next append. */
+function tellOtherTabs({ channel }: OpenRecord): void {
+  try {
+    channel?.postMessage('written');
+  } catch (error) {
+    if (!(error instanceof DOMException)) throw error;
+  }
+}
+
+/**
+ * One transaction: reads what the caller does not know, lets `propose` decide on it, seals what it returns and adds it.
+ * The answer comes only after the transaction is on the disk. `propose` must be pure and synchronous.
+ */
+export async function append<R>(
+  record: OpenRecord,
+  stamp: Stamp,
+  propose: (fresh: readonly Entry[]) => Proposal<R>,
+): Promise<Appended<R>> {
+  let transaction: Transaction | undefined;
+  try {
+    transaction = begin(record.database);
+    const { entries: fresh, corrupted } = reading(await newerThan(transaction, record.seen));
+    const head = await headIn(transaction);
+    const proposal = propose(fresh);
+    const written = proposal.ok ? sealed(proposal.bodies, head, stamp) : [];
+    await add(transaction, head, written);
+    markSeen(record, [...fresh, ...written]);
+    if (!proposal.ok) return { ok: false, refusal: proposal.refusal, fresh, corrupted };
+    tellOtherTabs(record);
+    return { ok: true, fresh, written, corrupted };
+  } catch (error) {
+    abandon(transaction);
+    return { ok: false, failure: failureOf(error) };
+  }
+}
+
+/** Undoes what a failed transaction has begun; one that is over already needs nothing. */
+function abandon(transaction: Transaction | undefined): void {
+  transaction?.done.catch(() => undefined);
+  try {
+    transaction?.abort();
+  } catch (error) {
+    if (!(error instanceof DOMException)) throw error;
+  }
+}
+
+/** What other tabs wrote since the caller was last given anything. */
+export async function catchUp(record: OpenRecord): Promise<StoreResult<Reading>> {
+  try {
+    const transaction = record.database.transaction(['entries', 'meta']);
+    const { entries, corrupted } = reading(await newerThan(transaction, record.seen));
+    await transaction.done;
+    // An append may have handed some of them over in the meantime.
+    const fresh = entries.filter(({ device, counter }) => counter > (record.seen.get(device) ?? 0));
+    markSeen(record, fresh);
+    return done({ entries: fresh, corrupted });
+  } catch (error) {
+    return failed(failureOf(error));
+  }
+}
+
+/**
+ * Hears when another tab has written, and hands over what the caller does not know yet.
+ * @returns a function that ends the watch
+ */
+export function watch(record: OpenRecord, onNew: (news: StoreResult<Reading>) => void): () => void {
+  const listen = (): void => {
+    void catchUp(record).then((news) => {
+      if (!news.ok || news.value.entries.length + news.value.corrupted.length > 0) onNew(news);
+    });
+  };
+  record.channel?.addEventListener('message', listen);
+  return () => record.channel?.removeEventListener('message', listen);
+}

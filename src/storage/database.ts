@@ -1,0 +1,85 @@
+/** The shape of a record in IndexedDB, and how one is opened and removed. */
+import { type DBSchema, deleteDB, type IDBPDatabase, openDB } from 'idb';
+import type { Entry } from '../ledger/entries/entry.ts';
+import { forgetDrafts } from './drafts.ts';
+import { done, failed, failureOf, type StoreResult } from './failure.ts';
+
+/** `demo` is a record to try things in; the two share nothing. */
+export type RecordName = 'real' | 'demo';
+
+/** This device in the record, with the end of its chain; `counter` 0 and `hash` null before its first entry. */
+export type DeviceHead = {
+  readonly device: string;
+  readonly counter: number;
+  readonly hash: string | null;
+  readonly writtenAt: string | null;
+};
+
+export interface Shape extends DBSchema {
+  entries: {
+    key: string;
+    value: Entry;
+    indexes: { 'in-order': [string, string, number]; 'by-device': [string, number] };
+  };
+  meta: { key: 'head'; value: DeviceHead };
+}
+
+export type Database = IDBPDatabase<Shape>;
+
+const version = 1;
+export const databaseName = (name: RecordName): string => `leesbook-${name}`;
+
+function lay(db: Database): void {
+  const entries = db.createObjectStore('entries', { keyPath: 'id' });
+  entries.createIndex('in-order', ['writtenAt', 'device', 'counter']);
+  // Unique, so that no two tabs can ever give the same counter twice.
+  entries.createIndex('by-device', ['device', 'counter'], { unique: true });
+  db.createObjectStore('meta');
+}
+
+/**
+ * Opens the database. When another tab stands in the way the answer is `blocked` at once, not a wait without end.
+ * @param onClosed called when the connection was shut from outside
+ */
+export function openDatabase(name: RecordName, onClosed: () => void): Promise<StoreResult<Database>> {
+  if (typeof indexedDB === 'undefined') return Promise.resolve(failed({ code: 'no-store' }));
+  return new Promise((resolve, reject) => {
+    let answered = false;
+    const answer = (result: StoreResult<Database>): void => {
+      // Opened after all, though the answer was given: nobody will use or close it.
+      if (answered && result.ok) result.value.close();
+      answered = true;
+      resolve(result);
+    };
+    openDB<Shape>(databaseName(name), version, {
+      upgrade: (db) => lay(db),
+      blocked: () => answer(failed({ code: 'blocked' })),
+      blocking: (_current, _wanted, event) => {
+        (event.target as IDBDatabase).close();
+        onClosed();
+      },
+      terminated: onClosed,
+    })
+      .then(
+        (db) => answer(done(db)),
+        (error: unknown) => answer(failed(failureOf(error))),
+      )
+      .catch(reject);
+  });
+}
+
+/**
+ * Removes a record and its drafts without a trace. Other tabs that have it open are asked to let go; when one does not,
+ * the answer is `blocked`, and the record goes as soon as that tab is closed.
+ */
+export function deleteRecord(name: RecordName): Promise<StoreResult<null>> {
+  forgetDrafts(name);
+  return new Promise((resolve, reject) => {
+    deleteDB(databaseName(name), { blocked: () => resolve(failed({ code: 'blocked' })) })
+      .then(
+        () => resolve(done(null)),
+        (error: unknown) => resolve(failed(failureOf(error))),
+      )
+      .catch(reject);
+  });
+}

@@ -1,0 +1,97 @@
+/** A record on this device: opening it, reading it, and adding to it. Entries are only ever added. */
+import { type Entry, Entry as EntrySchema } from '../ledger/entries/entry.ts';
+import { compareEntries } from '../ledger/order.ts';
+import { type Database, type DeviceHead, openDatabase, type RecordName } from './database.ts';
+import { done, failed, failureOf, type StoreResult } from './failure.ts';
+
+/** An open record. `seen` is the highest counter handed to the caller, by device. */
+export type OpenRecord = {
+  readonly name: RecordName;
+  readonly device: string;
+  readonly database: Database;
+  readonly seen: Map<string, number>;
+  /** Tells other tabs of new entries; null where the browser has none. */
+  readonly channel: BroadcastChannel | null;
+  readonly close: () => void;
+};
+
+/** What the shell supplies: `newId` gives a fresh UUID of version 7; `onClosed` hears that another tab shut the record. */
+export type Opening = { readonly newId: () => string; readonly onClosed: () => void };
+
+/** An entry that does not fit its schema: kept as it is, left out of the state, and reported. */
+export type Corrupted = {
+  readonly id: string | null;
+  readonly raw: unknown;
+  readonly issues: readonly { readonly path: string; readonly message: string }[];
+};
+
+/** Entries in order, and what could not be read. */
+export type Reading = { readonly entries: readonly Entry[]; readonly corrupted: readonly Corrupted[] };
+
+async function headOf(database: Database, newId: () => string): Promise<DeviceHead> {
+  const transaction = database.transaction('meta', 'readwrite', { durability: 'strict' });
+  const found = await transaction.store.get('head');
+  const head = found ?? { device: newId(), counter: 0, hash: null, writtenAt: null };
+  if (!found) await transaction.store.add(head, 'head');
+  await transaction.done;
+  return head;
+}
+
+/** Opens a record, or makes it on the first start with a name for this device. */
+export async function openRecord(name: RecordName, opening: Opening): Promise<StoreResult<OpenRecord>> {
+  const channel =
+    typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(`leesbook-record-${name}`);
+  const opened = await openDatabase(name, () => {
+    channel?.close();
+    opening.onClosed();
+  });
+  if (!opened.ok) {
+    channel?.close();
+    return opened;
+  }
+  const database = opened.value;
+  const close = (): void => {
+    channel?.close();
+    database.close();
+  };
+  try {
+    const { device } = await headOf(database, opening.newId);
+    return done({ name, device, database, seen: new Map(), channel, close });
+  } catch (error) {
+    close();
+    return failed(failureOf(error));
+  }
+}
+
+/** Reads what a store gave: entries in order, and what does not fit its schema. */
+export function reading(stored: readonly unknown[]): Reading {
+  const entries: Entry[] = [];
+  const corrupted: Corrupted[] = [];
+  for (const raw of stored) {
+    const read = EntrySchema.safeParse(raw);
+    // The stored object itself, not the schema's copy: its hash is over exactly this.
+    if (read.success) entries.push(raw as Entry);
+    else {
+      const id = (raw as { readonly id?: unknown }).id;
+      const issues = read.error.issues.map(({ path, message }) => ({ path: path.join('.'), message }));
+      corrupted.push({ id: typeof id === 'string' ? id : null, raw, issues });
+    }
+  }
+  return { entries: entries.sort(compareEntries), corrupted };
+}
+
+/** Marks entries as handed to the caller. */
+export function markSeen({ seen }: OpenRecord, entries: readonly Entry[]): void {
+  for (const { device, counter } of entries) seen.set(device, Math.max(seen.get(device) ?? 0, counter));
+}
+
+/** The whole record. */
+export async function readAll(record: OpenRecord): Promise<StoreResult<Reading>> {
+  try {
+    const all = reading(await record.database.getAll('entries'));
+    markSeen(record, all.entries);
+    return done(all);
+  } catch (error) {
+    return failed(failureOf(error));
+  }
+}

@@ -40,7 +40,8 @@ function between(x: Decimal, from: keyof Row, to: keyof Row): { value: Decimal; 
 }
 
 /** Density of nitric acid of `percent` w/w at 20 °C, kg/L; undefined above 70 %. */
-export const densityAt = (percent: Decimal): Decimal | undefined => between(percent, 'percent', 'density')?.value;
+export const densityAt = (percent: Decimal): Decimal | undefined =>
+  between(percent, 'percent', 'density')?.value;
 
 const strengthSpread = (value: Decimal) => within(value.times(evidence.strength.value).div(100));
 

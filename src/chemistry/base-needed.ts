@@ -78,9 +78,9 @@ export function baseNeeded(base: BaseId, load: Load, stated?: StatedPurity): Bas
     ),
   });
   const surplus = workedOut({
-    sentence: 'With an excess for coated grit',
+    sentence: 'With an excess over the sum',
     unit: '1',
-    formula: plus(1, ranged(`excess/${base}`, 'Excess for coated grit', excess, '%')),
+    formula: plus(1, ranged(`excess/${base}`, 'Excess over the sum', excess, '%')),
   });
   const each = workedOut({
     sentence: `${bases[base].name}, pure, for one mole of base`,

@@ -27,7 +27,16 @@ const partialVolume = (ion: string): Figure<'mL/mol'> =>
 const water = constant('water-density', 'Density of water at 20 °C', liquor.waterDensity, 'kg/L');
 
 const pure = <U extends '1' | 'mol/L' | 'kg/L'>(sentence: string, value: string, unit: U): Figure<U> =>
-  given({ origin: '', sentence, value, unit, how: 'constant', spread: exact, decimals: value.split('.')[1]?.length ?? 0, sources: [sourceOf(liquor.densityFit)] });
+  given({
+    origin: '',
+    sentence,
+    value,
+    unit,
+    how: 'constant',
+    spread: exact,
+    decimals: value.split('.')[1]?.length ?? 0,
+    sources: [sourceOf(liquor.densityFit)],
+  });
 
 const one = pure('One mole a litre', '1', 'mol/L');
 
@@ -49,14 +58,26 @@ function solute(metal: Metal, load: Load): Solute | undefined {
   const n = molesOf(load, metal);
   if (!n || n.value.lte(0)) return undefined;
   const charge = Number(metals[metal].chargeInNitrate);
-  const c = workedOut({ sentence: `${metals[metal].name}, mol a litre`, unit: 'mol/L', formula: over(n, load.volume) });
+  const c = workedOut({
+    sentence: `${metals[metal].name}, mol a litre`,
+    unit: 'mol/L',
+    formula: over(n, load.volume),
+  });
   const ions: Expression = plus(
     minus(molarMass(metal), times(water, partialVolume(metal))),
     times(charge, minus(molarMass('NO3'), times(water, partialVolume('NO3')))),
   );
   return {
-    gain: workedOut({ sentence: `Density gained from ${metals[metal].name} nitrate`, unit: 'kg/L', formula: times(c, ions) }),
-    nitrate: workedOut({ sentence: `Nitrate with ${metals[metal].name}, mol a litre`, unit: 'mol/L', formula: times(charge, c) }),
+    gain: workedOut({
+      sentence: `Density gained from ${metals[metal].name} nitrate`,
+      unit: 'kg/L',
+      formula: times(c, ions),
+    }),
+    nitrate: workedOut({
+      sentence: `Nitrate with ${metals[metal].name}, mol a litre`,
+      unit: 'mol/L',
+      formula: times(charge, c),
+    }),
   };
 }
 
@@ -73,7 +94,8 @@ export function densityOf(load: Load): Figure<'kg/L'> {
     ...(acid ? [times(pure('Fit, acid', liquor.densityFit.acid, 'kg/L'), over(acid, one))] : []),
     ...salts.map((s) => times(pure('Fit, salt', liquor.densityFit.salt, 'kg/L'), over(s.nitrate, one))),
   ];
-  const corrected = parts.length === 0 ? formula : minus(formula, times(plus(...parts), over(plus(...nitrates), one)));
+  const corrected =
+    parts.length === 0 ? formula : minus(formula, times(plus(...parts), over(plus(...nitrates), one)));
   return workedOut({
     sentence: 'Density, worked out from what is dissolved',
     unit: 'kg/L',

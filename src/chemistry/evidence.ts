@@ -36,10 +36,20 @@ export type MetalEvidence =
       readonly concentration: PerLitre;
       readonly spread?: StatedSpread | undefined;
     }
-  | { readonly by: 'weighing'; readonly metal: Metal; readonly mass: Mass; readonly spread?: StatedSpread | undefined }
+  | {
+      readonly by: 'weighing';
+      readonly metal: Metal;
+      readonly mass: Mass;
+      readonly spread?: StatedSpread | undefined;
+    }
   | { readonly by: 'copper-weighed'; readonly metal: 'Cu'; readonly before: Mass; readonly after: Mass }
   | { readonly by: 'metals-recovered'; readonly metal: 'Cu'; readonly silver: Mass; readonly palladium: Mass }
-  | { readonly by: 'assumed'; readonly metal: Metal; readonly low: PerLitre | Mass; readonly high: PerLitre | Mass }
+  | {
+      readonly by: 'assumed';
+      readonly metal: Metal;
+      readonly low: PerLitre | Mass;
+      readonly high: PerLitre | Mass;
+    }
   | { readonly by: 'not-determined'; readonly metal: Metal };
 
 /** The same amount two ways: in all, and per litre. */
@@ -79,7 +89,12 @@ export function spreadFor<U extends Unit>(
 }
 
 /** A mass put on a balance. */
-export const weighed = (written: Mass, origin: string, sentence: string, stated?: StatedSpread): Figure<'g'> =>
+export const weighed = (
+  written: Mass,
+  origin: string,
+  sentence: string,
+  stated?: StatedSpread,
+): Figure<'g'> =>
   read({
     origin,
     sentence,

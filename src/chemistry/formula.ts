@@ -8,13 +8,19 @@ import { constant } from './constants';
 /** Atoms of each element in a formula. */
 export type Composition = ReadonlyMap<string, number>;
 
-type FormulaFailure = { readonly code: 'unknown-element' | 'unclosed-bracket' | 'empty'; readonly at: number };
+type FormulaFailure = {
+  readonly code: 'unknown-element' | 'unclosed-bracket' | 'empty';
+  readonly at: number;
+};
 
 type FormulaRead =
   | { readonly ok: true; readonly value: Composition }
   | { readonly ok: false; readonly failure: FormulaFailure };
 
-const failed = (code: FormulaFailure['code'], at: number): FormulaRead => ({ ok: false, failure: { code, at } });
+const failed = (code: FormulaFailure['code'], at: number): FormulaRead => ({
+  ok: false,
+  failure: { code, at },
+});
 
 /**
  * Atoms in a formula such as "Cu(OH)2", "Cu2(OH)3NO3", "CuSO4·5H2O" or "Cu+2" (a charge at the end is left out).
@@ -34,7 +40,12 @@ export function composition(formula: string): FormulaRead {
 
 const token = /([A-Z][a-z]?)(\d*)|(\()|(\)(\d*))/y;
 
-function addAtoms(text: string, start: number, lead: number, atoms: Map<string, number>): FormulaFailure | undefined {
+function addAtoms(
+  text: string,
+  start: number,
+  lead: number,
+  atoms: Map<string, number>,
+): FormulaFailure | undefined {
   const levels: Map<string, number>[] = [new Map()];
   const add = (element: string, count: number) => {
     const level = levels[levels.length - 1];
@@ -95,7 +106,9 @@ export function molarMass(formula: string): Figure<'g/mol'> {
           ...workedOut({
             sentence: `Molar mass of ${formula}`,
             unit: 'g/mol',
-            formula: plus(...atoms.map(([e, n]): Operand => (n === 1 ? atomicWeight(e) : times(n, atomicWeight(e))))),
+            formula: plus(
+              ...atoms.map(([e, n]): Operand => (n === 1 ? atomicWeight(e) : times(n, atomicWeight(e)))),
+            ),
           }),
           decimals: 3,
         };
@@ -121,6 +134,7 @@ export function reaction(text: string): Reaction {
 export function ratio(text: string, other: string, species: string): Decimal {
   const coefficients = reaction(text);
   const [a, b] = [coefficients.get(other), coefficients.get(species)];
-  if (a === undefined || b === undefined) throw new Error(`${other} and ${species} do not both stand in "${text}"`);
+  if (a === undefined || b === undefined)
+    throw new Error(`${other} and ${species} do not both stand in "${text}"`);
   return new Decimal(a).div(b).abs();
 }

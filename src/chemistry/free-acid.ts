@@ -7,7 +7,14 @@ import type { Written } from '../quantities/written';
 import { dissolution, evidence, liquor, type Metal, metals } from '../reference/tables';
 import { acidStrength, type WrittenStrength } from './acid-strength';
 import { constant, sourceOf } from './constants';
-import { assumedBetween, type Known, type KnownMetal, type StatedSpread, spreadFor, usualSpread } from './evidence';
+import {
+  assumedBetween,
+  type Known,
+  type KnownMetal,
+  type StatedSpread,
+  spreadFor,
+  usualSpread,
+} from './evidence';
 import { molarMass, ratio } from './formula';
 
 type Volume = Written<'L' | 'mL' | 'US gal'>;
@@ -198,7 +205,12 @@ export function acidFrom(
       return fromPerLitre(fromPh(found, origin), volume);
     case 'charged-minus-consumed': {
       const all = chargedMinusConsumed(found, dissolved, origin);
-      return all && { all, perLitre: workedOut({ sentence: perLitreName, unit: 'mol/L', formula: over(all, volume) }) };
+      return (
+        all && {
+          all,
+          perLitre: workedOut({ sentence: perLitreName, unit: 'mol/L', formula: over(all, volume) }),
+        }
+      );
     }
     case 'assumed':
       return fromPerLitre(assumedBetween(found.low, found.high, 'mol/L', origin, perLitreName), volume);

@@ -2,7 +2,7 @@
  * Heat of neutralising, and how far it warms the liquor if all of it goes in at once:
  * ΔT = Σ nᵢ·(−ΔHᵢ) ÷ (mass × heat capacity). Enthalpies by Hess's law from enthalpies of formation at 25 °C.
  * Source: reference/enthalpies.json. Metals without data (silver, palladium, lead, tin, barium, aluminium) are not
- * counted; they are minor here.
+ * counted; they are minor here. With a carbonate a metal takes up heat, slowly: that is not taken off, on the safe side.
  */
 import { minus, type Operand, over, plus, times } from '../quantities/expression';
 import { type Figure, workedOut } from '../quantities/figure';
@@ -19,12 +19,27 @@ const ofFormation = (species: string): Figure<'kJ/mol'> => {
 };
 
 /** Hydroxide from each base: what is left of the base, and the carbon dioxide it gives. */
-const leftOver: Record<BaseId, { readonly made: readonly (readonly [number, string])[]; readonly water: number }> = {
+const leftOver: Record<
+  BaseId,
+  { readonly made: readonly (readonly [number, string])[]; readonly water: number }
+> = {
   'hydrated-lime': { made: [[1, 'Ca+2']], water: 0 },
   quicklime: { made: [[1, 'Ca+2']], water: 1 },
-  limestone: { made: [[1, 'Ca+2'], [1, 'CO2(g)']], water: 1 },
+  limestone: {
+    made: [
+      [1, 'Ca+2'],
+      [1, 'CO2(g)'],
+    ],
+    water: 1,
+  },
   'caustic-soda': { made: [[1, 'Na+']], water: 0 },
-  'soda-ash': { made: [[2, 'Na+'], [1, 'CO2(g)']], water: 1 },
+  'soda-ash': {
+    made: [
+      [2, 'Na+'],
+      [1, 'CO2(g)'],
+    ],
+    water: 1,
+  },
 };
 
 /** Heat given off as one mole of hydroxide goes from the solid base into the liquor, kJ/mol. */
@@ -36,7 +51,8 @@ function heatOfHydroxide(base: BaseId): Figure<'kJ/mol'> {
     ...made.map(([count, species]) => times(count, ofFormation(species))),
     times(n, ofFormation('OH-')),
   ];
-  const used: Operand = water === 0 ? ofFormation(formula) : plus(ofFormation(formula), times(water, ofFormation('H2O(l)')));
+  const used: Operand =
+    water === 0 ? ofFormation(formula) : plus(ofFormation(formula), times(water, ofFormation('H2O(l)')));
   return workedOut({
     sentence: `Heat of dissolving ${bases[base].name.toLowerCase()}, for one mole of base`,
     unit: 'kJ/mol',
@@ -54,11 +70,11 @@ export const heatPerAcid = (base: BaseId): Figure<'kJ/mol'> =>
 
 const ionOf: Partial<Record<Metal, string>> = { Cu: 'Cu+2', Ni: 'Ni+2', Zn: 'Zn+2', Fe: 'Fe+3' };
 
-/** Heat per mole of metal brought down by `base`, kJ/mol; undefined where there are no data. */
+/** Heat per mole of metal brought down by `base`, kJ/mol; undefined without data or with a carbonate. */
 export function heatPerMetal(base: BaseId, metal: Metal): Figure<'kJ/mol'> | undefined {
   const ion = ionOf[metal];
   const { solid, hydroxideTaken, name } = metals[metal];
-  if (!ion || !solid) return undefined;
+  if (!ion || !solid || Number(bases[base].carbonDioxidePerMol) > 0) return undefined;
   const n = Number(hydroxideTaken);
   return workedOut({
     sentence: `Heat for one mole of ${name}`,
@@ -101,7 +117,10 @@ export function warming(load: Load, needed: BaseNeeded): Warming | undefined {
   const rise = workedOut({
     sentence: 'Rise in temperature, all at once',
     unit: 'K',
-    formula: over(heat, times(mass, ranged('heat-capacity', 'Heat capacity of the liquor', liquor.heatCapacity, 'kJ/(kg·K)'))),
+    formula: over(
+      heat,
+      times(mass, ranged('heat-capacity', 'Heat capacity of the liquor', liquor.heatCapacity, 'kJ/(kg·K)')),
+    ),
     note: 'In portions with waits between, the vessel loses some of it: read the thermometer.',
   });
   return { heat, rise };

@@ -36,17 +36,29 @@ export type Movement =
       readonly name: string;
       readonly liquor: Liquor;
       /** Part of the liquor that came in; absent means all of it. */
-      readonly part?: { readonly volume: Volume; readonly spread?: StatedSpread | undefined; readonly origin: string };
+      readonly part?: {
+        readonly volume: Volume;
+        readonly spread?: StatedSpread | undefined;
+        readonly origin: string;
+      };
     }
   | {
       readonly kind: 'in-mixed';
       readonly name: string;
       readonly load: Load;
-      readonly part: { readonly volume: Volume; readonly spread?: StatedSpread | undefined; readonly origin: string };
+      readonly part: {
+        readonly volume: Volume;
+        readonly spread?: StatedSpread | undefined;
+        readonly origin: string;
+      };
     }
   | {
       readonly kind: 'out';
-      readonly part: { readonly volume: Volume; readonly spread?: StatedSpread | undefined; readonly origin: string };
+      readonly part: {
+        readonly volume: Volume;
+        readonly spread?: StatedSpread | undefined;
+        readonly origin: string;
+      };
     };
 
 type Part = Extract<Movement, { kind: 'out' }>['part'];
@@ -124,7 +136,8 @@ function without(load: Load, part: Part): Load {
 
 function summed<U extends 'g' | 'mol'>(a: Amount<U>, b: Amount<U>, sentence: string, unit: U): Amount<U> {
   const openIn = [...a.openIn, ...b.openIn.filter((name) => !a.openIn.includes(name))];
-  if (!a.figure || !b.figure) return { ...((a.figure ?? b.figure) ? { figure: (a.figure ?? b.figure) as Figure<U> } : {}), openIn };
+  if (!a.figure || !b.figure)
+    return { ...((a.figure ?? b.figure) ? { figure: (a.figure ?? b.figure) as Figure<U> } : {}), openIn };
   return { figure: workedOut({ sentence, unit, formula: plus(a.figure, b.figure) }), openIn };
 }
 
@@ -169,7 +182,14 @@ export function loadAfter(movements: readonly Movement[]): Load | undefined {
 /** Grams a litre of a metal in a load, where it is known. */
 export function perLitre(load: Load, metal: Metal): Figure<'g/L'> | undefined {
   const all = load.metals.get(metal)?.figure;
-  return all && workedOut({ sentence: `${capital(metals[metal].name)} a litre`, unit: 'g/L', formula: over(all, load.volume) });
+  return (
+    all &&
+    workedOut({
+      sentence: `${capital(metals[metal].name)} a litre`,
+      unit: 'g/L',
+      formula: over(all, load.volume),
+    })
+  );
 }
 
 /** Moles a litre of free acid in a load, where it is known. */
@@ -184,14 +204,12 @@ export const acidPerLitre = (load: Load): Figure<'mol/L'> | undefined =>
 /** Moles of a metal in a load, where it is known. */
 export const molesOf = (load: Load, metal: Metal): Figure<'mol'> | undefined => {
   const all = load.metals.get(metal)?.figure;
-  return (
-    all && moles(`${capital(metals[metal].name)}, as moles`, over(all, molarMass(metal)))
-  );
+  return all && moles(`${capital(metals[metal].name)}, as moles`, over(all, molarMass(metal)));
 };
 
 /** Metals that are there with an amount above nothing. */
 export const metalsPresent = (load: Load): readonly Metal[] =>
-  [...load.metals].filter(([, a]) => a.figure && a.figure.high.gt(0)).map(([m]) => m);
+  [...load.metals].filter(([, a]) => a.figure?.high.gt(0)).map(([m]) => m);
 
 /**
  * Nitrate in a load, mol: one for each free acid and as many as each metal carries as nitrate. Open where the acid or a

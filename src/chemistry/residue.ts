@@ -22,7 +22,11 @@ export function moistureFrom(found: WrittenMoisture, origin: string): Figure<'%'
     case 'dried-sample': {
       const wet = weighed(found.wet, `${origin}/wet`, 'Sample, wet');
       const dry = weighed(found.dry, `${origin}/dry`, 'Sample, dried');
-      return workedOut({ sentence: 'Moisture of the residue', unit: '%', formula: over(minus(wet, dry), wet) });
+      return workedOut({
+        sentence: 'Moisture of the residue',
+        unit: '%',
+        formula: over(minus(wet, dry), wet),
+      });
     }
     case 'stated':
       return read({

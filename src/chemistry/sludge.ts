@@ -34,7 +34,10 @@ export function sludgeFrom(load: Load, needed: BaseNeeded): Sludge | undefined {
         workedOut({
           sentence: 'Grit of the base that stays',
           unit: 'g',
-          formula: times(needed.mass, ranged('grit', 'Share of the base that stays as grit', liquor.grit, '%')),
+          formula: times(
+            needed.mass,
+            ranged('grit', 'Share of the base that stays as grit', liquor.grit, '%'),
+          ),
         }),
       ]
     : [];
@@ -49,7 +52,10 @@ export function sludgeFrom(load: Load, needed: BaseNeeded): Sludge | undefined {
   const wet = workedOut({
     sentence: 'Sludge, wet, drained through cloth',
     unit: 'g',
-    formula: over(dry, ranged('cake-solids', 'Solids in a cake drained through cloth', liquor.cakeSolids, '%')),
+    formula: over(
+      dry,
+      ranged('cake-solids', 'Solids in a cake drained through cloth', liquor.cakeSolids, '%'),
+    ),
   });
   return { dry, wet };
 }

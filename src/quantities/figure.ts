@@ -9,7 +9,7 @@
  * about 19 times in 20.
  */
 import Decimal from 'decimal.js';
-import { evaluate, type Expression, figuresIn } from './expression';
+import { type Expression, evaluate, figuresIn } from './expression';
 import { converted, type Quantity, quantity } from './quantity';
 import { meaningOf, sameDimension, type Unit } from './unit';
 import { halfLastDigit, type Written } from './written';

@@ -48,11 +48,14 @@ export function headlineDecimals(figure: Figure): number {
 /** Decimals inside a formula: enough that a hand calculation from the printed numbers meets the printed result. */
 export function workingDecimals(figure: Figure): number {
   if (figure.decimals !== undefined) return figure.decimals;
-  return Math.max(headlineDecimals(figure) + 1, significant(figure.value, 4));
+  const enough = Math.max(headlineDecimals(figure) + 1, significant(figure.value, 4));
+  return Math.min(enough, significant(figure.value, 6));
 }
 
 const roundedTo = (value: Decimal, decimals: number): Decimal =>
-  decimals >= 0 ? value.toDecimalPlaces(decimals) : value.div(Decimal.pow(10, -decimals)).round().times(Decimal.pow(10, -decimals));
+  decimals >= 0
+    ? value.toDecimalPlaces(decimals)
+    : value.div(Decimal.pow(10, -decimals)).round().times(Decimal.pow(10, -decimals));
 
 /** Text parts of a figure: value, unit, and the ends of its range where it has one. */
 export type Printed = {
@@ -77,8 +80,13 @@ export function printed(figure: Figure, sign: DecimalSign = '.'): Printed {
 function rangeText(figure: Figure, sign: DecimalSign): Partial<Printed> {
   const decimals = decimalsFor(halfWidth(figure));
   const text = (d: Decimal) => formatNumber(roundedTo(d, decimals), decimals, sign);
-  const even = figure.high.minus(figure.value).div(figure.value.minus(figure.low).plus(1e-12)).minus(1).abs().lt(0.1);
-  const share = halfWidth(figure).div(figure.value).times(100);
+  const even = figure.high
+    .minus(figure.value)
+    .div(figure.value.minus(figure.low).plus(1e-12))
+    .minus(1)
+    .abs()
+    .lt(0.1);
+  const share = halfWidth(figure).div(figure.value.abs()).times(100);
   return {
     low: text(figure.low),
     high: text(figure.high),

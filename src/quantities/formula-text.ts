@@ -9,7 +9,7 @@ export function formulaText(e: Expression, sign: DecimalSign = '.'): string {
   const inside = (part: Expression, tighter: boolean): string => {
     const text = formulaText(part, sign);
     const loose = binding[part.op] < binding[e.op] || (tighter && binding[part.op] === binding[e.op]);
-    return loose ? `(${text})` : text;
+    return loose || text.startsWith('−') ? `(${text})` : text;
   };
   switch (e.op) {
     case 'number':

@@ -16,7 +16,9 @@ import sourcesJson from './sources.json';
 
 const Num = z.string().check(z.regex(/^-?\d+(\.\d+)?$/));
 const Status = z.enum(['verified', 'memory', 'computed', 'common practice']);
-const SourceId = z.enum(Object.keys(sourcesJson) as [keyof typeof sourcesJson, ...(keyof typeof sourcesJson)[]]);
+const SourceId = z.enum(
+  Object.keys(sourcesJson) as [keyof typeof sourcesJson, ...(keyof typeof sourcesJson)[]],
+);
 const told = { source: SourceId, status: Status, note: z.optional(z.string()) };
 
 /** A value with its uncertainty (about 19 times in 20). */
@@ -67,9 +69,7 @@ const Base = z.strictObject({
 });
 export type BaseId = keyof typeof basesJson;
 export const baseIds = Object.keys(basesJson) as BaseId[];
-export const bases = z
-  .record(z.enum(baseIds as [BaseId, ...BaseId[]]), Base)
-  .parse(basesJson);
+export const bases = z.record(z.enum(baseIds as [BaseId, ...BaseId[]]), Base).parse(basesJson);
 
 export const enthalpies = z.record(z.string(), Constant).parse(enthalpiesJson);
 
@@ -97,7 +97,11 @@ export const liquor = z
   .strictObject({
     heatCapacity: Ranged,
     waterDensity: Constant,
-    partialVolumes: z.strictObject({ unit: z.literal('cm³/mol'), ...told, values: z.record(z.string(), Num) }),
+    partialVolumes: z.strictObject({
+      unit: z.literal('cm³/mol'),
+      ...told,
+      values: z.record(z.string(), Num),
+    }),
     densityFit: z.strictObject({ acid: Num, salt: Num, uncertainty: Num, unit: z.literal('%'), ...told }),
     gasVolume: Constant,
     cakeSolids: Ranged,

@@ -1,0 +1,170 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { baseNeeded, carbonDioxide } from '../../../src/chemistry/base-needed';
+import { densityOf } from '../../../src/chemistry/density';
+import { weighed } from '../../../src/chemistry/evidence';
+import { warming } from '../../../src/chemistry/heat';
+import { liquorFrom } from '../../../src/chemistry/liquor';
+import { loadAfter, type Movement, nitrateIn, perLitre } from '../../../src/chemistry/load';
+import { heldLiquor, moistureFrom } from '../../../src/chemistry/residue';
+import { sludgeFrom } from '../../../src/chemistry/sludge';
+import { baseIds } from '../../../src/reference/tables';
+
+const liquor = (origin: string, litres: string, copper?: string, acid?: string) =>
+  liquorFrom({
+    origin,
+    volume: { value: litres, unit: 'L' },
+    findings: copper
+      ? [{ by: 'photometer', metal: 'Cu', concentration: { value: copper, unit: 'g/L' } }]
+      : [],
+    freeAcid: acid ? [{ by: 'titration', result: { value: acid, unit: 'mol/L' } }] : [],
+  });
+const into = (name: string, l = liquor(name, '2.0', '10', '0.5')): Movement => ({
+  kind: 'in',
+  name,
+  liquor: l,
+});
+const litres = (volume: string, origin = 'part') => ({
+  volume: { value: volume, unit: 'L' as const },
+  origin,
+});
+
+describe('a container', () => {
+  it('holds what came in', () => {
+    const load = loadAfter([into('a'), into('b', liquor('b', '3.0', '20', '1.0'))]);
+    expect(load?.volume.value.toString()).toBe('5');
+    expect(load?.metals.get('Cu')?.figure?.value.toString()).toBe('80');
+    expect(load?.freeAcid.figure?.value.toString()).toBe('4');
+    expect(load && perLitre(load, 'Cu')?.value.toString()).toBe('16');
+  });
+
+  it('is as strong as before when a part is taken out', () => {
+    const load = loadAfter([into('a'), { kind: 'out', part: litres('0.5') }]);
+    expect(load?.volume.value.toString()).toBe('1.5');
+    expect(load && perLitre(load, 'Cu')?.value.toNumber()).toBeCloseTo(10, 12);
+  });
+
+  it('is empty when all of it is taken out', () => {
+    expect(loadAfter([into('a'), { kind: 'out', part: litres('2.0') }])).toBeUndefined();
+  });
+
+  it('says what one liquor does not tell, and counts the rest as the least', () => {
+    const load = loadAfter([into('a'), into('b', liquor('b', '3.0'))]);
+    expect(load?.metals.get('Cu')).toMatchObject({ openIn: ['b'] });
+    expect(load?.metals.get('Cu')?.figure?.value.toString()).toBe('20');
+    expect(load?.metals.get('Ag')).toEqual({ openIn: ['a', 'b'] });
+    expect(load?.freeAcid.openIn).toEqual(['b']);
+  });
+
+  it('never gains or loses copper by pouring from one into another', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 199 }), fc.integer({ min: 1, max: 500 }), (part, copper) => {
+        const mother = liquor('a', '2.00', (copper / 10).toFixed(1), '0.5');
+        const volume = (part / 100).toFixed(2);
+        const stays = loadAfter([into('a', mother), { kind: 'out', part: litres(volume) }]);
+        const whole = loadAfter([into('a', mother)]);
+        if (!stays || !whole) throw new Error('nothing left');
+        const gone = loadAfter([{ kind: 'in-mixed', name: 'a', load: whole, part: litres(volume) }]);
+        const sum = stays.metals.get('Cu')?.figure?.value.plus(gone?.metals.get('Cu')?.figure?.value ?? 0);
+        expect(sum?.toNumber()).toBeCloseTo((copper / 10) * 2, 9);
+      }),
+    );
+  });
+});
+
+describe('nitrate', () => {
+  it('is one for each acid and two for each copper', () => {
+    const load = loadAfter([into('a', liquor('a', '1.000', '63.546', '0.500'))]);
+    expect(load && nitrateIn(load).figure?.value.toNumber()).toBeCloseTo(2.5, 6);
+  });
+
+  it('is open when the acid is', () => {
+    const load = loadAfter([into('a', liquor('a', '1', '10'))]);
+    expect(load && nitrateIn(load).figure).toBeUndefined();
+  });
+});
+
+describe('base needed', () => {
+  it('is not shown when the acid is not known', () => {
+    const load = loadAfter([into('a', liquor('a', '1', '10'))]);
+    expect(load && baseNeeded('hydrated-lime', load)).toBeUndefined();
+  });
+
+  it('has a low end for the first portions and a high end for buying, for every base', () => {
+    const load = loadAfter([into('a')]);
+    for (const base of baseIds) {
+      const mass = load && baseNeeded(base, load)?.mass;
+      expect(mass?.low.lt(mass.value) && mass.high.gt(mass.value), base).toBe(true);
+    }
+  });
+
+  it('with limestone leaves nickel where it is, and says so', () => {
+    const nickel = liquorFrom({
+      origin: 'n',
+      volume: { value: '1', unit: 'L' },
+      findings: [{ by: 'assay', metal: 'Ni', concentration: { value: '58.6934', unit: 'g/L' } }],
+      freeAcid: [{ by: 'titration', result: { value: '1.000', unit: 'mol/L' } }],
+    });
+    const load = loadAfter([into('n', nickel)]);
+    const [stone, lime] = (['limestone', 'hydrated-lime'] as const).map((b) => load && baseNeeded(b, load));
+    expect(stone?.hydroxide.value.toNumber()).toBeCloseTo(1, 6);
+    expect(stone?.leaves).toEqual(['Ni']);
+    expect(lime?.hydroxide.value.toNumber()).toBeCloseTo(3, 6);
+  });
+
+  it('grows with the acid and with the copper', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 300 }), fc.integer({ min: 1, max: 300 }), (acid, copper) => {
+        const one = (a: number, c: number) => {
+          const load = loadAfter([into('a', liquor('a', '1.00', (c / 10).toFixed(1), (a / 100).toFixed(2)))]);
+          return load && baseNeeded('hydrated-lime', load)?.mass.value;
+        };
+        expect(one(acid + 1, copper)?.gt(one(acid, copper) ?? 0)).toBe(true);
+        expect(one(acid, copper + 1)?.gt(one(acid, copper) ?? 0)).toBe(true);
+      }),
+    );
+  });
+
+  it('only carbonates foam', () => {
+    const load = loadAfter([into('a')]);
+    const foams = baseIds.filter((base) => {
+      const needed = load && baseNeeded(base, load);
+      return needed && carbonDioxide(needed);
+    });
+    expect(foams).toEqual(['limestone', 'soda-ash']);
+  });
+});
+
+describe('what comes of it', () => {
+  const load = loadAfter([into('a', liquor('a', '1.00', '63.546', '1.00'))]);
+  const needed =
+    load && baseNeeded('hydrated-lime', load, { purity: { value: '100', unit: '%' }, origin: 'p' });
+
+  it('a mole of copper leaves its hydroxide and the grit of the lime', () => {
+    const sludge = load && needed && sludgeFrom(load, needed);
+    const expected = 97.56 + (needed?.mass.value.toNumber() ?? 0) * 0.1;
+    expect(sludge?.dry.value.toNumber()).toBeCloseTo(expected, 2);
+    expect(sludge?.wet.value.gt(sludge.dry.value)).toBe(true);
+  });
+
+  it('quicklime warms it more than hydrated lime', () => {
+    const rise = (base: 'quicklime' | 'hydrated-lime') => {
+      const n = load && baseNeeded(base, load);
+      return load && n && warming(load, n)?.rise.value;
+    };
+    expect(rise('quicklime')?.gt(rise('hydrated-lime') ?? 0)).toBe(true);
+  });
+});
+
+it('a wet residue holds liquor as strong as the liquor it was filtered from', () => {
+  const mother = loadAfter([into('a', liquor('a', '2.00', '10.0', '0.50'))]);
+  if (!mother) throw new Error('no liquor');
+  const wetMass = weighed({ value: '500', unit: 'g' }, 'wet', 'Residue, wet');
+  const moisture = moistureFrom(
+    { by: 'dried-sample', wet: { value: '10.0', unit: 'g' }, dry: { value: '8.0', unit: 'g' } },
+    'm',
+  );
+  const held = heldLiquor({ wetMass, moisture }, mother);
+  expect(held.volume.value.toNumber()).toBeCloseTo(0.1 / densityOf(mother).value.toNumber(), 9);
+  expect(perLitre(held.load, 'Cu')?.value.toNumber()).toBeCloseTo(10, 9);
+});

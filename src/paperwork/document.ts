@@ -77,7 +77,7 @@ export interface Heading {
 export interface Paragraph {
   readonly kind: 'paragraph';
   readonly text: Text;
-  /** small: notes, 8.5 pt · body: 9.5 pt · large: 12 pt · display: 20 pt bold · code: 54 pt bold, for labels. */
+  /** small: notes, 8.5 pt · body: 9 pt · large: 12 pt · display: 17 pt bold · code: 54 pt bold, for labels. */
   readonly size?: 'small' | 'body' | 'large' | 'display' | 'code';
 }
 

@@ -1,5 +1,5 @@
-import bold from '../fonts/DejaVuSansCondensed-Bold.ttf?url';
 import sans from '../fonts/DejaVuSansCondensed.ttf?url';
+import bold from '../fonts/DejaVuSansCondensed-Bold.ttf?url';
 import serif from '../fonts/DejaVuSerifCondensed-Bold.ttf?url';
 import type { Fonts } from './pen';
 

@@ -27,16 +27,11 @@ interface Atom {
 /** A hyphen or dash between two words of two letters or more lets the line break after it; codes such as B-17 stay whole. */
 const afterHyphen = /(?<=\p{L}{2}[-–—])(?=\p{L}{2})/u;
 
-/** Composed letters, and nothing that a page cannot show: control characters, soft hyphens, direction marks. */
+/** Control characters, soft hyphens, joiners and marks of direction or variant: a page shows nothing for them. */
+const unseen = /(?![\n\u200b])[\p{Cc}\p{Cf}]|\p{Variation_Selector}/gu;
+
 const printable = (text: string): string =>
-  text
-    .normalize('NFC')
-    .replace(/\r\n?/g, '\n')
-    .replace(/\t/g, ' ')
-    .replace(
-      /(?!\n)[\p{Cc}\u00ad\u200c-\u200f\u202a-\u202e\u2060-\u2069\ufe00-\ufe0f\ufeff]/gu,
-      '',
-    );
+  text.normalize('NFC').replace(/\r\n?/g, '\n').replace(/\t/g, ' ').replace(unseen, '');
 
 const spansOf = (text: Text): readonly Span[] => (typeof text === 'string' ? [{ text }] : text);
 

@@ -1,4 +1,4 @@
-import { type Item, type Pair, type Slice, heightOf } from './slices';
+import { heightOf, type Item, type Pair, type Slice } from './slices';
 
 /** Something at its place on a page, pt from the upper left corner. */
 export interface Placed {

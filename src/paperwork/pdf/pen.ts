@@ -66,7 +66,7 @@ export function penFor(document: PDFDocument): Pen {
   }
 
   function inside(element: Tag, draw: () => void): void {
-    const content = document.markStructureContent(String(element.dictionary.data['S']));
+    const content = document.markStructureContent(String(element.dictionary.data.S));
     draw();
     document.endMarkedContent();
     element.add(content);

@@ -5,7 +5,7 @@ import { ink, inkLine, small } from './styles';
 import { drawLine } from './text';
 
 /** Room to write in, and between the two of a pair, in pt. */
-const room = 36;
+const room = 30;
 const gap = 22;
 
 /** Pairs of lines with their labels below, all on one page. */

@@ -10,14 +10,14 @@ import {
   hairlineInk,
   ink,
   inkLine,
-  small,
   type Style,
+  small,
 } from './styles';
 import { drawLine } from './text';
 
 /** White between columns, and above and below the text of a row, in pt. */
 const gap = 10;
-const padding = 3;
+const padding = 2.5;
 
 /** A column where it stands: pt from the left edge of the table. */
 interface Track {
@@ -153,7 +153,7 @@ function headerOf(place: Place, table: Table, tracks: readonly Track[]): Header 
   const height = 2 * padding + count * small.leading + inkLine;
   const draw = (x: number, y: number, each: (box: Box, line: number, top: number) => void) => {
     for (const head of heads)
-      head.lines.forEach((_, line) => each(head, line, y + padding + line * small.leading));
+      for (const line of head.lines.keys()) each(head, line, y + padding + line * small.leading);
     pen.aside(() => pen.rule(x, y + height - inkLine, place.width, inkLine, ink));
   };
   const tagged = (x: number, y: number) =>
@@ -174,7 +174,7 @@ function headerOf(place: Place, table: Table, tracks: readonly Track[]): Header 
 /** A cell over several columns. */
 function wideCell(pen: Pen, row: Tag, columns: number): Tag {
   const tag = pen.tag(row, 'TD');
-  tag.dictionary.data['A'] = { O: 'Table', ColSpan: columns };
+  tag.dictionary.data.A = { O: 'Table', ColSpan: columns };
   return tag;
 }
 

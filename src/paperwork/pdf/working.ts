@@ -62,7 +62,7 @@ function stepItems(
   outer: Place,
   step: WorkingLine,
   number: number | undefined,
-  last: boolean,
+  heavy: boolean,
 ): readonly Item[] {
   const { pen, width } = outer;
   const tag = pen.tag(outer.tag, 'LI');
@@ -73,7 +73,7 @@ function stepItems(
     const first = index === 0;
     const ends = index === rows.length - 1;
     const top = first ? padding : 0;
-    const line = last ? inkLine : hairline;
+    const line = heavy ? inkLine : hairline;
     const height = top + row.leftStyle.leading + (ends ? padding + line : 0);
     const draw = (x: number, y: number) => {
       const at = y + top;
@@ -82,10 +82,10 @@ function stepItems(
         if (row.left) drawLine(pen, row.left, row.leftStyle, x + indent, at);
         if (row.right) drawLine(pen, row.right, body, x + width - row.right.width, at);
       });
-      const from = last ? 0 : indent;
+      const from = heavy ? 0 : indent;
       if (ends)
         pen.aside(() =>
-          pen.rule(x + from, y + height - line, width - from, line, last ? ink : hairlineInk),
+          pen.rule(x + from, y + height - line, width - from, line, heavy ? ink : hairlineInk),
         );
     };
     return slice(height, draw, { keep: !ends });
@@ -97,12 +97,16 @@ function numberAt(place: Place, number: number | undefined, x: number, y: number
     drawLine(place.pen, line, stepNumber, x, y);
 }
 
+/** A line of ink stands over a total and under the last step. */
+const endsSum = (next: WorkingLine | undefined): boolean =>
+  next === undefined || next.formula === undefined;
+
 /** Numbered steps; a total, which has no formula, has no number. */
 export function workingItems(outer: Place, working: Working): readonly Item[] {
   const place = { ...outer, tag: outer.pen.tag(outer.tag, 'L') };
   let number = 0;
   return working.lines.flatMap((step, index) => {
     const own = step.formula === undefined ? undefined : ++number;
-    return stepItems(place, step, own, index === working.lines.length - 1);
+    return stepItems(place, step, own, endsSum(working.lines[index + 1]));
   });
 }

@@ -1,0 +1,95 @@
+/** A phone to test with: Chromium with the size of one, and what went wrong in its pages. */
+import axe from 'axe-core';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { afterAll, expect, onTestFinished } from 'vitest';
+import { chromiumPath } from '../../.ci/ready.mjs';
+
+const flags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+let running: Promise<Browser> | undefined;
+
+/** One Chromium for each test file; every phone in it has its own storage. */
+const browser = (): Promise<Browser> => {
+  const executablePath = chromiumPath();
+  if (executablePath === undefined) throw new Error('no Chromium: name it in CHROMIUM');
+  running ??= chromium.launch({ executablePath, args: flags });
+  return running;
+};
+
+afterAll(async () => {
+  await (await running)?.close();
+  running = undefined;
+});
+
+export type Phone = {
+  readonly width: number;
+  readonly height: number;
+  /** The person's system asks for dark. */
+  readonly dark?: boolean;
+};
+
+const troubles = new WeakMap<BrowserContext, string[]>();
+
+/**
+ * A page on a new phone: nothing stored, no worker. Further pages of the same phone: `page.context().newPage()`.
+ * It is put away when the test ends.
+ */
+export async function openPhone({ width, height, dark = false }: Phone): Promise<Page> {
+  const context = await (await browser()).newContext({
+    viewport: { width, height },
+    deviceScaleFactor: 2,
+    isMobile: true,
+    hasTouch: true,
+    colorScheme: dark ? 'dark' : 'light',
+    locale: 'en-GB',
+  });
+  context.setDefaultTimeout(15_000);
+  onTestFinished(() => context.close());
+  const list: string[] = [];
+  troubles.set(context, list);
+  context.on('console', (message) => {
+    if (message.type() === 'error') list.push(`console: ${message.text()} (${message.location().url})`);
+  });
+  context.on('weberror', (event) => list.push(`page: ${event.error().stack ?? event.error().message}`));
+  await context.addInitScript(() => {
+    document.addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI, sourceFile }) => {
+      console.error(`security policy: ${violatedDirective} blocked ${blockedURI} in ${sourceFile}`);
+    });
+  });
+  return context.newPage();
+}
+
+/** No console error, uncaught error or breach of the security policy so far, in any page of this phone. */
+export const expectClean = (page: Page): void => expect(troubles.get(page.context())).toEqual([]);
+
+/** The page as it stands breaks no rule of WCAG 2.2 A and AA, nor a best practice, that a program can check. */
+export async function expectAccessible(page: Page): Promise<void> {
+  // Evaluated by the browser's own debugger, which the security policy of the page does not reach.
+  await page.evaluate(axe.source);
+  const { violations } = await page.evaluate(() =>
+    (globalThis as unknown as { axe: typeof axe }).axe.run({
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+      rules: { 'target-size': { enabled: true } },
+    }),
+  );
+  const list = violations.map(({ id, impact, help, nodes }) =>
+    [
+      `${id} (${impact}): ${help}`,
+      ...nodes.map(({ html, failureSummary }) => `  ${html}\n  ${failureSummary}`),
+    ].join('\n'),
+  );
+  expect(list, list.join('\n\n')).toEqual([]);
+}
+
+/** Waits until the whole app is on the phone and its worker answers for the page: no network is needed from now on. */
+export async function untilKept(page: Page): Promise<void> {
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+}

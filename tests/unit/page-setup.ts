@@ -1,0 +1,4 @@
+import { cleanup } from '@testing-library/preact';
+import { afterEach } from 'vitest';
+
+afterEach(cleanup);

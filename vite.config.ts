@@ -1,0 +1,98 @@
+import { preact } from '@preact/preset-vite';
+import type { Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+import { defineConfig } from 'vitest/config';
+
+/** Whatever a page of the app may load: its own files, and pictures and papers that it made itself. */
+const policy = [
+  "default-src 'self'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' data: blob:",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "object-src 'none'",
+  "base-uri 'self'",
+  "form-action 'none'",
+].join('; ');
+
+/** Only in the build: the development server needs inline styles. */
+const securityPolicy = (): Plugin => ({
+  name: 'security-policy',
+  apply: 'build',
+  transformIndexHtml: () => [
+    {
+      tag: 'meta',
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: policy },
+      injectTo: 'head-prepend',
+    },
+  ],
+});
+
+const installable = VitePWA({
+  strategies: 'injectManifest',
+  srcDir: '.',
+  filename: 'service-worker.ts',
+  injectRegister: false,
+  includeManifestIcons: false,
+  injectManifest: {
+    rollupFormat: 'iife',
+    globPatterns: ['**/*.{html,js,css,json,svg,png,woff2,ttf,icc}'],
+    // A file too large for the precache would be missing offline without a word.
+    maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
+  },
+  manifest: {
+    id: './',
+    start_url: './',
+    scope: './',
+    name: 'Leesbook',
+    short_name: 'Leesbook',
+    description:
+      'The waste and safety book of a small workshop that recovers silver and palladium from ceramic capacitors: checklists, containers, treatment, papers.',
+    lang: 'en',
+    display: 'standalone',
+    background_color: '#FDFDFB',
+    theme_color: '#FDFDFB',
+    icons: [
+      { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' },
+      { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
+      { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
+      { src: 'icon-maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+    ],
+  },
+});
+
+export default defineConfig({
+  root: 'src',
+  base: './',
+  publicDir: '../public',
+  build: { outDir: '../dist', emptyOutDir: true },
+  plugins: [preact(), securityPolicy(), installable],
+  test: {
+    root: import.meta.dirname,
+    allowOnly: false,
+    projects: [
+      { extends: true, test: { name: 'unit', include: ['tests/unit/**/*.test.ts'] } },
+      {
+        extends: true,
+        test: {
+          name: 'unit in a page',
+          include: ['tests/unit/**/*.test.tsx'],
+          environment: 'happy-dom',
+          setupFiles: ['tests/unit/page-setup.ts'],
+        },
+      },
+      { extends: true, test: { name: 'published', include: ['tests/published/**/*.test.ts'] } },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/browser/built-app.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});

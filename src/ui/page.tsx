@@ -24,21 +24,37 @@ export type PageProps = {
   readonly tone?: 'paper' | 'stop' | undefined;
   /** When it changes (the route, the question) focus goes to the title and the page to its start. */
   readonly focusKey?: string | undefined;
-  /** A task page keeps its head in view of the thumb: no rule of its own. */
+  /** `spread` puts what is to be touched at the bottom of a page that has air between. */
   readonly main?: 'flow' | 'spread' | undefined;
+  /** Puts the title inside something drawn, such as a `<Tag>`. */
+  readonly placeTitle?: ((heading: ComponentChildren) => ComponentChildren) | undefined;
 };
 
-/** Tells the page how high its foot is, so that a focused control scrolls clear of it. */
+/** Share of the screen that may stay covered; a foot higher than that scrolls with the page, and only its bar stays. */
+const mostCovered = 0.66;
+
+/** Tells the page how much of it the foot covers, so that a focused control scrolls clear of it. */
 function useFootHeight() {
   const foot = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
     const element = foot.current;
     if (!element || typeof ResizeObserver === 'undefined') return;
-    const root = document.documentElement;
-    const observer = new ResizeObserver(() => root.style.setProperty('--foot', `${element.offsetHeight}px`));
-    observer.observe(element);
-    return () => observer.disconnect();
-  }, []);
+    const parts = [...element.children].filter((child) => child instanceof HTMLElement);
+    const measure = () => {
+      const whole = parts.reduce((sum, part) => sum + part.offsetHeight, 0);
+      const tall = parts.length > 1 && whole > mostCovered * window.innerHeight;
+      element.toggleAttribute('data-tall', tall);
+      const covered = tall ? (parts.at(-1)?.offsetHeight ?? 0) : whole;
+      document.documentElement.style.setProperty('--foot', `${covered}px`);
+    };
+    const observer = new ResizeObserver(measure);
+    for (const part of parts) observer.observe(part);
+    window.addEventListener('resize', measure);
+    return () => {
+      observer.disconnect();
+      window.removeEventListener('resize', measure);
+    };
+  });
   return foot;
 }
 
@@ -49,6 +65,11 @@ export function Page(props: PageProps) {
     window.scrollTo(0, 0);
     title.current?.focus({ preventScroll: true });
   }, [props.focusKey]);
+  const heading = (
+    <h1 ref={title} tabIndex={-1} class={props.voice === 'question' ? styles.question : undefined}>
+      {props.title}
+    </h1>
+  );
   return (
     <div class={styles.page}>
       {props.ribbon}
@@ -56,16 +77,18 @@ export function Page(props: PageProps) {
         {props.top && <TopLine {...props.top} />}
         {props.above}
         <div class={styles.titleLine}>
-          <h1 ref={title} tabIndex={-1} class={props.voice === 'question' ? styles.question : undefined}>
-            {props.title}
-          </h1>
+          {props.placeTitle ? props.placeTitle(heading) : heading}
           {props.aside !== undefined && <div class={styles.aside}>{props.aside}</div>}
         </div>
         {props.second !== undefined && <p class={styles.second}>{props.second}</p>}
       </header>
       <main class={`${styles.main} ${props.main === 'spread' ? styles.spread : ''}`}>{props.children}</main>
       <div class={styles.foot} ref={foot}>
-        {props.actions !== undefined && <div class={styles.actions}>{props.actions}</div>}
+        {props.actions !== undefined && (
+          <div class={styles.actions}>
+            <div class={styles.act}>{props.actions}</div>
+          </div>
+        )}
         {props.bar}
       </div>
     </div>

@@ -63,7 +63,11 @@ export function TextField(props: TextFieldProps) {
             onInput={(event) => props.onInput(event.currentTarget.value)}
           />
         ) : (
-          <input {...shared} type={kind as 'text'} onInput={(event) => props.onInput(event.currentTarget.value)} />
+          <input
+            {...shared}
+            type={kind as 'text'}
+            onInput={(event) => props.onInput(event.currentTarget.value)}
+          />
         )}
       </div>
       <FieldNotes id={id} hint={props.hint} error={props.error} />

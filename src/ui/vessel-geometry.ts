@@ -23,7 +23,12 @@ export type VesselView = {
 };
 
 /** One graduation line on the left wall; every fifth one is long and carries its number. */
-export type Tick = { readonly yPx: number; readonly litres: number; readonly long: boolean };
+export type Tick = {
+  readonly xPx: number;
+  readonly yPx: number;
+  readonly litres: number;
+  readonly long: boolean;
+};
 
 export type VesselGeometry = {
   readonly widthPx: number;
@@ -40,6 +45,10 @@ export type VesselGeometry = {
   readonly levelPx: number;
   readonly solidsPx: number;
   readonly limitPx: number;
+  /** Outer right wall at the limit. */
+  readonly limitXPx: number;
+  /** Height of the nominal capacity over the ground. */
+  readonly shoulderPx: number;
   /** Inner left and right at the level. */
   readonly leftPx: number;
   readonly rightPx: number;
@@ -54,12 +63,17 @@ export type VesselGeometry = {
 
 const topOf = (points: readonly Point[]): number => Math.max(...points.map(([, y]) => y));
 
-function ticksOf({ kind, tickEveryL }: VesselView, yPx: (mm: number) => number): readonly Tick[] {
+function ticksOf(
+  { kind, tickEveryL, scale }: VesselView,
+  body: readonly Point[],
+  yPx: (mm: number) => number,
+): readonly Tick[] {
   if (tickEveryL === undefined || tickEveryL <= 0) return [];
   const count = Math.floor((kind.capacityL * 0.9) / tickEveryL + 1e-9);
   return Array.from({ length: count }, (_, at) => {
     const litres = (at + 1) * tickEveryL;
-    return { yPx: yPx((kind.shoulderMm * litres) / kind.capacityL), litres, long: (at + 1) % 5 === 0 };
+    const mm = (kind.shoulderMm * litres) / kind.capacityL;
+    return { xPx: (spanAt(body, mm)?.[0] ?? 0) * scale, yPx: yPx(mm), litres, long: (at + 1) % 5 === 0 };
   });
 }
 
@@ -85,6 +99,8 @@ export function vesselGeometry(view: VesselView): VesselGeometry {
   const stemTop = topOf(polygon(outlines.stem));
   const placing: Placing = { scale, topMm: stemTop };
   const inside = polygon(outlines.inside);
+  const body = polygon(outlines.body);
+  const limitMm = (view.limitShare ?? 0.9) * kind.shoulderMm;
   const yPx = (mm: number): number => (stemTop - mm) * scale;
   // Liquid stands on the inner floor, and no higher than the inside goes, whatever was logged.
   const heightOf = (share: number): number =>
@@ -106,7 +122,9 @@ export function vesselGeometry(view: VesselView): VesselGeometry {
     stem: pathText(outlines.stem, placing),
     levelPx: yPx(levelMm),
     solidsPx: yPx(solidsMm),
-    limitPx: yPx((view.limitShare ?? 0.9) * kind.shoulderMm),
+    limitPx: yPx(limitMm),
+    limitXPx: (spanAt(body, limitMm)?.[1] ?? kind.widthMm) * scale,
+    shoulderPx: kind.shoulderMm * scale,
     leftPx: span[0] * scale,
     rightPx: span[1] * scale,
     capBoxPx: {
@@ -115,6 +133,6 @@ export function vesselGeometry(view: VesselView): VesselGeometry {
       top: yPx(topOf(cap)),
       bottom: yPx(Math.min(...cap.map(([, y]) => y))),
     },
-    ticks: ticksOf(view, yPx),
+    ticks: ticksOf(view, body, yPx),
   };
 }

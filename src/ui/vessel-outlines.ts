@@ -53,7 +53,7 @@ const stemOn = (centre: number, top: number, half: number, height: number): Outl
 function jerrican({ widthMm: w, heightMm: h, shoulderMm }: VesselKind, wallMm: number): VesselOutlines {
   const [neckLeft, neckRight, capLeft, capRight] = [0.16 * w, 0.39 * w, 0.145 * w, 0.405 * w];
   const deck = shoulderMm + 0.034 * h;
-  const [capBottom, handleTop, foot, bend] = [0.915 * h, 0.908 * h, 0.075 * w, 0.125 * w];
+  const [capBottom, handleTop, foot, bend] = [0.913 * h, 0.955 * h, 0.075 * w, 0.125 * w];
   const sLeft = 0.42 * w;
   const sRight = 0.52 * w;
   const body: Outline = {
@@ -97,10 +97,9 @@ function jerrican({ widthMm: w, heightMm: h, shoulderMm }: VesselKind, wallMm: n
       turn([left, bottom + r], [left, bottom], [left + r, bottom]),
     ],
   };
-  const holeTop = handleTop - 0.06 * h;
   return {
     body,
-    hole: roundedBox(0.55 * w, holeTop - 0.14 * w, 0.9 * w, holeTop, 0.05 * w),
+    hole: roundedBox(0.55 * w, deck + 0.005 * h, 0.9 * w, 0.921 * h, 0.035 * h),
     inside,
     cap: box(capLeft, capBottom, capRight, h),
     stem: stemOn((capLeft + capRight) / 2, h, 0.013 * w, 0.035 * h),

@@ -58,7 +58,7 @@ export function VesselWithLeaders(props: VesselWithLeadersProps) {
     {
       key: 'limit',
       words: props.limit,
-      fromPx: drawn.widthPx + 12,
+      fromPx: drawn.limitXPx + 12,
       yPx: drawn.limitPx,
       highPx: 28,
       dot: false,
@@ -102,7 +102,7 @@ export function VesselWithLeaders(props: VesselWithLeadersProps) {
           class={styles.lines}
           width={end + 6}
           height={bottom + 6}
-          viewBox={`-3 -3 ${end + 6} ${bottom + 6}`}
+          viewBox={`-2 -2 ${end + 6} ${bottom + 6}`}
           aria-hidden="true"
         >
           {leaders.map(({ key, fromPx, yPx, dot }, at) => (

@@ -36,13 +36,14 @@ export type VesselProps = VesselDrawing & {
   readonly guessShare?: number | undefined;
 };
 
-const pad = 3;
+/** Half a line, so that no stroke is cut. */
+const pad = 2;
 
 /** Geometry of a drawing at a scale; the leaders use the same one. */
 export const geometryOf = (props: VesselProps) =>
   vesselGeometry({
     kind: vesselKind(props.family, props.capacityL),
-    fillShare: props.volumeL === undefined ? (props.guessShare ?? 0.5) : props.volumeL / props.capacityL,
+    fillShare: props.volumeL === undefined ? (props.guessShare ?? 0.45) : props.volumeL / props.capacityL,
     solidsShare: props.solidsShare,
     limitShare: props.limitShare,
     scale: props.scale,
@@ -77,9 +78,9 @@ export function Vessel(props: VesselProps) {
       {drawn.hole && <path d={drawn.hole} class={styles.line} />}
       {drawn.ticks.map((tick) => (
         <g key={tick.litres}>
-          <path d={`M0 ${tick.yPx}h${tick.long ? 20 : 11}`} class={styles.tick} />
+          <path d={`M${tick.xPx} ${tick.yPx}h${tick.long ? 20 : 11}`} class={styles.tick} />
           {tick.long && (
-            <text x="24" y={tick.yPx + 5} class={styles.tickText}>
+            <text x={tick.xPx + 24} y={tick.yPx + 5} class={styles.tickText}>
               {tick.litres}
             </text>
           )}
@@ -87,7 +88,7 @@ export function Vessel(props: VesselProps) {
       ))}
       <path d={drawn.outline} class={styles.line} />
       <path
-        d={large ? `M${drawn.widthPx} ${drawn.limitPx}h12` : `M${drawn.widthPx} ${drawn.limitPx}h-9`}
+        d={large ? `M${drawn.limitXPx} ${drawn.limitPx}h12` : `M${drawn.limitXPx} ${drawn.limitPx}h-9`}
         class={styles.limit}
       />
       <path d={drawn.cap} class={props.cap === 'tight' ? styles.solid : styles.line} />

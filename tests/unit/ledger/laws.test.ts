@@ -1,0 +1,111 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { Entry } from '../../../src/ledger/entries/entry.ts';
+import { flags } from '../../../src/ledger/flags.ts';
+import { applyAll, fold } from '../../../src/ledger/fold.ts';
+import { joined } from '../../../src/ledger/order.ts';
+import { emptyState } from '../../../src/ledger/state.ts';
+import { verifyChain } from '../../../src/ledger/verify.ts';
+import { anyRecord } from './scribe.ts';
+
+const runs = { numRuns: 150 };
+
+describe('laws of the record', () => {
+  test('entries told one by one add up to the same as all at once', () => {
+    fc.assert(
+      fc.property(anyRecord, (entries) => {
+        expect(entries.reduce(fold, emptyState)).toEqual(applyAll(entries));
+      }),
+      runs,
+    );
+  });
+
+  test('a record folded in two parts is the record folded at once', () => {
+    fc.assert(
+      fc.property(anyRecord, fc.nat(30), (entries, cut) => {
+        const first = applyAll(entries.slice(0, cut));
+        expect(entries.slice(cut).reduce(fold, first)).toEqual(applyAll(entries));
+      }),
+      runs,
+    );
+  });
+
+  test('entries may arrive in any order, and twice', () => {
+    const shuffled = anyRecord.chain((entries) =>
+      fc.tuple(
+        fc.constant(entries),
+        fc.shuffledSubarray([...entries, ...entries], { minLength: entries.length * 2 }),
+      ),
+    );
+    fc.assert(
+      fc.property(shuffled, ([entries, arrived]) => {
+        expect(arrived.reduce(fold, emptyState)).toEqual(applyAll(entries));
+      }),
+      runs,
+    );
+  });
+
+  test('two devices joined from either side hold the same record', () => {
+    fc.assert(
+      fc.property(anyRecord, (entries) => {
+        const device = entries[0]?.device;
+        const own = entries.filter((entry) => entry.device === device);
+        const other = entries.filter((entry) => entry.device !== device);
+        expect(joined(own, other)).toEqual(joined(other, own));
+        expect(applyAll([...other, ...own])).toEqual(applyAll(entries));
+      }),
+      runs,
+    );
+  });
+
+  test('a record taken through JSON is the same record, and whole', () => {
+    fc.assert(
+      fc.property(anyRecord, (entries) => {
+        const back = (JSON.parse(JSON.stringify(entries)) as unknown[]).map((raw) => Entry.parse(raw));
+        expect(verifyChain(back)).toMatchObject({ whole: true, entries: entries.length });
+        expect(applyAll(back)).toEqual(applyAll(entries));
+      }),
+      runs,
+    );
+  });
+
+  test('no container and no stream ever holds less than nothing', () => {
+    fc.assert(
+      fc.property(anyRecord, (entries) => {
+        const { containers, streams } = applyAll(entries);
+        const held = [
+          ...[...containers.values()].flatMap(({ holds, contents }) => [holds, ...contents]),
+          ...[...streams.values()].map(({ unplaced }) => unplaced),
+        ];
+        for (const { volume, mass } of held) {
+          expect(volume.isNegative()).toBe(false);
+          expect(mass.isNegative()).toBe(false);
+        }
+      }),
+      runs,
+    );
+  });
+
+  test('the parts of a container add up to what it holds', () => {
+    fc.assert(
+      fc.property(anyRecord, (entries) => {
+        for (const { holds, contents } of applyAll(entries).containers.values()) {
+          const sum = contents.reduce((total, { volume }) => total.plus(volume), holds.volume.times(0));
+          expect(sum.minus(holds.volume).abs().lt('1e-12')).toBe(true);
+        }
+      }),
+      runs,
+    );
+  });
+
+  test('whatever was written stays in the history, and flags can always be raised', () => {
+    fc.assert(
+      fc.property(anyRecord, (entries) => {
+        const state = applyAll(entries);
+        expect(state.history.map(({ entry }) => entry.id).sort()).toEqual(entries.map(({ id }) => id).sort());
+        expect(() => flags(state)).not.toThrow();
+      }),
+      runs,
+    );
+  });
+});

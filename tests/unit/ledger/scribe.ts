@@ -1,0 +1,180 @@
+/** A person with a notebook in a made-up workshop: writes sealed entries with given times and ids. */
+import fc from 'fast-check';
+import { decide } from '../../../src/ledger/decide.ts';
+import type { Body, PlainBody } from '../../../src/ledger/entries/body.ts';
+import type { Entry } from '../../../src/ledger/entries/entry.ts';
+import { applyAll } from '../../../src/ledger/fold.ts';
+import type { Intention } from '../../../src/ledger/intention.ts';
+import type { Decided } from '../../../src/ledger/refusal.ts';
+import { seal } from '../../../src/ledger/seal.ts';
+import type { State } from '../../../src/ledger/state.ts';
+
+/** The nth identifier of a sort; `sort` keeps entries, things and devices apart. */
+export const id = (sort: string, n: number): string =>
+  `${sort.padEnd(8, '0').slice(0, 8)}-0000-7000-8000-${n.toString(16).padStart(12, '0')}`;
+
+/** Minutes after eight in the morning of a day. */
+export const at = (minutes: number): string => new Date(Date.UTC(2026, 2, 2, 8, minutes)).toISOString();
+
+export const litres = (value: string) => ({ value, unit: 'L' }) as const;
+export const grams = (value: string) => ({ value, unit: 'g' }) as const;
+
+export class Scribe {
+  readonly entries: Entry[] = [];
+  #things = 0;
+  constructor(
+    readonly letter = 'a',
+    readonly who: string | null = null,
+  ) {}
+
+  write(body: Body, minutes = this.entries.length, happened = minutes): Entry {
+    const counter = this.entries.length + 1;
+    const entry = seal({
+      id: id(`e${this.letter}`, counter),
+      device: id(`d${this.letter}`, 0),
+      counter,
+      writtenAt: at(minutes),
+      happenedAt: at(happened),
+      zone: 'Europe/Paris',
+      who: this.who,
+      previous: this.entries.at(-1)?.hash ?? null,
+      body,
+    });
+    this.entries.push(entry);
+    return entry;
+  }
+
+  get state(): State {
+    return applyAll(this.entries);
+  }
+
+  tries(intention: Intention, minutes = this.entries.length): Decided {
+    const newId = () => id(`f${this.letter}`, ++this.#things);
+    return decide(this.state, intention, { now: at(minutes), newId, who: this.who });
+  }
+
+  /** Decides and writes; what is refused is a fault of the test. */
+  does(intention: Intention, minutes = this.entries.length, happened = minutes): readonly Entry[] {
+    const result = this.tries(intention, minutes);
+    if (!result.ok) throw new Error(JSON.stringify(result.refusal));
+    return result.bodies.map((body) => this.write(body, minutes, happened));
+  }
+}
+
+export const wash = (n: number, volume: string, stream: 'wash-water' | 'leach-liquor' = 'wash-water') =>
+  ({
+    kind: 'stream-logged',
+    v: 1,
+    streamId: id('50', n),
+    batchId: null,
+    stepId: null,
+    stream,
+    liquid: { volume: litres(volume), findings: [], freeAcid: [] },
+  }) satisfies PlainBody;
+
+export const can = (n: number, capacity = '5', cap: 'vented' | 'tight' = 'vented') =>
+  ({
+    kind: 'container-opened',
+    v: 1,
+    containerId: id('c0', n),
+    code: `C-0${n}`,
+    vessel: 'jerrican',
+    capacity: litres(capacity),
+    material: 'HDPE',
+    cap,
+    openedOn: '2026-03-02',
+  }) satisfies PlainBody;
+
+export const pour = (stream: number, into: number, volume: string) =>
+  ({
+    kind: 'stream-placed',
+    v: 1,
+    streamId: id('50', stream),
+    containerId: id('c0', into),
+    amount: litres(volume),
+  }) satisfies PlainBody;
+
+export const tip = (from: number, to: number | null, volume: string) =>
+  ({
+    kind: 'contents-moved',
+    v: 1,
+    fromContainerId: id('c0', from),
+    toContainerId: to === null ? null : id('c0', to),
+    amount: litres(volume),
+    purpose: 'transfer',
+  }) satisfies PlainBody;
+
+const few = fc.integer({ min: 1, max: 3 });
+const volume = fc.integer({ min: 0, max: 9999 }).map((n) => (n / 1000).toFixed(3));
+
+const plain: fc.Arbitrary<PlainBody> = fc.oneof(
+  fc.tuple(few, volume).map(([n, v]) => wash(n, v)),
+  fc.tuple(few, volume).map(([n, v]) => can(n, v)),
+  fc.tuple(few, few, volume).map(([s, c, v]) => pour(s, c, v)),
+  fc.tuple(few, fc.option(few), volume).map(([a, b, v]) => tip(a, b, v)),
+  few.map((n): PlainBody => ({ kind: 'person-added', v: 1, personId: id('aa', n), name: `P${n}` })),
+  few.map((n): PlainBody => ({ kind: 'person-left', v: 1, personId: id('aa', n) })),
+  fc
+    .tuple(few, fc.constantFrom('closed', 'reopened', 'contents-doubtful', 'contents-known'))
+    .map(([n, mark]): PlainBody => ({ kind: 'container-marked', v: 1, containerId: id('c0', n), mark })),
+  few.map(
+    (n): PlainBody => ({
+      kind: 'step-started',
+      v: 1,
+      stepId: id('57', n),
+      batchId: id('ba', n),
+      step: 'leach',
+      clearance: null,
+    }),
+  ),
+  few.map(
+    (n): PlainBody => ({
+      kind: 'batch-opened',
+      v: 1,
+      batchId: id('ba', n),
+      code: `B-${n}`,
+      feed: { capacitors: 'unknown', era: 'unknown', mass: grams('500') },
+    }),
+  ),
+);
+
+type Line = {
+  readonly device: 'a' | 'b';
+  readonly wait: number;
+  readonly body:
+    | PlainBody
+    | { readonly change: 'corrects' | 'withdraws'; readonly back: number; readonly by: PlainBody };
+};
+
+const line: fc.Arbitrary<Line> = fc.record({
+  device: fc.constantFrom('a' as const, 'b' as const),
+  wait: fc.integer({ min: 0, max: 90 }),
+  body: fc.oneof(
+    { weight: 4, arbitrary: plain },
+    {
+      weight: 1,
+      arbitrary: fc.record({
+        change: fc.constantFrom('corrects' as const, 'withdraws' as const),
+        back: fc.nat(30),
+        by: plain,
+      }),
+    },
+  ),
+});
+
+function bodyOf(said: Line['body'], so: readonly Entry[]): Body {
+  if ('kind' in said) return said;
+  const target = so[said.back % Math.max(1, so.length)]?.id ?? id('e9', 9);
+  return said.change === 'corrects'
+    ? { kind: 'entry-corrected', v: 1, corrects: target, body: said.by, reason: 'misread' }
+    : { kind: 'entry-withdrawn', v: 1, withdraws: target, reason: 'did not happen' };
+}
+
+/** Any record of two devices, with mistakes, corrections, withdrawals and things that nobody told of. */
+export const anyRecord: fc.Arbitrary<readonly Entry[]> = fc.array(line, { maxLength: 30 }).map((lines) => {
+  const scribes = { a: new Scribe('a'), b: new Scribe('b') };
+  const all: Entry[] = [];
+  for (const { device, wait, body } of lines)
+    all.push(scribes[device].write(bodyOf(body, all), all.length, all.length + 60 - wait));
+  return all;
+});

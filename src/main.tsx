@@ -1,17 +1,11 @@
 import { render } from 'preact';
-import { registerServiceWorker, takeUpdate, updateWaiting } from './app/updates';
+import { App } from './app/app';
+import { startClock } from './app/clock';
+import { registerServiceWorker } from './app/updates';
+import './ui/tokens.css';
+import './ui/base.css';
 
-const Shell = () => (
-  <main>
-    <h1>Leesbook</h1>
-    {updateWaiting.value && (
-      <button type="button" onClick={takeUpdate}>
-        Take the new version
-      </button>
-    )}
-  </main>
-);
-
+startClock();
 const place = document.getElementById('app');
-if (place) render(<Shell />, place);
+if (place) render(<App />, place);
 void registerServiceWorker();

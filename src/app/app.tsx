@@ -1,0 +1,106 @@
+/** The app: opens the record, and shows the screen of the address. */
+import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
+import { Button } from '../ui/button';
+import { Page, Part } from '../ui/page';
+import { PlacesBar } from '../ui/bar';
+import { type Shell, ShellProvider } from '../screens/shell';
+import { failureWords } from '../screens/words';
+import type { StoreFailure } from '../storage/failure';
+import { openBook } from './open-book';
+import { openRecordName } from './preferences';
+import { go, path } from './router';
+import { screenAt } from './routes';
+import { shellOf } from './shell';
+import { appWords } from './words';
+
+type Opened =
+  | { readonly state: 'opening' }
+  | { readonly state: 'open'; readonly shell: Shell }
+  | { readonly state: 'shut' }
+  | { readonly state: 'failed'; readonly failure: StoreFailure };
+
+/** Opens the record that is wanted, and again when another one is. */
+function useBook() {
+  const opened = useSignal<Opened>({ state: 'opening' });
+  useSignalEffect(() => {
+    const name = openRecordName.value;
+    let close = (): void => {};
+    let given = true;
+    void openBook(name).then((result) => {
+      if (!given) {
+        if (result.ok) result.value.close();
+        return;
+      }
+      if (!result.ok) {
+        opened.value = { state: 'failed', failure: result.failure };
+        return;
+      }
+      const book = result.value;
+      const stop = book.shut.subscribe((shut) => {
+        if (shut) opened.value = { state: 'shut' };
+      });
+      close = () => {
+        stop();
+        book.close();
+      };
+      opened.value = { state: 'open', shell: shellOf(book) };
+    });
+    return () => {
+      given = false;
+      close();
+    };
+  });
+  return opened;
+}
+
+const Trouble = ({ words }: { readonly words: string }) => (
+  <Page title={appWords.troubleTitle} bar={<PlacesBar />}>
+    <Part>
+      <p role="alert">{words}</p>
+      <Button look="primary" onTap={() => window.location.reload()}>
+        {appWords.openAgain}
+      </Button>
+    </Part>
+  </Page>
+);
+
+const NotFound = () => (
+  <Page title={appWords.notFoundTitle} bar={<PlacesBar />}>
+    <Part>
+      <p>{appWords.notFound}</p>
+      <Button look="primary" href="#/today">
+        {appWords.toToday}
+      </Button>
+    </Part>
+  </Page>
+);
+
+/** Without a workshop every address but the emergency card and the record leads to the first page. */
+function Place({ shell }: { readonly shell: Shell }) {
+  const found = useComputed(() => {
+    const [place] = path.value;
+    const begun = shell.state.value.workshop !== null;
+    if (!begun && place !== 'sos' && place !== 'record' && place !== 'start') return screenAt(['start']);
+    return screenAt(path.value.length === 0 ? ['today'] : path.value);
+  });
+  useSignalEffect(() => {
+    if (path.value.length === 0 && shell.state.value.workshop) go('today', 'replace');
+  });
+  if (!found.value) return <NotFound />;
+  const { screen: Screen, at } = found.value;
+  // A new address is a new screen: nothing of the one before may linger in its fields.
+  return <Screen key={path.value.join('/')} at={at} />;
+}
+
+export function App() {
+  const opened = useBook();
+  const now = opened.value;
+  if (now.state === 'opening') return null;
+  if (now.state === 'failed') return <Trouble words={failureWords(now.failure)} />;
+  if (now.state === 'shut') return <Trouble words={failureWords({ code: 'closed' })} />;
+  return (
+    <ShellProvider value={now.shell}>
+      <Place key={now.shell.record} shell={now.shell} />
+    </ShellProvider>
+  );
+}

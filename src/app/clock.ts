@@ -1,0 +1,20 @@
+/** The time, as a signal that moves on while the page is in view. */
+import { signal } from '@preact/signals';
+
+export const moment = (): string => new Date().toISOString();
+
+/** Moved on every few seconds: minutes left are shown, never seconds. */
+const everyMs = 5_000;
+
+export const now = signal(moment());
+
+export function startClock(): void {
+  const tick = (): void => {
+    now.value = moment();
+  };
+  setInterval(tick, everyMs);
+  document.addEventListener('visibilitychange', tick);
+}
+
+/** IANA name of the zone this device is in. */
+export const zone = Intl.DateTimeFormat().resolvedOptions().timeZone || '+0';

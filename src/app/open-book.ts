@@ -1,0 +1,78 @@
+/** An open record as signals and commands: the one place where decisions, seals and the store meet. */
+import { type ReadonlySignal, signal } from '@preact/signals';
+import { v7 } from 'uuid';
+import { decide } from '../ledger/decide';
+import type { Entry } from '../ledger/entries/entry';
+import { applyAll, fold } from '../ledger/fold';
+import type { Intention } from '../ledger/intention';
+import type { Refusal } from '../ledger/refusal';
+import type { State } from '../ledger/state';
+import type { Performed } from '../screens/shell';
+import { append, watch } from '../storage/append';
+import type { RecordName } from '../storage/database';
+import type { StoreFailure, StoreResult } from '../storage/failure';
+import { type Corrupted, type OpenRecord, openRecord, readAll } from '../storage/record';
+import { moment, zone } from './clock';
+
+export type Book = {
+  readonly name: RecordName;
+  readonly state: ReadonlySignal<State>;
+  readonly corrupted: ReadonlySignal<readonly Corrupted[]>;
+  /** The store was shut from outside; the record must be opened again. */
+  readonly shut: ReadonlySignal<boolean>;
+  readonly perform: (intention: Intention, who: string | null, happenedAt?: string) => Promise<Performed>;
+  readonly close: () => void;
+};
+
+const foldAll = (state: State, entries: readonly Entry[]): State => entries.reduce(fold, state);
+
+export async function openBook(name: RecordName): Promise<StoreResult<Book>> {
+  const shut = signal(false);
+  const opened = await openRecord(name, {
+    newId: v7,
+    onClosed: () => {
+      shut.value = true;
+    },
+  });
+  if (!opened.ok) return opened;
+  const record = opened.value;
+  const read = await readAll(record);
+  if (!read.ok) return read;
+  return { ok: true, value: bookOf(record, applyAll(read.value.entries), read.value.corrupted, shut) };
+}
+
+function bookOf(
+  record: OpenRecord,
+  first: State,
+  damaged: readonly Corrupted[],
+  shut: ReadonlySignal<boolean>,
+): Book {
+  const state = signal(first);
+  const corrupted = signal(damaged);
+  const take = (entries: readonly Entry[], broken: readonly Corrupted[]): void => {
+    if (entries.length > 0) state.value = foldAll(state.value, entries);
+    if (broken.length > 0) corrupted.value = [...corrupted.value, ...broken];
+  };
+  const stopWatching = watch(record, (news) => {
+    if (news.ok) take(news.value.entries, news.value.corrupted);
+  });
+
+  async function perform(intention: Intention, who: string | null, happenedAt?: string): Promise<Performed> {
+    const now = moment();
+    const stamp = { now, zone, who, newId: v7, ...(happenedAt === undefined ? {} : { happenedAt }) };
+    const result = await append<Refusal>(record, stamp, (fresh) =>
+      decide(foldAll(state.value, fresh), intention, { now, newId: v7, who }),
+    );
+    if ('failure' in result) return { ok: false, failure: result.failure satisfies StoreFailure };
+    take(result.fresh, result.corrupted);
+    if (!result.ok) return { ok: false, refusal: result.refusal };
+    take(result.written, []);
+    return { ok: true, written: result.written };
+  }
+
+  const close = (): void => {
+    stopWatching();
+    record.close();
+  };
+  return { name: record.name, state, corrupted, shut, perform, close };
+}

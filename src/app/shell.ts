@@ -1,0 +1,103 @@
+/** Puts the open record, the clock, the address and the preferences together into what a screen may see and do. */
+import { computed, signal } from '@preact/signals';
+import { v7 } from 'uuid';
+import type { Shell } from '../screens/shell';
+import { deleteRecord } from '../storage/database';
+import { clearDraft, keepDraft, readDraft } from '../storage/drafts';
+import { moment, now, zone } from './clock';
+import { layDemo } from './demo-workshop';
+import { type Book, openBook } from './open-book';
+import {
+  chooseSign,
+  forget,
+  openRecordName,
+  personOf,
+  remember,
+  sign,
+  theme,
+} from './preferences';
+import { go, path } from './router';
+import { takeUpdate, updateWaiting } from './updates';
+
+const online = signal(navigator.onLine);
+for (const event of ['online', 'offline'] as const)
+  window.addEventListener(event, () => {
+    online.value = navigator.onLine;
+  });
+
+/** The person is one of the record's people who has not left, else nobody. */
+function holderOf(book: Book) {
+  const chosen = signal(personOf(book.name));
+  const person = computed(() => {
+    const held = chosen.value === null ? undefined : book.state.value.people.get(chosen.value);
+    return held && held.leftAt === null ? chosen.value : null;
+  });
+  const choosePerson = (personId: string): void => {
+    chosen.value = personId;
+    remember(`person:${book.name}`, personId);
+  };
+  return { person, choosePerson };
+}
+
+/** Fills an empty demo record; the first of its people holds the phone. */
+async function enterDemo(): Promise<void> {
+  const opened = await openBook('demo');
+  if (opened.ok) {
+    if (opened.value.state.value.log.length === 0) {
+      const personId = await layDemo(opened.value.perform, moment());
+      if (personId !== null) remember('person:demo', personId);
+    }
+    opened.value.close();
+  }
+  openRecordName.value = 'demo';
+  go('today', 'replace');
+}
+
+function leaveDemo(): void {
+  openRecordName.value = 'real';
+  go('', 'replace');
+}
+
+/** What the screens are given while `book` is open. */
+export function shellOf(book: Book): Shell {
+  const { person, choosePerson } = holderOf(book);
+  return {
+    record: book.name,
+    state: book.state,
+    corrupted: book.corrupted,
+    now,
+    moment,
+    zone,
+    person,
+    choosePerson,
+    sign,
+    chooseSign,
+    theme,
+    chooseTheme: (chosen) => {
+      theme.value = chosen;
+    },
+    online,
+    path,
+    go,
+    perform: (intention, happenedAt) => book.perform(intention, person.value, happenedAt),
+    newId: v7,
+    draft: {
+      read: (form, schema) => readDraft(book.name, form, schema),
+      keep: (form, value) => void keepDraft(book.name, form, value),
+      drop: (form) => clearDraft(book.name, form),
+    },
+    updateWaiting,
+    takeUpdate,
+    demo: {
+      enter: enterDemo,
+      leave: leaveDemo,
+      remove: async () => {
+        leaveDemo();
+        if (book.name === 'demo') book.close();
+        forget('person:demo');
+        const removed = await deleteRecord('demo');
+        return removed.ok ? null : removed.failure;
+      },
+    },
+  };
+}

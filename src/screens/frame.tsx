@@ -1,0 +1,65 @@
+/** The frame that every screen has: clock, ribbon of the demo, the waiting version, and the bar. */
+import { format } from 'date-fns';
+import type { ComponentChildren } from 'preact';
+import { type BarAction, PlacesBar, TaskBar } from '../ui/bar';
+import { Button } from '../ui/button';
+import { DemoRibbon } from '../ui/demo-ribbon';
+import { Page, type PageProps } from '../ui/page';
+import type { Place } from '../ui/places';
+import { useShell } from './shell';
+import { words } from './words';
+
+/** Hour and minute where the person is. */
+export const hour = (iso: string): string => format(new Date(iso), 'HH:mm');
+
+/** Top line of every page. */
+export function useTopLine() {
+  const { now, online } = useShell();
+  return { clock: hour(now.value), network: online.value ? undefined : words.noNetwork };
+}
+
+function NewVersion() {
+  const { updateWaiting, takeUpdate } = useShell();
+  if (!updateWaiting.value) return null;
+  return (
+    <aside aria-label={words.newVersion}>
+      <Button second={words.newVersionSecond} onTap={takeUpdate}>
+        {words.newVersionTake}
+      </Button>
+    </aside>
+  );
+}
+
+type FrameProps = Omit<PageProps, 'top' | 'ribbon' | 'bar' | 'focusKey'> & {
+  /** The place this page belongs to: its bar shows the five places. */
+  readonly place?: Place;
+  /** Inside a task the bar holds the task's own ways out instead. */
+  readonly ways?: readonly BarAction[];
+  /** Changes with the question inside one address, so that focus goes to the new title. */
+  readonly focusKey?: string;
+  /** On the emergency card itself the bar needs no way to it. */
+  readonly sos?: boolean;
+  readonly children?: ComponentChildren;
+};
+
+export function Frame({ place, ways, focusKey, sos = true, children, ...page }: FrameProps) {
+  const { record, path } = useShell();
+  return (
+    <Page
+      {...page}
+      top={useTopLine()}
+      focusKey={focusKey ?? path.value.join('/')}
+      ribbon={
+        record === 'demo' ? (
+          <DemoRibbon href="#/record/demo" leave={words.demoLeave}>
+            {words.demoRibbon}
+          </DemoRibbon>
+        ) : undefined
+      }
+      bar={ways ? <TaskBar sos={sos}>{ways}</TaskBar> : <PlacesBar open={place} />}
+    >
+      <NewVersion />
+      {children}
+    </Page>
+  );
+}

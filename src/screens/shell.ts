@@ -1,0 +1,71 @@
+/** What a screen may see and do. The app supplies it; a screen reads signals, shows components and calls commands. */
+import type { ReadonlySignal } from '@preact/signals';
+import { createContext } from 'preact';
+import { useContext } from 'preact/hooks';
+import type * as z from 'zod/mini';
+import type { Entry } from '../ledger/entries/entry';
+import type { Intention } from '../ledger/intention';
+import type { Refusal } from '../ledger/refusal';
+import type { State } from '../ledger/state';
+import type { DecimalSign } from '../quantities/format';
+import type { RecordName } from '../storage/database';
+import type { StoreFailure } from '../storage/failure';
+import type { Corrupted } from '../storage/record';
+
+/** What became of an intention: written, refused by the rules, or not stored. */
+export type Performed =
+  | { readonly ok: true; readonly written: readonly Entry[] }
+  | { readonly ok: false; readonly refusal: Refusal }
+  | { readonly ok: false; readonly failure: StoreFailure };
+
+export type Theme = 'light' | 'dark';
+
+export interface Shell {
+  readonly record: RecordName;
+  readonly state: ReadonlySignal<State>;
+  readonly corrupted: ReadonlySignal<readonly Corrupted[]>;
+  /** UTC with milliseconds; moves on by itself while the page is in view. */
+  readonly now: ReadonlySignal<string>;
+  /** The moment of a tap, exact. */
+  readonly moment: () => string;
+  readonly zone: string;
+  /** Who holds the phone; null until somebody says so. */
+  readonly person: ReadonlySignal<string | null>;
+  readonly choosePerson: (personId: string) => void;
+  readonly sign: ReadonlySignal<DecimalSign>;
+  readonly chooseSign: (sign: DecimalSign) => void;
+  readonly theme: ReadonlySignal<Theme>;
+  readonly chooseTheme: (theme: Theme) => void;
+  readonly online: ReadonlySignal<boolean>;
+  /** Parts of the address after "#/", decoded. */
+  readonly path: ReadonlySignal<readonly string[]>;
+  /** `replace` leaves no step to go back to. */
+  readonly go: (path: string, how?: 'replace') => void;
+  /** `happenedAt` when the person says that it was earlier. Resolves once it is on the disk. */
+  readonly perform: (intention: Intention, happenedAt?: string) => Promise<Performed>;
+  readonly newId: () => string;
+  readonly draft: {
+    readonly read: <S extends z.ZodMiniType>(form: string, schema: S) => z.infer<S> | null;
+    readonly keep: (form: string, value: unknown) => void;
+    readonly drop: (form: string) => void;
+  };
+  readonly updateWaiting: ReadonlySignal<boolean>;
+  readonly takeUpdate: () => void;
+  readonly demo: {
+    /** Opens the invented workshop beside the real record. */
+    readonly enter: () => Promise<void>;
+    /** Back to the real record; the invented one stays. */
+    readonly leave: () => void;
+    /** Removes the invented one without a trace. */
+    readonly remove: () => Promise<StoreFailure | null>;
+  };
+}
+
+const Context = createContext<Shell | null>(null);
+export const ShellProvider = Context.Provider;
+
+export function useShell(): Shell {
+  const shell = useContext(Context);
+  if (!shell) throw new Error('a screen stands outside the shell');
+  return shell;
+}

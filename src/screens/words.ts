@@ -1,0 +1,151 @@
+/**
+ * Words shared by several places: what a failure, a flag and a kind are called. Each place keeps its own beside its
+ * screens. Nothing is worded inside a screen, so another language replaces these files and touches no screen.
+ */
+import type { StreamKind } from '../ledger/entries/streams';
+import type { Refusal } from '../ledger/refusal';
+import { formatNumber } from '../quantities/format';
+import Decimal from 'decimal.js';
+import type { NumberFailure } from '../quantities/written';
+import type { StoreFailure } from '../storage/failure';
+
+export const words = {
+  appName: 'Leesbook',
+  noNetwork: 'no network',
+  back: 'Back',
+  cancel: 'Leave it',
+  keep: 'Keep',
+  choose: 'Choose',
+  optional: 'may stay empty',
+  notDetermined: 'not determined',
+  to: 'to',
+  demoRibbon: 'Invented demo workshop',
+  demoLeave: 'Leave',
+  newVersion: 'A new version waits',
+  newVersionTake: 'Take the new version',
+  newVersionSecond: 'What you have typed stays.',
+  caution:
+    'For planning. Local rules, your authority and a licensed collector decide; the safety data sheet goes before this page.',
+  number: {
+    missing: 'Write a number here.',
+    zero: 'It must be more than nothing.',
+    tooMuch: (most: string, unit: string) => `At most ${most} ${unit}. Check the number and its unit.`,
+    readAs: (value: string) => `Read as ${value}: the comma is the decimal sign.`,
+  },
+  text: { missing: 'Write something here.', tooLong: 'That is too long.' },
+  choice: { missing: 'Choose one.' },
+} as const;
+
+/** A wrong number, and what to do about it. */
+export function numberFault(failure: NumberFailure): string {
+  switch (failure.code) {
+    case 'empty':
+      return words.number.missing;
+    case 'not-a-number':
+      return `“${failure.text}” is not a number. Write digits with one point or comma, such as 2.50.`;
+    case 'thousands-marks':
+      return 'Leave out marks between thousands: write 1250, or 1250.5.';
+    case 'negative':
+      return 'An amount cannot be below nothing. Write it without the minus.';
+    case 'too-long':
+      return 'Too many digits: nine before and nine after the point at most.';
+  }
+}
+
+export const streamName: Readonly<Record<StreamKind, string>> = {
+  'leach-liquor': 'Leach liquor',
+  'barren-liquor': 'Barren liquor',
+  'wash-water': 'Wash water',
+  'chloride-test-waste': 'Chloride-test waste',
+  'ammonia-test-waste': 'Ammonia-test waste',
+  'ceramic-residue': 'Ceramic residue',
+  'spent-filters': 'Spent filters',
+  'soiled-ppe': 'Soiled PPE and wipes',
+  'spill-absorbent': 'Spill absorbent',
+  'treated-slurry': 'Treated slurry',
+  filtrate: 'Filtrate',
+  'hydroxide-sludge': 'Hydroxide sludge',
+};
+
+/** How a value is known, as it stands under it. */
+export const howKnown: Readonly<Record<string, string>> = {
+  assay: 'laboratory assay',
+  photometer: 'photometer',
+  strip: 'test strip',
+  titration: 'titration',
+  'titration-volumes': 'titration, from volumes',
+  weighing: 'weighing',
+  reading: 'reading',
+  stated: 'as stated',
+  assumed: 'assumed',
+  'worked-out': 'worked out',
+  constant: 'published value',
+  'copper-weighed': 'copper weighed in and out',
+  'metals-recovered': 'silver, palladium recovered',
+  ph: 'from pH',
+  'charged-minus-consumed': 'charged minus consumed',
+  'not-determined': 'not determined',
+};
+
+const litres = (text: string) => `${formatNumber(new Decimal(text), 2)} L`;
+
+/** Why something was refused, and what makes it right. */
+export function refusalWords(refusal: Refusal): string {
+  switch (refusal.code) {
+    case 'does-not-fit':
+      return `Something here does not fit (${refusal.details.path}). Check it and keep again.`;
+    case 'unknown':
+      return `The ${refusal.details.to} is not in the record any more. Go back and choose again.`;
+    case 'code-taken':
+      return `${refusal.details.taken} is used already. Choose another code.`;
+    case 'already-written':
+      return 'This is written down already.';
+    case 'already-withdrawn':
+      return 'This was withdrawn already.';
+    case 'already-ended':
+      return 'This step has ended already.';
+    case 'no-clearance':
+      return 'No clearance for this step. Go through its checklist first.';
+    case 'clearance-stopped':
+      return 'The checklist ended in a stop. Make it right and go through it again.';
+    case 'clearance-expired':
+      return 'The clearance has run out. Go through the checklist again.';
+    case 'clearance-for-another-step':
+    case 'clearance-for-another-batch':
+    case 'clearance-of-another-person':
+      return 'The clearance is for another step, batch or person. Go through the checklist again.';
+    case 'container-closed':
+      return 'This container is closed. Choose another, or reopen it first.';
+    case 'contents-doubtful':
+      return 'Nobody knows for sure what is in it. Do not add; choose another container.';
+    case 'over-capacity':
+      return `It would hold ${litres(refusal.details.wouldHold)}, more than fits. Choose a larger one, or place a part.`;
+    case 'over-fill-limit':
+      return `It would hold ${litres(refusal.details.wouldHold)}; the fill limit is ${litres(refusal.details.limit)}. Choose a larger one, or place a part.`;
+    case 'same-container':
+      return 'From and into are the same container.';
+    case 'another-kind':
+    case 'another-subject':
+      return 'A correction must stay about the same thing.';
+    case 'not-correctable':
+      return 'A correction cannot be corrected: correct the first entry again.';
+  }
+}
+
+/** What went wrong with the store, and what to do. Nothing was written in any of these. */
+export function failureWords(failure: StoreFailure): string {
+  switch (failure.code) {
+    case 'disk-full':
+      return 'The phone is full. Nothing was written. Make room, then keep again.';
+    case 'closed':
+      return 'The record was closed by another window. Nothing was written. Open Leesbook again.';
+    case 'blocked':
+      return 'An older Leesbook is open in another window. Close it, then try again.';
+    case 'newer-version':
+      return 'The record was written by a newer Leesbook. Take the new version first.';
+    case 'no-store':
+      return 'This browser gives no place to keep the record (a private window?). Open Leesbook in a normal window.';
+    case 'store-failed':
+      return `The record could not be written (${failure.name}). Nothing was written. Try again.`;
+  }
+}

@@ -75,20 +75,16 @@ function sealed(bodies: readonly Body[], head: DeviceHead, stamp: Stamp): readon
   return entries;
 }
 
+/** One request after the other: a promise left behind by a request that throws would be rejected unheard. */
 async function add(transaction: Transaction, head: DeviceHead, entries: readonly Entry[]): Promise<void> {
+  const [store, meta] = [transaction.objectStore('entries'), transaction.objectStore('meta')];
+  for (const entry of entries) await store.add(entry);
   const last = entries.at(-1);
-  const { device } = head;
-  await Promise.all([
-    ...entries.map((entry) => transaction.objectStore('entries').add(entry)),
-    ...(last
-      ? [
-          transaction
-            .objectStore('meta')
-            .put({ device, counter: last.counter, hash: last.hash, writtenAt: last.writtenAt }, 'head'),
-        ]
-      : []),
-    transaction.done,
-  ]);
+  if (last) {
+    const { counter, hash, writtenAt } = last;
+    await meta.put({ device: head.device, counter, hash, writtenAt }, 'head');
+  }
+  await transaction.done;
 }
 
 async function headIn(transaction: Transaction): Promise<DeviceHead> {
@@ -128,19 +124,21 @@ export async function append<R>(
     tellOtherTabs(record);
     return { ok: true, fresh, written, corrupted };
   } catch (error) {
-    abandon(transaction);
+    await abandon(transaction);
     return { ok: false, failure: failureOf(error) };
   }
 }
 
-/** Undoes what a failed transaction has begun; one that is over already needs nothing. */
-function abandon(transaction: Transaction | undefined): void {
-  transaction?.done.catch(() => undefined);
+/** Undoes what a failed transaction has begun and waits until it is over. */
+async function abandon(transaction: Transaction | undefined): Promise<void> {
+  const over = transaction?.done.catch(() => undefined);
   try {
     transaction?.abort();
   } catch (error) {
+    // It was over already.
     if (!(error instanceof DOMException)) throw error;
   }
+  await over;
 }
 
 /** What other tabs wrote since the caller was last given anything. */

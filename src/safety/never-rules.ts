@@ -1,0 +1,42 @@
+/** What is never done in this trade, and the waste that each rule concerns. */
+import * as z from 'zod/mini';
+import file from '../reference/never-rules.json';
+import { cited, Line, Slug } from './cited';
+
+export const StreamKind = z.enum([
+  'leach-liquor',
+  'barren-liquor',
+  'wash-water',
+  'chloride-test-waste',
+  'ammonia-test-waste',
+  'ceramic-residue',
+  'spent-filters',
+  'soiled-ppe',
+  'spill-absorbent',
+  'treated-slurry',
+  'filtrate',
+  'hydroxide-sludge',
+]);
+
+export const NeverRule = z.strictObject({
+  id: Slug,
+  /** After the word "never". */
+  never: Line,
+  happens: Line,
+  /** For a container's page. */
+  short: z.string().check(z.regex(/^Never /), z.maxLength(60)),
+  /** Empty: it concerns the person or the fresh acid, no waste. */
+  streams: z.array(StreamKind),
+  ...cited,
+});
+
+const File = z.strictObject({ about: z.string(), rules: z.array(NeverRule) });
+
+export type StreamKind = z.infer<typeof StreamKind>;
+export type NeverRule = z.infer<typeof NeverRule>;
+
+export const neverRules: readonly NeverRule[] = File.parse(file).rules;
+
+/** Every rule that concerns one of the kinds, once each, in the order of the table. */
+export const neverFor = (streamKinds: readonly StreamKind[]): readonly NeverRule[] =>
+  neverRules.filter(({ streams }) => streams.some((kind) => streamKinds.includes(kind)));

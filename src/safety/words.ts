@@ -1,0 +1,71 @@
+/** The words for what the checklist rules tell. Codes stay in the rules; this is the only file here with sentences. */
+
+import type { RunFailure } from './checklist-run';
+import type { Door } from './checklist-schema';
+import type { Status } from './cited';
+import type { ClearanceState } from './clearance';
+import type { Answered } from './run-schema';
+
+export const safetyWords = {
+  lookThenTap: 'Look at the thing, then tap.',
+  stop: 'STOP',
+  makesItRight: 'What makes it right',
+  stillTrue: 'Still true?',
+  endsIf: 'It ends if batch, place, acid or person changes. A cleared list is not proof.',
+  caution: 'The safety data sheet, local rules and a licensed practitioner come before this list.',
+  until: 'until',
+  notApplicable: 'Not applicable',
+  yes: 'Yes',
+  no: 'No',
+} as const;
+
+/** "You stopped at item 5, 22 min ago." */
+export const stoppedAt = (number: number, minutes: number): string =>
+  `You stopped at item ${number}, ${minutes} min ago.`;
+
+export const failureWords: Readonly<Record<RunFailure['code'], string>> = {
+  'wrong-kind': 'That is not an answer to this question.',
+  'no-such-answer': 'That answer is not on the list.',
+  'not-a-reading': 'Enter a number.',
+  'not-applicable-refused': 'This item applies every time.',
+  'reason-missing': 'Say why.',
+  'name-missing': 'Say who.',
+  'time-missing': 'Say when they call.',
+  'run-stopped': 'Make it right first, then answer again.',
+  'run-complete': 'Every question has its answer.',
+  'not-complete': 'Finish the questions before the step first.',
+  'not-stopped': 'There is no stop here.',
+  'nothing-to-undo': 'There is nothing to take back.',
+  'no-such-item': 'That question is not asked now.',
+  interrupted: 'You were away. Look again.',
+  'out-of-date': 'The first answers are too old. Begin again.',
+};
+
+export const clearanceWords: Readonly<Record<ClearanceState['state'], string>> = {
+  valid: 'Cleared',
+  expired: 'The clearance has ended',
+  'different-batch': 'Cleared for another batch',
+  'different-person': 'Cleared by another person',
+  'different-place': 'Cleared for another place',
+  'different-acid': 'Cleared for another acid',
+};
+
+export const verdictWords: Readonly<Record<Answered['verdict'], string>> = {
+  'in-order': 'in order',
+  noted: 'not in order, with a reason',
+  stops: 'stopped',
+  'not-applicable': 'not applicable',
+};
+
+export const doorWords: Readonly<Record<Door['leads'], string>> = {
+  'answer-again': 'Answer again',
+  'put-off': 'Put off',
+  'open-card': 'Open the card',
+};
+
+export const statusWords: Readonly<Record<Status, string>> = {
+  verified: 'seen in a copy of the source',
+  memory: 'from memory, to be checked',
+  'common practice': 'common practice',
+  reasoned: 'reasoned from the source',
+};

@@ -1,11 +1,11 @@
 /** The app: opens the record, and shows the screen of the address. */
 import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
-import { Button } from '../ui/button';
-import { Page, Part } from '../ui/page';
-import { PlacesBar } from '../ui/bar';
 import { type Shell, ShellProvider } from '../screens/shell';
 import { failureWords } from '../screens/words';
 import type { StoreFailure } from '../storage/failure';
+import { PlacesBar } from '../ui/bar';
+import { Button } from '../ui/button';
+import { Page, Part } from '../ui/page';
 import { openBook } from './open-book';
 import { openRecordName } from './preferences';
 import { go, path } from './router';

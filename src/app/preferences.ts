@@ -22,7 +22,9 @@ export const remember = (name: string, value: string): void =>
 export const forget = (name: string): void => void quietly(() => localStorage.removeItem(key(name)));
 
 const localSign = (): DecimalSign =>
-  new Intl.NumberFormat(navigator.language).formatToParts(1.5).some((p) => p.type === 'decimal' && p.value === ',')
+  new Intl.NumberFormat(navigator.language)
+    .formatToParts(1.5)
+    .some((p) => p.type === 'decimal' && p.value === ',')
     ? ','
     : '.';
 

@@ -7,15 +7,7 @@ import { clearDraft, keepDraft, readDraft } from '../storage/drafts';
 import { moment, now, zone } from './clock';
 import { layDemo } from './demo-workshop';
 import { type Book, openBook } from './open-book';
-import {
-  chooseSign,
-  forget,
-  openRecordName,
-  personOf,
-  remember,
-  sign,
-  theme,
-} from './preferences';
+import { chooseSign, forget, openRecordName, personOf, remember, sign, theme } from './preferences';
 import { go, path } from './router';
 import { takeUpdate, updateWaiting } from './updates';
 

@@ -81,10 +81,9 @@ function solute(metal: Metal, load: Load): Solute | undefined {
   };
 }
 
-/** Density of the load, kg/L at 20 °C: as measured if its one liquor was measured, else worked out. */
+/** Density of the load, kg/L at 20 °C: as measured if that still holds, else worked out. */
 export function densityOf(load: Load): Figure<'kg/L'> {
-  const [measured, ...more] = load.densities;
-  if (measured && more.length === 0 && load.volume.how !== 'worked-out') return measured;
+  if (load.density) return load.density;
   const acid = acidPerLitre(load);
   const salts = [...load.metals.keys()].flatMap((m) => solute(m, load) ?? []);
   const acidGain = acid && times(acid, minus(molarMass('HNO3'), times(water, partialVolume('NO3'))));

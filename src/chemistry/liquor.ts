@@ -37,20 +37,26 @@ export type Liquor = {
   readonly freeAcid?: Evidenced<KnownAcid>;
 };
 
-const volumeOf = (w: WrittenLiquor): Figure<'L'> =>
+/** A volume read on a vessel. `origin` names the reading. */
+export const volumeRead = (
+  written: WrittenLiquor['volume'],
+  origin: string,
+  sentence: string,
+  stated?: StatedSpread,
+): Figure<'L'> =>
   read({
-    origin: `${w.origin}/volume`,
-    sentence: 'Volume of the liquor',
-    written: w.volume,
+    origin,
+    sentence,
+    written,
     unit: 'L',
     how: 'reading',
-    spread: spreadFor(w.volumeSpread, 'vessel-scale', 'L'),
-    sources: w.volumeSpread ? [] : [sourceOf(evidence['vessel-scale'])],
+    spread: spreadFor(stated, 'vessel-scale', 'L'),
+    sources: stated ? [] : [sourceOf(evidence['vessel-scale'])],
   });
 
 /** Works out a liquor from what was written down. Nothing that is not known is guessed: it is absent. */
 export function liquorFrom(w: WrittenLiquor): Liquor {
-  const volume = volumeOf(w);
+  const volume = volumeRead(w.volume, `${w.origin}/volume`, 'Volume of the liquor', w.volumeSpread);
   const metals = new Map<Metal, Evidenced<KnownMetal>>();
   for (const metal of new Set(w.findings.map((f) => f.metal))) {
     const known = w.findings

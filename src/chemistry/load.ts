@@ -4,12 +4,10 @@
  */
 import Decimal from 'decimal.js';
 import { minus, over, plus, times } from '../quantities/expression';
-import { type Figure, read, workedOut } from '../quantities/figure';
+import { type Figure, workedOut } from '../quantities/figure';
 import type { Unit } from '../quantities/unit';
-import type { Written } from '../quantities/written';
-import { evidence, type Metal, metalSymbols, metals } from '../reference/tables';
-import { sourceOf } from './constants';
-import { capital, type StatedSpread, spreadFor } from './evidence';
+import { type Metal, metalSymbols, metals } from '../reference/tables';
+import { capital } from './evidence';
 import { molarMass } from './formula';
 import type { Liquor } from './liquor';
 
@@ -24,55 +22,17 @@ export type Load = {
   readonly volume: Figure<'L'>;
   readonly metals: ReadonlyMap<Metal, Amount<'g'>>;
   readonly freeAcid: Amount<'mol'>;
-  readonly densities: readonly Figure<'kg/L'>[];
+  /** As measured, while nothing else has been mixed in. */
+  readonly density?: Figure<'kg/L'>;
 };
 
-type Volume = Written<'L' | 'mL' | 'US gal'>;
-
-/** One thing that happened to a container's liquid, in order. */
+/** One thing that happened to a container's liquid, in order. Volumes are figures, so that a reading stays one thing. */
 export type Movement =
-  | {
-      readonly kind: 'in';
-      readonly name: string;
-      readonly liquor: Liquor;
-      /** Part of the liquor that came in; absent means all of it. */
-      readonly part?: {
-        readonly volume: Volume;
-        readonly spread?: StatedSpread | undefined;
-        readonly origin: string;
-      };
-    }
-  | {
-      readonly kind: 'in-mixed';
-      readonly name: string;
-      readonly load: Load;
-      readonly part: {
-        readonly volume: Volume;
-        readonly spread?: StatedSpread | undefined;
-        readonly origin: string;
-      };
-    }
-  | {
-      readonly kind: 'out';
-      readonly part: {
-        readonly volume: Volume;
-        readonly spread?: StatedSpread | undefined;
-        readonly origin: string;
-      };
-    };
-
-type Part = Extract<Movement, { kind: 'out' }>['part'];
-
-const partVolume = (part: Part, sentence: string): Figure<'L'> =>
-  read({
-    origin: `${part.origin}/volume`,
-    sentence,
-    written: part.volume,
-    unit: 'L',
-    how: 'reading',
-    spread: spreadFor(part.spread, 'vessel-scale', 'L'),
-    sources: part.spread ? [] : [sourceOf(evidence['vessel-scale'])],
-  });
+  /** A liquor, or a part of one, poured in. */
+  | { readonly kind: 'in'; readonly name: string; readonly liquor: Liquor; readonly part?: Figure<'L'> }
+  /** Something mixed already, such as the contents of another container, or the liquor that a wet residue holds. */
+  | { readonly kind: 'in-mixed'; readonly load: Load; readonly part?: Figure<'L'> }
+  | { readonly kind: 'out'; readonly part: Figure<'L'> };
 
 const grams = (sentence: string, formula: Parameters<typeof workedOut>[0]['formula']) =>
   workedOut({ sentence, unit: 'g' as const, formula });
@@ -89,7 +49,7 @@ export function loadOf(liquor: Liquor, name: string): Load {
     volume: liquor.volume,
     metals: new Map(metalSymbols.map((metal) => [metal, known(metal)])),
     freeAcid: liquor.freeAcid ? { figure: liquor.freeAcid.best.all, openIn: [] } : { openIn: [name] },
-    densities: liquor.density ? [liquor.density] : [],
+    ...(liquor.density ? { density: liquor.density } : {}),
   };
 }
 
@@ -122,8 +82,7 @@ export function partOfVolume(load: Load, volume: Figure<'L'>): Load {
 }
 
 /** What stays when a part is taken out of an evenly mixed container. */
-function without(load: Load, part: Part): Load {
-  const taken = partVolume(part, 'Volume taken out');
+function without(load: Load, taken: Figure<'L'>): Load {
   const volume = workedOut({ sentence: 'Volume that stays', unit: 'L', formula: minus(load.volume, taken) });
   const share = over(volume, load.volume);
   return mapped(
@@ -157,13 +116,12 @@ export function together(a: Load, b: Load): Load {
       ]),
     ),
     freeAcid: summed(a.freeAcid, b.freeAcid, 'Free nitric acid in the container', 'mol'),
-    densities: [...a.densities, ...b.densities],
   };
 }
 
 const isEmpty = (load: Load): boolean => load.volume.value.lte(0);
 
-/** The load after all movements; undefined when nothing came in, or when more went out than was there. */
+/** The load after all movements; undefined when nothing came in, or when as much went out as was there. */
 export function loadAfter(movements: readonly Movement[]): Load | undefined {
   let load: Load | undefined;
   for (const m of movements) {
@@ -173,7 +131,7 @@ export function loadAfter(movements: readonly Movement[]): Load | undefined {
       continue;
     }
     const whole = m.kind === 'in' ? loadOf(m.liquor, m.name) : m.load;
-    const coming = m.part ? partOfVolume(whole, partVolume(m.part, 'Volume taken over')) : whole;
+    const coming = m.part ? partOfVolume(whole, m.part) : whole;
     load = load ? together(load, coming) : coming;
   }
   return load;
@@ -233,4 +191,10 @@ export function nitrateIn(load: Load): Amount<'mol'> {
     }),
     openIn: load.freeAcid.openIn,
   };
+}
+
+/** Moles a litre of nitrate in a load, where it is known. */
+export function nitratePerLitre(load: Load): Figure<'mol/L'> | undefined {
+  const all = nitrateIn(load).figure;
+  return all && workedOut({ sentence: 'Nitrate a litre', unit: 'mol/L', formula: over(all, load.volume) });
 }

@@ -47,7 +47,9 @@ type Limits = { readonly most?: number; readonly aboveZero?: boolean };
 export function readTyped<U extends string>(field: Typed, limits: Limits = {}): FieldRead<U> {
   const read = readNumber(field.typed);
   if (!read.ok)
-    return read.failure.code === 'empty' ? { state: 'empty' } : { state: 'wrong', fault: numberFault(read.failure) };
+    return read.failure.code === 'empty'
+      ? { state: 'empty' }
+      : { state: 'wrong', fault: numberFault(read.failure) };
   const value = Number(read.value);
   if (limits.aboveZero && value === 0) return { state: 'wrong', fault: words.number.zero };
   if (limits.most !== undefined && value > limits.most)

@@ -2,10 +2,11 @@
  * Words shared by several places: what a failure, a flag and a kind are called. Each place keeps its own beside its
  * screens. Nothing is worded inside a screen, so another language replaces these files and touches no screen.
  */
+
+import Decimal from 'decimal.js';
 import type { StreamKind } from '../ledger/entries/streams';
 import type { Refusal } from '../ledger/refusal';
 import { formatNumber } from '../quantities/format';
-import Decimal from 'decimal.js';
 import type { NumberFailure } from '../quantities/written';
 import type { StoreFailure } from '../storage/failure';
 

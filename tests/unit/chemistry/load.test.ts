@@ -4,7 +4,7 @@ import { baseNeeded, carbonDioxide } from '../../../src/chemistry/base-needed';
 import { densityOf } from '../../../src/chemistry/density';
 import { weighed } from '../../../src/chemistry/evidence';
 import { warming } from '../../../src/chemistry/heat';
-import { liquorFrom } from '../../../src/chemistry/liquor';
+import { liquorFrom, volumeRead } from '../../../src/chemistry/liquor';
 import { loadAfter, type Movement, nitrateIn, perLitre } from '../../../src/chemistry/load';
 import { heldLiquor, moistureFrom } from '../../../src/chemistry/residue';
 import { sludgeFrom } from '../../../src/chemistry/sludge';
@@ -24,10 +24,7 @@ const into = (name: string, l = liquor(name, '2.0', '10', '0.5')): Movement => (
   name,
   liquor: l,
 });
-const litres = (volume: string, origin = 'part') => ({
-  volume: { value: volume, unit: 'L' as const },
-  origin,
-});
+const litres = (volume: string) => volumeRead({ value: volume, unit: 'L' }, 'part', 'part');
 
 describe('a container', () => {
   it('holds what came in', () => {
@@ -64,7 +61,7 @@ describe('a container', () => {
         const stays = loadAfter([into('a', mother), { kind: 'out', part: litres(volume) }]);
         const whole = loadAfter([into('a', mother)]);
         if (!stays || !whole) throw new Error('nothing left');
-        const gone = loadAfter([{ kind: 'in-mixed', name: 'a', load: whole, part: litres(volume) }]);
+        const gone = loadAfter([{ kind: 'in-mixed', load: whole, part: litres(volume) }]);
         const sum = stays.metals.get('Cu')?.figure?.value.plus(gone?.metals.get('Cu')?.figure?.value ?? 0);
         expect(sum?.toNumber()).toBeCloseTo((copper / 10) * 2, 9);
       }),

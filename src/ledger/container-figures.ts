@@ -1,0 +1,155 @@
+/** Every figure that a container's contents give, each under a name, so that a page and a paper show the same ones. */
+import { type BaseNeeded, baseNeeded, carbonDioxide } from '../chemistry/base-needed';
+import { densityOf } from '../chemistry/density';
+import { type Warming, warming } from '../chemistry/heat';
+import {
+  type Amount,
+  acidPerLitre,
+  type Load,
+  nitrateIn,
+  nitratePerLitre,
+  perLitre,
+} from '../chemistry/load';
+import { type Sludge, sludgeFrom } from '../chemistry/sludge';
+import type { Figure } from '../quantities/figure';
+import { type BaseId, baseIds, type Metal, metalSymbols } from '../reference/tables';
+import { type Contents, contentsOf, silentResidues, wholeLoad } from './container-load';
+import type { StreamKind } from './entries/streams';
+import type { State } from './state';
+
+export type MetalFigures = {
+  readonly metal: Metal;
+  /** Absent where nothing in the container tells of it. */
+  readonly all?: Figure<'g'>;
+  readonly perLitre?: Figure<'g/L'>;
+  /** Streams that do not tell of it: what is shown is at least there. */
+  readonly openIn: readonly string[];
+};
+
+export type BaseFigures = {
+  readonly needed: BaseNeeded;
+  readonly warming?: Warming;
+  readonly sludge?: Sludge;
+  readonly carbonDioxide?: Figure<'L'>;
+};
+
+export type ContainerFigures = {
+  readonly contents: Contents;
+  /** Free and held liquor together; absent when the container holds neither. */
+  readonly load?: Load;
+  readonly metals: readonly MetalFigures[];
+  readonly acid: Amount<'mol'>;
+  readonly acidPerLitre?: Figure<'mol/L'>;
+  readonly nitrate: Amount<'mol'>;
+  readonly nitratePerLitre?: Figure<'mol/L'>;
+  readonly density?: Figure<'kg/L'>;
+  /** Empty where the free acid is not known, or where no base may be added. */
+  readonly bases: ReadonlyMap<BaseId, BaseFigures>;
+  /** Ammonia in it: lime frees the gas and, with silver, favours explosive silver nitride. No base is worked out. */
+  readonly holdsAmmonia: boolean;
+  /** Residues whose held liquor nobody told. */
+  readonly silent: readonly string[];
+};
+
+const kindsIn = (state: State, containerId: string): readonly StreamKind[] =>
+  (state.containers.get(containerId)?.contents ?? []).flatMap(({ streamId }) => {
+    const stream = streamId === null ? undefined : state.streams.get(streamId)?.body.stream;
+    return stream ? [stream] : [];
+  });
+
+function metalFigures(load: Load): readonly MetalFigures[] {
+  return metalSymbols.map((metal) => {
+    const { figure, openIn } = load.metals.get(metal) ?? { openIn: [] };
+    const concentration = perLitre(load, metal);
+    return {
+      metal,
+      openIn,
+      ...(figure ? { all: figure } : {}),
+      ...(concentration ? { perLitre: concentration } : {}),
+    };
+  });
+}
+
+function baseFigures(state: State, load: Load): ReadonlyMap<BaseId, BaseFigures> {
+  const found = new Map<BaseId, BaseFigures>();
+  for (const base of baseIds) {
+    const purity = state.bases.get(base)?.body.purity;
+    const needed = baseNeeded(base, load, purity && { purity, origin: `purity/${base}` });
+    if (!needed) continue;
+    const warm = warming(load, needed);
+    const sludge = sludgeFrom(load, needed);
+    const gas = carbonDioxide(needed);
+    found.set(base, {
+      needed,
+      ...(warm ? { warming: warm } : {}),
+      ...(sludge ? { sludge } : {}),
+      ...(gas ? { carbonDioxide: gas } : {}),
+    });
+  }
+  return found;
+}
+
+/** Works out everything for one container. */
+export function containerFigures(state: State, containerId: string): ContainerFigures {
+  const contents = contentsOf(state, containerId);
+  const load = wholeLoad(contents);
+  const holdsAmmonia = kindsIn(state, containerId).includes('ammonia-test-waste');
+  const silent = silentResidues(contents);
+  if (!load)
+    return {
+      contents,
+      metals: [],
+      acid: { openIn: [] },
+      nitrate: { openIn: [] },
+      bases: new Map(),
+      holdsAmmonia,
+      silent,
+    };
+  const acidConcentration = acidPerLitre(load);
+  const nitrateConcentration = nitratePerLitre(load);
+  return {
+    contents,
+    load,
+    metals: metalFigures(load),
+    acid: load.freeAcid,
+    ...(acidConcentration ? { acidPerLitre: acidConcentration } : {}),
+    nitrate: nitrateIn(load),
+    ...(nitrateConcentration ? { nitratePerLitre: nitrateConcentration } : {}),
+    density: densityOf(load),
+    bases: holdsAmmonia ? new Map() : baseFigures(state, load),
+    holdsAmmonia,
+    silent,
+  };
+}
+
+/**
+ * The figures by name: "volume", "density", "acid", "acid-a-litre", "nitrate", "nitrate-a-litre", a metal ("Cu",
+ * "Cu-a-litre"), and for each base its id, with "-heat", "-rise", "-sludge", "-wet-sludge", "-gas" after it.
+ */
+export function namedFigures(f: ContainerFigures): ReadonlyMap<string, Figure> {
+  const named: [string, Figure | undefined][] = [
+    ['volume', f.load?.volume],
+    ['density', f.density],
+    ['acid', f.acid.figure],
+    ['acid-a-litre', f.acidPerLitre],
+    ['nitrate', f.nitrate.figure],
+    ['nitrate-a-litre', f.nitratePerLitre],
+    ...f.metals.flatMap((m): [string, Figure | undefined][] => [
+      [m.metal, m.all],
+      [`${m.metal}-a-litre`, m.perLitre],
+    ]),
+    ...[...f.bases].flatMap(([base, b]): [string, Figure | undefined][] => [
+      [base, b.needed.mass],
+      [`${base}-heat`, b.warming?.heat],
+      [`${base}-rise`, b.warming?.rise],
+      [`${base}-sludge`, b.sludge?.dry],
+      [`${base}-wet-sludge`, b.sludge?.wet],
+      [`${base}-gas`, b.carbonDioxide],
+    ]),
+    ...f.contents.residues.flatMap((r): [string, Figure | undefined][] => [
+      [`residue-${r.streamId}`, r.wetMass],
+      [`held-${r.streamId}`, r.held?.volume],
+    ]),
+  ];
+  return new Map(named.filter((pair): pair is [string, Figure] => pair[1] !== undefined));
+}

@@ -17,11 +17,10 @@ export function VesselLabel({ code, missing, drawn, large }: VesselLabelProps) {
   const width = Math.max(wanted, large ? 0 : Math.min(42, drawn.widthPx * 0.6));
   const height = large ? 42 : 21;
   const x = (drawn.widthPx - width) / 2;
-  const y =
-    drawn.heightPx -
-    Math.max(height + 6, (drawn.heightPx - drawn.capBoxPx.bottom) * 0.42) -
-    height / 2 +
-    height * 0.3;
+  // Where the drawings have it: low on its own page, higher on a shelf, over the liquid where it only asks for a label.
+  const share = missing ? 0.72 : large ? 0.3 : drawn.widthPx < 40 ? 0.6 : 0.42;
+  const centre = drawn.heightPx - share * drawn.shoulderPx;
+  const y = Math.min(drawn.heightPx - height - 6, centre - height / 2);
   return (
     <g class={styles.labelText}>
       <rect x={x} y={y} width={width} height={height} class={missing ? styles.tabMissing : styles.tab} />

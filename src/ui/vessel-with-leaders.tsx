@@ -41,6 +41,27 @@ function spread(wantedPx: readonly number[], heightsPx: readonly number[]): read
   });
 }
 
+type LeaderProps = {
+  readonly fromPx: number;
+  readonly yPx: number;
+  readonly endPx: number;
+  readonly wordPx: number;
+  readonly dot: boolean;
+};
+
+/** A line with a paper halo, so that it is seen over the tint; a dot where it starts in the liquid. */
+const Leader = ({ fromPx, yPx, endPx, wordPx, dot }: LeaderProps) => {
+  const path = `M${fromPx} ${yPx}H${endPx - 10}L${endPx} ${wordPx}`;
+  return (
+    <g>
+      {dot && <circle cx={fromPx} cy={yPx} r="6.5" class={styles.halo} />}
+      <path d={path} class={styles.under} />
+      <path d={path} class={styles.line} />
+      {dot && <circle cx={fromPx} cy={yPx} r="3.5" class={styles.dot} />}
+    </g>
+  );
+};
+
 export function VesselWithLeaders(props: VesselWithLeadersProps) {
   const scale = pageScale(props.vessel, props.scale);
   const drawn = geometryOf({ ...props.vessel, scale });
@@ -85,48 +106,32 @@ export function VesselWithLeaders(props: VesselWithLeadersProps) {
     leaders.map(({ highPx }) => highPx),
   );
   const end = drawn.widthPx + 28;
+  // Each word keeps the room down to the next one's place; a longer one pushes what follows and covers nothing.
+  const rooms = places.map((place, at) => (places[at + 1] ?? place) - place);
   return (
-    <div
-      class={styles.wrap}
-      style={{ '--drawing': `${drawn.widthPx + 40}px`, '--height': `${drawn.heightPx + 6}px` }}
-    >
-      <div class={styles.drawing}>
-        <Vessel
-          {...props.vessel}
-          scale={scale}
-          name={props.name}
-          tickEveryL={props.tickEveryL}
-          roomRightPx={28}
-        />
-        <svg
-          class={styles.lines}
-          width={end + 6}
-          height={bottom + 6}
-          viewBox={`-2 -2 ${end + 6} ${bottom + 6}`}
-          aria-hidden="true"
-        >
-          {leaders.map(({ key, fromPx, yPx, dot }, at) => (
-            <g key={key}>
-              {dot && <circle cx={fromPx} cy={yPx} r="6.5" class={styles.halo} />}
-              <path
-                d={`M${fromPx} ${yPx}H${end - 12}L${end} ${(places[at] ?? yPx) + 11}`}
-                class={styles.under}
-              />
-              <path
-                d={`M${fromPx} ${yPx}H${end - 12}L${end} ${(places[at] ?? yPx) + 11}`}
-                class={styles.leader}
-              />
-              {dot && <circle cx={fromPx} cy={yPx} r="3.5" class={styles.dot} />}
-            </g>
+    <div class={styles.leaders}>
+      <div class={styles.wrap}>
+        <div class={styles.drawing} style={{ '--drawing': `${drawn.widthPx + 36}px` }}>
+          <Vessel {...props.vessel} scale={scale} name={props.name} tickEveryL={props.tickEveryL} />
+          <svg
+            class={styles.lines}
+            width={end + 6}
+            height={bottom + 6}
+            viewBox={`-2 -2 ${end + 6} ${bottom + 6}`}
+            aria-hidden="true"
+          >
+            {leaders.map(({ key, ...leader }, at) => (
+              <Leader key={key} {...leader} endPx={end} wordPx={(places[at] ?? leader.yPx) + 11} />
+            ))}
+          </svg>
+        </div>
+        <div class={styles.words} style={{ '--first': `${places[0] ?? 0}px` }}>
+          {leaders.map(({ key, words }, at) => (
+            <div key={key} style={{ '--room': `${rooms[at] ?? 0}px` }}>
+              {words}
+            </div>
           ))}
-        </svg>
-      </div>
-      <div class={styles.words}>
-        {leaders.map(({ key, words }, at) => (
-          <div key={key} class={styles[key]} style={{ '--at': `${places[at] ?? 0}px` }}>
-            {words}
-          </div>
-        ))}
+        </div>
       </div>
     </div>
   );

@@ -1,0 +1,170 @@
+/**
+ * A shell for tests of screens: the real decisions and the real fold over entries in memory, a clock that stands still
+ * until it is moved, drafts that outlive the screen. Render again for the same phone after a reload.
+ */
+import { type Signal, signal } from '@preact/signals';
+import { decide } from '../../src/ledger/decide';
+import type { Entry } from '../../src/ledger/entries/entry';
+import { applyAll } from '../../src/ledger/fold';
+import type { Intention } from '../../src/ledger/intention';
+import { seal } from '../../src/ledger/seal';
+import { emptyState, type State } from '../../src/ledger/state';
+import type { DecimalSign } from '../../src/quantities/format';
+import type { Performed, Shell, Theme } from '../../src/screens/shell';
+import type { StoreFailure } from '../../src/storage/failure';
+
+export type ShellInMemory = {
+  readonly shell: Shell;
+  readonly state: Signal<State>;
+  readonly now: Signal<string>;
+  readonly path: Signal<readonly string[]>;
+  readonly person: Signal<string | null>;
+  readonly drafts: Map<string, string>;
+  /** Lets time pass. */
+  readonly pass: (ms: number) => void;
+  /** Writes something down and gives its first entry; a refusal is a fault of the test. */
+  readonly does: (intention: Intention) => Promise<Entry>;
+  /** The disk fails from now on, or works again with null. */
+  readonly breakStore: (failure: StoreFailure | null) => void;
+};
+
+/** Version 7 identifiers that count up, so that they sort in the order of writing. */
+const counting = () => {
+  let n = 0;
+  return () => {
+    n += 1;
+    return `00000000-0000-7000-8000-${n.toString(16).padStart(12, '0')}`;
+  };
+};
+
+const device = '0d000000-0000-7000-8000-000000000001';
+
+export function shellInMemory(
+  start = '2026-05-12T08:00:00.000Z',
+  at: readonly string[] = ['today'],
+): ShellInMemory {
+  const state = signal<State>(emptyState);
+  const now = signal(start);
+  const path = signal(at);
+  const person = signal<string | null>(null);
+  const sign = signal<DecimalSign>('.');
+  const theme = signal<Theme>('light');
+  const drafts = new Map<string, string>();
+  const newId = counting();
+  let broken: StoreFailure | null = null;
+
+  async function perform(intention: Intention, happenedAt?: string): Promise<Performed> {
+    if (broken) return { ok: false, failure: broken };
+    const decided = decide(state.value, intention, { now: now.value, newId, who: person.value });
+    if (!decided.ok) return { ok: false, refusal: decided.refusal };
+    const { log } = state.value;
+    const written = [...log];
+    for (const body of decided.bodies)
+      written.push(
+        seal({
+          id: newId(),
+          device,
+          counter: written.length + 1,
+          writtenAt: now.value,
+          happenedAt: happenedAt ?? now.value,
+          zone: 'Europe/Paris',
+          who: person.value,
+          previous: written.at(-1)?.hash ?? null,
+          body,
+        }),
+      );
+    state.value = applyAll(written);
+    return { ok: true, written: written.slice(log.length) };
+  }
+
+  const shell: Shell = {
+    record: 'real',
+    state,
+    corrupted: signal([]),
+    now,
+    moment: () => now.value,
+    zone: 'Europe/Paris',
+    person,
+    choosePerson: (id) => {
+      person.value = id;
+    },
+    sign,
+    chooseSign: (chosen) => {
+      sign.value = chosen;
+    },
+    theme,
+    chooseTheme: (chosen) => {
+      theme.value = chosen;
+    },
+    online: signal(true),
+    path,
+    go: (to) => {
+      path.value = to.split('/').filter((part) => part !== '');
+    },
+    perform,
+    newId,
+    draft: {
+      read: (form, schema) => {
+        const text = drafts.get(form);
+        const read = text === undefined ? undefined : schema.safeParse(JSON.parse(text));
+        return read?.success ? (read.data as never) : null;
+      },
+      keep: (form, value) => void drafts.set(form, JSON.stringify(value)),
+      drop: (form) => void drafts.delete(form),
+    },
+    updateWaiting: signal(false),
+    takeUpdate: () => undefined,
+    demo: { enter: async () => undefined, leave: () => undefined, remove: async () => null },
+  };
+
+  return {
+    shell,
+    state,
+    now,
+    path,
+    person,
+    drafts,
+    pass: (ms) => {
+      now.value = new Date(Date.parse(now.value) + ms).toISOString();
+    },
+    does: async (intention) => {
+      const done = await perform(intention);
+      if (!done.ok) throw new Error(JSON.stringify(done));
+      const [first] = done.written;
+      if (!first) throw new Error('nothing was written');
+      return first;
+    },
+    breakStore: (failure) => {
+      broken = failure;
+    },
+  };
+}
+
+/** A described workshop, two people of whom the first holds the phone, and one open batch. */
+export async function workshopInMemory(start?: string, at?: readonly string[]) {
+  const memory = shellInMemory(start, at);
+  await memory.does({
+    do: 'describe-workshop',
+    name: 'Invented workshop',
+    address: 'Weir Yard 6, Ostermill',
+    mapReference: '4471 0926',
+    emergencyNumber: '112',
+    noSignal: 'Phone at Weir Yard 4.',
+  });
+  const add = async (name: string): Promise<string> => {
+    const { body } = await memory.does({ do: 'add-person', name });
+    return body.kind === 'person-added' ? body.personId : '';
+  };
+  const maren = await add('Maren');
+  memory.person.value = maren;
+  const tobias = await add('Tobias');
+  const { body } = await memory.does({
+    do: 'open-batch',
+    feed: {
+      capacitors: 'precious-metal-electrode',
+      era: 'lead-free',
+      mass: { value: '500', unit: 'g' },
+    },
+  });
+  return { ...memory, maren, tobias, batch: body.kind === 'batch-opened' ? body.batchId : '' };
+}

@@ -34,13 +34,20 @@ declare module 'vitest' {
 
 export async function setup(project: TestProject): Promise<() => Promise<void>> {
   const folder = await mkdtemp(join(tmpdir(), 'leesbook-built-'));
+  const takeAway = () => rm(folder, { recursive: true });
   // Under NODE_ENV=test, which vitest sets, the build would be one for development.
   const environment = process.env.NODE_ENV;
   process.env.NODE_ENV = 'production';
-  await buildInto(join(folder, 'app'), []);
-  await buildInto(join(folder, 'later'), [saysLater]);
-  process.env.NODE_ENV = environment;
+  try {
+    await buildInto(join(folder, 'app'), []);
+    await buildInto(join(folder, 'later'), [saysLater]);
+  } catch (error) {
+    await takeAway();
+    throw error;
+  } finally {
+    process.env.NODE_ENV = environment;
+  }
   project.provide('builtApp', join(folder, 'app'));
   project.provide('laterApp', join(folder, 'later'));
-  return () => rm(folder, { recursive: true });
+  return takeAway;
 }

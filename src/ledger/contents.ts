@@ -183,8 +183,13 @@ export function followed(
     if (body.kind === 'stream-placed') place(ledger, { ...told, body });
     else move(ledger, { ...told, body });
   }
-  const whereNow = (streamId: string): string[] =>
-    [...pots].filter(([, pot]) => pot.parts.has(streamId)).map(([id]) => id);
+  const whereNow = new Map<string, string[]>();
+  for (const [id, pot] of pots)
+    for (const streamId of pot.parts.keys()) {
+      const places = whereNow.get(streamId);
+      if (places) places.push(id);
+      else whereNow.set(streamId, [id]);
+    }
   return {
     containers: new Map([...pots].map(([id, pot]) => [id, contentsOf(pot)])),
     placings: new Map(
@@ -193,7 +198,7 @@ export function followed(
         {
           placed: ledger.placed.get(id) ?? notPlaced.placed,
           placements: ledger.placements.get(id) ?? notPlaced.placements,
-          whereNow: whereNow(id),
+          whereNow: whereNow.get(id) ?? notPlaced.whereNow,
         },
       ]),
     ),

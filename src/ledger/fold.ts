@@ -18,9 +18,10 @@ function derived(log: readonly Entry[]): State {
 
 /** The state with one more entry; the same state when it is known already. */
 export function fold(state: State, entry: Entry): State {
+  const known = state.log.find(({ id }) => id === entry.id);
+  if (known?.hash === entry.hash) return state;
   const last = state.log.at(-1);
-  if (!last || compareEntries(last, entry) < 0) return derived([...state.log, entry]);
-  if (state.log.some(({ id }) => id === entry.id)) return state;
+  if (!known && (!last || compareEntries(last, entry) < 0)) return derived([...state.log, entry]);
   return derived(joined(state.log, [entry]));
 }
 

@@ -9,8 +9,13 @@ const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 
 export const compareEntries = (a: Place, b: Place): number =>
   compareText(a.writtenAt, b.writtenAt) || compareText(a.device, b.device) || a.counter - b.counter;
 
-/** Every entry once, in order: all that joining the records of two devices takes. */
+/**
+ * Every entry once, in order: all that joining the records of two devices takes. Should two entries claim the same id,
+ * which only tampering brings about, the first in order is kept, whichever came first.
+ */
 export function joined(...records: readonly (readonly Entry[])[]): readonly Entry[] {
-  const byId = new Map(records.flat().map((entry) => [entry.id, entry]));
-  return [...byId.values()].sort((a, b) => compareEntries(a, b) || compareText(a.id, b.id));
+  const byHash = new Map(records.flat().map((entry) => [entry.hash, entry]));
+  const inOrder = [...byHash.values()].sort((a, b) => compareEntries(a, b) || compareText(a.hash, b.hash));
+  const ids = new Set<string>();
+  return inOrder.filter(({ id }) => !ids.has(id) && ids.add(id));
 }

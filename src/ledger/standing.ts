@@ -31,8 +31,10 @@ function changesByTarget(log: readonly Entry[]): Changes {
  * honest record holds, withdraws nothing.
  */
 function stands(entry: Entry, changes: Changes, asked: ReadonlySet<string> = new Set()): boolean {
+  const named = changes.get(entry.id);
+  if (!named) return true;
   const path = new Set(asked).add(entry.id);
-  return !(changes.get(entry.id) ?? []).some(
+  return !named.some(
     (change) =>
       change.body.kind === 'entry-withdrawn' && !path.has(change.id) && stands(change, changes, path),
   );

@@ -1,9 +1,189 @@
-/** The invented workshop that a person can try things in. */
+/**
+ * The invented workshop that a person can try things in: no such place, people or office exists. Two batches over some
+ * weeks, one in the leach now, and a shelf on which something is wrong on purpose.
+ */
+import type { Finding } from '../ledger/entries/findings';
+import { type Layers, layBatch } from './demo-batch';
+import { NotLaid, penOf, timesBefore } from './demo-pen';
 import type { Book } from './open-book';
 
-/** Writes the invented scenario into an empty record. @returns the person who holds the phone in it */
+const litres = (value: string) => ({ value, unit: 'L' }) as const;
+
+/** The tub, cans and bottles, oldest first. The keys are how the batches name them. */
+async function layShelf({ pen, when }: Layers) {
+  const opened = when.at(38, '10:20');
+  const openedOn = opened.slice(0, 10);
+  const can = async (
+    code: string,
+    vessel: 'jerrican' | 'bottle' | 'tub',
+    capacity: string,
+    cap: 'vented' | 'lid' | 'tight',
+    tray: string,
+  ): Promise<string> => {
+    const intention = {
+      do: 'open-container',
+      code,
+      vessel,
+      capacity: litres(capacity),
+      cap,
+      tray,
+      openedOn,
+    } as const;
+    const container = { ...intention, material: 'HDPE', place: 'Shed, north wall' } as const;
+    return (await pen.told('container-opened', container, opened)).containerId;
+  };
+  return {
+    wash: await can('C-01', 'jerrican', '20', 'vented', 'nitrate tray'),
+    barren: await can('C-02', 'jerrican', '10', 'vented', 'nitrate tray'),
+    firstWash: await can('C-03', 'jerrican', '5', 'vented', 'nitrate tray'),
+    doubtful: await can('C-04', 'jerrican', '5', 'vented', 'nitrate tray'),
+    work: await can('C-05', 'jerrican', '5', 'vented', 'nitrate tray'),
+    ammonia: await can('C-06', 'bottle', '1', 'vented', 'ammonia tray'),
+    residue: await can('C-07', 'tub', '12', 'lid', 'dry tray'),
+  };
+}
+
+/** The place, its two people, and the local rules as far as somebody has said them. */
+async function layPlace({ pen, when, second }: Layers): Promise<void> {
+  const first = when.at(41, '16:05');
+  const ines = await pen.told('person-added', { do: 'add-person', name: 'Ines Halvard' }, first);
+  pen.holds(ines.personId);
+  await pen.writes(
+    {
+      do: 'describe-workshop',
+      name: 'Mill Race shed',
+      address: '3 Mill Race Lane, Karrowby',
+      emergencyNumber: '112',
+      noSignal: 'No signal inside the shed. Walk to the gate on Mill Race Lane.',
+      mapReference: 'blue gate, 40 m past the weir',
+      authority: { name: 'Karrowby county waste office', contact: '01632 960 021 (invented)' },
+      collector: {
+        name: 'Fenwater Collection',
+        contact: '01632 960 077 (invented)',
+        licence: 'FC-0000 (invented)',
+      },
+    },
+    when.at(41, '16:12'),
+  );
+  await pen.writes({ do: 'add-person', name: second, phone: '01632 960 134' }, when.at(41, '16:14'));
+  const said = { saidBy: 'Karrowby county waste office', saidOn: when.at(40, '12:00').slice(0, 10) };
+  const storage = { rule: 'storage-days', value: { value: '180', unit: 'days' } } as const;
+  await pen.writes(
+    { do: 'state-local-rule', stated: storage, ...said, document: 'letter 14/207' },
+    when.at(39, '18:30'),
+  );
+  const looks = { rule: 'inspection-days', value: { value: '7', unit: 'days' } } as const;
+  await pen.writes({ do: 'state-local-rule', stated: looks, ...said }, when.at(39, '18:32'));
+  const lime = { do: 'describe-base', base: 'hydrated-lime', saidBy: 'as on the bag' } as const;
+  await pen.writes({ ...lime, purity: { value: '94', unit: '%' } }, when.at(39, '18:36'));
+}
+
+/** The label came off a can of rinse water: nobody knows any more what went in. */
+async function layDoubt({ pen, when }: Layers, containerId: string): Promise<void> {
+  await pen.told(
+    'stream-logged',
+    {
+      do: 'log-stream',
+      batchId: null,
+      stepId: null,
+      stream: 'wash-water',
+      liquid: { volume: litres('2.1'), findings: [], freeAcid: [] },
+      note: 'Rinse of beakers and funnels.',
+      placements: [{ containerId, amount: litres('2.1') }],
+    },
+    when.at(17, '17:40'),
+  );
+  const note = 'Label came off. Nobody is sure whether the chloride test rinse went in as well.';
+  await pen.writes(
+    { do: 'mark-container', containerId, mark: 'contents-doubtful', note },
+    when.at(9, '10:02'),
+  );
+}
+
+/** The weekly look, which is due again by now. */
+const layLook = ({ pen, when, second }: Layers) =>
+  pen.clears({
+    list: 'container-inspection',
+    at: when.at(9, '09:40'),
+    said: { 'insp-age': '22', 'insp-temp': '12' },
+    second,
+  });
+
+/** The batch of today: in the leach since yesterday, looked at a while ago. */
+async function layRunning({ pen, when, second }: Layers): Promise<void> {
+  const feed = { capacitors: 'mixed', era: 'unknown', mass: { value: '520', unit: 'g' } } as const;
+  const { batchId } = await pen.told(
+    'batch-opened',
+    { do: 'open-batch', code: 'B-03', feed },
+    when.at(1, '13:10'),
+  );
+  const ready = { 'rdy-eye': '6', 'rdy-run': '2', 'rdy-kit': '3.5' };
+  await pen.clears({ list: 'spill-response-readiness', at: when.at(1, '13:30'), said: ready, second });
+  const cleared = await pen.clears({
+    list: 'leach-start',
+    batchId,
+    at: when.at(1, '13:44'),
+    said: { 'lst-first': '6' },
+    second,
+  });
+  const begun = { do: 'log-step-happened', batchId, step: cleared.step, clearance: cleared.entry } as const;
+  await pen.writes(begun, when.at(1, '13:52'));
+  await pen.clears({ list: 'spill-response-readiness', at: when.minutesAgo(240), said: ready, second });
+  await pen.clears({
+    list: 'leach-check',
+    batchId,
+    at: when.minutesAgo(228),
+    said: { 'lck-temp': '27' },
+    second,
+  });
+}
+
+const photometer = (metal: 'Cu' | 'Ni', value: string): Finding => ({
+  by: 'photometer',
+  metal,
+  concentration: { value, unit: 'g/L' },
+  reference: 'diluted 1 to 100',
+});
+
+/**
+ * Writes the invented scenario into an empty record. What the disk refuses in the middle of it is left out.
+ * @returns the person who holds the phone in it
+ */
 export async function layDemo(perform: Book['perform'], now: string): Promise<string | null> {
-  const written = await perform({ do: 'add-person', name: 'Invented person' }, null, now);
-  const body = written.ok ? written.written[0]?.body : undefined;
-  return body?.kind === 'person-added' ? body.personId : null;
+  const pen = penOf(perform);
+  const layers: Layers = { pen, when: timesBefore(now), second: 'Joost Merrin' };
+  try {
+    await layPlace(layers);
+    const shelf = await layShelf(layers);
+    await layBatch(layers, shelf, {
+      code: 'B-01',
+      began: 26,
+      feed: {
+        capacitors: 'precious-metal-electrode',
+        era: 'may-hold-lead',
+        mass: { value: '900', unit: 'g' },
+      },
+      leach: { volume: '3.55', metals: [photometer('Cu', '0.42'), photometer('Ni', '2.9')], acid: '1.62' },
+      residue: '1.04',
+      recovered: { silver: '44.1', palladium: '14.0' },
+      barren: { volume: '3.35', metals: [photometer('Cu', '6.5'), photometer('Ni', '3.0')], acid: '0.71' },
+      wash: { into: 'wash', volume: '9.8', copper: '0.21' },
+    });
+    await layDoubt(layers, shelf.doubtful);
+    await layLook(layers);
+    await layBatch(layers, shelf, {
+      code: 'B-02',
+      began: 7,
+      feed: { capacitors: 'precious-metal-electrode', era: 'lead-free', mass: { value: '760', unit: 'g' } },
+      leach: { volume: '3.45', metals: [photometer('Cu', '0.38'), photometer('Ni', '2.5')], acid: '1.48' },
+      residue: '0.88',
+      recovered: { silver: '37.2', palladium: '11.9' },
+      barren: { volume: '3.30', metals: [photometer('Cu', '5.6'), photometer('Ni', '2.6')], acid: '0.66' },
+      wash: { into: 'firstWash', volume: '4.7', copper: '0.35' },
+    });
+    await layRunning(layers);
+  } catch (error) {
+    if (!(error instanceof NotLaid)) throw error;
+  }
+  return pen.holder();
 }

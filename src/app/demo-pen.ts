@@ -1,0 +1,129 @@
+/** Writes the invented workshop's past: what happened, by whom, at which hour of which day before now. */
+import { set, subDays, subMinutes } from 'date-fns';
+import { v7 } from 'uuid';
+import type { Body, BodyOf } from '../ledger/entries/body';
+import type { ChecklistAnswer } from '../ledger/entries/checklists';
+import type { Intention } from '../ledger/intention';
+import { answer, begin, standing } from '../safety/checklist-run';
+import type { Item } from '../safety/checklist-schema';
+import { checklists, contentHash } from '../safety/checklists';
+import { clearanceUntil } from '../safety/clearance';
+import type { Answered, Given, Run, Who } from '../safety/run-schema';
+import type { StoreFailure } from '../storage/failure';
+import type { Book } from './open-book';
+
+/** The disk said no in the middle of it. */
+export class NotLaid extends Error {
+  constructor(readonly failure: StoreFailure) {
+    super(failure.code);
+  }
+}
+
+/** Hours before now, as ISO text. */
+export const timesBefore = (now: string) => ({
+  /** @example at(26, '09:40') // the hour on the wall, 26 days ago */
+  at: (daysAgo: number, clock: string): string => {
+    const [hours = 0, minutes = 0] = clock.split(':').map(Number);
+    return set(subDays(now, daysAgo), { hours, minutes, seconds: 0, milliseconds: 0 }).toISOString();
+  },
+  minutesAgo: (minutes: number): string => subMinutes(now, minutes).toISOString(),
+});
+
+const seconds = (iso: string, more: number): string => new Date(Date.parse(iso) + more * 1000).toISOString();
+
+/** Answers that keep their order of magnitude where the middle of a wide range would look odd. */
+type Said = Readonly<Record<string, string>>;
+
+function givenTo(item: Item, said: Said, second: Who): Given {
+  const wanted = said[item.id];
+  if (item.kind === 'confirm') return { kind: 'confirm', yes: true };
+  if (item.kind === 'reading') return { kind: 'reading', written: wanted ?? item.min ?? item.max ?? '1' };
+  const chosen = item.choices.find((choice) =>
+    wanted === undefined ? !choice.stops && !choice.asksReason : choice.answer === wanted,
+  );
+  const who = chosen?.names === undefined ? {} : { who: second };
+  return { kind: 'choice', answer: chosen?.answer ?? '', ...who };
+}
+
+/** Every question before the step, answered in order, eleven seconds each. */
+function gone(run: Run, said: Said, second: string, at: string): { readonly run: Run; readonly at: string } {
+  const now = standing(run);
+  if (now.state !== 'next') return { run, at };
+  const next = seconds(at, 11);
+  const answered = answer(run, givenTo(now.item, said, { name: second, at: seconds(next, 3600) }), next);
+  if (!answered.ok)
+    throw new Error(`the invented checklist ${run.list.id} does not go on: ${answered.failure.code}`);
+  return gone(answered.value.run, said, second, next);
+}
+
+const kept = ({ item, ask, kind, answer: said, unit, at }: Answered): ChecklistAnswer => ({
+  item,
+  ask,
+  kind,
+  answer: said,
+  ...(unit === undefined ? {} : { unit }),
+  at,
+});
+
+type Cleared = {
+  readonly list: string;
+  readonly batchId?: string | null;
+  readonly at: string;
+  readonly place?: string;
+  readonly said?: Said;
+  /** Who stands by. */
+  readonly second: string;
+  /** When somebody who leaves comes back. */
+  readonly returnAt?: string;
+};
+
+/** A person with a pen. `who` writes everything after `holds`. */
+export function penOf(perform: Book['perform']) {
+  let who: string | null = null;
+
+  async function writes(intention: Intention, at: string): Promise<readonly Body[]> {
+    const written = await perform(intention, who, at);
+    if (written.ok) return written.written.map(({ body }) => body);
+    if ('failure' in written) throw new NotLaid(written.failure);
+    throw new Error(`the invented workshop was refused ${intention.do}: ${written.refusal.code}`);
+  }
+
+  /** The body of a kind among those written. */
+  async function told<K extends Body['kind']>(kind: K, intention: Intention, at: string): Promise<BodyOf<K>> {
+    const found = (await writes(intention, at)).find((body): body is BodyOf<K> => body.kind === kind);
+    if (!found) throw new Error(`${intention.do} wrote no ${kind}`);
+    return found;
+  }
+
+  /** Goes through a checklist. @returns the entry that clears the step */
+  async function clears({ list: id, batchId = null, at, place, said = {}, second, returnAt }: Cleared) {
+    const list = checklists.get(id);
+    if (!list) throw new Error(`no checklist ${id}`);
+    const { run, at: finishedAt } = gone(begin(list, { person: who ?? '', batchId }, at), said, second, at);
+    const intention: Intention = {
+      do: 'finish-checklist',
+      runId: v7(),
+      step: list.step,
+      batchId,
+      checklist: { id: list.id, version: String(list.version), hash: contentHash(list), title: list.title },
+      outcome: 'cleared',
+      startedAt: at,
+      finishedAt,
+      validUntil: clearanceUntil(list, finishedAt, returnAt),
+      ...(place === undefined ? {} : { place }),
+      ...(list.secondPerson ? { second: { name: second } } : {}),
+      answers: run.answered.map(kept),
+    };
+    const written = await perform(intention, who, finishedAt);
+    if (!written.ok)
+      throw 'failure' in written ? new NotLaid(written.failure) : new Error(written.refusal.code);
+    return { entry: written.written[0]?.id ?? null, step: list.step, finishedAt };
+  }
+
+  const holds = (personId: string): void => {
+    who = personId;
+  };
+  return { writes, told, clears, holds, holder: () => who };
+}
+
+export type Pen = ReturnType<typeof penOf>;

@@ -1,0 +1,86 @@
+import 'fake-indexeddb/auto';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { layDemo } from '../../../src/app/demo-workshop';
+import { openBook } from '../../../src/app/open-book';
+import { shellOf } from '../../../src/app/shell';
+import { Body } from '../../../src/ledger/entries/body';
+import { flags } from '../../../src/ledger/flags';
+import { verifyChain } from '../../../src/ledger/verify';
+import { databaseName, deleteRecord } from '../../../src/storage/database';
+
+const morning = '2026-11-24T09:30:00.000Z';
+
+async function opened(name: 'demo' | 'real') {
+  const book = await openBook(name);
+  if (!book.ok) throw new Error(book.failure.code);
+  return book.value;
+}
+
+async function laidAt(now: string) {
+  const book = await opened('demo');
+  const holder = await layDemo(book.perform, now);
+  book.close();
+  return { holder, state: book.state.value };
+}
+
+beforeEach(async () => {
+  await deleteRecord('demo');
+  localStorage.clear();
+});
+
+describe('the invented workshop', () => {
+  test.each([morning, '2026-03-01T00:05:00.000Z', '2026-12-31T23:59:59.000Z'])(
+    'is whole and lies in the past when it is laid at %s',
+    async (now) => {
+      const { holder, state } = await laidAt(now);
+      expect(verifyChain(state.log)).toMatchObject({ whole: true, entries: state.log.length });
+      expect(state.log.length).toBeGreaterThan(60);
+      expect(state.log.filter(({ body }) => !Body.safeParse(body).success)).toEqual([]);
+      expect(state.log.filter(({ happenedAt }) => happenedAt > now)).toEqual([]);
+      expect(state.people.get(holder ?? '')?.body.name).toBe('Ines Halvard');
+    },
+  );
+
+  test('has one can too full, one in doubt, rules half entered, and nothing else wrong', async () => {
+    const { state } = await laidAt(morning);
+    const codes = new Map([...state.containers].map(([id, { body }]) => [id, body.code]));
+    expect(flags(state).map(({ code, about }) => [code, codes.get(about.containerId ?? '')])).toEqual([
+      ['over-fill-limit', 'C-03'],
+      ['contents-doubtful', 'C-04'],
+      ['local-rules-missing', undefined],
+      ['treatment-for-planning-only', undefined],
+      ['nothing-fit-for-drain', undefined],
+    ]);
+    expect([...state.rules.keys()]).toEqual(['storage-days', 'inspection-days']);
+  });
+
+  test('keeps the ammonia waste in a bottle on a tray of its own', async () => {
+    const { state } = await laidAt(morning);
+    const holding = [...state.containers.values()].filter(({ contents }) =>
+      contents.some(
+        ({ streamId }) => state.streams.get(streamId ?? '')?.body.stream === 'ammonia-test-waste',
+      ),
+    );
+    expect(holding.map(({ body }) => [body.vessel, body.tray])).toEqual([['bottle', 'ammonia tray']]);
+    const trays = [...state.containers.values()].filter(({ body }) => body.tray === 'ammonia tray');
+    expect(trays).toHaveLength(1);
+  });
+
+  test('is entered through the shell, and removed without a trace', async () => {
+    const real = await opened('real');
+    const shell = shellOf(real);
+    await shell.demo.enter();
+    const demo = await opened('demo');
+    const inside = shellOf(demo);
+    expect(inside.person.value).not.toBeNull();
+    inside.draft.keep('workshop', { name: 'half' });
+    expect(await inside.demo.remove()).toBeNull();
+    const left = (await indexedDB.databases()).map(({ name }) => name);
+    expect(left).not.toContain(databaseName('demo'));
+    expect(left).toContain(databaseName('real'));
+    expect(Object.keys(localStorage).filter((key) => key.includes('demo'))).toEqual([]);
+    expect(Object.values({ ...localStorage })).not.toContain('demo');
+    expect(real.state.value.log).toEqual([]);
+    real.close();
+  });
+});

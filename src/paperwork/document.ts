@@ -87,7 +87,7 @@ export interface List {
   readonly numbered?: boolean;
 }
 
-/** Two columns of term and description. */
+/** Two columns of term and description; the renderer refuses a blank description. */
 export interface Facts {
   readonly kind: 'facts';
   readonly facts: readonly { readonly term: string; readonly says: Text }[];

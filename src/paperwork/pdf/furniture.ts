@@ -92,7 +92,7 @@ export function drawWatermark(pen: Pen, paper: PaperDocument, words: string): vo
     pen.text(words, -pen.widthOf(words, 'bold', size) / 2, size * 0.36, {
       face: 'bold',
       size,
-      colour: '#e6e9e8',
+      colour: '#eceeed',
     });
     pen.document.restore();
   });

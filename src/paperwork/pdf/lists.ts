@@ -1,6 +1,6 @@
 import type { Facts, List, MarkLine } from '../document';
 import { drawFigure } from './drawing';
-import { linesOf } from './lines';
+import { linesOf, plainText } from './lines';
 import { marks } from './marks';
 import { type Item, type Place, type Slice, slice } from './slices';
 import { body, bodyStrong } from './styles';
@@ -45,6 +45,7 @@ export function factItems(outer: Place, block: Facts): readonly Item[] {
   );
   const termWidth = Math.min(widest, width * 0.35);
   return block.facts.flatMap((fact, index) => {
+    if (plainText(fact.says).trim() === '') throw new Error(`the fact "${fact.term}" says nothing`);
     const item = pen.tag(list, 'LI');
     const label = pen.tag(item, 'Lbl');
     const terms = linesOf(fact.term, termWidth + 0.01, bodyStrong, pen.widthOf);

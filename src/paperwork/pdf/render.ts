@@ -97,7 +97,7 @@ function attach(
 /**
  * The paper as a PDF/A-3a file: tagged, with its language, its fonts and the attachments inside. The same paper gives the
  * same bytes. pdfkit is loaded when the first paper is made.
- * @throws when a cell or a note of a table is blank, or a table has no rows: what is not known is said in words
+ * @throws when a cell, a note, a fact or a result is blank, or a table has no rows: what is not known is said in words
  */
 export async function renderPdf(
   paper: PaperDocument,

@@ -29,6 +29,7 @@ interface Row {
 
 const resultText = (step: WorkingLine) => {
   const { text, unit } = step.result;
+  if (text.trim() === '') throw new Error(`the result of "${step.sentence}" says nothing`);
   const figure = { text: step.formula === undefined ? text : `=\u2009${text}`, strong: true };
   return unit === undefined ? [figure] : [figure, { text: `\u2009${unit}` }];
 };

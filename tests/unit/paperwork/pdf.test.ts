@@ -36,7 +36,7 @@ const longTable = (count: number) =>
       cells: {
         code: `begin${row}`,
         what: `${times('copper nitrate', 1 + (row % 12))} end${row}`,
-        volume: { text: (row / 4).toFixed(2), unit: row % 3 === 0 ? 'mL' : 'L' },
+        volume: { text: (row * 7.3).toFixed(2), unit: row % 3 === 0 ? 'mL' : 'L' },
       },
     })),
   );
@@ -87,7 +87,7 @@ describe('a table longer than a page', () => {
 test('figures of a right column end at one edge and their units begin at another', async () => {
   const { pages } = await read(paperOf([longTable(9)]));
   const runs = pages[0]?.runs ?? [];
-  const ends = runs.filter((run) => /^\d\.\d\d$/.test(run.text)).map((run) => run.right);
+  const ends = runs.filter((run) => /^\d+\.\d\d$/.test(run.text)).map((run) => run.right);
   const units = runs.filter((run) => /^\s*m?L$/.test(run.text)).map((run) => run.x);
   expect(ends).toHaveLength(9);
   expect(Math.max(...ends) - Math.min(...ends)).toBeLessThan(0.05);
@@ -291,6 +291,11 @@ describe('a paper that would say nothing is refused', () => {
     ['a blank cell', table(columns, [{ kind: 'cells', cells: { a: ' ' } }])],
     ['a blank note', table(columns, [{ kind: 'note', text: '' }])],
     ['no rows', table(columns, [])],
+    ['a blank fact', { kind: 'facts' as const, facts: [{ term: 'pH', says: ' ' }] }],
+    [
+      'a blank result',
+      { kind: 'working' as const, lines: [{ sentence: 'Base needed', result: { text: '' } }] },
+    ],
   ])('%s', async (_, block) => {
     await expect(renderPdf(paperOf([block]), paperFonts)).rejects.toThrow(/nothing|no rows/);
   });

@@ -19,6 +19,8 @@ export type PageProps = {
   readonly ribbon?: ComponentChildren;
   /** At the thumb, fixed above the bar: the primary block and its doors. */
   readonly actions?: ComponentChildren;
+  /** Name of that part for screen readers. */
+  readonly actionsLabel?: string | undefined;
   readonly voice?: 'title' | 'question' | undefined;
   /** `stop` puts the head on red: stop pages and emergency cards only. */
   readonly tone?: 'paper' | 'stop' | undefined;
@@ -30,8 +32,8 @@ export type PageProps = {
   readonly placeTitle?: ((heading: ComponentChildren) => ComponentChildren) | undefined;
 };
 
-/** Share of the screen that may stay covered; a foot higher than that scrolls with the page, and only its bar stays. */
-const mostCovered = 0.66;
+/** Room that stays for reading, in rem; where a foot would leave less it scrolls with the page and only its bar stays. */
+const leastRoom = 12;
 
 /** Tells the page how much of it the foot covers, so that a focused control scrolls clear of it. */
 function useFootHeight() {
@@ -42,7 +44,8 @@ function useFootHeight() {
     const parts = [...element.children].filter((child) => child instanceof HTMLElement);
     const measure = () => {
       const whole = parts.reduce((sum, part) => sum + part.offsetHeight, 0);
-      const tall = parts.length > 1 && whole > mostCovered * window.innerHeight;
+      const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 18;
+      const tall = parts.length > 1 && window.innerHeight - whole < leastRoom * rem;
       element.toggleAttribute('data-tall', tall);
       const covered = tall ? (parts.at(-1)?.offsetHeight ?? 0) : whole;
       document.documentElement.style.setProperty('--foot', `${covered}px`);
@@ -85,9 +88,9 @@ export function Page(props: PageProps) {
       <main class={`${styles.main} ${props.main === 'spread' ? styles.spread : ''}`}>{props.children}</main>
       <div class={styles.foot} ref={foot}>
         {props.actions !== undefined && (
-          <div class={styles.actions}>
+          <section class={styles.actions} aria-label={props.actionsLabel ?? 'Actions'}>
             <div class={styles.act}>{props.actions}</div>
-          </div>
+          </section>
         )}
         {props.bar}
       </div>

@@ -20,7 +20,11 @@ export function VesselLabel({ code, missing, drawn, large }: VesselLabelProps) {
   // Where the drawings have it: low on its own page, higher on a shelf, over the liquid where it only asks for a label.
   const share = missing ? 0.72 : large ? 0.3 : drawn.widthPx < 40 ? 0.6 : 0.42;
   const centre = drawn.heightPx - share * drawn.shoulderPx;
-  const y = Math.min(drawn.heightPx - height - 6, centre - height / 2);
+  const low = Math.min(drawn.heightPx - height - 6, centre - height / 2);
+  // A tab may not hide the liquid: where it would cover most of a shallow one, it hangs in the air above.
+  const hides = low < drawn.levelPx + 4 || height > 0.6 * (drawn.heightPx - drawn.levelPx);
+  const air = drawn.levelPx - height - 8;
+  const y = !missing && hides && drawn.liquid !== '' && air > drawn.capBoxPx.bottom ? air : low;
   return (
     <g class={styles.labelText}>
       <rect x={x} y={y} width={width} height={height} class={missing ? styles.tabMissing : styles.tab} />

@@ -66,7 +66,8 @@ export function VesselWithLeaders(props: VesselWithLeadersProps) {
   const scale = pageScale(props.vessel, props.scale);
   const drawn = geometryOf({ ...props.vessel, scale });
   const bottom = drawn.heightPx;
-  const liquidPx = Math.min(bottom - 40, Math.max((drawn.levelPx + bottom) / 2 + 12, drawn.levelPx + 78));
+  // Below the label where there is depth for it; in the liquid always.
+  const liquidPx = Math.max((drawn.levelPx + bottom) / 2, Math.min(bottom - 44, drawn.levelPx + 78));
   const leaders = [
     {
       key: 'cap',

@@ -317,6 +317,14 @@ describe('an entry that was wrong', () => {
     expect(correct(correction?.id ?? '', wash(1, '1'))).toBe('not-correctable');
   });
 
+  test('a correction of another kind, come from elsewhere, changes nothing and is flagged', () => {
+    const { scribe, stream } = logged();
+    scribe.write({ kind: 'entry-corrected', v: 1, corrects: stream.id, body: can(1), reason: 'x' });
+    expect(volume(scribe)).toBe('3.4');
+    expect(scribe.state.containers.size).toBe(0);
+    expect(flags(scribe.state)).toContainEqual(expect.objectContaining({ why: 'corrects-another-kind' }));
+  });
+
   test('a ring of withdrawals, which no honest record holds, withdraws nothing', () => {
     const { scribe } = logged();
     scribe.write({ kind: 'entry-withdrawn', v: 1, withdraws: id('ea', 3), reason: 'x' });

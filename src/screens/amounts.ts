@@ -1,0 +1,71 @@
+/** Amounts and names as screens print them. */
+import { format } from 'date-fns';
+import type { Amount } from '../ledger/entries/containers';
+import type { Held, State } from '../ledger/state';
+import { formatNumber, formatWritten, type DecimalSign, printed } from '../quantities/format';
+import type { Figure } from '../quantities/figure';
+import type { FigureValueProps } from '../ui/figure-value';
+import { unbroken } from '../ui/figure-value';
+import { streamName, words } from './words';
+
+const thin = '\u2009';
+
+/** "2.50 L", as written. */
+export const amountText = (amount: Amount, sign: DecimalSign): string =>
+  `${formatWritten(amount, sign)}${thin}${amount.unit}`;
+
+/** What is held by the ledger: "6.70 L", "6.70 L and 820 g". */
+export function heldText(held: Held, sign: DecimalSign): string {
+  const volume = `${formatNumber(held.volume, 2, sign)}${thin}L`;
+  const mass = `${formatNumber(held.mass, 0, sign)}${thin}g`;
+  if (held.mass.isZero()) return volume;
+  return held.volume.isZero() ? mass : `${volume}, ${mass}`;
+}
+
+/** A figure for `<FigureValue>`, with its range as "36 to 44". */
+export function shown(figure: Figure, sign: DecimalSign): Pick<FigureValueProps, 'value' | 'unit'> & { range?: string } {
+  const p = printed(figure, sign);
+  return {
+    value: p.value,
+    unit: p.unit,
+    ...(p.low === undefined ? {} : { range: `${p.low} ${words.to} ${p.high}` }),
+  };
+}
+
+/** "118 g, 105 to 131 g": the whole figure as a sentence for a screen reader or a line of text. */
+export function figureText(figure: Figure, sign: DecimalSign): string {
+  const p = printed(figure, sign);
+  return `${p.value}${thin}${p.unit}`;
+}
+
+/** A stream by what it is and its batch: "Leach liquor, B-18". */
+export function streamTitle(state: State, streamId: string): string {
+  const stream = state.streams.get(streamId)?.body;
+  if (!stream) return words.notDetermined;
+  const batch = stream.batchId === null ? undefined : state.batches.get(stream.batchId)?.body.code;
+  return batch === undefined ? streamName[stream.stream] : `${streamName[stream.stream]}, ${unbroken(batch)}`;
+}
+
+/** "Barren liquor, B-16 and B-17" of a container's contents. */
+export function contentsTitle(state: State, containerId: string): string {
+  const contents = state.containers.get(containerId)?.contents ?? [];
+  const byKind = new Map<string, string[]>();
+  for (const { streamId } of contents) {
+    const stream = streamId === null ? undefined : state.streams.get(streamId)?.body;
+    const kind = stream ? streamName[stream.stream] : words.notDetermined;
+    const batch = stream?.batchId ? state.batches.get(stream.batchId)?.body.code : undefined;
+    const codes = byKind.get(kind) ?? [];
+    if (batch !== undefined && !codes.includes(unbroken(batch))) codes.push(unbroken(batch));
+    byKind.set(kind, codes);
+  }
+  return [...byKind]
+    .map(([kind, codes], i) => `${i === 0 ? kind : kind.toLowerCase()}${codes.length ? ` ${codes.join(', ')}` : ''}`)
+    .join('; ');
+}
+
+/** "14 May" in this year, "14 May 2025" in another. */
+export const dayText = (iso: string, now: string): string =>
+  format(new Date(iso), iso.slice(0, 4) === now.slice(0, 4) ? 'd MMM' : 'd MMM yyyy');
+
+/** A calendar day "2026-09-26" as "26 Sep". */
+export const calendarDayText = (day: string, now: string): string => dayText(`${day}T12:00:00.000Z`, now);

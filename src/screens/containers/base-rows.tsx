@@ -1,0 +1,67 @@
+/** Base needed, one row a base; and whether any of it may be used here. */
+import type { ContainerFigures } from '../../ledger/container-figures';
+import type { ContainerState, State } from '../../ledger/state';
+import { printed } from '../../quantities/format';
+import { bases } from '../../reference/tables';
+import { FigureValue } from '../../ui/figure-value';
+import { Mark } from '../../ui/marks';
+import { Notice } from '../../ui/notice';
+import { Part } from '../../ui/page';
+import { Row, Rows } from '../../ui/row';
+import { dayText } from '../amounts';
+import { useShell } from '../shell';
+import { words } from '../words';
+import { containerWords as w } from './words';
+
+/** Whether the local rules allow treatment, and who said so. Not entered is not allowed. */
+export function TreatmentRule({ state }: { readonly state: State }) {
+  const { now } = useShell();
+  const rule = state.rules.get('treatment-allowed')?.body;
+  if (rule?.stated.value === 'yes')
+    return <Notice mark="confirmed">{w.allowed(rule.saidBy, dayText(`${rule.saidOn}T12:00:00.000Z`, now.value))}</Notice>;
+  return (
+    <Notice mark="unknown" second={rule ? w.planningNot : w.planningWhy}>
+      {w.planningOnly}
+    </Notice>
+  );
+}
+
+type Props = { readonly state: State; readonly container: ContainerState; readonly figures: ContainerFigures };
+
+export function BaseRows({ state, container, figures }: Props) {
+  const { sign } = useShell();
+  const id = container.body.containerId;
+  if (figures.holdsAmmonia)
+    return (
+      <Part rule title={w.baseTitle}>
+        <Notice mark="stop">{w.noBaseAmmonia}</Notice>
+      </Part>
+    );
+  if (figures.bases.size === 0)
+    return (
+      <Part rule title={w.baseTitle}>
+        <Notice mark="unknown">{w.noBase}</Notice>
+      </Part>
+    );
+  return (
+    <Part rule title={w.baseTitle} width="edge">
+      <TreatmentRule state={state} />
+      <Rows>
+        {[...figures.bases].map(([base, { needed }]) => {
+          const p = printed(needed.mass, sign.value);
+          return (
+            <Row
+              key={base}
+              title={bases[base].name}
+              second={p.low === undefined ? undefined : `${p.low} ${words.to} ${p.high}\u2009${p.unit}`}
+              figure={<FigureValue value={p.value} unit={p.unit} />}
+              href={`#/containers/${id}/base/${base}`}
+              equals
+            />
+          );
+        })}
+        {figures.silent.length > 0 && <Row mark={<Mark kind="unknown" />} title={w.silent} />}
+      </Rows>
+    </Part>
+  );
+}

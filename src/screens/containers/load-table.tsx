@@ -1,0 +1,133 @@
+/** What is dissolved: each metal and the acid, a litre and in all, every figure a way to its working. */
+import type { ContainerFigures } from '../../ledger/container-figures';
+import type { Figure } from '../../quantities/figure';
+import { printed } from '../../quantities/format';
+import { metals } from '../../reference/tables';
+import { FigureValue } from '../../ui/figure-value';
+import { Mark } from '../../ui/marks';
+import { Row, Rows } from '../../ui/row';
+import { shown, streamTitle } from '../amounts';
+import { useShell } from '../shell';
+import { howKnown, words } from '../words';
+import styles from './load-table.module.css';
+import { containerWords as w } from './words';
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** How the least worked-out figure behind this one is known, with the width of its range. */
+function evidenceOf(figure: Figure): string {
+  const leaf = (f: Figure): Figure => {
+    const inner = f.inputs.find((i) => i.how !== 'constant' && i.unit !== 'L');
+    return inner ? leaf(inner) : f;
+  };
+  const { percent } = printed(figure);
+  return `${howKnown[leaf(figure).how]}${percent === undefined ? '' : `, ±\u2009${percent}\u2009%`}`;
+}
+
+const Cell = ({ figure, href, label }: { readonly figure: Figure; readonly href: string; readonly label: string }) => {
+  const { sign } = useShell();
+  const text = shown(figure, sign.value);
+  return (
+    <a class={styles.cell} href={href} aria-label={`${label}: ${text.value} ${text.unit ?? ''}`}>
+      <span class={styles.value}>
+        <FigureValue value={text.value} unit={text.unit} />
+        <span class={styles.equals} aria-hidden="true">
+          =
+        </span>
+      </span>
+    </a>
+  );
+};
+
+type LineProps = {
+  readonly name: string;
+  readonly all: Figure;
+  readonly perLitre?: Figure | undefined;
+  readonly keyName: string;
+  readonly base: string;
+  readonly openIn: readonly string[];
+};
+
+function Line({ name, all, perLitre, keyName, base, openIn }: LineProps) {
+  const { state } = useShell();
+  const open = openIn.map((id) => streamTitle(state.value, id)).join('; ');
+  return (
+    <li class={styles.line}>
+      <span class={styles.name}>
+        {name}
+        <span class={styles.second}>{evidenceOf(all)}</span>
+        {open !== '' && <span class={styles.second}>{`${w.atLeast}${w.openIn(open)}`}</span>}
+      </span>
+      {perLitre ? (
+        <Cell figure={perLitre} href={`${base}/${keyName}-a-litre`} label={`${name}, ${w.aLitre}`} />
+      ) : (
+        <span />
+      )}
+      <Cell figure={all} href={`${base}/${keyName}`} label={`${name}, ${w.inAll}`} />
+    </li>
+  );
+}
+
+type Props = { readonly figures: ContainerFigures; readonly containerId: string };
+
+export function LoadTable({ figures, containerId }: Props) {
+  const base = `#/containers/${containerId}/working`;
+  const told = figures.metals.filter((m) => m.all);
+  const untold = figures.metals.filter((m) => !m.all).map((m) => capital(metals[m.metal].name));
+  return (
+    <>
+      <p class={styles.head} aria-hidden="true">
+        <b />
+        <span>{w.aLitre}</span>
+        <span>{w.inAll}</span>
+      </p>
+      <ul>
+        {told.map(
+          (m) =>
+            m.all && (
+              <Line
+                key={m.metal}
+                name={capital(metals[m.metal].name)}
+                all={m.all}
+                perLitre={m.perLitre}
+                keyName={m.metal}
+                base={base}
+                openIn={m.openIn}
+              />
+            ),
+        )}
+        {figures.acid.figure && (
+          <Line
+            name={w.nitricAcid}
+            all={figures.acid.figure}
+            perLitre={figures.acidPerLitre}
+            keyName="acid"
+            base={base}
+            openIn={figures.acid.openIn}
+          />
+        )}
+        {figures.nitrate.figure && (
+          <Line
+            name={w.nitrate}
+            all={figures.nitrate.figure}
+            perLitre={figures.nitratePerLitre}
+            keyName="nitrate"
+            base={base}
+            openIn={figures.nitrate.openIn}
+          />
+        )}
+      </ul>
+      <Rows>
+        {!figures.acid.figure && (
+          <Row mark={<Mark kind="unknown" />} title={w.nitricAcid} figure={words.notDetermined} />
+        )}
+        {!figures.nitrate.figure && (
+          <Row mark={<Mark kind="unknown" />} title={w.nitrate} figure={words.notDetermined} />
+        )}
+        {untold.length > 0 && (
+          <Row mark={<Mark kind="unknown" />} title={untold.join(', ')} second={words.notDetermined} />
+        )}
+      </Rows>
+    </>
+  );
+}

@@ -1,0 +1,50 @@
+/** A form line for a number with its unit: the fault stands at the field as soon as the person has left it. */
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+import { Field } from '../ui/field';
+import { type FieldRead, faultOf, type Typed } from './form';
+import { words } from './words';
+
+type NumberFieldProps = {
+  readonly label: string;
+  readonly field: Typed;
+  readonly onChange: (field: Typed) => void;
+  readonly read: FieldRead<string>;
+  /** The person has tried to go on: what is missing is said now. */
+  readonly tried?: boolean;
+  readonly units: readonly string[];
+  readonly evidence?: ComponentChildren;
+  readonly hint?: ComponentChildren;
+  /** It may stay empty. */
+  readonly optional?: boolean;
+  readonly onBlur?: () => void;
+};
+
+const unitLabel = (unit: string): string => (unit === '1' ? '' : unit);
+
+/** "1,250" may be meant for a thousand: it is taken as written, and said so. */
+const mayBeThousand = (typed: string): boolean => /^[1-9]\d{0,2},\d{3}$/.test(typed.trim());
+
+export function NumberField(props: NumberFieldProps) {
+  const { label, field, onChange, read, tried = false, units, evidence, hint, optional = false } = props;
+  const [left, setLeft] = useState(false);
+  const fault = faultOf(read, tried && !optional);
+  const shown = left || tried ? fault : undefined;
+  const doubt =
+    read.state === 'written' && mayBeThousand(field.typed) ? words.number.readAs(read.written.value) : undefined;
+  return (
+    <Field
+      label={label}
+      value={field.typed}
+      onInput={(typed) => onChange({ ...field, typed })}
+      unit={field.unit}
+      units={units.map((unit) => ({ value: unit, label: unitLabel(unit) }))}
+      onUnit={(unit) => onChange({ ...field, unit })}
+      evidence={evidence}
+      hint={doubt ?? hint ?? (optional ? words.optional : undefined)}
+      error={shown}
+      onBlur={() => setLeft(true)}
+      required={!optional}
+    />
+  );
+}

@@ -1,0 +1,47 @@
+/** A container as a drawn vessel: true fill, tinted by its copper and nickel where that can be worked out. */
+import { tint } from '../chemistry/tint';
+import { capacityOf, fillLimitPercent } from '../ledger/fill';
+import { type ContainerFigures, containerFigures } from '../ledger/container-figures';
+import type { ContainerState, State } from '../ledger/state';
+import type { VesselDrawing } from '../ui/vessel';
+
+/** Wastes whose colour copper and nickel do not make: ammine blue, mud, paper. */
+const colourOfItsOwn = new Set(['ammonia-test-waste', 'chloride-test-waste', 'treated-slurry', 'hydroxide-sludge']);
+
+function tintOf(state: State, container: ContainerState, figures: ContainerFigures): string {
+  if (container.doubtfulSince !== null || figures.contents.unaccounted) return 'unknown';
+  const kinds = container.contents.map(({ streamId }) => streamId && state.streams.get(streamId)?.body.stream);
+  const metal = (symbol: string) => figures.metals.find((m) => m.metal === symbol);
+  const [copper, nickel] = [metal('Cu'), metal('Ni')];
+  const coloured = ['Fe', 'Pd'].some((symbol) => metal(symbol)?.all);
+  if (!copper?.perLitre || !nickel?.perLitre || coloured) return 'not-computed';
+  if (kinds.some((kind) => kind && colourOfItsOwn.has(kind))) return 'not-computed';
+  return tint(copper.perLitre.value.toNumber(), nickel.perLitre.value.toNumber());
+}
+
+const family = (container: ContainerState): VesselDrawing['family'] =>
+  container.body.vessel === 'drum' ? 'tub' : container.body.vessel;
+
+/** Residue is drawn as high as its mass would be at 1.6 kg/L: a drawing, no measurement. */
+const solidsDensity = 1.6;
+
+/** @param figures given when they are worked out already */
+export function vesselDrawing(
+  state: State,
+  container: ContainerState,
+  figures: ContainerFigures = containerFigures(state, container.body.containerId),
+): VesselDrawing {
+  const capacityL = capacityOf(container).toNumber();
+  const solidsL = container.holds.mass.div(1000).div(solidsDensity).toNumber();
+  const known = container.doubtfulSince === null;
+  return {
+    family: family(container),
+    capacityL,
+    ...(known ? { volumeL: container.holds.volume.toNumber() + solidsL } : {}),
+    tint: tintOf(state, container, figures),
+    cap: container.body.cap === 'tight' || container.body.cap === 'lid' ? 'tight' : 'vented',
+    code: container.body.code,
+    ...(solidsL > 0 ? { solidsShare: Math.min(1, solidsL / capacityL) } : {}),
+    limitShare: Number(fillLimitPercent(state).percent) / 100,
+  };
+}

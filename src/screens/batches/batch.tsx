@@ -1,0 +1,149 @@
+/** One batch: its steps in order, what came out, its checklists. */
+import type { BatchState, State, StepState } from '../../ledger/state';
+import { isNothing } from '../../ledger/amounts';
+import { Button, Buttons } from '../../ui/button';
+import { unbroken } from '../../ui/figure-value';
+import { Mark } from '../../ui/marks';
+import { Part } from '../../ui/page';
+import { Row, Rows } from '../../ui/row';
+import { amountText, dayText, heldText } from '../amounts';
+import { Fault, useWriting } from '../fault';
+import { Frame, hour } from '../frame';
+import { useShell } from '../shell';
+import { streamName } from '../words';
+import { batchWords as w, capacitorWords, stepWords } from './words';
+
+type Props = { readonly state: State; readonly batch: BatchState };
+
+function StepRow({ step }: { readonly step: StepState }) {
+  const { now } = useShell();
+  const { write, fault, busy } = useWriting();
+  const { stepId, clearance } = step.body;
+  const when = `${dayText(step.at, now.value)} ${hour(step.at)}`;
+  const standing = step.endedAt === null ? w.running : w.ended(`${dayText(step.endedAt, now.value)} ${hour(step.endedAt)}`);
+  return (
+    <Row
+      mark={<Mark kind={clearance === null ? 'wrong' : 'clearance'} />}
+      title={stepWords[step.body.step] ?? step.body.step}
+      second={`${when}, ${clearance === null ? w.notCleared : w.cleared}, ${standing}`}
+      marked={clearance === null}
+      below={
+        step.endedAt === null ? (
+          <>
+            <Fault words={fault} />
+            <Button disabled={busy} onTap={() => void write({ do: 'end-step', stepId })}>
+              {w.end}
+            </Button>
+          </>
+        ) : undefined
+      }
+    />
+  );
+}
+
+const Steps = ({ state, batch }: Props) => (
+  <Part rule title={w.steps} width="edge">
+    {batch.steps.length === 0 && <p>{w.stepsNone}</p>}
+    <Rows>
+      {batch.steps.map((id) => {
+        const step = state.steps.get(id);
+        return step && <StepRow key={id} step={step} />;
+      })}
+    </Rows>
+  </Part>
+);
+
+function Streams({ state, batch }: Props) {
+  const { sign } = useShell();
+  return (
+    <Part rule title={w.streams} width="edge">
+      {batch.streamIds.length === 0 && <p>{w.streamsNone}</p>}
+      <Rows>
+        {batch.streamIds.map((id) => {
+          const stream = state.streams.get(id);
+          if (!stream) return null;
+          const where = stream.placements.map(({ containerId }) =>
+            unbroken(state.containers.get(containerId)?.body.code ?? ''),
+          );
+          const open = !isNothing(stream.unplaced);
+          const container = stream.placements[0]?.containerId;
+          return (
+            <Row
+              key={id}
+              title={streamName[stream.body.stream]}
+              second={open ? w.notPlaced : [...new Set(where)].join(', ')}
+              {...(open ? { mark: <Mark kind="unknown" /> } : { start: 'text' as const })}
+              figure={heldText(stream.amount, sign.value)}
+              href={container === undefined ? `#/record/entry/${stream.entryId}` : `#/containers/${container}`}
+            />
+          );
+        })}
+      </Rows>
+    </Part>
+  );
+}
+
+const Lists = ({ state, batch }: Props) => {
+  const { now } = useShell();
+  if (batch.checklists.length === 0) return null;
+  return (
+    <Part rule title={w.lists} width="edge">
+      <Rows>
+        {batch.checklists.toReversed().map((id) => {
+          const list = state.checklists.get(id)?.body;
+          if (!list) return null;
+          const stopped = list.outcome === 'stopped';
+          return (
+            <Row
+              key={id}
+              mark={<Mark kind={stopped ? 'stop' : 'clearance'} />}
+              title={list.checklist.title}
+              second={
+                stopped || list.validUntil === null
+                  ? w.stopped
+                  : w.validUntil(`${dayText(list.validUntil, now.value)} ${hour(list.validUntil)}`)
+              }
+              href={`#/record/entry/${id}`}
+            />
+          );
+        })}
+      </Rows>
+    </Part>
+  );
+};
+
+export function BatchScreen({ at }: { readonly at: Readonly<Record<string, string>> }) {
+  const { state, sign } = useShell();
+  const batch = state.value.batches.get(at.batch ?? '');
+  if (!batch)
+    return (
+      <Frame place="batches" title={w.title}>
+        <Part>
+          <p>{w.gone}</p>
+        </Part>
+      </Frame>
+    );
+  const { batchId, code, feed } = batch.body;
+  const props = { state: state.value, batch };
+  return (
+    <Frame
+      place="batches"
+      title={w.batch(unbroken(code))}
+      second={w.feed(amountText(feed.mass, sign.value), capacitorWords[feed.capacitors])}
+      actions={
+        <Buttons>
+          <Button look="primary" voice="serif" href={`#/batches/${batchId}/step`} second={w.startStepSecond}>
+            {w.startStep}
+          </Button>
+          <Button href={`#/batches/${batchId}/log`} second={w.logSecond}>
+            {w.log}
+          </Button>
+        </Buttons>
+      }
+    >
+      <Steps {...props} />
+      <Streams {...props} />
+      <Lists {...props} />
+    </Frame>
+  );
+}

@@ -12,6 +12,7 @@ it('opens cold with no network and no server after one visit', async () => {
   await expectAccessible(first);
   await untilKept(first);
   expectClean(first);
+  const seen = await first.getByRole('heading', { level: 1 }).textContent();
 
   const phone = first.context();
   await first.close();
@@ -21,9 +22,9 @@ it('opens cold with no network and no server after one visit', async () => {
 
   const second = await phone.newPage();
   await second.goto(site.address);
-  await second.getByRole('heading', { level: 1 }).waitFor();
+  await second.getByRole('heading', { level: 1, name: seen ?? '', exact: true }).waitFor();
   await second.reload();
-  await second.getByRole('heading', { level: 1 }).waitFor();
+  await second.getByRole('heading', { level: 1, name: seen ?? '', exact: true }).waitFor();
   expectClean(second);
 });
 

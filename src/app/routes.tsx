@@ -1,10 +1,20 @@
 /** Which screen stands at which address. The first pattern that fits wins; ":" takes any part and hands it over. */
 import type { ComponentType } from 'preact';
+import { Clearance } from '../screens/checklist/clearance';
+import { RunList } from '../screens/checklist/run-list';
+import { StepChoice } from '../screens/checklist/step-choice';
+import { Sos } from '../screens/sos/sos';
 
 /** A screen is given the parts of the address that its pattern named. */
 export type Screen = ComponentType<{ readonly at: Readonly<Record<string, string>> }>;
 
-const routes: readonly (readonly [pattern: string, screen: Screen])[] = [];
+const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
+  ['batches/:batch/step', StepChoice],
+  ['check/:batch/:list', RunList],
+  ['clearance/:entry', Clearance],
+  ['sos', Sos],
+  ['sos/:card', Sos],
+];
 
 function match(pattern: string, path: readonly string[]): Record<string, string> | null {
   const parts = pattern.split('/');

@@ -1,0 +1,57 @@
+/** From a checklist that was gone through to what is written of it. */
+
+import { secondIn, standing, toldIn } from '../safety/checklist-run';
+import { contentHash } from '../safety/checklists';
+import { clearanceUntil } from '../safety/clearance';
+import type { Answered, Run } from '../safety/run-schema';
+import type { ChecklistAnswer } from './entries/checklists';
+import type { IntentionOf } from './intention';
+
+const answerOf = ({
+  item,
+  ask,
+  kind,
+  answer,
+  unit,
+  reason,
+  verdict,
+  at,
+  quick,
+}: Answered): ChecklistAnswer => ({
+  item,
+  ask,
+  kind,
+  answer,
+  at,
+  ...(unit === undefined ? {} : { unit }),
+  ...(reason === undefined ? {} : { reason }),
+  ...(verdict === 'stops' ? { stopped: true } : {}),
+  ...(quick === undefined ? {} : { quick }),
+});
+
+/** Time of return that somebody stated: it ends the clearance of a list that may be left alone, and of no other. */
+const returnIn = (run: Run): string | undefined =>
+  run.list.longestHours === undefined ? undefined : secondIn(run)?.at;
+
+/** A complete run is cleared; any other has stopped, and gives no clearance. @param at when it was finished */
+export function finishedRun(runId: string, run: Run, at: string): IntentionOf<'finish-checklist'> {
+  const cleared = standing(run).state === 'complete';
+  const { list, context } = run;
+  const second = secondIn(run);
+  return {
+    do: 'finish-checklist',
+    runId,
+    step: list.step,
+    batchId: context.batchId,
+    checklist: { id: list.id, version: String(list.version), hash: contentHash(list), title: list.title },
+    outcome: cleared ? 'cleared' : 'stopped',
+    startedAt: run.begunAt,
+    finishedAt: at,
+    validUntil: cleared ? clearanceUntil(list, at, returnIn(run)) : null,
+    ...(context.place === undefined ? {} : { place: context.place }),
+    ...(second === undefined
+      ? {}
+      : { second: { name: second.name, ...(second.at === undefined ? {} : { at: second.at }) } }),
+    answers: toldIn(run).map(answerOf),
+  };
+}

@@ -1,0 +1,77 @@
+/** What may be started or gone on with on a batch: the likely one first, and whether a clearance of it holds. */
+import type { Checklist } from '../safety/checklist-schema';
+import { checklists } from '../safety/checklists';
+import { clearanceFault } from './clearance';
+import type { ChecklistFinished } from './entries/checklists';
+import type { State, StepState, Told } from './state';
+
+export type StepOffer = {
+  readonly list: Checklist;
+  /** The clearance that holds now and has begun nothing yet; null when the list must be gone through. */
+  readonly clearance: Told<ChecklistFinished> | null;
+  /** The step that runs, for a list that lets it go on. */
+  readonly running: StepState | null;
+};
+
+export type Asking = { readonly batchId: string | null; readonly who: string | null; readonly at: string };
+
+/** Lists that concern the whole place, for every batch. */
+const ofThePlace: ReadonlySet<Checklist['step']> = new Set<Checklist['step']>(['readiness', 'inspection']);
+
+/** Whether finishing the list begins nothing: it was a look, or the step runs already. */
+export const isLook = ({ step, moment }: Checklist): boolean => ofThePlace.has(step) || moment === 'running';
+
+const isUsed = (state: State, clearance: string): boolean =>
+  [...state.steps.values()].some(({ body }) => body.clearance === clearance);
+
+/** The newest finished run of this very list that holds for this batch and person. */
+export function clearanceOfList(
+  state: State,
+  list: Checklist,
+  asking: Asking,
+): Told<ChecklistFinished> | null {
+  const batchId = ofThePlace.has(list.step) ? null : asking.batchId;
+  const held = [...state.checklists.values()].findLast(
+    ({ entryId, body }) =>
+      body.checklist.id === list.id &&
+      clearanceFault(state, entryId, { step: list.step, batchId, who: asking.who, at: asking.at }) === null,
+  );
+  return held && (isLook(list) || !isUsed(state, held.entryId)) ? held : null;
+}
+
+/** The lists that must be in date before this one, and are not. */
+export const requiredBefore = (state: State, list: Checklist, asking: Asking): readonly Checklist[] =>
+  list.requires.flatMap((id) => {
+    const wanted = checklists.get(id);
+    return wanted && clearanceOfList(state, wanted, asking) === null ? [wanted] : [];
+  });
+
+/** The step of this kind that runs in the batch; null when none does. */
+export function runningStep(state: State, batchId: string | null, step: string): StepState | null {
+  const running = [...state.steps.values()].findLast(
+    ({ body, endedAt }) => body.batchId === batchId && body.step === step && endedAt === null,
+  );
+  return running ?? null;
+}
+
+/**
+ * In the order of the work, beginning after the last step of the batch and coming round to the ones before it; a step
+ * that runs and has a list for going on comes first.
+ */
+export function stepOffers(state: State, asking: Asking): readonly StepOffer[] {
+  const steps = [...checklists.values()].filter(({ step }) => !ofThePlace.has(step));
+  const starts = steps.filter(({ moment }) => moment === 'start');
+  const last = state.batches.get(asking.batchId ?? '')?.steps.at(-1);
+  const done = last === undefined ? undefined : state.steps.get(last)?.body.step;
+  const after = starts.findIndex(({ step }) => step === done) + 1;
+  const offer = (list: Checklist, running: StepState | null): StepOffer => ({
+    list,
+    clearance: clearanceOfList(state, list, asking),
+    running,
+  });
+  const goOn = steps.flatMap((list) => {
+    const running = list.moment === 'running' ? runningStep(state, asking.batchId, list.step) : null;
+    return running ? [offer(list, running)] : [];
+  });
+  return [...goOn, ...[...starts.slice(after), ...starts.slice(0, after)].map((list) => offer(list, null))];
+}

@@ -1,0 +1,192 @@
+/** A clearance: the tag that fills the page, and the act that it clears. It never says that it is safe. */
+import { useState } from 'preact/hooks';
+import { clearanceFault } from '../../ledger/clearance';
+import type { ChecklistFinished } from '../../ledger/entries/checklists';
+import type { Told } from '../../ledger/state';
+import { isLook } from '../../ledger/step-offers';
+import { checklists } from '../../safety/checklists';
+import { sameDay } from '../../safety/stated-time';
+import { safetyWords } from '../../safety/words';
+import { Button } from '../../ui/button';
+import { unbroken } from '../../ui/figure-value';
+import { Part } from '../../ui/page';
+import { Tag } from '../../ui/tag';
+import { useTapGuard } from '../../ui/tap-guard';
+import { Frame, hour } from '../frame';
+import { useShell } from '../shell';
+import { refusalWords } from '../words';
+import { AnswersGiven } from './answers-given';
+import styles from './checklist.module.css';
+import { batchPart, homeOf, ReturnTo, returnDraft } from './kept-run';
+import { Nowhere } from './nowhere';
+import { dayOf, performedFault, words } from './words';
+
+type Cleared = { readonly told: Told<ChecklistFinished> };
+
+/** What the tag says below the hour. */
+function useFacts({ told }: Cleared) {
+  const { state } = useShell();
+  const { batchId, place, second } = told.body;
+  const batch = batchId === null ? undefined : state.value.batches.get(batchId)?.body.code;
+  const name = state.value.people.get(told.who ?? '')?.body.name ?? words.clearance.someone;
+  return [
+    ...(batch === undefined ? [] : [{ term: words.clearance.batch, fact: unbroken(batch) }]),
+    ...(place === undefined ? [] : [{ term: words.clearance.place, fact: place }]),
+    { term: name, fact: words.clearance.clearedIt },
+    ...(second === undefined
+      ? []
+      : [
+          {
+            term: second.name,
+            fact: second.at === undefined ? words.clearance.second : words.clearance.checks(hour(second.at)),
+          },
+        ]),
+  ];
+}
+
+/** Begins the step, or goes on to where the list was asked for. */
+function useGoingOn({ told }: Cleared) {
+  const { perform, go, draft } = useShell();
+  const [fault, setFault] = useState<string | null>(null);
+  const { step, batchId, checklist } = told.body;
+  const list = checklists.get(checklist.id);
+  const look = list !== undefined && isLook(list);
+  const back = draft.read(returnDraft(checklist.id), ReturnTo);
+  async function begin(): Promise<void> {
+    const done = await perform({ do: 'start-step', step, batchId, clearance: told.entryId });
+    if (done.ok) go(homeOf(batchId), 'replace');
+    else setFault(performedFault(done));
+  }
+  function leave(): void {
+    draft.drop(returnDraft(checklist.id));
+    go(back?.path ?? homeOf(batchId), 'replace');
+  }
+  const label = back ? words.clearance.toList(back.title) : words.clearance.goOn;
+  return {
+    fault,
+    label: look ? label : (list?.begin ?? words.clearance.goOn),
+    onTap: look ? leave : () => void begin(),
+  };
+}
+
+const dayUnlessToday = (iso: string, now: string): string | null => (sameDay(iso, now) ? null : dayOf(iso));
+
+/** The tag of a clearance that holds, or has begun its step. */
+function Holds({
+  told,
+  begun,
+  onAnswers,
+}: Cleared & { readonly begun: boolean; readonly onAnswers: () => void }) {
+  const { now, moment } = useShell();
+  const { checklist, validUntil, batchId } = told.body;
+  const list = checklists.get(checklist.id);
+  const going = useGoingOn({ told });
+  const facts = useFacts({ told });
+  const guard = useTapGuard('clearance', moment);
+  const home = homeOf(batchId);
+  const until = validUntil ?? told.body.finishedAt;
+  return (
+    <Frame
+      title={list?.mayStart ?? checklist.title}
+      placeTitle={(heading) => (
+        <Tag
+          untilWord={words.clearance.until(dayUnlessToday(until, now.value))}
+          until={hour(until)}
+          facts={facts}
+        >
+          {heading}
+        </Tag>
+      )}
+      ways={[
+        { label: words.clearance.putOff, href: `#/${home}` },
+        { label: words.clearance.showAnswers, onTap: onAnswers },
+      ]}
+      actions={
+        <>
+          {going.fault !== null && <p role="alert">{going.fault}</p>}
+          {begun ? (
+            <Button look="primary" voice="serif" href={`#/${home}`} second={words.clearance.begun}>
+              {batchId === null ? words.clearance.toToday : words.clearance.toBatch}
+            </Button>
+          ) : (
+            <Button look="primary" voice="serif" onTap={guard(going.onTap)}>
+              {going.label}
+            </Button>
+          )}
+        </>
+      }
+    >
+      <Part>
+        {list && <p class={styles.look}>{list.hang}</p>}
+        <p class={styles.ends}>{safetyWords.endsIf}</p>
+      </Part>
+      {list?.items.some(({ when }) => when !== undefined) && (
+        <Part title={words.clearance.askedLater}>
+          {list.items
+            .filter(({ when }) => when !== undefined)
+            .map((item) => (
+              <p key={item.id}>{item.ask}</p>
+            ))}
+        </Part>
+      )}
+    </Frame>
+  );
+}
+
+/** It ended, stopped, or is somebody else's: the way is through the list again. */
+function DoesNotHold({
+  told,
+  why,
+  onAnswers,
+}: Cleared & { readonly why: string; readonly onAnswers: () => void }) {
+  const { now } = useShell();
+  const { checklist, batchId, validUntil, outcome } = told.body;
+  const ranOut = outcome === 'cleared' && validUntil !== null && validUntil < now.value;
+  return (
+    <Frame
+      title={ranOut ? words.clearance.ranOut : words.clearance.doesNotHold}
+      second={
+        ranOut
+          ? `${words.clearance.since(dayUnlessToday(validUntil, now.value))} ${hour(validUntil)}`
+          : checklist.title
+      }
+      focusKey="does not hold"
+      ways={[
+        { label: words.clearance.putOff, href: `#/${homeOf(batchId)}` },
+        { label: words.clearance.showAnswers, onTap: onAnswers },
+      ]}
+      actions={
+        <Button look="primary" href={`#/check/${batchPart(batchId)}/${checklist.id}`}>
+          {words.clearance.goThrough}
+        </Button>
+      }
+    >
+      <Part>
+        <p role="alert">{why}</p>
+        <p>{checklist.title}</p>
+      </Part>
+    </Frame>
+  );
+}
+
+export function Clearance({ at }: { readonly at: Readonly<Record<string, string>> }) {
+  const { state, person, now } = useShell();
+  const [answers, setAnswers] = useState(false);
+  const told = state.value.checklists.get(at.entry ?? '');
+  if (!told) return <Nowhere>{words.clearance.lost}</Nowhere>;
+  if (answers) return <AnswersGiven finished={told.body} onBack={() => setAnswers(false)} />;
+  const { step, batchId } = told.body;
+  const begun = [...state.value.steps.values()].some(({ body }) => body.clearance === told.entryId);
+  const fault = clearanceFault(state.value, told.entryId, {
+    step,
+    batchId,
+    who: person.value,
+    at: now.value,
+  });
+  const onAnswers = (): void => setAnswers(true);
+  return fault && !begun ? (
+    <DoesNotHold told={told} why={refusalWords(fault)} onAnswers={onAnswers} />
+  ) : (
+    <Holds told={told} begun={begun} onAnswers={onAnswers} />
+  );
+}

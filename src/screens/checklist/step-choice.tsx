@@ -1,0 +1,94 @@
+/** Start a step: what comes next in this batch, and whether its list must be gone through. */
+import { requiredBefore, type StepOffer, stepOffers } from '../../ledger/step-offers';
+import { standing } from '../../safety/checklist-run';
+import { Button } from '../../ui/button';
+import { unbroken } from '../../ui/figure-value';
+import { Mark } from '../../ui/marks';
+import { Part } from '../../ui/page';
+import { Row, Rows } from '../../ui/row';
+import { Frame, hour } from '../frame';
+import { type Shell, useShell } from '../shell';
+import { KeptRun, runDraft } from './kept-run';
+import { Nowhere } from './nowhere';
+import { PersonFirst } from './person-first';
+import { words } from './words';
+
+type Props = { readonly batchId: string };
+
+/** How far a list has got that waits for the person. */
+function pausedWords({ draft, person }: Shell, list: string, batchId: string): string | null {
+  const kept = draft.read(runDraft(list, batchId), KeptRun);
+  if (!kept || kept.run.context.person !== person.value) return null;
+  const now = standing(kept.run);
+  if (now.state === 'stopped') return words.step.stopped;
+  return now.state === 'next' ? words.step.paused(now.number, now.of) : words.step.answered;
+}
+
+const hrefOf = ({ list, clearance }: StepOffer, batchId: string): string =>
+  clearance ? `#/clearance/${clearance.entryId}` : `#/check/${batchId}/${list.id}`;
+
+const questionsIn = ({ list }: StepOffer): string =>
+  words.step.questions(list.items.filter(({ when }) => when === undefined).length);
+
+function Offer({ offer, batchId }: Props & { readonly offer: StepOffer }) {
+  const shell = useShell();
+  const { list, clearance, running } = offer;
+  const until = clearance?.body.validUntil ?? null;
+  const held = until === null ? null : words.step.cleared(hour(until));
+  const how = held ?? pausedWords(shell, list.id, batchId) ?? questionsIn(offer);
+  return (
+    <Row
+      title={list.title}
+      second={running ? `${words.step.runs(hour(running.at))}. ${how}` : how}
+      mark={clearance ? <Mark kind="clearance" /> : undefined}
+      start="text"
+      href={hrefOf(offer, batchId)}
+    />
+  );
+}
+
+function Steps({ batchId }: Props) {
+  const { state, person, now } = useShell();
+  const asking = { batchId, who: person.value, at: now.value };
+  const [likely, ...others] = stepOffers(state.value, asking);
+  if (!likely) return null;
+  const [required] = requiredBefore(state.value, likely.list, asking);
+  const batch = state.value.batches.get(batchId)?.body.code ?? '';
+  return (
+    <Frame
+      title={words.step.title}
+      second={unbroken(batch)}
+      ways={[{ label: words.step.back, href: `#/batches/${batchId}` }]}
+      actions={
+        <Button
+          look="primary"
+          voice="serif"
+          href={hrefOf(likely, batchId)}
+          second={required ? words.step.first(required.title) : words.step.likely}
+        >
+          {likely.list.title}
+        </Button>
+      }
+    >
+      <Part width="edge">
+        <Rows label={words.step.title}>
+          <Offer offer={likely} batchId={batchId} />
+          {others.map((offer) => (
+            <Offer key={offer.list.id} offer={offer} batchId={batchId} />
+          ))}
+        </Rows>
+      </Part>
+    </Frame>
+  );
+}
+
+export function StepChoice({ at }: { readonly at: Readonly<Record<string, string>> }) {
+  const { state } = useShell();
+  const batchId = at.batch ?? '';
+  if (!state.value.batches.has(batchId)) return <Nowhere>{words.step.noBatch}</Nowhere>;
+  return (
+    <PersonFirst>
+      <Steps batchId={batchId} />
+    </PersonFirst>
+  );
+}

@@ -1,0 +1,189 @@
+/** Words of checklists, stops and clearances that do not stand in the lists themselves. */
+import { format } from 'date-fns';
+import type { DecimalSign } from '../../quantities/format';
+import type { RunFailure } from '../../safety/checklist-run';
+import type { Item } from '../../safety/checklist-schema';
+import type { Answered } from '../../safety/run-schema';
+import { failureWords as runFailureWords, safetyWords, verdictWords } from '../../safety/words';
+import { unbroken } from '../../ui/figure-value';
+import type { Performed } from '../shell';
+import { failureWords, numberFault, refusalWords } from '../words';
+
+const thin = '\u2009';
+
+/** First letter large, but "pH" stays. */
+export const sentence = (text: string): string =>
+  /^[a-z](?![A-Z])/.test(text) ? text.charAt(0).toUpperCase() + text.slice(1) : text;
+
+export const written = (value: string, unit: string | undefined, sign: DecimalSign): string => {
+  const digits = value.replace('.', sign).replace('-', '−');
+  if (unit === undefined) return digits;
+  return unit === 'pH' ? `pH${thin}${digits}` : `${digits}${thin}${unit}`;
+};
+
+type Range = {
+  readonly min?: string | undefined;
+  readonly max?: string | undefined;
+  readonly unit?: string | undefined;
+};
+
+/** "Wanted: 5 to 30 °C." Shown only after a number was entered. */
+export function wanted({ min, max, unit }: Range, sign: DecimalSign): string {
+  if (min !== undefined && max !== undefined)
+    return `Wanted: ${written(min, undefined, sign)} to ${written(max, unit, sign)}.`;
+  if (min !== undefined) return `Wanted: ${written(min, unit, sign)} or more.`;
+  return max === undefined ? '' : `Wanted: ${written(max, unit, sign)} or less.`;
+}
+
+const given = (
+  { kind, answer, unit }: Pick<Answered, 'kind' | 'answer' | 'unit'>,
+  sign: DecimalSign,
+): string => {
+  if (answer === 'not-applicable') return safetyWords.notApplicable;
+  return kind === 'reading' ? written(answer, unit, sign) : sentence(answer);
+};
+
+/** What was said, with its reason. */
+export const saidWords = (
+  one: Pick<Answered, 'answer' | 'unit' | 'reason'> & { readonly kind: string },
+  sign: DecimalSign,
+): string => {
+  const answer = given({ ...one, kind: one.kind === 'reading' ? 'reading' : 'choice' }, sign);
+  return one.reason === undefined ? answer : `${answer}: ${one.reason}`;
+};
+
+/** What stopped, with its figure. */
+export function stopTitle(item: Item, answered: Answered, sign: DecimalSign): string {
+  if (answered.kind === 'confirm') return `Not so: ${item.ask}.`;
+  if (answered.kind === 'reading') return `${item.ask}: ${given(answered, sign)}.`;
+  return `${item.ask} ${given(answered, sign)}.`;
+}
+
+/** Why nothing was written. */
+export const performedFault = (performed: Performed & { ok: false }): string =>
+  'failure' in performed ? failureWords(performed.failure) : refusalWords(performed.refusal);
+
+export const answerFault = (failure: RunFailure): string =>
+  failure.code === 'not-a-reading' ? numberFault(failure.failure) : runFailureWords[failure.code];
+
+export const dayOf = (iso: string): string => format(new Date(iso), 'EEE d MMM');
+
+export const taskLine = (title: string, batch: string | undefined): string =>
+  batch === undefined ? title : `${title}, ${unbroken(batch)}`;
+
+export const words = {
+  position: (at: number, of: number) => `${at} of ${of}`,
+  answers: 'Answers',
+  yes: 'Yes, I looked: it is so',
+  no: safetyWords.no,
+  undo: (answer: string) => `Undo: ${answer}`,
+  backOne: 'Back one',
+  back: 'Back',
+  pause: 'Pause',
+  why: 'Why',
+  whyAndSource: 'Why, and source',
+  source: 'Source',
+  keep: 'Keep',
+  reading: {
+    none: '–',
+    enter: (figure: string) => `Enter ${figure}`,
+    clear: 'Clear',
+    decimal: 'decimal sign',
+    backDigit: 'Back one digit',
+    pad: 'Number pad',
+    up: 'One more of the last digit',
+    down: 'One less of the last digit',
+    last: (figure: string) => `last ${figure}`,
+  },
+  reason: {
+    title: 'Why is it so?',
+    said: (ask: string, answer: string) => `${ask}: ${answer}.`,
+    other: 'Another reason',
+    notApplicable: 'Why does it not apply?',
+  },
+  who: {
+    title: 'Who is it?',
+    other: 'Someone else',
+    when: (name: string) => `When does ${name} call?`,
+    hour: 'Hour',
+    hourMissing: 'Write the hour, such as 11:15.',
+  },
+  person: {
+    title: 'Who holds the phone?',
+    second: 'A clearance holds for one person only.',
+    nobody: 'No people are written down yet. Add the people of the workshop first.',
+    toRecord: 'Add people',
+  },
+  required: {
+    title: 'First the walk round',
+    second: (title: string) => `${title} must be in date before this list.`,
+    after: 'Then this list goes on by itself.',
+    notNow: 'Not now',
+  },
+  resume: {
+    stillTrue: safetyWords.stillTrue,
+    yes: 'Yes, still true. Go on.',
+    askAgain: 'No. Ask these again.',
+    goOn: 'Go on',
+    restartTitle: 'Begin this list again',
+    tooOld: (minutes: number) => `The last answer is ${minutes} min old, and the first is too old to count.`,
+    otherPerson: (name: string) => `${name} answered so far. A clearance holds for one person only.`,
+    nobody: 'Somebody else',
+    restart: 'Begin again',
+  },
+  complete: {
+    title: 'Every question is answered',
+    second: 'The clearance is given when the list is written down.',
+    write: 'Write the list down',
+  },
+  already: {
+    title: 'What happened is written down',
+    second: 'Without a clearance. It stays marked in the record.',
+    when: 'When did it begin?',
+    whenFault: 'Write a day and an hour that have been.',
+    note: 'What happened',
+    write: 'Write it down',
+  },
+  clearance: {
+    batch: 'Batch',
+    place: 'Place',
+    clearedIt: 'cleared it',
+    someone: 'Somebody',
+    second: 'knows of it',
+    checks: (hour: string) => `checks at ${hour}`,
+    until: (day: string | null) => (day === null ? safetyWords.until : `${safetyWords.until} ${day}`),
+    since: (day: string | null) => (day === null ? 'since' : `since ${day}`),
+    putOff: 'Put off',
+    showAnswers: 'Show answers',
+    hideAnswers: 'Back to the tag',
+    answersTitle: 'What was answered',
+    ranOut: 'The clearance has run out.',
+    doesNotHold: 'This clearance does not hold.',
+    goThrough: 'Go through the list again',
+    begun: 'It has begun.',
+    toBatch: 'To the batch',
+    goOn: 'Go on',
+    toList: (title: string) => `Go on: ${title}`,
+    lost: 'This clearance is not in the record.',
+    toToday: 'To Today',
+    askedLater: 'Asked while it runs and after',
+    stopped: 'The list ended in a stop.',
+    stoppedAnswer: verdictWords.stops,
+    quick: 'answered quickly',
+  },
+  step: {
+    title: 'Start a step',
+    likely: 'Next in order',
+    first: (title: string) => `First: ${title}`,
+    questions: (count: number) => `${count} questions first`,
+    paused: (at: number, of: number) => `Paused at question ${at} of ${of}`,
+    answered: 'Every question answered, not written down',
+    stopped: 'Stopped. Make it right, then go on.',
+    cleared: (hour: string) => `Cleared until ${hour}`,
+    runs: (since: string) => `Runs since ${since}`,
+    noBatch: 'This batch is not in the record.',
+    noList: 'There is no such checklist.',
+    toBatches: 'To the batches',
+    back: 'Back to the batch',
+  },
+} as const;

@@ -1,0 +1,114 @@
+/** An emergency card: numbered acts, words to say, the call at the thumb, the other cards in the bar. */
+import { type EmergencyCard, emergencyCards } from '../../safety/emergency-cards';
+import { minutesAfter } from '../../safety/stated-time';
+import type { BarAction } from '../../ui/bar';
+import { Button } from '../../ui/button';
+import { Part } from '../../ui/page';
+import { Frame, hour } from '../frame';
+import { useShell } from '../shell';
+import { goBack } from './go-back';
+import { useNoted } from './noted';
+import styles from './sos.module.css';
+import { actWords, sayWords, words } from './words';
+
+/** As many as stand in the bar beside "Back" and "More". */
+const inBar = 4;
+
+const phone = (number: string): string => `tel:${number.replaceAll(/[^\d+*#]/g, '')}`;
+
+function useWaysOut(card: EmergencyCard): readonly BarAction[] {
+  const { go } = useShell();
+  const others = [...emergencyCards.values()].filter(({ id }) => id !== card.id).slice(0, inBar);
+  return [
+    { label: words.back, onTap: () => goBack(go) },
+    ...others.map(({ id, short }) => ({ label: short, onTap: () => go(`sos/${id}`, 'replace') })),
+    { label: words.more, onTap: () => go('sos/all', 'replace') },
+  ];
+}
+
+type Times = ReturnType<typeof useNoted>;
+
+/** The acts in their order, the words to say with the call. */
+function Acts({ card, times }: { readonly card: EmergencyCard } & Pick<Times, 'times'>) {
+  const { state } = useShell();
+  const workshop = state.value.workshop?.body;
+  const first = times[0];
+  return (
+    <ol class={styles.steps} aria-label={words.steps}>
+      {card.steps.map((step) => (
+        <li class={styles.step} key={step.do}>
+          <div>
+            <p class={styles.act}>{step.call ? actWords(step.do, workshop?.emergencyNumber) : step.do}</p>
+            {step.call && <p class={styles.say}>{sayWords(card, workshop)}</p>}
+            {step.call && !workshop && <p class={styles.small}>{words.placeUnknown}</p>}
+            {step.small?.map((line) => (
+              <p class={styles.small} key={line}>
+                {line}
+              </p>
+            ))}
+            {step.timerMinutes !== undefined && first !== undefined && (
+              <p class={styles.small}>{words.rinseUntil(hour(minutesAfter(first, step.timerMinutes)))}</p>
+            )}
+          </div>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+/** The call is the largest thing at the thumb; without a described workshop the person knows the number. */
+function Thumb({ onNote }: { readonly onNote: () => void }) {
+  const { state, now } = useShell();
+  const number = state.value.workshop?.body.emergencyNumber;
+  return (
+    <div class={styles.thumb}>
+      {(number === undefined ? words.local : [number]).map((one) => (
+        <Button
+          key={one}
+          look="call"
+          href={phone(one)}
+          second={number === undefined ? undefined : words.emergency}
+        >
+          {words.call(one)}
+        </Button>
+      ))}
+      <Button centred onTap={onNote} second={hour(now.value)}>
+        {words.note}
+      </Button>
+    </div>
+  );
+}
+
+export function Card({ card }: { readonly card: EmergencyCard }) {
+  const { state } = useShell();
+  const { times, note, forget } = useNoted(card.id);
+  const workshop = state.value.workshop?.body;
+  const said = card.steps.some(({ call }) => call);
+  return (
+    <Frame
+      title={card.title}
+      tone="stop"
+      sos={false}
+      focusKey={card.id}
+      ways={useWaysOut(card)}
+      actions={<Thumb onNote={note} />}
+    >
+      <Part>
+        {!workshop && <p>{words.notDescribed}</p>}
+        <Acts card={card} times={times} />
+        {!said && <p class={styles.say}>{sayWords(card, workshop)}</p>}
+        <p class={styles.signal}>
+          {workshop?.noSignal === undefined ? words.noSignalUnknown : words.noSignal(workshop.noSignal)}
+        </p>
+        {times.length > 0 && (
+          <>
+            <p role="status">{words.noted(times.map(hour).join(', '))}</p>
+            <Button look="plain" onTap={forget}>
+              {words.forget}
+            </Button>
+          </>
+        )}
+      </Part>
+    </Frame>
+  );
+}

@@ -8,11 +8,12 @@ const settleMs = 400;
  * @returns wraps a tap, so that one in that moment is ignored
  */
 export function useTapGuard(shown: string, moment: () => string) {
-  const since = useRef({ shown: '', at: 0 });
-  if (since.current.shown !== shown) since.current = { shown, at: Date.parse(moment()) };
+  const since = useRef<{ readonly shown: string; readonly at: number } | null>(null);
+  if (since.current?.shown !== shown) since.current = { shown, at: Date.parse(moment()) };
+  const { at } = since.current;
   return <A extends readonly unknown[]>(tap: (...given: A) => void) =>
     (...given: A): void => {
-      const passed = Date.parse(moment()) - since.current.at;
+      const passed = Date.parse(moment()) - at;
       // A clock that was set back must not lock the page.
       if (passed < 0 || passed >= settleMs) tap(...given);
     };

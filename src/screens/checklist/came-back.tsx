@@ -8,6 +8,7 @@ import { Row, Rows } from '../../ui/row';
 import { useTapGuard } from '../../ui/tap-guard';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
+import styles from './checklist.module.css';
 import { saidWords, words } from './words';
 
 export const Said = ({ said }: { readonly said: readonly Answered[] }) => {
@@ -84,7 +85,7 @@ export function Restart(props: {
       }
     >
       <Part>
-        <p>{props.reason}</p>
+        <p class={styles.look}>{props.reason}</p>
       </Part>
     </Frame>
   );

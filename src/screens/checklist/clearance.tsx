@@ -61,7 +61,8 @@ function useGoingOn({ told }: Cleared) {
     draft.drop(returnDraft(checklist.id));
     go(back?.path ?? homeOf(batchId), 'replace');
   }
-  const label = back ? words.clearance.toList(back.title) : words.clearance.goOn;
+  const goOn = list?.moment === 'running' ? list.begin : words.clearance.goOn;
+  const label = back ? words.clearance.toList(back.title) : goOn;
   return {
     fault,
     label: look ? label : (list?.begin ?? words.clearance.goOn),
@@ -162,7 +163,9 @@ function DoesNotHold({
       }
     >
       <Part>
-        <p role="alert">{why}</p>
+        <p class={styles.look} role="alert">
+          {why}
+        </p>
         <p>{checklist.title}</p>
       </Part>
     </Frame>

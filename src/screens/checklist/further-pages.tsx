@@ -8,6 +8,7 @@ import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { words as shared } from '../words';
 import { AnswerButtons } from './answers';
+import styles from './checklist.module.css';
 import { words } from './words';
 
 type Way = { readonly onBack: () => void; readonly guard: Guard };
@@ -52,15 +53,12 @@ export const Reason = (
     title={props.title}
     voice="question"
     focusKey={`reason ${props.said}`}
-    second={
-      <>
-        {props.said} {props.wanted}
-      </>
-    }
     ways={[{ label: words.back, onTap: props.onBack }]}
     actions={<AnswerButtons answers={props.reasons} onAnswer={props.guard(props.onReason)} />}
   >
     <Part>
+      <p class={styles.look}>{props.said}</p>
+      {props.wanted !== undefined && <p class={styles.look}>{props.wanted}</p>}
       <OtherWords label={words.reason.other} onKeep={props.onReason} />
     </Part>
   </Frame>
@@ -77,7 +75,6 @@ export function Who(props: Way & { readonly answer: string; readonly onName: (na
       title={words.who.title}
       voice="question"
       focusKey="who"
-      second={props.answer}
       ways={[{ label: words.back, onTap: props.onBack }]}
       actions={
         others.length === 0 ? undefined : (
@@ -92,6 +89,7 @@ export function Who(props: Way & { readonly answer: string; readonly onName: (na
       }
     >
       <Part>
+        <p class={styles.look}>{props.answer}</p>
         <OtherWords label={words.who.other} onKeep={props.onName} />
       </Part>
     </Frame>

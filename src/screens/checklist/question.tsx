@@ -94,7 +94,7 @@ export function Question({ on, next, task, home }: Props) {
   return (
     <Frame
       title={item.ask}
-      voice="question"
+      voice={item.kind === 'reading' ? 'title' : 'question'}
       focusKey={`${item.id} ${on.run.openedAt}`}
       above={<Pegs at={next.number} of={next.of} words={words.position(next.number, next.of)} task={task} />}
       ways={waysOut(on, item, home, setFurther)}

@@ -10,6 +10,7 @@ import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { Already } from './already';
 import { LookAgain, Restart } from './came-back';
+import styles from './checklist.module.css';
 import { batchPart, homeOf, returnDraft } from './kept-run';
 import { Nowhere } from './nowhere';
 import { PersonFirst } from './person-first';
@@ -48,7 +49,7 @@ function First({ list, required, batchId, onAlready }: FirstProps) {
       }
     >
       <Part>
-        <p>{required.purpose}</p>
+        <p class={styles.look}>{required.purpose}</p>
       </Part>
     </Frame>
   );

@@ -30,22 +30,47 @@ const hrefOf = ({ list, clearance }: StepOffer, batchId: string): string =>
 const questionsIn = ({ list }: StepOffer): string =>
   words.step.questions(list.items.filter(({ when }) => when === undefined).length);
 
-function Offer({ offer, batchId }: Props & { readonly offer: StepOffer }) {
+/** Its clearance, how far its list has got, or how much is asked. */
+function useHow(offer: StepOffer, batchId: string): string {
   const shell = useShell();
   const { list, clearance, running } = offer;
   const until = clearance?.body.validUntil ?? null;
   const held = until === null ? null : words.step.cleared(hour(until));
   const how = held ?? pausedWords(shell, list.id, batchId) ?? questionsIn(offer);
-  return (
-    <Row
-      title={list.title}
-      second={running ? `${words.step.runs(hour(running.at))}. ${how}` : how}
-      mark={clearance ? <Mark kind="clearance" /> : undefined}
-      start="text"
-      href={hrefOf(offer, batchId)}
-    />
-  );
+  return running ? `${words.step.runs(hour(running.at))}. ${how}` : how;
 }
+
+const Offer = ({
+  offer,
+  batchId,
+  marked,
+}: Props & { readonly offer: StepOffer; readonly marked: boolean }) => (
+  <Row
+    title={offer.list.title}
+    second={useHow(offer, batchId)}
+    mark={offer.clearance ? <Mark kind="clearance" /> : undefined}
+    start={marked ? 'text' : 'margin'}
+    href={hrefOf(offer, batchId)}
+  />
+);
+
+const Likely = ({
+  offer,
+  batchId,
+  first,
+}: Props & { readonly offer: StepOffer; readonly first: string | null }) => {
+  const how = useHow(offer, batchId);
+  return (
+    <Button
+      look="primary"
+      voice="serif"
+      href={hrefOf(offer, batchId)}
+      second={first === null ? how : words.step.first(first)}
+    >
+      {offer.list.title}
+    </Button>
+  );
+};
 
 function Steps({ batchId }: Props) {
   const { state, person, now } = useShell();
@@ -57,24 +82,19 @@ function Steps({ batchId }: Props) {
   return (
     <Frame
       title={words.step.title}
-      second={unbroken(batch)}
+      second={`${unbroken(batch)}. ${words.step.likely}`}
       ways={[{ label: words.step.back, href: `#/batches/${batchId}` }]}
-      actions={
-        <Button
-          look="primary"
-          voice="serif"
-          href={hrefOf(likely, batchId)}
-          second={required ? words.step.first(required.title) : words.step.likely}
-        >
-          {likely.list.title}
-        </Button>
-      }
+      actions={<Likely offer={likely} batchId={batchId} first={required?.title ?? null} />}
     >
-      <Part width="edge">
-        <Rows label={words.step.title}>
-          <Offer offer={likely} batchId={batchId} />
+      <Part width="edge" title={words.step.others}>
+        <Rows>
           {others.map((offer) => (
-            <Offer key={offer.list.id} offer={offer} batchId={batchId} />
+            <Offer
+              key={offer.list.id}
+              offer={offer}
+              batchId={batchId}
+              marked={others.some(({ clearance }) => clearance !== null)}
+            />
           ))}
         </Rows>
       </Part>

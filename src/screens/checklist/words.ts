@@ -85,7 +85,7 @@ export const words = {
   source: 'Source',
   keep: 'Keep',
   reading: {
-    none: '–',
+    none: '\u2007',
     enter: (figure: string) => `Enter ${figure}`,
     clear: 'Clear',
     decimal: 'decimal sign',
@@ -173,7 +173,7 @@ export const words = {
   },
   step: {
     title: 'Start a step',
-    likely: 'Next in order',
+    likely: 'Next in order stands below.',
     first: (title: string) => `First: ${title}`,
     questions: (count: number) => `${count} questions first`,
     paused: (at: number, of: number) => `Paused at question ${at} of ${of}`,
@@ -181,6 +181,7 @@ export const words = {
     stopped: 'Stopped. Make it right, then go on.',
     cleared: (hour: string) => `Cleared until ${hour}`,
     runs: (since: string) => `Runs since ${since}`,
+    others: 'Other steps',
     noBatch: 'This batch is not in the record.',
     noList: 'There is no such checklist.',
     toBatches: 'To the batches',

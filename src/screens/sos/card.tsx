@@ -94,9 +94,9 @@ export function Card({ card }: { readonly card: EmergencyCard }) {
       actions={<Thumb onNote={note} />}
     >
       <Part>
-        {!workshop && <p>{words.notDescribed}</p>}
         <Acts card={card} times={times} />
         {!said && <p class={styles.say}>{sayWords(card, workshop)}</p>}
+        {!workshop && <p>{words.notDescribed}</p>}
         <p class={styles.signal}>
           {workshop?.noSignal === undefined ? words.noSignalUnknown : words.noSignal(workshop.noSignal)}
         </p>

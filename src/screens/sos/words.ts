@@ -17,7 +17,7 @@ export const words = {
   noted: (hours: string) => `Noted: ${hours}.`,
   forget: 'Strike out the times',
   rinseUntil: (hour: string) => `At least until ${hour}, by your note.`,
-  address: (address: string) => `${address.replaceAll(/\s*\n\s*/g, ', ').replace(/\.$/, '')}.`,
+  address: (address: string) => `${address.replaceAll(/,?\s*\n\s*/g, ', ').replace(/\.$/, '')}.`,
   map: (reference: string) => `Map ${reference}.`,
   placeUnknown: 'Say where you are: street, house, village.',
   noSignal: (where: string) => `No signal? ${where}`,

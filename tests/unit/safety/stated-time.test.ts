@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { asField, happenedAt, nextAt } from '../../../src/safety/stated-time';
+import { stepped } from '../../../src/safety/stepped-reading';
+
+/** Noon on the wall of wherever the test runs. */
+const noon = new Date(2026, 4, 12, 12, 0).toISOString();
+const wall = (iso: string | null) => (iso === null ? null : asField(iso));
+
+describe('an hour that somebody states', () => {
+  it.each([
+    ['13:15', '2026-05-12T13:15'],
+    ['12:01', '2026-05-12T12:01'],
+    ['12:00', '2026-05-13T12:00'],
+    ['01:30', '2026-05-13T01:30'],
+    ['', null],
+    ['25:00', null],
+    ['noon', null],
+  ])('%s, said at noon, is %s', (hour, expected) => {
+    expect(wall(nextAt(hour, noon))).toBe(expected);
+  });
+
+  it('of what has happened is not ahead', () => {
+    expect(wall(happenedAt('2026-05-12T11:59', noon))).toBe('2026-05-12T11:59');
+    expect(wall(happenedAt('2026-05-12T12:00', noon))).toBe('2026-05-12T12:00');
+    expect(happenedAt('2026-05-12T12:01', noon)).toBeNull();
+    expect(happenedAt('', noon)).toBeNull();
+  });
+});
+
+describe('a reading that is stepped', () => {
+  it.each([
+    ['0.34', 1, '0.35'],
+    ['0.30', -1, '0.29'],
+    ['9', 1, '10'],
+    ['0', -1, '-1'],
+    ['-1', 1, '0'],
+    ['1,5', 1, '1,6'],
+    ['', 1, '1'],
+    ['x', 1, 'x'],
+  ] as const)('from %s by %i is %s', (typed, direction, expected) => {
+    expect(stepped(typed, direction)).toBe(expected);
+  });
+});

@@ -1,14 +1,90 @@
 /** Which screen stands at which address. The first pattern that fits wins; ":" takes any part and hands it over. */
 import type { ComponentType } from 'preact';
+import { BatchScreen } from '../screens/batches/batch';
+import { ChooseStream } from '../screens/batches/choose-stream';
+import { BatchList } from '../screens/batches/list';
+import { LogStream } from '../screens/batches/log';
+import { NewBatch } from '../screens/batches/new';
 import { Clearance } from '../screens/checklist/clearance';
 import { RunList } from '../screens/checklist/run-list';
 import { StepChoice } from '../screens/checklist/step-choice';
+import { BaseScreen as ContainerBase } from '../screens/containers/base';
+import { ContainerScreen } from '../screens/containers/container';
+import { ContainerList } from '../screens/containers/list';
+import { MoreOfContainer } from '../screens/containers/more';
+import { NewContainer } from '../screens/containers/new';
+import { PlaceStream, PutIn } from '../screens/containers/put-in';
+import { TakeOut } from '../screens/containers/take-out';
+import { ContainerWorking } from '../screens/containers/working';
+import { AboutScreen } from '../screens/record/about';
+import { BaseScreen } from '../screens/record/base';
+import { BasesScreen } from '../screens/record/bases';
+import { CorrectScreen } from '../screens/record/correct';
+import {
+  DemoNotRemovedScreen,
+  DemoRemovedScreen,
+  DemoRemoveScreen,
+  DemoScreen,
+} from '../screens/record/demo';
+import { EntryScreen } from '../screens/record/entry';
+import { HistoryScreen } from '../screens/record/history';
+import { PeopleScreen } from '../screens/record/people';
+import { PersonScreen } from '../screens/record/person';
+import { RecordScreen } from '../screens/record/place';
+import { ReadingScreen } from '../screens/record/reading';
+import { RuleScreen } from '../screens/record/rule';
+import { RulesScreen } from '../screens/record/rules';
+import { WithdrawScreen } from '../screens/record/withdraw';
+import { WorkshopScreen } from '../screens/record/workshop';
 import { Sos } from '../screens/sos/sos';
+import { StartPeopleScreen } from '../screens/start/people';
+import { StartRulesScreen } from '../screens/start/rules';
+import { WelcomeScreen } from '../screens/start/welcome';
+import { StartWorkshopScreen } from '../screens/start/workshop';
+import { Today } from '../screens/today/today';
 
 /** A screen is given the parts of the address that its pattern named. */
 export type Screen = ComponentType<{ readonly at: Readonly<Record<string, string>> }>;
 
 const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
+  ['today', Today],
+  ['batches', BatchList],
+  ['batches/new', NewBatch],
+  ['batches/:batch', BatchScreen],
+  ['batches/:batch/log', ChooseStream],
+  ['batches/:batch/log/:stream', LogStream],
+  ['containers', ContainerList],
+  ['containers/new', NewContainer],
+  ['containers/:id', ContainerScreen],
+  ['containers/:id/in', PutIn],
+  ['containers/:id/in/:stream', PlaceStream],
+  ['containers/:id/out', TakeOut],
+  ['containers/:id/more', MoreOfContainer],
+  ['containers/:id/base/:base', ContainerBase],
+  ['containers/:id/working/:key', ContainerWorking],
+  ['containers/:id/working/:key/:steps', ContainerWorking],
+  ['start', WelcomeScreen],
+  ['start/workshop', StartWorkshopScreen],
+  ['start/people', StartPeopleScreen],
+  ['start/rules', StartRulesScreen],
+  ['record', RecordScreen],
+  ['record/workshop', WorkshopScreen],
+  ['record/people', PeopleScreen],
+  ['record/people/:person', PersonScreen],
+  ['record/rules', RulesScreen],
+  ['record/rules/:rule', RuleScreen],
+  ['record/bases', BasesScreen],
+  ['record/bases/:base', BaseScreen],
+  ['record/reading', ReadingScreen],
+  ['record/history', HistoryScreen],
+  ['record/entry/:entry', EntryScreen],
+  ['record/entry/:entry/correct', CorrectScreen],
+  ['record/entry/:entry/withdraw', WithdrawScreen],
+  ['record/demo', DemoScreen],
+  ['record/demo/remove', DemoRemoveScreen],
+  ['record/demo/removed', DemoRemovedScreen],
+  ['record/demo/not-removed', DemoNotRemovedScreen],
+  ['record/about', AboutScreen],
   ['batches/:batch/step', StepChoice],
   ['check/:batch/:list', RunList],
   ['clearance/:entry', Clearance],

@@ -1,5 +1,6 @@
 /** Why something cannot be written down as it was meant, as a code with its details; the screens hold the words. */
 import type { Body } from './entries/body.ts';
+import type { StreamKind } from './entries/streams';
 import type { Reference } from './references.ts';
 
 type Reason =
@@ -24,6 +25,16 @@ type Reason =
   | {
       readonly code: 'contents-doubtful';
       readonly details: { readonly containerId: string; readonly since: string };
+    }
+  /** `rule` is a never-rule's id. */
+  | {
+      readonly code: 'must-not-meet';
+      readonly details: {
+        readonly containerId: string;
+        readonly rule: string;
+        readonly there: StreamKind;
+        readonly added: StreamKind;
+      };
     }
   /** Volumes in L, as decimals. */
   | { readonly code: 'over-capacity' | 'over-fill-limit'; readonly details: Overfill }

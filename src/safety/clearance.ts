@@ -79,3 +79,7 @@ export const stillRequired = (
   list.requires.filter(
     (id) => !held.some((one) => one.list.id === id && clearanceState(one, now, situation).state === 'valid'),
   );
+
+/** Whole minutes until a clearance ends, never below 0. */
+export const minutesLeft = (until: string, now: string): number =>
+  Math.max(0, Math.floor((Date.parse(until) - Date.parse(now)) / MINUTE_MS));

@@ -2,8 +2,8 @@
 import { format } from 'date-fns';
 import type { Amount } from '../ledger/entries/containers';
 import type { Held, State } from '../ledger/state';
-import { formatNumber, formatWritten, type DecimalSign, printed } from '../quantities/format';
 import type { Figure } from '../quantities/figure';
+import { type DecimalSign, formatNumber, formatWritten, printed } from '../quantities/format';
 import type { FigureValueProps } from '../ui/figure-value';
 import { unbroken } from '../ui/figure-value';
 import { streamName, words } from './words';
@@ -23,7 +23,10 @@ export function heldText(held: Held, sign: DecimalSign): string {
 }
 
 /** A figure for `<FigureValue>`, with its range as "36 to 44". */
-export function shown(figure: Figure, sign: DecimalSign): Pick<FigureValueProps, 'value' | 'unit'> & { range?: string } {
+export function shown(
+  figure: Figure,
+  sign: DecimalSign,
+): Pick<FigureValueProps, 'value' | 'unit'> & { range?: string } {
   const p = printed(figure, sign);
   return {
     value: p.value,
@@ -59,7 +62,10 @@ export function contentsTitle(state: State, containerId: string): string {
     byKind.set(kind, codes);
   }
   return [...byKind]
-    .map(([kind, codes], i) => `${i === 0 ? kind : kind.toLowerCase()}${codes.length ? ` ${codes.join(', ')}` : ''}`)
+    .map(
+      ([kind, codes], i) =>
+        `${i === 0 ? kind : kind.toLowerCase()}${codes.length ? ` ${codes.join(', ')}` : ''}`,
+    )
     .join('; ');
 }
 

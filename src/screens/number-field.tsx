@@ -14,6 +14,7 @@ type NumberFieldProps = {
   readonly tried?: boolean;
   readonly units: readonly string[];
   readonly evidence?: ComponentChildren;
+  /** Null: no hint, not even that it may stay empty. */
   readonly hint?: ComponentChildren;
   /** It may stay empty. */
   readonly optional?: boolean;
@@ -31,7 +32,9 @@ export function NumberField(props: NumberFieldProps) {
   const fault = faultOf(read, tried && !optional);
   const shown = left || tried ? fault : undefined;
   const doubt =
-    read.state === 'written' && mayBeThousand(field.typed) ? words.number.readAs(read.written.value) : undefined;
+    read.state === 'written' && mayBeThousand(field.typed)
+      ? words.number.readAs(read.written.value)
+      : undefined;
   return (
     <Field
       label={label}
@@ -41,7 +44,7 @@ export function NumberField(props: NumberFieldProps) {
       units={units.map((unit) => ({ value: unit, label: unitLabel(unit) }))}
       onUnit={(unit) => onChange({ ...field, unit })}
       evidence={evidence}
-      hint={doubt ?? hint ?? (optional ? words.optional : undefined)}
+      hint={doubt ?? (hint === undefined && optional ? words.optional : hint)}
       error={shown}
       onBlur={() => setLeft(true)}
       required={!optional}

@@ -1,16 +1,23 @@
 /** A container as a drawn vessel: true fill, tinted by its copper and nickel where that can be worked out. */
 import { tint } from '../chemistry/tint';
-import { capacityOf, fillLimitPercent } from '../ledger/fill';
 import { type ContainerFigures, containerFigures } from '../ledger/container-figures';
+import { capacityOf, fillLimitPercent } from '../ledger/fill';
 import type { ContainerState, State } from '../ledger/state';
 import type { VesselDrawing } from '../ui/vessel';
 
 /** Wastes whose colour copper and nickel do not make: ammine blue, mud, paper. */
-const colourOfItsOwn = new Set(['ammonia-test-waste', 'chloride-test-waste', 'treated-slurry', 'hydroxide-sludge']);
+const colourOfItsOwn = new Set([
+  'ammonia-test-waste',
+  'chloride-test-waste',
+  'treated-slurry',
+  'hydroxide-sludge',
+]);
 
 function tintOf(state: State, container: ContainerState, figures: ContainerFigures): string {
   if (container.doubtfulSince !== null || figures.contents.unaccounted) return 'unknown';
-  const kinds = container.contents.map(({ streamId }) => streamId && state.streams.get(streamId)?.body.stream);
+  const kinds = container.contents.map(
+    ({ streamId }) => streamId && state.streams.get(streamId)?.body.stream,
+  );
   const metal = (symbol: string) => figures.metals.find((m) => m.metal === symbol);
   const [copper, nickel] = [metal('Cu'), metal('Ni')];
   const coloured = ['Fe', 'Pd'].some((symbol) => metal(symbol)?.all);

@@ -8,6 +8,7 @@ import type { StreamKind } from '../ledger/entries/streams';
 import type { Refusal } from '../ledger/refusal';
 import { formatNumber } from '../quantities/format';
 import type { NumberFailure } from '../quantities/written';
+import { neverRules } from '../safety/never-rules';
 import type { StoreFailure } from '../storage/failure';
 
 export const words = {
@@ -19,6 +20,7 @@ export const words = {
   choose: 'Choose',
   optional: 'may stay empty',
   notDetermined: 'not determined',
+  howKnown: 'how it is known',
   to: 'to',
   demoRibbon: 'Invented demo workshop',
   demoLeave: 'Leave',
@@ -29,6 +31,7 @@ export const words = {
     'For planning. Local rules, your authority and a licensed collector decide; the safety data sheet goes before this page.',
   number: {
     missing: 'Write a number here.',
+    look: 'Something above is missing or wrong. Nothing is lost.',
     zero: 'It must be more than nothing.',
     tooMuch: (most: string, unit: string) => `At most ${most} ${unit}. Check the number and its unit.`,
     readAs: (value: string) => `Read as ${value}: the comma is the decimal sign.`,
@@ -119,6 +122,10 @@ export function refusalWords(refusal: Refusal): string {
       return 'This container is closed. Choose another, or reopen it first.';
     case 'contents-doubtful':
       return 'Nobody knows for sure what is in it. Do not add; choose another container.';
+    case 'must-not-meet': {
+      const rule = neverRules.find(({ id }) => id === refusal.details.rule);
+      return `${streamName[refusal.details.added]} must not meet ${streamName[refusal.details.there].toLowerCase()}. ${rule?.happens ?? ''} Choose another container.`;
+    }
     case 'over-capacity':
       return `It would hold ${litres(refusal.details.wouldHold)}, more than fits. Choose a larger one, or place a part.`;
     case 'over-fill-limit':

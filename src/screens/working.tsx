@@ -135,7 +135,15 @@ export function WorkingPage({ root, steps, here, subject, back }: Props) {
     <Frame
       title={figure.sentence}
       above={subject}
-      second={<FigureValue value={text.value} unit={text.unit} range={text.range} size="large" equals={!!figure.formula} />}
+      second={
+        <FigureValue
+          value={text.value}
+          unit={text.unit}
+          range={text.range}
+          size="large"
+          equals={!!figure.formula}
+        />
+      }
       ways={ways}
     >
       {figure.formula ? (

@@ -1,5 +1,7 @@
 /** Decisions on containers and what goes into them. */
+import { mustNotMeet } from '../../safety/must-not-meet';
 import { asHeld, placedAmount, plus } from '../amounts.ts';
+import type { StreamKind } from '../entries/streams';
 import { capacityOf, fillLimit } from '../fill.ts';
 import type { Context, IntentionOf } from '../intention.ts';
 import { type Decided, type Refusal, refused, written } from '../refusal.ts';
@@ -20,14 +22,34 @@ export function openContainer(
   return written({ kind: 'container-opened', v: 1, containerId: newId(), code: given, ...container });
 }
 
-/** Why nothing more may be put into the container, or not this much; null when it may, as far as the ledger can tell. */
-export function fillingFault(state: State, containerId: string, added: Held, field: string): Refusal | null {
+/** What is to go into a container: how much, and what it is. `field` is where a form says so. */
+export type Filling = {
+  readonly added: Held;
+  readonly streams: readonly StreamKind[];
+  readonly field: string;
+};
+
+/** The wastes in a container, as far as streams account for them. */
+const kindsIn = (state: State, containerId: string): readonly StreamKind[] =>
+  (state.containers.get(containerId)?.contents ?? []).flatMap(({ streamId }) => {
+    const stream = streamId === null ? undefined : state.streams.get(streamId)?.body.stream;
+    return stream ? [stream] : [];
+  });
+
+/** Why nothing more may be put into the container, or not this; null when it may, as far as the ledger can tell. */
+export function fillingFault(state: State, containerId: string, filling: Filling): Refusal | null {
+  const { added, streams, field } = filling;
   const container = state.containers.get(containerId);
   if (!container) return { code: 'unknown', details: { to: 'container', id: containerId }, field };
   const { closedAt, doubtfulSince, holds } = container;
   if (closedAt !== null) return { code: 'container-closed', details: { containerId, at: closedAt }, field };
   if (doubtfulSince !== null)
     return { code: 'contents-doubtful', details: { containerId, since: doubtfulSince }, field };
+  const meeting = mustNotMeet(kindsIn(state, containerId), streams);
+  if (meeting) {
+    const { rule, there, added: poured } = meeting;
+    return { code: 'must-not-meet', details: { containerId, rule: rule.id, there, added: poured }, field };
+  }
   const wouldHold = plus(holds, added).volume;
   const over = (limit: ReturnType<typeof capacityOf>) => ({
     containerId,
@@ -46,7 +68,8 @@ export function placeStream(state: State, intention: IntentionOf<'place-stream'>
   const { streamId, containerId, amount } = intention;
   const stream = state.streams.get(streamId);
   const added = (stream && placedAmount(amount, stream.body)) ?? asHeld(amount);
-  const fault = fillingFault(state, containerId, added, 'containerId');
+  const streams = stream ? [stream.body.stream] : [];
+  const fault = fillingFault(state, containerId, { added, streams, field: 'containerId' });
   return fault ? refused(fault) : written({ kind: 'stream-placed', v: 1, ...stated(intention) });
 }
 
@@ -72,6 +95,11 @@ export function moveContents(state: State, intention: IntentionOf<'move-contents
       details: { containerId: fromContainerId, since },
       field: 'fromContainerId',
     });
-  const fault = fillingFault(state, toContainerId, asHeld(amount), 'toContainerId');
+  const streams = kindsIn(state, fromContainerId);
+  const fault = fillingFault(state, toContainerId, {
+    added: asHeld(amount),
+    streams,
+    field: 'toContainerId',
+  });
   return fault ? refused(fault) : written(body);
 }

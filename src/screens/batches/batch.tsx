@@ -1,6 +1,7 @@
 /** One batch: its steps in order, what came out, its checklists. */
-import type { BatchState, State, StepState } from '../../ledger/state';
+
 import { isNothing } from '../../ledger/amounts';
+import type { BatchState, State, StepState } from '../../ledger/state';
 import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Mark } from '../../ui/marks';
@@ -11,7 +12,7 @@ import { Fault, useWriting } from '../fault';
 import { Frame, hour } from '../frame';
 import { useShell } from '../shell';
 import { streamName } from '../words';
-import { batchWords as w, capacitorWords, stepWords } from './words';
+import { capacitorWords, stepWords, batchWords as w } from './words';
 
 type Props = { readonly state: State; readonly batch: BatchState };
 
@@ -20,7 +21,8 @@ function StepRow({ step }: { readonly step: StepState }) {
   const { write, fault, busy } = useWriting();
   const { stepId, clearance } = step.body;
   const when = `${dayText(step.at, now.value)} ${hour(step.at)}`;
-  const standing = step.endedAt === null ? w.running : w.ended(`${dayText(step.endedAt, now.value)} ${hour(step.endedAt)}`);
+  const standing =
+    step.endedAt === null ? w.running : w.ended(`${dayText(step.endedAt, now.value)} ${hour(step.endedAt)}`);
   return (
     <Row
       mark={<Mark kind={clearance === null ? 'wrong' : 'clearance'} />}
@@ -74,7 +76,9 @@ function Streams({ state, batch }: Props) {
               second={open ? w.notPlaced : [...new Set(where)].join(', ')}
               {...(open ? { mark: <Mark kind="unknown" /> } : { start: 'text' as const })}
               figure={heldText(stream.amount, sign.value)}
-              href={container === undefined ? `#/record/entry/${stream.entryId}` : `#/containers/${container}`}
+              href={
+                container === undefined ? `#/record/entry/${stream.entryId}` : `#/containers/${container}`
+              }
             />
           );
         })}

@@ -6,7 +6,7 @@ import { Row, Rows } from '../../ui/row';
 import { amountText, dayText } from '../amounts';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
-import { batchWords as w, capacitorWords, stepWords } from './words';
+import { capacitorWords, stepWords, batchWords as w } from './words';
 
 export function BatchList() {
   const { state, sign, now } = useShell();

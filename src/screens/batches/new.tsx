@@ -13,7 +13,7 @@ import { Frame } from '../frame';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
 import { words } from '../words';
-import { batchWords as w, capacitorWords, eraWords } from './words';
+import { capacitorWords, eraWords, batchWords as w } from './words';
 
 const Draft = z.object({
   capacitors: z.optional(z.enum(['precious-metal-electrode', 'base-metal-electrode', 'mixed', 'unknown'])),

@@ -18,7 +18,11 @@ export function TreatmentRule({ state }: { readonly state: State }) {
   const { now } = useShell();
   const rule = state.rules.get('treatment-allowed')?.body;
   if (rule?.stated.value === 'yes')
-    return <Notice mark="confirmed">{w.allowed(rule.saidBy, dayText(`${rule.saidOn}T12:00:00.000Z`, now.value))}</Notice>;
+    return (
+      <Notice mark="confirmed">
+        {w.allowed(rule.saidBy, dayText(`${rule.saidOn}T12:00:00.000Z`, now.value))}
+      </Notice>
+    );
   return (
     <Notice mark="unknown" second={rule ? w.planningNot : w.planningWhy}>
       {w.planningOnly}
@@ -26,7 +30,11 @@ export function TreatmentRule({ state }: { readonly state: State }) {
   );
 }
 
-type Props = { readonly state: State; readonly container: ContainerState; readonly figures: ContainerFigures };
+type Props = {
+  readonly state: State;
+  readonly container: ContainerState;
+  readonly figures: ContainerFigures;
+};
 
 export function BaseRows({ state, container, figures }: Props) {
   const { sign } = useShell();

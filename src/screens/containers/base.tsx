@@ -36,7 +36,12 @@ function Mass({ mass }: { readonly mass: Figure<'g'> }) {
   );
 }
 
-type RowsProps = { readonly base: BaseId; readonly id: string; readonly found: BaseFigures; readonly all: ContainerFigures };
+type RowsProps = {
+  readonly base: BaseId;
+  readonly id: string;
+  readonly found: BaseFigures;
+  readonly all: ContainerFigures;
+};
 
 function FigureRows({ base, id, found, all }: RowsProps) {
   const { sign } = useShell();

@@ -1,6 +1,7 @@
 /** One container: the drawing, what is in it, what it takes to neutralise it, and what went in and out. */
-import { capacityOf, fillLimitPercent } from '../../ledger/fill';
+
 import { type ContainerFigures, containerFigures } from '../../ledger/container-figures';
+import { capacityOf, fillLimitPercent } from '../../ledger/fill';
 import type { ContainerMovement, ContainerState, State } from '../../ledger/state';
 import { formatNumber, formatWritten } from '../../quantities/format';
 import { storageClock } from '../../rules/storage-clock';
@@ -12,17 +13,31 @@ import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { VesselWithLeaders } from '../../ui/vessel-with-leaders';
-import { amountText, calendarDayText, contentsTitle, dayText, heldText, shown, streamTitle } from '../amounts';
+import {
+  amountText,
+  calendarDayText,
+  contentsTitle,
+  dayText,
+  heldText,
+  shown,
+  streamTitle,
+} from '../amounts';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { vesselDrawing } from '../vessel-drawing';
 import { words } from '../words';
 import { BaseRows } from './base-rows';
 import { LoadTable } from './load-table';
-import { capWords, containerWords as w, vesselWords } from './words';
+import { capWords, vesselWords, containerWords as w } from './words';
 
 /** Days left in the corner, once the workshop's own storage limit is entered. */
-export function StorageAside({ state, container }: { readonly state: State; readonly container: ContainerState }) {
+export function StorageAside({
+  state,
+  container,
+}: {
+  readonly state: State;
+  readonly container: ContainerState;
+}) {
   const { now, zone } = useShell();
   const rule = state.rules.get('storage-days')?.body.stated;
   if (container.firstWasteIn === null) return null;
@@ -34,14 +49,22 @@ export function StorageAside({ state, container }: { readonly state: State; read
       mark={over ? 'overdue' : 'due'}
       share={clock.shareLeft}
       size="small"
-      second={over ? w.since(calendarDayText(clock.lastDay, now.value)) : w.until(calendarDayText(clock.lastDay, now.value))}
+      second={
+        over
+          ? w.since(calendarDayText(clock.lastDay, now.value))
+          : w.until(calendarDayText(clock.lastDay, now.value))
+      }
     >
       {over ? null : <FigureValue value={String(clock.daysLeft)} unit={w.days(clock.daysLeft)} />}
     </Notice>
   );
 }
 
-type Props = { readonly state: State; readonly container: ContainerState; readonly figures: ContainerFigures };
+type Props = {
+  readonly state: State;
+  readonly container: ContainerState;
+  readonly figures: ContainerFigures;
+};
 
 function Drawing({ state, container, figures }: Props) {
   const { sign } = useShell();

@@ -9,12 +9,18 @@ import { amountText, contentsTitle, heldText } from '../amounts';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { vesselDrawing } from '../vessel-drawing';
-import { containerWords as w, vesselWords } from './words';
+import { vesselWords, containerWords as w } from './words';
 
 /** Drawn beside its row: one scale, small. */
 const scale = 0.2;
 
-export function ContainerRow({ state, container }: { readonly state: State; readonly container: ContainerState }) {
+export function ContainerRow({
+  state,
+  container,
+}: {
+  readonly state: State;
+  readonly container: ContainerState;
+}) {
   const { sign } = useShell();
   const { code, containerId, vessel, capacity } = container.body;
   const contents = contentsTitle(state, containerId);

@@ -24,7 +24,15 @@ function evidenceOf(figure: Figure): string {
   return `${howKnown[leaf(figure).how]}${percent === undefined ? '' : `, ±\u2009${percent}\u2009%`}`;
 }
 
-const Cell = ({ figure, href, label }: { readonly figure: Figure; readonly href: string; readonly label: string }) => {
+const Cell = ({
+  figure,
+  href,
+  label,
+}: {
+  readonly figure: Figure;
+  readonly href: string;
+  readonly label: string;
+}) => {
   const { sign } = useShell();
   const text = shown(figure, sign.value);
   return (

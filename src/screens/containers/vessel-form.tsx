@@ -6,7 +6,7 @@ import { SelectField } from '../../ui/select-field';
 import { TextField } from '../../ui/text-field';
 import { readTyped, Typed, typed } from '../form';
 import { NumberField } from '../number-field';
-import { capWords, containerWords as w, materialWords, vesselWords } from './words';
+import { capWords, materialWords, vesselWords, containerWords as w } from './words';
 
 export const VesselDraft = z.object({
   code: z.string(),
@@ -76,7 +76,12 @@ export const VesselForm = ({ draft, onChange, tried, nextCode }: Props) => (
       read={readCapacity(draft)}
       tried={tried}
     />
-    <SelectField label={w.cap} value={draft.cap} options={options(capWords)} onChoose={(cap) => onChange({ cap })} />
+    <SelectField
+      label={w.cap}
+      value={draft.cap}
+      options={options(capWords)}
+      onChoose={(cap) => onChange({ cap })}
+    />
     <SelectField
       label={w.material}
       value={draft.material}

@@ -1,0 +1,88 @@
+/** Words of Today. */
+import { format } from 'date-fns';
+import type { Flag } from '../../ledger/flags';
+
+export const todayWords = {
+  title: (iso: string) => format(new Date(iso), 'EEEE d MMMM'),
+  look: (n: number) => (n === 1 ? '1 container needs a look.' : `${n} containers need a look.`),
+  inOrder: (n: number) => (n === 1 ? '1 is in order.' : `${n} are in order.`),
+  noContainers: 'No container yet.',
+  shelf: 'Shelf of containers',
+  startStep: 'Start a step',
+  nextFor: (code: string) => `For ${code}, or another batch`,
+  firstBatch: 'Open the first batch',
+  firstBatchSecond: 'Then its checklist, then what it gave',
+  due: 'Due and wrong',
+  nothing: 'Nothing is due, nothing is known to be wrong.',
+  clearedUntil: (hour: string) => `Cleared until ${hour}`,
+  running: (when: string) => `Running since ${when}`,
+  mustLeave: (code: string) => `${code} must leave`,
+  by: (day: string) => `By ${day}`,
+  over: (day: string) => `Since ${day}`,
+  noTray: '',
+  min: 'min',
+  days: (n: number) => (n === 1 ? 'day' : 'days'),
+  damaged: (n: number) => (n === 1 ? 'One entry could not be read' : `${n} entries could not be read`),
+  damagedSecond: 'They are kept as they are. See Record.',
+} as const;
+
+/** A flag as a row: what is wrong, and what to do. `name` is the container, batch or waste it is about. */
+export function flagWords(flag: Flag, name: string): { readonly title: string; readonly second: string } {
+  switch (flag.code) {
+    case 'over-capacity':
+      return { title: `${name} holds more than fits`, second: 'Read the level again, or correct an entry.' };
+    case 'over-fill-limit':
+      return {
+        title: `${name} is too full`,
+        second: `Limit ${flag.limitPercent} %${flag.limitStated ? '' : ', the careful one'}. Take some out.`,
+      };
+    case 'tight-cap-on-gassing-waste':
+      return {
+        title: `${name} is capped tight`,
+        second: 'Nitric waste gives off gas for days. Fit a vented cap.',
+      };
+    case 'contents-doubtful':
+      return { title: `${name}: contents not known`, second: 'Do not add. Do not move.' };
+    case 'more-taken-than-held':
+      return { title: `More went out of ${name} than was in`, second: 'Correct one of the entries.' };
+    case 'added-while-closed':
+      return { title: `${name} was filled while closed`, second: 'Reopen it, or correct the entry.' };
+    case 'placed-in-another-unit':
+      return {
+        title: `${name}: litres and grams do not match`,
+        second: 'Correct the amount that was placed.',
+      };
+    case 'stream-not-placed':
+      return { title: `${name} is in no container`, second: 'Say which container holds it.' };
+    case 'placed-more-than-logged':
+      return { title: `${name}: more placed than logged`, second: 'Correct the volume, or what was placed.' };
+    case 'step-without-clearance':
+      return { title: `${name} without clearance`, second: 'It stays visible on the batch and the papers.' };
+    case 'clearance-does-not-hold':
+      return {
+        title: `${name}: its clearance did not hold`,
+        second: 'It stays visible on the batch and the papers.',
+      };
+    case 'code-used-twice':
+      return { title: `${flag.used} is used twice`, second: 'Correct one of the codes and its label.' };
+    case 'entry-does-not-add-up':
+      return { title: 'An entry does not fit the others', second: 'Open it: correct or withdraw it.' };
+    case 'workshop-not-described':
+      return { title: 'The workshop is not described', second: 'The papers and the emergency card need it.' };
+    case 'local-rules-missing':
+      return {
+        title: 'Local rules: not entered yet',
+        second: 'Careful limits hold until your authority’s are in.',
+      };
+    case 'treatment-for-planning-only':
+      return {
+        title: 'Treatment is shown for planning only',
+        second:
+          flag.because === 'not-allowed'
+            ? 'Your local rules do not allow it here.'
+            : 'Nobody has said yet that it is allowed here.',
+      };
+    case 'nothing-fit-for-drain':
+      return { title: 'Nothing here is fit for a drain', second: 'Not until local limits are in and met.' };
+  }
+}

@@ -97,9 +97,7 @@ export interface Facts {
  * What a table says in one place: never empty, the renderer refuses blank text. A `unit` stands after the figure, and in
  * a column aligned right the figures end at one edge and the units begin at another.
  */
-export type Cell =
-  | string
-  | { readonly text: string; readonly strong?: boolean; readonly unit?: string };
+export type Cell = string | { readonly text: string; readonly strong?: boolean; readonly unit?: string };
 
 export interface Column<K extends string = string> {
   readonly key: K;

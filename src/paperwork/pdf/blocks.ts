@@ -15,23 +15,13 @@ const gutter = 22;
 const paragraphStyles = { small, body, large, display, code } as const;
 
 function paragraphItems(place: Place, block: Paragraph): readonly Item[] {
-  return textItems(
-    place,
-    place.pen.tag(place.tag, 'P'),
-    block.text,
-    paragraphStyles[block.size ?? 'body'],
-  );
+  return textItems(place, place.pen.tag(place.tag, 'P'), block.text, paragraphStyles[block.size ?? 'body']);
 }
 
 function cautionItems(place: Place, block: Caution): readonly Item[] {
   const { pen, width } = place;
   const inset = 9;
-  const words = textItems(
-    { ...place, width: width - 2 * inset },
-    pen.tag(place.tag, 'P'),
-    block.text,
-    body,
-  );
+  const words = textItems({ ...place, width: width - 2 * inset }, pen.tag(place.tag, 'P'), block.text, body);
   return bound(
     words.map((item, index) => {
       if (item.kind !== 'slice') return item;

@@ -12,10 +12,7 @@ export function drawingItems(place: Place, block: DrawingBlock): readonly Item[]
     pen.inside(tag, () => drawFigure(pen, block.drawing, x, y, size.width)),
   );
   if (block.caption === undefined) return [figure];
-  return bound([
-    figure,
-    ...textItems(place, pen.tag(place.tag, 'P'), block.caption, small, { before: 5 }),
-  ]);
+  return bound([figure, ...textItems(place, pen.tag(place.tag, 'P'), block.caption, small, { before: 5 })]);
 }
 
 export function drawingRowItems(place: Place, drawings: readonly Drawing[]): readonly Item[] {
@@ -33,15 +30,11 @@ export function drawingRowItems(place: Place, drawings: readonly Drawing[]): rea
   }
   return rows.map((row, index) => {
     const tags = row.map(({ drawing }) => figureTag(pen, place.tag, drawing));
-    const height = Math.max(
-      0,
-      ...row.map((one) => (one.drawing.height * one.width) / one.drawing.width),
-    );
+    const height = Math.max(0, ...row.map((one) => (one.drawing.height * one.width) / one.drawing.width));
     const draw = (x: number, y: number) => {
       row.forEach((one, column) => {
         const tag = tags[column];
-        if (tag !== undefined)
-          pen.inside(tag, () => drawFigure(pen, one.drawing, x + one.at, y, one.width));
+        if (tag !== undefined) pen.inside(tag, () => drawFigure(pen, one.drawing, x + one.at, y, one.width));
       });
     };
     return slice(height, draw, { before: index === 0 ? 0 : 4 });

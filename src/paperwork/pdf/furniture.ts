@@ -106,8 +106,7 @@ export function mastheadItem(place: Place, name: string, masthead: Masthead): It
   const codeTag = masthead.code === undefined ? undefined : pen.tag(place.tag, 'P');
   const { corner } = masthead;
   const cornerTag = corner === undefined ? undefined : figureTag(pen, place.tag, corner);
-  const cornerSize =
-    corner === undefined ? undefined : sizeOf(corner, { width: width / 4, height: 56 });
+  const cornerSize = corner === undefined ? undefined : sizeOf(corner, { width: width / 4, height: 56 });
   const cornerWidth = cornerSize === undefined ? 0 : cornerSize.width + 10;
   const [codeLine] = linesOf(masthead.code ?? '', width / 3, titleCode, pen.widthOf);
   const codeWidth = codeTag === undefined || codeLine === undefined ? 0 : codeLine.width;
@@ -128,13 +127,9 @@ export function mastheadItem(place: Place, name: string, masthead: Masthead): It
       });
     });
     if (codeTag !== undefined && codeLine !== undefined)
-      pen.inside(codeTag, () =>
-        drawLine(pen, codeLine, titleCode, x + width - cornerWidth - codeWidth, y),
-      );
+      pen.inside(codeTag, () => drawLine(pen, codeLine, titleCode, x + width - cornerWidth - codeWidth, y));
     if (corner !== undefined && cornerTag !== undefined && cornerSize !== undefined)
-      pen.inside(cornerTag, () =>
-        drawFigure(pen, corner, x + width - cornerSize.width, y, cornerSize.width),
-      );
+      pen.inside(cornerTag, () => drawFigure(pen, corner, x + width - cornerSize.width, y, cornerSize.width));
     pen.aside(() => pen.rule(x, y + height - heavyLine, width, heavyLine, ink));
   });
 }

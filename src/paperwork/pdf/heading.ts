@@ -30,9 +30,7 @@ export function headingItems(place: Place, block: Heading): readonly Item[] {
   const style = headings[block.level];
   const tag = pen.tag(place.tag, headingTags[block.level - 1 + place.headingShift] ?? 'H4');
   const beside = block.beside ?? [];
-  const wanted = beside.map((drawing) =>
-    sizeOf(drawing, { width: width / 2, height: place.pageHeight / 3 }),
-  );
+  const wanted = beside.map((drawing) => sizeOf(drawing, { width: width / 2, height: place.pageHeight / 3 }));
   const taken = wanted.reduce((sum, size) => sum + size.width + 4, 0);
   const lines = linesOf(block.text, Math.max(width - taken, width / 3), style, pen.widthOf);
   const words = lines.length * style.leading;

@@ -149,12 +149,7 @@ function joined(runs: readonly Run[]): readonly Run[] {
  * Breaks a text into lines of at most `width` pt. Always at least one line; never empty of runs but for blank lines.
  * @example linesOf('Copper nitrate', 40, body, pen.widthOf) // two lines
  */
-export function linesOf(
-  text: Text,
-  width: number,
-  style: Style,
-  measure: Measure,
-): readonly Line[] {
+export function linesOf(text: Text, width: number, style: Style, measure: Measure): readonly Line[] {
   const builder = new LineBuilder(width, style.size, measure);
   let word: Run[] = [];
   const flush = () => {

@@ -19,10 +19,7 @@ export function listItems(outer: Place, block: List): readonly Item[] {
       before: index === 0 ? 0 : 2,
     });
     return first?.kind === 'slice' && sign !== undefined
-      ? [
-          labelled(first, (x, y) => pen.inside(label, () => drawLine(pen, sign, body, x, y))),
-          ...rest,
-        ]
+      ? [labelled(first, (x, y) => pen.inside(label, () => drawLine(pen, sign, body, x, y))), ...rest]
       : [];
   });
 }
@@ -40,9 +37,7 @@ const labelled = (first: Slice, draw: Slice['draw'], height = first.height): Sli
 export function factItems(outer: Place, block: Facts): readonly Item[] {
   const { pen, width } = outer;
   const list = pen.tag(outer.tag, 'L');
-  const widest = Math.max(
-    ...block.facts.map((fact) => pen.widthOf(fact.term, 'bold', bodyStrong.size)),
-  );
+  const widest = Math.max(...block.facts.map((fact) => pen.widthOf(fact.term, 'bold', bodyStrong.size)));
   const termWidth = Math.min(widest, width * 0.35);
   return block.facts.flatMap((fact, index) => {
     if (plainText(fact.says).trim() === '') throw new Error(`the fact "${fact.term}" says nothing`);
@@ -69,10 +64,7 @@ function beside(
   draw: (line: number, x: number, y: number) => void,
 ) {
   const blank = slice(body.leading, () => undefined);
-  const all = Array.from(
-    { length: Math.max(items.length, count) },
-    (_, index) => items[index] ?? blank,
-  );
+  const all = Array.from({ length: Math.max(items.length, count) }, (_, index) => items[index] ?? blank);
   return all.map((item, index): Item => {
     if (item.kind !== 'slice') return item;
     const keep = item.keep || index < count - 1;
@@ -92,8 +84,5 @@ export function markItems(place: Place, block: MarkLine): readonly Item[] {
   });
   if (first?.kind !== 'slice') return [];
   const drawing = { width: 24, height: 24, says: '', shapes: marks[block.mark] };
-  return [
-    labelled(first, (x, y) => pen.aside(() => drawFigure(pen, drawing, x, y, size)), size),
-    ...rest,
-  ];
+  return [labelled(first, (x, y) => pen.aside(() => drawFigure(pen, drawing, x, y, size)), size), ...rest];
 }

@@ -77,20 +77,14 @@ class Column {
     const left = fill(pair.left, area, this.empty);
     const right = fill(pair.right, { ...area, x: area.x + pair.rightAt }, this.empty);
     this.placed.push(...left.placed, ...right.placed);
-    if (left.placed.length + right.placed.length > 0)
-      this.height = y + Math.max(left.height, right.height);
+    if (left.placed.length + right.placed.length > 0) this.height = y + Math.max(left.height, right.height);
     if (left.rest.length + right.rest.length === 0) return undefined;
     return { ...pair, left: left.rest, right: right.rest };
   }
 }
 
 /** Whether a group that does not fit here is better begun here than moved to the next page. */
-function mustBegin(
-  group: readonly Item[],
-  column: Column,
-  area: Area,
-  wholePage: boolean,
-): boolean {
+function mustBegin(group: readonly Item[], column: Column, area: Area, wholePage: boolean): boolean {
   const height = heightOf(group);
   if (column.empty && wholePage) return true;
   if (group.length === 1 && group[0]?.kind === 'pair') return height > area.height * pairMoves;

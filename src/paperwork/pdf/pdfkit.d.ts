@@ -61,10 +61,7 @@ declare module 'pdfkit' {
     stroke(colour: string): this;
     fillAndStroke(fill: string, stroke: string, rule?: 'even-odd' | 'non-zero'): this;
 
-    struct(
-      type: string,
-      options?: { readonly alt?: string; readonly scope?: string },
-    ): StructureElement;
+    struct(type: string, options?: { readonly alt?: string; readonly scope?: string }): StructureElement;
     addStructure(element: StructureElement): this;
     markStructureContent(type: string): StructureContent;
     markContent(type: 'Artifact', options: { readonly type: 'Pagination' | 'Layout' }): this;

@@ -55,11 +55,7 @@ export function penFor(document: PDFDocument): Pen {
     return perPoint * size;
   }
 
-  function tag(
-    parent: Tag,
-    name: TagName,
-    says: { alt?: string; scope?: 'Column' | 'Row' } = {},
-  ): Tag {
+  function tag(parent: Tag, name: TagName, says: { alt?: string; scope?: 'Column' | 'Row' } = {}): Tag {
     const element = document.struct(name, says);
     parent.add(element);
     return element;

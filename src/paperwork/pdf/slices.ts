@@ -66,8 +66,7 @@ export const bound = (items: readonly Item[]): readonly Item[] =>
 export function heightOf(items: readonly Item[]): number {
   return items.reduce((sum, item, index) => {
     if (item.kind === 'break') return sum;
-    const own =
-      item.kind === 'pair' ? Math.max(heightOf(item.left), heightOf(item.right)) : item.height;
+    const own = item.kind === 'pair' ? Math.max(heightOf(item.left), heightOf(item.right)) : item.height;
     return sum + own + (index === 0 ? 0 : item.before);
   }, 0);
 }

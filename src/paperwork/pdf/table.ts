@@ -108,12 +108,7 @@ const betweenRows: Edge = { thickness: hairline, colour: hairlineInk };
 const atTheEnd: Edge = { thickness: inkLine, colour: ink };
 
 /** A row as one slice a line, bound to each other, with its line below. */
-function rowItems(
-  place: Place,
-  boxes: readonly Box[],
-  edge: Edge,
-  header: Header,
-): readonly Item[] {
+function rowItems(place: Place, boxes: readonly Box[], edge: Edge, header: Header): readonly Item[] {
   const { pen, width } = place;
   const count = Math.max(...boxes.map((box) => box.lines.length));
   return Array.from({ length: count }, (_, index) => {
@@ -122,10 +117,7 @@ function rowItems(
     const height = top + body.leading + (last ? padding + edge.thickness : 0);
     const draw = (x: number, y: number) => {
       for (const box of boxes) drawBoxLine(pen, box, index, x, y + top);
-      if (last)
-        pen.aside(() =>
-          pen.rule(x, y + height - edge.thickness, width, edge.thickness, edge.colour),
-        );
+      if (last) pen.aside(() => pen.rule(x, y + height - edge.thickness, width, edge.thickness, edge.colour));
     };
     return slice(height, draw, { keep: !last, header });
   });
@@ -145,9 +137,7 @@ function headerOf(place: Place, table: Table, tracks: readonly Track[]): Header 
     const track = tracks[index];
     if (track === undefined) return [];
     const lines = linesOf(column.head, track.width - track.unitWidth, small, pen.widthOf);
-    return [
-      { tag: pen.tag(row, 'TH', { scope: 'Column' }), track, style: small, lines, unit: undefined },
-    ];
+    return [{ tag: pen.tag(row, 'TH', { scope: 'Column' }), track, style: small, lines, unit: undefined }];
   });
   const count = Math.max(...heads.map((head) => head.lines.length));
   const height = 2 * padding + count * small.leading + inkLine;
@@ -164,9 +154,7 @@ function headerOf(place: Place, table: Table, tracks: readonly Track[]): Header 
       const line = head.lines[index];
       if (line === undefined) return;
       const right = x + track.x + track.width - track.unitWidth - line.width;
-      pen.aside(() =>
-        drawLine(pen, line, small, track.align === 'right' ? right : x + track.x, top),
-      );
+      pen.aside(() => drawLine(pen, line, small, track.align === 'right' ? right : x + track.x, top));
     });
   return { height, draw: again, first: slice(height, tagged, { keep: true }) };
 }
@@ -193,12 +181,10 @@ function noteBox(place: Place, tag: Tag, text: Text): Box {
 function boxesOf(place: Place, table: Table, tracks: readonly Track[], row: Row): readonly Box[] {
   const { pen } = place;
   const tag = pen.tag(place.tag, 'TR');
-  if (row.kind === 'note')
-    return [noteBox(place, wideCell(pen, tag, table.columns.length), row.text)];
+  if (row.kind === 'note') return [noteBox(place, wideCell(pen, tag, table.columns.length), row.text)];
   if (row.kind === 'one-answer') {
     const [nameTrack, saysTrack] = oneAnswerTracks(tracks, place.width);
-    if (nameTrack === undefined || saysTrack === undefined)
-      throw new Error('one answer needs two columns');
+    if (nameTrack === undefined || saysTrack === undefined) throw new Error('one answer needs two columns');
     return [
       boxOf(pen, pen.tag(tag, 'TD'), nameTrack, row.name),
       boxOf(pen, wideCell(pen, tag, table.columns.length - 1), saysTrack, row.says),
@@ -207,8 +193,7 @@ function boxesOf(place: Place, table: Table, tracks: readonly Track[], row: Row)
   return table.columns.flatMap((column, index) => {
     const track = tracks[index];
     const cell = row.cells[column.key];
-    if (track === undefined || cell === undefined)
-      throw new Error(`no cell for the column ${column.key}`);
+    if (track === undefined || cell === undefined) throw new Error(`no cell for the column ${column.key}`);
     return [boxOf(pen, pen.tag(tag, 'TD'), track, cell)];
   });
 }

@@ -85,9 +85,7 @@ function stepItems(
       });
       const from = heavy ? 0 : indent;
       if (ends)
-        pen.aside(() =>
-          pen.rule(x + from, y + height - line, width - from, line, heavy ? ink : hairlineInk),
-        );
+        pen.aside(() => pen.rule(x + from, y + height - line, width - from, line, heavy ? ink : hairlineInk));
     };
     return slice(height, draw, { keep: !ends });
   });
@@ -99,8 +97,7 @@ function numberAt(place: Place, number: number | undefined, x: number, y: number
 }
 
 /** A line of ink stands over a total and under the last step. */
-const endsSum = (next: WorkingLine | undefined): boolean =>
-  next === undefined || next.formula === undefined;
+const endsSum = (next: WorkingLine | undefined): boolean => next === undefined || next.formula === undefined;
 
 /** Numbered steps; a total, which has no formula, has no number. */
 export function workingItems(outer: Place, working: Working): readonly Item[] {

@@ -1,0 +1,167 @@
+/** What is dissolved, how each amount is known, and what neutralising it would take. */
+import type { Amount } from '../../chemistry/load';
+import { type BaseFigures, type ContainerFigures, containerFigures } from '../../ledger/container-figures';
+import type { ContainerState } from '../../ledger/state';
+import type { Figure } from '../../quantities/figure';
+import { formatWritten } from '../../quantities/format';
+import { type BaseId, baseIds, bases, type Metal, metalSymbols, metals } from '../../reference/tables';
+import { calendarDayText, dayText } from '../dates';
+import { capital, howKnownWords, dataWords as w } from '../words';
+import type { Asked } from './asked';
+import { type ContainerData, notDetermined } from './disposal-data';
+import { streamText } from './origins';
+import type { WorkedLines } from './worked-lines';
+
+type Substance = ContainerData['substances'][number];
+type BaseLine = ContainerData['bases'][number];
+
+/** "photometer, 11 May 2026": the evidence that the range of a figure goes back to. */
+function evidenceBehind({ state, zone }: Asked, figure: Figure, what: Metal | 'acid'): string {
+  const found = [...figure.slopes.keys()].flatMap((origin) => {
+    const [, streamId = '', about, index = ''] = /^stream\/([^/]+)\/(\w+)\/(\d+)/.exec(origin) ?? [];
+    const stream = state.streams.get(streamId);
+    if (about !== what || !stream) return [];
+    const { findings = [], freeAcid = [] } = stream.body.liquid ?? {};
+    const evidence = what === 'acid' ? freeAcid[Number(index)] : findings[Number(index)];
+    if (!evidence) return [];
+    const on = 'on' in evidence ? evidence.on : undefined;
+    const day = on === undefined ? dayText(stream.at, zone) : calendarDayText(on);
+    return [w.evidenceOn(howKnownWords[evidence.by] ?? evidence.by, day)];
+  });
+  const once = [...new Set(found)];
+  return once.length > 0 ? once.join('; ') : (howKnownWords[figure.how] ?? figure.how);
+}
+
+const namesOf = ({ state }: Asked, streamIds: readonly string[]): string[] => [
+  ...new Set(streamIds.map((id) => streamText(state, id))),
+];
+
+type Found = { readonly all: Amount<'g'> | Amount<'mol'>; readonly perLitre: Figure | undefined };
+
+function substance(
+  asked: Asked,
+  lines: WorkedLines,
+  containerId: string,
+  name: string,
+  symbol: string,
+  { all, perLitre }: Found,
+  howKnown: (figure: Figure) => string,
+): Substance {
+  return {
+    name,
+    symbol,
+    aLitre: perLitre ? lines.of(perLitre, containerId) : notDetermined,
+    inAll: all.figure ? lines.of(all.figure, containerId) : notDetermined,
+    howKnown: all.figure ? howKnown(all.figure) : notDetermined,
+    notToldBy: namesOf(asked, all.openIn),
+  };
+}
+
+/** Every metal of the table, copper and nickel first, then free acid and nitrate. */
+export function substancesOf(
+  asked: Asked,
+  lines: WorkedLines,
+  containerId: string,
+  figures: ContainerFigures,
+): Substance[] {
+  const each = metalSymbols.map((metal) => {
+    const found = figures.metals.find((m) => m.metal === metal);
+    const all = { ...(found?.all ? { figure: found.all } : {}), openIn: found?.openIn ?? [] };
+    return substance(
+      asked,
+      lines,
+      containerId,
+      capital(metals[metal].name),
+      metal,
+      { all, perLitre: found?.perLitre },
+      (figure) => evidenceBehind(asked, figure, metal),
+    );
+  });
+  const acid = substance(
+    asked,
+    lines,
+    containerId,
+    w.freeAcid,
+    'HNO3',
+    { all: figures.acid, perLitre: figures.acidPerLitre },
+    (figure) => evidenceBehind(asked, figure, 'acid'),
+  );
+  const nitrate = substance(
+    asked,
+    lines,
+    containerId,
+    w.nitrate,
+    'NO3-',
+    { all: figures.nitrate, perLitre: figures.nitratePerLitre },
+    () => w.workedFromAbove,
+  );
+  return [...each, acid, nitrate];
+}
+
+function baseLine(
+  asked: Asked,
+  lines: WorkedLines,
+  containerId: string,
+  base: BaseId,
+  found: BaseFigures | undefined,
+): BaseLine {
+  const stated = asked.state.bases.get(base)?.body;
+  const of = (figure: Figure | undefined) => (figure ? lines.of(figure, containerId) : notDetermined);
+  const gives = Number(bases[base].carbonDioxidePerMol) > 0;
+  return {
+    base: bases[base].name,
+    formula: bases[base].formula,
+    purity: {
+      percent: stated ? formatWritten(stated.purity, asked.sign) : bases[base].purity.value,
+      saidBy: stated ? (stated.saidBy ?? w.onTheBag) : w.usualPurity,
+    },
+    mass: of(found?.needed.mass),
+    heat: of(found?.warming?.heat),
+    rise: of(found?.warming?.rise),
+    sludgeDry: of(found?.sludge?.dry),
+    sludgeDrained: of(found?.sludge?.wet),
+    carbonDioxide: gives ? of(found?.carbonDioxide) : 'none',
+    doesNotBringDown: (found?.needed.leaves ?? []).map((metal) => metals[metal].name),
+    notToldBy: namesOf(asked, found?.needed.openIn ?? []),
+  };
+}
+
+/** Every base of the table; "not determined" where the acid is not known or no base may be added. */
+export const basesOf = (
+  asked: Asked,
+  lines: WorkedLines,
+  containerId: string,
+  figures: ContainerFigures,
+): BaseLine[] => baseIds.map((base) => baseLine(asked, lines, containerId, base, figures.bases.get(base)));
+
+export function basesNoteOf(figures: ContainerFigures): string {
+  if (figures.holdsAmmonia) return w.noBaseAmmonia;
+  if (!figures.load) return w.noBaseNothing;
+  return figures.bases.size === 0 ? w.noBaseAcid : w.baseNote;
+}
+
+/** Wet solids with the liquor they hold. */
+export const residuesOf = (
+  asked: Asked,
+  lines: WorkedLines,
+  containerId: string,
+  figures: ContainerFigures,
+): ContainerData['residues'] =>
+  figures.contents.residues.map(({ streamId, wetMass, held }) => ({
+    name: streamText(asked.state, streamId),
+    wetMass: lines.of(wetMass, containerId),
+    heldLiquor: held ? lines.of(held.volume, containerId) : notDetermined,
+  }));
+
+/** What is not known or doubtful of a container's composition, for a person to mend before the paper is made. */
+export function undetermined(state: Asked['state'], container: ContainerState) {
+  const figures = containerFigures(state, container.body.containerId);
+  const main = ['Cu', 'Ni'] as const;
+  return {
+    metals: main.filter((metal) => !figures.metals.find((m) => m.metal === metal)?.all),
+    acid: figures.acid.figure === undefined,
+    heldLiquor: figures.silent.length > 0,
+    liquor: figures.load !== undefined,
+    unaccounted: figures.contents.unaccounted,
+  };
+}

@@ -1,0 +1,137 @@
+/** Which entries stand behind a container's contents: named by id and hash, so that each can be found in the record. */
+
+import type { Body } from '../../ledger/entries/body';
+import { namedBy } from '../../ledger/standing';
+import type { State } from '../../ledger/state';
+import { kindWords, unbroken, dataWords as w } from '../words';
+import { type Asked, amountText } from './asked';
+import { type ContainerData, notDetermined } from './disposal-data';
+import { streamText } from './origins';
+
+/** Containers that something in this one was poured over from, itself first. */
+function upstream(state: State, containerId: string, seen = new Set<string>()): ReadonlySet<string> {
+  if (seen.has(containerId)) return seen;
+  seen.add(containerId);
+  for (const { way, otherId } of state.containers.get(containerId)?.movements ?? [])
+    if (way === 'in' && otherId !== null) upstream(state, otherId, seen);
+  return seen;
+}
+
+/** Ids of the things behind a container: wastes, batches, steps. */
+export function thingsBehind(state: State, containerId: string) {
+  const containers = upstream(state, containerId);
+  const streams = new Set<string>();
+  for (const id of containers)
+    for (const { streamId } of state.containers.get(id)?.movements ?? [])
+      if (streamId !== null) streams.add(streamId);
+  // A wet solid holds liquor of another waste, whose evidence counts too.
+  for (const id of streams) {
+    const held = state.streams.get(id)?.body.solid?.holds.liquor;
+    if (held !== undefined && held !== 'not-determined') streams.add(held);
+  }
+  const bodies = [...streams].flatMap((id) => state.streams.get(id)?.body ?? []);
+  const batches = new Set(bodies.flatMap(({ batchId }) => batchId ?? []));
+  const steps = new Set(bodies.flatMap(({ stepId }) => stepId ?? []));
+  for (const id of batches) for (const step of state.batches.get(id)?.steps ?? []) steps.add(step);
+  return { containers, streams, batches, steps };
+}
+
+type Behind = ReturnType<typeof thingsBehind>;
+
+function isBehind(body: Body, behind: Behind, clearances: ReadonlySet<string>, entryId: string): boolean {
+  switch (body.kind) {
+    case 'workshop-described':
+    case 'local-rule-stated':
+    case 'base-described':
+      return true;
+    case 'batch-opened':
+      return behind.batches.has(body.batchId);
+    case 'step-started':
+    case 'step-ended':
+      return behind.steps.has(body.stepId);
+    case 'checklist-finished':
+      return clearances.has(entryId);
+    case 'stream-logged':
+      return behind.streams.has(body.streamId);
+    case 'container-opened':
+    case 'container-marked':
+    case 'stream-placed':
+      return behind.containers.has(body.containerId);
+    case 'contents-moved':
+      return [body.fromContainerId, body.toContainerId].some(
+        (id) => id !== null && behind.containers.has(id),
+      );
+    case 'entry-corrected':
+    case 'entry-withdrawn':
+    case 'person-added':
+    case 'person-left':
+    case 'paper-made':
+      return false;
+    default:
+      return body satisfies never;
+  }
+}
+
+/** What an entry is about, in a few words. */
+function about({ state, sign }: Asked, body: Body): string {
+  const code = (id: string | null) =>
+    id === null ? w.outOfShelf : unbroken(state.containers.get(id)?.body.code ?? notDetermined);
+  switch (body.kind) {
+    case 'stream-placed':
+      return `${streamText(state, body.streamId)} → ${code(body.containerId)}, ${amountText(body.amount, sign)}`;
+    case 'contents-moved':
+      return `${code(body.fromContainerId)} → ${code(body.toContainerId)}, ${amountText(body.amount, sign)}`;
+    case 'stream-logged':
+      return streamText(state, body.streamId);
+    case 'container-opened':
+    case 'batch-opened':
+      return unbroken(body.code);
+    case 'container-marked':
+      return `${code(body.containerId)}: ${body.mark.replaceAll('-', ' ')}`;
+    case 'step-started':
+    case 'step-ended':
+      return (state.steps.get(body.stepId)?.body.step ?? notDetermined).replaceAll('-', ' ');
+    case 'checklist-finished':
+      return `${body.checklist.title}: ${body.outcome}`;
+    case 'workshop-described':
+      return body.name;
+    case 'local-rule-stated':
+      return body.stated.rule.replaceAll('-', ' ');
+    case 'base-described':
+      return body.base.replaceAll('-', ' ');
+    case 'entry-corrected':
+      return w.corrects(kindWords[body.body.kind]);
+    default:
+      return kindWords[body.kind];
+  }
+}
+
+/** In the order of the record; `number` is the place in it. */
+export function entriesBehind(asked: Asked, containerId: string): ContainerData['entries'] {
+  const { state } = asked;
+  const behind = thingsBehind(state, containerId);
+  const clearances = new Set([...behind.steps].flatMap((id) => state.steps.get(id)?.body.clearance ?? []));
+  const ids = new Set(
+    state.log.filter(({ id, body }) => isBehind(body, behind, clearances, id)).map(({ id }) => id),
+  );
+  // A correction, its withdrawal, and so on, each follow what they name.
+  for (const entry of state.log) {
+    const named = namedBy(entry);
+    if (named !== null && ids.has(named)) ids.add(entry.id);
+  }
+  return state.log.flatMap((entry, index) => {
+    if (!ids.has(entry.id)) return [];
+    const who = entry.who === null ? undefined : state.people.get(entry.who)?.body.name;
+    return [
+      {
+        number: index + 1,
+        id: entry.id,
+        hash: entry.hash,
+        happenedAt: entry.happenedAt,
+        kind: kindWords[entry.body.kind],
+        says: about(asked, entry.body),
+        who: who ?? notDetermined,
+      },
+    ];
+  });
+}

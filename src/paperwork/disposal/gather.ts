@@ -1,0 +1,211 @@
+/** Gathers what a disposal paper says from the state. */
+import Decimal from 'decimal.js';
+import { containerFigures } from '../../ledger/container-figures';
+import type { RuleName } from '../../ledger/entries/local-rules';
+import { capacityOf, fillLimitPercent } from '../../ledger/fill';
+import { type Flag, flags } from '../../ledger/flags';
+import type { ContainerState, State } from '../../ledger/state';
+import { formatNumber, formatWritten } from '../../quantities/format';
+import { storageClock } from '../../rules/storage-clock';
+import { neverFor } from '../../safety/never-rules';
+import { calendarDayText, dayOf, dayText } from '../dates';
+import { capWords, flagWords, ruleWords, unbroken, vesselWords, dataWords as w } from '../words';
+import { type Asked, amountText, heldText } from './asked';
+import { basesNoteOf, basesOf, residuesOf, substancesOf } from './composition';
+import {
+  type ContainerData,
+  type DisposalContent,
+  type DisposalData,
+  notDetermined,
+  sealed,
+} from './disposal-data';
+import { entriesBehind, thingsBehind } from './entries-behind';
+import { colourOf, howItArose, layersOf, phOf, stateOf, streamsIn, testWasteOf, whatItIs } from './origins';
+import { type WorkedLines, workedLines } from './worked-lines';
+
+const thin = '\u2009';
+
+/** What is wrong or doubtful by the record about a container, its wastes and the steps they came from. */
+export function flagsBehind(state: State, containerId: string): readonly Flag[] {
+  const { streams, steps } = thingsBehind(state, containerId);
+  const container = state.containers.get(containerId);
+  const inIt = new Set(container ? streamsIn(state, container).map(({ body }) => body.streamId) : []);
+  const entryIds = new Set([container?.entryId]);
+  return flags(state).filter(({ about }) => {
+    if (about.containerId !== undefined) return about.containerId === containerId;
+    if (about.stepId !== undefined) return steps.has(about.stepId);
+    if (about.streamId !== undefined) return inIt.has(about.streamId);
+    return (
+      about.entryId !== undefined &&
+      (entryIds.has(about.entryId) || isOfStream(state, streams, about.entryId))
+    );
+  });
+}
+
+const isOfStream = (state: State, streams: ReadonlySet<string>, entryId: string): boolean =>
+  [...streams].some((id) => state.streams.get(id)?.entryId === entryId);
+
+function mustLeaveBy(
+  { state, now, zone, sign }: Asked,
+  { firstWasteIn }: ContainerState,
+): ContainerData['mustLeaveBy'] {
+  const rule = state.rules.get('storage-days')?.body;
+  if (firstWasteIn === null || rule?.stated.rule !== 'storage-days') return notDetermined;
+  const { value } = rule.stated;
+  const { lastDay } = storageClock(firstWasteIn, Number(value.value), now, zone);
+  return {
+    day: lastDay,
+    days: w.daysText(formatWritten(value, sign)),
+    saidBy: rule.saidBy,
+    saidOn: rule.saidOn,
+  };
+}
+
+function fillOf({ state, sign }: Asked, container: ContainerState): ContainerData['fill'] {
+  const { percent, stated } = fillLimitPercent(state);
+  const share = container.holds.volume.div(capacityOf(container)).times(100);
+  return {
+    holds: heldText(container.holds, sign),
+    capacity: amountText(container.body.capacity, sign),
+    percent: `${formatNumber(share, 0, sign)}${thin}%`,
+    limit: w.limit(formatWritten({ value: percent, unit: '%' }, sign), stated),
+  };
+}
+
+/** Classes, codes and the transport entry are not proposed by this version: whom to ask stands beside each. */
+function candidatesOf({ workshop }: State): ContainerData['candidates'] {
+  const authority = w.confirmedBy(w.authority, workshop?.body.authority?.name);
+  const collector = w.confirmedBy(w.collector, workshop?.body.collector?.name);
+  return [
+    { what: w.hazardClasses, says: notDetermined, confirms: collector },
+    { what: w.wasteCodes, says: notDetermined, confirms: authority },
+    { what: w.transport, says: notDetermined, confirms: collector },
+  ];
+}
+
+function flagLines({ sign, zone }: Asked, found: readonly Flag[]): string[] {
+  const amount = (digits: string, unit: 'L' | 'g') =>
+    `${formatNumber(new Decimal(digits), unit === 'L' ? 2 : 0, sign)}${thin}${unit}`;
+  return [...new Set(found.map((flag) => flagWords(flag, amount, (iso) => dayText(iso, zone))))];
+}
+
+function containerData(asked: Asked, lines: WorkedLines, container: ContainerState): ContainerData {
+  const { state, zone, sign } = asked;
+  const { body, firstWasteIn } = container;
+  const { containerId } = body;
+  const figures = containerFigures(state, containerId);
+  const kinds = streamsIn(state, container).map(({ body: stream }) => stream.stream);
+  const of = (figure: Parameters<WorkedLines['of']>[0] | undefined) =>
+    figure ? lines.of(figure, containerId) : notDetermined;
+  return {
+    containerId,
+    code: unbroken(body.code),
+    empty: container.contents.length === 0,
+    vessel: vesselWords[body.vessel],
+    capacity: amountText(body.capacity, sign),
+    material: body.material === 'other' ? (body.otherMaterial ?? notDetermined) : body.material,
+    cap: capWords[body.cap],
+    place: body.place ?? notDetermined,
+    tray: body.tray ?? notDetermined,
+    whatItIs: whatItIs(state, container),
+    howItArose: howItArose(asked, container),
+    state: stateOf(asked, container),
+    colour: colourOf(asked, container),
+    layers: layersOf(asked, container),
+    ph: phOf(asked, container),
+    fill: fillOf(asked, container),
+    firstWasteIn: firstWasteIn === null ? notDetermined : dayOf(firstWasteIn, zone),
+    mustLeaveBy: mustLeaveBy(asked, container),
+    substances: substancesOf(asked, lines, containerId, figures),
+    ammonia: testWasteOf(state, container, 'ammonia-test-waste'),
+    chloride: testWasteOf(state, container, 'chloride-test-waste'),
+    liquor: of(figures.load?.volume),
+    density: of(figures.density),
+    residues: residuesOf(asked, lines, containerId, figures),
+    bases: basesOf(asked, lines, containerId, figures),
+    basesNote: basesNoteOf(figures),
+    mustNotMeet: neverFor(kinds).map(({ short, never, happens, source, status }) => ({
+      rule: short,
+      never,
+      happens,
+      source,
+      status,
+    })),
+    candidates: candidatesOf(state),
+    flags: flagLines(asked, flagsBehind(state, containerId)),
+    entries: entriesBehind(asked, containerId),
+  };
+}
+
+function workshopOf({ workshop }: State): DisposalContent['workshop'] {
+  const told = workshop?.body;
+  const { authority, collector } = told ?? {};
+  return {
+    name: told?.name ?? notDetermined,
+    address: told?.address ?? notDetermined,
+    generatorNumber: told?.generatorNumber ?? notDetermined,
+    emergencyNumber: told?.emergencyNumber ?? notDetermined,
+    authority: authority ? w.contact(authority.name, authority.contact) : notDetermined,
+    collector: collector ? w.contact(collector.name, collector.contact, collector.licence) : notDetermined,
+    hazardousWasteCounter: told?.hazardousWasteCounter ?? notDetermined,
+  };
+}
+
+function ruleValue({ state, sign }: Asked, rule: RuleName): string {
+  const stated = state.rules.get(rule)?.body.stated;
+  if (!stated) return notDetermined;
+  if (stated.rule === 'treatment-allowed') return w[stated.value];
+  if (stated.rule === 'fill-limit') return `${formatWritten(stated.value, sign)}${thin}%`;
+  return w.daysText(formatWritten(stated.value, sign));
+}
+
+const localRulesOf = (asked: Asked): DisposalContent['localRules'] =>
+  (Object.keys(ruleWords) as RuleName[]).map((rule) => {
+    const told = asked.state.rules.get(rule)?.body;
+    return {
+      rule: ruleWords[rule],
+      value: ruleValue(asked, rule),
+      saidBy: told?.saidBy ?? notDetermined,
+      saidOn: told?.saidOn ?? notDetermined,
+      document: told?.document ?? notDetermined,
+    };
+  });
+
+function treatmentOf({ rules }: State): string {
+  const rule = rules.get('treatment-allowed')?.body;
+  if (!rule) return w.treatmentOpen;
+  return rule.stated.value === 'yes'
+    ? w.treatmentAllowed(rule.saidBy, calendarDayText(rule.saidOn))
+    : w.treatmentNot;
+}
+
+/**
+ * Everything that a disposal paper for these containers says, in the order asked for.
+ * @throws when none of the containers is in the record, or the record is empty
+ */
+export function disposalData(containerIds: readonly string[], asked: Asked): DisposalData {
+  const { state, now, zone, madeBy, demo } = asked;
+  const lines = workedLines(asked.sign);
+  const containers = [...new Set(containerIds)].flatMap((id) => {
+    const container = state.containers.get(id);
+    return container ? [containerData(asked, lines, container)] : [];
+  });
+  const last = state.log.at(-1);
+  if (containers.length === 0 || !last) throw new Error('a disposal paper needs a container of the record');
+  return sealed({
+    v: 1,
+    kind: 'disposal-paper',
+    language: 'en',
+    demo,
+    madeAt: now,
+    zone,
+    madeBy: madeBy ?? notDetermined,
+    workshop: workshopOf(state),
+    localRules: localRulesOf(asked),
+    treatment: treatmentOf(state),
+    cautions: [...w.cautions],
+    containers,
+    working: [...lines.lines],
+    lastEntry: { number: state.log.length, id: last.id, hash: last.hash, writtenAt: last.writtenAt },
+  });
+}

@@ -1,0 +1,176 @@
+/** What a container holds and how that arose: its wastes, their batches, steps and movements, in sentences. */
+import type { StreamKind } from '../../ledger/entries/streams';
+import type { BatchState, ContainerState, State, StreamState } from '../../ledger/state';
+import { formatWritten } from '../../quantities/format';
+import { dayText } from '../dates';
+import {
+  capacitorWords,
+  capital,
+  eraWords,
+  instrumentWords,
+  streamMeaning,
+  streamWords,
+  unbroken,
+  dataWords as w,
+} from '../words';
+import { type Asked, amountText, heldText, massText } from './asked';
+import { notDetermined } from './disposal-data';
+
+/** "barren liquor, B-17" */
+export function streamText(state: State, streamId: string): string {
+  const stream = state.streams.get(streamId)?.body;
+  if (!stream) return notDetermined;
+  const batch = stream.batchId === null ? undefined : state.batches.get(stream.batchId)?.body.code;
+  return batch === undefined
+    ? streamWords[stream.stream]
+    : `${streamWords[stream.stream]}, ${unbroken(batch)}`;
+}
+
+/** The wastes in it that a log accounts for. */
+export const streamsIn = (state: State, container: ContainerState): readonly StreamState[] =>
+  container.contents.flatMap(({ streamId }) => {
+    const stream = streamId === null ? undefined : state.streams.get(streamId);
+    return stream ? [stream] : [];
+  });
+
+const hasUnaccounted = ({ contents }: ContainerState): boolean =>
+  contents.some(({ streamId }) => streamId === null);
+
+/** "Barren liquor of batches B-16 and B-17: nitrate liquor left after …". */
+export function whatItIs(state: State, container: ContainerState): string {
+  const byKind = new Map<StreamKind, string[]>();
+  for (const { body } of streamsIn(state, container)) {
+    const codes = byKind.get(body.stream) ?? [];
+    const batch = body.batchId === null ? undefined : state.batches.get(body.batchId)?.body.code;
+    if (batch !== undefined && !codes.includes(unbroken(batch))) codes.push(unbroken(batch));
+    byKind.set(body.stream, codes);
+  }
+  const kinds = [...byKind].map(([kind, codes]) => {
+    const name = codes.length > 0 ? `${streamWords[kind]} of ${w.ofBatches(codes)}` : streamWords[kind];
+    return w.whatItIs(capital(name), streamMeaning[kind]);
+  });
+  if (hasUnaccounted(container)) kinds.push(capital(w.notAccounted));
+  return kinds.length === 0 ? capital(w.holdsNothing) : `${kinds.join('. ')}.`;
+}
+
+function stepsBefore({ state, zone }: Asked, batch: BatchState, until: string): string {
+  const steps = batch.steps.flatMap((id) => {
+    const step = state.steps.get(id);
+    if (!step || step.at > until) return [];
+    const from = dayText(step.at, zone);
+    const to = step.endedAt === null ? from : dayText(step.endedAt, zone);
+    return [w.step(step.body.step.replaceAll('-', ' '), w.days(from, to))];
+  });
+  return steps.length === 0 ? w.noSteps : steps.join(', ');
+}
+
+function ofBatch(asked: Asked, batch: BatchState, streams: readonly StreamState[]): string {
+  const { zone, sign } = asked;
+  const { code, feed } = batch.body;
+  const last = streams.map(({ at }) => at).sort().at(-1) ?? asked.now;
+  const feedText = w.batch(
+    unbroken(code),
+    amountText(feed.mass, sign),
+    capacitorWords[feed.capacitors],
+    eraWords[feed.era],
+  );
+  const logs = streams.map(({ body, amount, at }) =>
+    w.logged(streamWords[body.stream], heldText(amount, sign), dayText(at, zone)),
+  );
+  return `${feedText}. ${capital(stepsBefore(asked, batch, last))}. ${capital(logs.join('; '))}.`;
+}
+
+/** One sentence a batch, then the movements. */
+export function howItArose(asked: Asked, container: ContainerState): string[] {
+  const { state, zone } = asked;
+  const streams = streamsIn(state, container);
+  const batchIds = [...new Set(streams.map(({ body }) => body.batchId))];
+  const said = batchIds.flatMap((id) => {
+    const own = streams.filter(({ body }) => body.batchId === id);
+    const batch = id === null ? undefined : state.batches.get(id);
+    return batch
+      ? [ofBatch(asked, batch, own)]
+      : own.map(({ body, at }) => `${capital(w.noBatch(streamWords[body.stream], dayText(at, zone)))}.`);
+  });
+  const sources = container.movements.flatMap(({ way, otherId }) => {
+    const other = way === 'in' && otherId !== null ? state.containers.get(otherId)?.body.code : undefined;
+    return other === undefined ? [] : [unbroken(other)];
+  });
+  const [first, last] = [container.movements[0], container.movements.at(-1)];
+  if (first && last) {
+    const ins = container.movements.filter(({ way }) => way === 'in').length;
+    const when = w.days(dayText(first.at, zone), dayText(last.at, zone));
+    said.push(`${w.movements(ins, container.movements.length - ins, when)}.`);
+  }
+  if (sources.length > 0) said.push(`${w.over([...new Set(sources)])}.`);
+  return said;
+}
+
+/** What was logged of each waste in it; with its name where there are several. */
+function perStream(
+  asked: Asked,
+  container: ContainerState,
+  of: (stream: StreamState) => string | undefined,
+): string {
+  const streams = streamsIn(asked.state, container);
+  if (streams.length === 0 || hasUnaccounted(container)) return notDetermined;
+  const said = streams.map((stream) => {
+    const found = of(stream);
+    const day = dayText(stream.at, asked.zone);
+    return { stream, text: found === undefined ? notDetermined : w.asLogged(found, day) };
+  });
+  if (said.every(({ text }) => text === notDetermined)) return notDetermined;
+  if (said.length === 1) return said[0]?.text ?? notDetermined;
+  return said
+    .map(({ stream, text }) => w.ofStream(text, streamText(asked.state, stream.body.streamId)))
+    .join('; ');
+}
+
+export const colourOf = (asked: Asked, container: ContainerState): string =>
+  perStream(asked, container, ({ body }) => body.colour);
+
+export const layersOf = (asked: Asked, container: ContainerState): string =>
+  perStream(asked, container, ({ body }) => body.layers);
+
+/** Liquid, wet solid or both, as held by the record. */
+export function stateOf({ sign }: Asked, { holds, contents }: ContainerState): string {
+  if (contents.length === 0) return notDetermined;
+  const liquid = holds.volume.isZero() ? w.liquidNone : w.liquid;
+  const solid = holds.mass.isZero() ? w.solidsNone : w.wetSolid(massText(holds.mass, sign));
+  return capital(holds.volume.isZero() ? `${solid}, ${liquid}` : `${liquid}, ${solid}`);
+}
+
+type Ph = { readonly value: string; readonly instrument: 'paper' | 'meter' };
+
+function phOfStream({ body }: StreamState): Ph | undefined {
+  const logged = body.liquid?.ph;
+  if (logged) return { value: logged.value.value, instrument: logged.instrument };
+  const acid = body.liquid?.freeAcid.find((found) => found.by === 'ph');
+  return acid?.by === 'ph' ? { value: acid.ph.value, instrument: acid.instrument } : undefined;
+}
+
+/** The pH logged; of a mixture only the parts have one. */
+export function phOf(asked: Asked, container: ContainerState): string {
+  const streams = streamsIn(asked.state, container);
+  const said = streams.flatMap((stream) => {
+    const ph = phOfStream(stream);
+    if (!ph) return [];
+    const value = formatWritten({ value: ph.value, unit: '1' }, asked.sign);
+    return [{ stream, text: w.phOf(value, instrumentWords[ph.instrument], dayText(stream.at, asked.zone)) }];
+  });
+  if (said.length === 0) return notDetermined;
+  if (streams.length === 1 && !hasUnaccounted(container)) return said[0]?.text ?? notDetermined;
+  return w.phMixed(
+    said
+      .map(({ stream, text }) => w.ofStream(text, streamText(asked.state, stream.body.streamId)))
+      .join('; '),
+  );
+}
+
+/** Whether a kind of test waste is among what is known to be in it. */
+export function testWasteOf(state: State, container: ContainerState, kind: StreamKind): string {
+  const streams = streamsIn(state, container);
+  if (streams.some(({ body }) => body.stream === kind)) return w.loggedUndetermined;
+  const doubtful = hasUnaccounted(container) || container.doubtfulSince !== null || streams.length === 0;
+  return doubtful ? notDetermined : w.noneLogged;
+}

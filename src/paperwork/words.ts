@@ -1,0 +1,257 @@
+/** Every word of the papers. Another language is another such file; nothing is worded where a paper is built. */
+
+import type { Feed } from '../ledger/entries/batches';
+import type { PlainBody } from '../ledger/entries/body';
+import type { ContainerOpened } from '../ledger/entries/containers';
+import type { RuleName } from '../ledger/entries/local-rules';
+import type { StreamKind } from '../ledger/entries/streams';
+import type { Flag } from '../ledger/flags';
+
+export const months = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
+
+export const streamWords: Readonly<Record<StreamKind, string>> = {
+  'leach-liquor': 'leach liquor',
+  'barren-liquor': 'barren liquor',
+  'wash-water': 'wash water',
+  'chloride-test-waste': 'chloride-test waste',
+  'ammonia-test-waste': 'ammonia-test waste',
+  'ceramic-residue': 'ceramic residue',
+  'spent-filters': 'spent filters',
+  'soiled-ppe': 'soiled PPE and wipes',
+  'spill-absorbent': 'spill absorbent',
+  'treated-slurry': 'treated slurry',
+  filtrate: 'filtrate',
+  'hydroxide-sludge': 'hydroxide sludge',
+};
+
+/** What each waste is, for somebody who was not there. */
+export const streamMeaning: Readonly<Record<StreamKind, string>> = {
+  'leach-liquor': 'nitric acid that has dissolved metals out of ceramic capacitors',
+  'barren-liquor': 'nitrate liquor left after silver and palladium were cemented out on copper',
+  'wash-water': 'water that rinsed metal, residue or vessels',
+  'chloride-test-waste': 'liquor to which chloride was added to test for silver',
+  'ammonia-test-waste': 'liquor to which ammonia was added as a test',
+  'ceramic-residue': 'undissolved ceramic with the liquor it holds',
+  'spent-filters': 'filter papers wet with liquor',
+  'soiled-ppe': 'gloves and wipes that met the liquor',
+  'spill-absorbent': 'absorbent that took up a spill',
+  'treated-slurry': 'liquor with the solids that a base brought down',
+  filtrate: 'liquid that ran off treated slurry',
+  'hydroxide-sludge': 'metal hydroxides and salts brought down by a base',
+};
+
+export const capacitorWords: Readonly<Record<Feed['capacitors'], string>> = {
+  'precious-metal-electrode': 'precious-metal-electrode ceramic capacitors',
+  'base-metal-electrode': 'base-metal-electrode ceramic capacitors',
+  mixed: 'mixed ceramic capacitors',
+  unknown: 'ceramic capacitors of a kind not determined',
+};
+
+export const eraWords: Readonly<Record<Feed['era'], string>> = {
+  'may-hold-lead': 'may hold lead',
+  'lead-free': 'stated lead-free',
+  unknown: 'lead not determined',
+};
+
+export const vesselWords: Readonly<Record<ContainerOpened['vessel'], string>> = {
+  jerrican: 'jerrican',
+  bottle: 'bottle',
+  tub: 'tub',
+  drum: 'drum',
+};
+
+export const capWords: Readonly<Record<ContainerOpened['cap'], string>> = {
+  vented: 'vented cap',
+  tight: 'tight cap',
+  lid: 'loose lid',
+  open: 'open, no cap',
+};
+
+export const howKnownWords: Readonly<Record<string, string>> = {
+  assay: 'laboratory assay',
+  photometer: 'photometer',
+  strip: 'test strip',
+  titration: 'titration',
+  'titration-volumes': 'titration, from volumes',
+  weighing: 'weighing',
+  reading: 'reading',
+  stated: 'as stated',
+  assumed: 'assumed',
+  'worked-out': 'worked out',
+  constant: 'published value',
+  'copper-weighed': 'copper weighed in and out',
+  'metals-recovered': 'silver, palladium recovered',
+  ph: 'from pH',
+  'charged-minus-consumed': 'acid charged less consumed',
+};
+
+export const statusWords: Readonly<Record<string, string>> = {
+  verified: 'read in the source or a public copy',
+  memory: 'from memory, not checked',
+  computed: 'computed',
+  'common practice': 'common practice, no source',
+  reasoned: 'reasoned from the source',
+};
+
+export const ruleWords: Readonly<Record<RuleName, string>> = {
+  'storage-days': 'Storage time',
+  'fill-limit': 'Fill limit',
+  'inspection-days': 'Days between inspections',
+  'treatment-allowed': 'Treatment allowed here',
+};
+
+export const instrumentWords = { paper: 'by paper', meter: 'by meter' } as const;
+
+export const kindWords: Readonly<Record<PlainBody['kind'] | 'entry-corrected' | 'entry-withdrawn', string>> =
+  {
+    'workshop-described': 'workshop described',
+    'person-added': 'person added',
+    'person-left': 'person left',
+    'local-rule-stated': 'local rule stated',
+    'base-described': 'base described',
+    'batch-opened': 'batch opened',
+    'checklist-finished': 'checklist finished',
+    'step-started': 'step started',
+    'step-ended': 'step ended',
+    'stream-logged': 'waste logged',
+    'container-opened': 'container opened',
+    'stream-placed': 'waste put in',
+    'contents-moved': 'contents moved',
+    'container-marked': 'container marked',
+    'paper-made': 'paper made',
+    'entry-corrected': 'correction',
+    'entry-withdrawn': 'withdrawal',
+  };
+
+const withUnit = (text: string, unit: string) => `${text}\u2009${unit}`;
+
+export const dataWords = {
+  holdsNothing: 'nothing: the container is empty by the record',
+  notAccounted: 'something that no log accounts for',
+  whatItIs: (name: string, meaning: string) => `${name}: ${meaning}`,
+  ofBatches: (codes: readonly string[]) =>
+    codes.length > 1 ? `batches ${joined(codes)}` : `batch ${codes[0]}`,
+  batch: (code: string, mass: string, capacitors: string, era: string) =>
+    `Batch ${code}: ${mass} of ${capacitors}, ${era}`,
+  step: (name: string, when: string) => `${name} ${when}`,
+  noSteps: 'no steps logged before it',
+  noBatch: (stream: string, day: string) => `${stream}, of no one batch, logged ${day}`,
+  logged: (stream: string, amount: string, day: string) => `${stream} logged ${day}, ${amount}`,
+  days: (from: string, to: string) => (from === to ? from : `${from} to ${to}`),
+  movements: (ins: number, outs: number, when: string) =>
+    `Put or poured in ${times(ins)}, taken out ${times(outs)}, ${when}`,
+  over: (codes: readonly string[]) => `Some of it was poured over from ${joined(codes)}`,
+  liquid: 'liquid',
+  wetSolid: (mass: string) => `${mass} of wet solid`,
+  solidsNone: 'no solids logged',
+  liquidNone: 'no free liquid logged',
+  ofStream: (said: string, stream: string) => `${said} (${stream})`,
+  asLogged: (said: string, day: string) => `${said}, logged ${day}`,
+  phOf: (value: string, instrument: string, day: string) => `${value} ${instrument}, ${day}`,
+  phMixed: (said: string) => `not determined as mixed; logged apart: ${said}`,
+  limit: (percent: string, stated: boolean) =>
+    `${percent} % ${stated ? 'by the local rules' : 'usual; no local rule entered'}`,
+  noneLogged: 'none logged',
+  loggedUndetermined: 'logged, amount not determined',
+  freeAcid: 'Free nitric acid',
+  nitrate: 'Nitrate',
+  workedFromAbove: 'worked out from acid and metals',
+  evidenceOn: (how: string, day: string) => `${how}, ${day}`,
+  usualPurity: 'usual for the grade',
+  onTheBag: 'as stated',
+  noBaseAmmonia:
+    'Not worked out: ammonia-test waste is in it. Never lime or caustic here; ask the collector.',
+  noBaseAcid: 'Not worked out: the free acid is not determined.',
+  noBaseNothing: 'Not worked out: no liquor is logged in it.',
+  baseNote:
+    'For planning only, as sold, by stoichiometry. “First portions” is the low end, “buy” the high end. Warming is for all at once, without loss. Nitrate stays whatever the base.',
+  treatmentNot: 'Treatment here: not allowed by the local rules. Base figures are for planning only.',
+  treatmentOpen: 'Treatment here: not determined by local rules. Base figures are for planning only.',
+  treatmentAllowed: (who: string, day: string) =>
+    `Treatment here: allowed, as ${who} said on ${day}. Base figures are for planning.`,
+  yes: 'yes',
+  no: 'no',
+  daysText: (n: string) => withUnit(n, n === '1' ? 'day' : 'days'),
+  hazardClasses: 'Hazard classes and statements',
+  wasteCodes: 'Waste codes',
+  transport: 'Transport entry and packing group',
+  authority: 'the authority',
+  collector: 'the collector',
+  confirmedBy: (role: string, name: string | undefined) => (name === undefined ? role : `${role}: ${name}`),
+  contact: (name: string, contact: string, licence?: string) =>
+    `${name}, ${contact}${licence === undefined ? '' : `, licence ${licence}`}`,
+  cautions: [
+    'Confirm everything here with your authority or collector before it moves; they decide the class, the waste code and the transport entry.',
+    'Worked out from the evidence named. “Not determined” means that nobody measured or said it; it does not mean zero.',
+    'Ranges hold about 19 times in 20. Plan handling by the high end.',
+    'Nothing here is fit for a drain. The safety data sheets and local rules go before this paper.',
+  ],
+  corrects: (kind: string) => `correction of: ${kind}`,
+  withdraws: (kind: string) => `withdrawal of: ${kind}`,
+  outOfShelf: 'off the shelf',
+} as const;
+
+const times = (n: number): string => (n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`);
+
+/** "B-16, B-17 and B-18" */
+export function joined(parts: readonly string[]): string {
+  const last = parts.at(-1) ?? '';
+  return parts.length < 2 ? last : `${parts.slice(0, -1).join(', ')} and ${last}`;
+}
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Keeps codes such as C-07 on one line. */
+export const unbroken = (code: string): string => code.replaceAll('-', '\u2011');
+
+/** A flag as a paper says it; amounts come printed. */
+export function flagWords(
+  flag: Flag,
+  amount: (digits: string, unit: 'L' | 'g') => string,
+  day: (iso: string) => string,
+): string {
+  switch (flag.code) {
+    case 'over-capacity':
+      return `Over its capacity by the record: ${amount(flag.holds, 'L')} logged, ${amount(flag.capacity, 'L')} when full.`;
+    case 'over-fill-limit':
+      return `Too full: ${amount(flag.holds, 'L')}, limit ${amount(flag.limit, 'L')} (${flag.limitPercent} %).`;
+    case 'tight-cap-on-gassing-waste':
+      return 'Tight cap on waste that may still give off gas. Vent before it is carried.';
+    case 'contents-doubtful':
+      return `Contents doubtful since ${day(flag.since)}. The figures are what the record says, not what is known to be in it.`;
+    case 'more-taken-than-held':
+      return `More was taken out (${amount(flag.taken, flag.unit)}) than it held by the record (${amount(flag.held, flag.unit)}).`;
+    case 'added-while-closed':
+      return 'Something was added while it was marked closed.';
+    case 'placed-in-another-unit':
+      return 'A waste was put in by another measure than it was logged by; its share is not determined.';
+    case 'stream-not-placed':
+      return `Of a waste in it, some is in no container by the record (${volumeAndMass(flag, amount)}).`;
+    case 'placed-more-than-logged':
+      return `More of a waste was put into containers than was logged (${volumeAndMass(flag, amount)} over).`;
+    case 'step-without-clearance':
+      return `Step done without a clearance: ${flag.step.replaceAll('-', ' ')}.`;
+    case 'clearance-does-not-hold':
+      return `The clearance of a step does not hold: ${flag.step.replaceAll('-', ' ')}.`;
+    case 'code-used-twice':
+      return `The code ${unbroken(flag.used)} is used twice in the record.`;
+    case 'entry-does-not-add-up':
+      return 'An entry behind it does not fit the others.';
+    case 'workshop-not-described':
+      return 'The workshop is not described.';
+    case 'local-rules-missing':
+      return `Local rules not entered: ${flag.rules.map((rule) => ruleWords[rule].toLowerCase()).join(', ')}.`;
+    case 'treatment-for-planning-only':
+      return 'Treatment is for planning only.';
+    case 'nothing-fit-for-drain':
+      return 'Nothing here is fit for a drain.';
+  }
+}
+
+const volumeAndMass = (
+  flag: { readonly volume: string; readonly mass: string },
+  amount: (digits: string, unit: 'L' | 'g') => string,
+): string =>
+  [flag.volume === '0' ? '' : amount(flag.volume, 'L'), flag.mass === '0' ? '' : amount(flag.mass, 'g')]
+    .filter((part) => part !== '')
+    .join(', ');

@@ -67,7 +67,11 @@ function stepsBefore({ state, zone }: Asked, batch: BatchState, until: string): 
 function ofBatch(asked: Asked, batch: BatchState, streams: readonly StreamState[]): string {
   const { zone, sign } = asked;
   const { code, feed } = batch.body;
-  const last = streams.map(({ at }) => at).sort().at(-1) ?? asked.now;
+  const last =
+    streams
+      .map(({ at }) => at)
+      .sort()
+      .at(-1) ?? asked.now;
   const feedText = w.batch(
     unbroken(code),
     amountText(feed.mass, sign),

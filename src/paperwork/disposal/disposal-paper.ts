@@ -1,0 +1,87 @@
+/** The disposal paper of one or several containers, set from its data alone. */
+import { momentText } from '../dates';
+import type { Block, Drawing, Paper, PaperDocument } from '../document';
+import { joined, paperWords as w } from '../words';
+import { entriesBlocks, publishedBlocks, workingBlocks } from './appendix';
+import { listBlocks, placeBlocks, sheetBlocks } from './container-sheet';
+import { type DisposalData, jsonText } from './disposal-data';
+
+export type DisposalPaper = {
+  readonly paper: Extract<Paper, 'A4' | 'Letter'>;
+  /** The drawn vessels by container id; a container without one gets none. */
+  readonly drawings: ReadonlyMap<string, Drawing>;
+};
+
+/** One container: its sheet is the first page. Several: a list first, then each on a page of its own. */
+function parts(data: DisposalData, drawings: DisposalPaper['drawings']): readonly Block[] {
+  const [only, ...more] = data.containers;
+  const single = only !== undefined && more.length === 0;
+  const sheets = data.containers.flatMap((container): Block[] => [
+    ...(single ? [] : [{ kind: 'page-break' } as const]),
+    ...sheetBlocks(data, container, drawings.get(container.containerId), single),
+  ]);
+  const first = single ? [] : [...listBlocks(data), ...placeBlocks(data)];
+  const place = single ? placeBlocks(data) : [];
+  return [
+    ...first,
+    ...sheets,
+    { kind: 'page-break' },
+    ...place,
+    ...workingBlocks(data),
+    ...publishedBlocks(data),
+    ...entriesBlocks(data),
+  ];
+}
+
+/** @param drawings prepared by whoever can draw a vessel; the data says the same in words */
+export function disposalPaper(data: DisposalData, { paper, drawings }: DisposalPaper): PaperDocument {
+  const codes = data.containers.map(({ code }) => code);
+  const [only] = codes;
+  const single = codes.length === 1 && only !== undefined;
+  const title = single ? w.sheetTitle : w.setTitle;
+  const made = momentText(data.madeAt, data.zone);
+  return {
+    title,
+    language: data.language,
+    subject: w.subject(joined(codes)),
+    author: data.workshop.name,
+    createdAt: data.madeAt,
+    paper,
+    masthead: {
+      line: w.mastheadLine(data.workshop, made, data.madeBy),
+      ...(single ? { code: only } : {}),
+    },
+    runningHead: w.runningHead(
+      title,
+      codes.length > 4 ? w.count(codes.length) : joined(codes),
+      data.workshop.name,
+      made,
+    ),
+    footLines: [
+      w.lastEntry(data.lastEntry.number, data.lastEntry.hash),
+      w.contentHash(data.contentHash),
+      w.footCaution,
+    ],
+    pageWords: w.pageWords,
+    ...(data.demo ? { watermark: w.demo } : {}),
+    parts: parts(data, drawings),
+  };
+}
+
+const fileCodes = (data: DisposalData): string =>
+  data.containers
+    .map(({ code }) => code.replaceAll('\u2011', '-').replace(/[^\p{L}\p{N}-]+/gu, '-'))
+    .slice(0, 4)
+    .join('_');
+
+/** @example fileName(data, 'pdf') // 'disposal-C-07-2026-05-14.pdf' */
+export const fileName = (data: DisposalData, format: 'pdf' | 'json'): string =>
+  `${data.demo ? 'invented-' : ''}disposal-${fileCodes(data)}-${data.madeAt.slice(0, 10)}.${format}`;
+
+/** The same data as a file that goes inside the PDF. */
+export const attachmentOf = (data: DisposalData) => ({
+  name: fileName(data, 'json'),
+  bytes: new TextEncoder().encode(jsonText(data)),
+  mime: 'application/json',
+  description: w.attachment,
+});

@@ -1,5 +1,6 @@
 /** The app: opens the record, and shows the screen of the address. */
 import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
+import { NewVersion } from '../screens/frame';
 import { type Shell, ShellProvider } from '../screens/shell';
 import { failureWords } from '../screens/words';
 import type { StoreFailure } from '../storage/failure';
@@ -11,6 +12,7 @@ import { openRecordName } from './preferences';
 import { go, path } from './router';
 import { screenAt } from './routes';
 import { shellOf } from './shell';
+import { takeUpdate, updateWaiting } from './updates';
 import { appWords } from './words';
 
 type Opened =
@@ -55,6 +57,7 @@ function useBook() {
 
 const Trouble = ({ words }: { readonly words: string }) => (
   <Page title={appWords.troubleTitle} bar={<PlacesBar />}>
+    <NewVersion waiting={updateWaiting.value} take={takeUpdate} />
     <Part>
       <p role="alert">{words}</p>
       <Button look="primary" onTap={() => window.location.reload()}>
@@ -66,6 +69,7 @@ const Trouble = ({ words }: { readonly words: string }) => (
 
 const NotFound = () => (
   <Page title={appWords.notFoundTitle} bar={<PlacesBar />}>
+    <NewVersion waiting={updateWaiting.value} take={takeUpdate} />
     <Part>
       <p>{appWords.notFound}</p>
       <Button look="primary" href="#/today">

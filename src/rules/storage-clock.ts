@@ -11,6 +11,9 @@ export const calendarDay = (at: string, zone: string): string =>
     day: '2-digit',
   }).format(new Date(at));
 
+/** From so many days before the end on, or in the last quarter, it is due. Our own choice, no rule of law. */
+const dueFrom = { days: 30, share: 0.25 };
+
 const dayNumber = (day: string): number => Date.parse(`${day}T00:00:00.000Z`) / dayMs;
 
 export type StorageClock = {
@@ -28,7 +31,12 @@ export type StorageClock = {
  * @param firstWasteIn when the first waste went in, UTC
  * @param limitDays the limit that the workshop's authority has said
  */
-export function storageClock(firstWasteIn: string, limitDays: number, now: string, zone: string): StorageClock {
+export function storageClock(
+  firstWasteIn: string,
+  limitDays: number,
+  now: string,
+  zone: string,
+): StorageClock {
   const begun = dayNumber(calendarDay(firstWasteIn, zone));
   const last = begun + limitDays;
   const daysLeft = last - dayNumber(calendarDay(now, zone));
@@ -38,3 +46,7 @@ export function storageClock(firstWasteIn: string, limitDays: number, now: strin
     shareLeft: limitDays === 0 ? 0 : Math.min(1, Math.max(0, daysLeft / limitDays)),
   };
 }
+
+/** Whether the end of the storage time is near enough to be told of. */
+export const isDue = ({ daysLeft, shareLeft }: StorageClock): boolean =>
+  daysLeft <= dueFrom.days || shareLeft <= dueFrom.share;

@@ -8,7 +8,8 @@ import type { FigureValueProps } from '../ui/figure-value';
 import { unbroken } from '../ui/figure-value';
 import { streamName, words } from './words';
 
-const thin = '\u2009';
+/** Narrow and never broken: a unit stays with its figure. */
+const thin = '\u202f';
 
 /** "2.50 L", as written. */
 export const amountText = (amount: Amount, sign: DecimalSign): string =>
@@ -71,7 +72,7 @@ export function contentsTitle(state: State, containerId: string): string {
 
 /** "14 May" in this year, "14 May 2025" in another. */
 export const dayText = (iso: string, now: string): string =>
-  format(new Date(iso), iso.slice(0, 4) === now.slice(0, 4) ? 'd MMM' : 'd MMM yyyy');
+  format(new Date(iso), iso.slice(0, 4) === now.slice(0, 4) ? 'd\u00a0MMM' : 'd\u00a0MMM\u00a0yyyy');
 
 /** A calendar day "2026-09-26" as "26 Sep". */
 export const calendarDayText = (day: string, now: string): string => dayText(`${day}T12:00:00.000Z`, now);

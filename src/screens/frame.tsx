@@ -18,12 +18,12 @@ export function useTopLine() {
   return { clock: hour(now.value), network: online.value ? undefined : words.noNetwork };
 }
 
-function NewVersion() {
-  const { updateWaiting, takeUpdate } = useShell();
-  if (!updateWaiting.value) return null;
+/** Offered on every page, also on those that stand where the record does not open. */
+export function NewVersion({ waiting, take }: { readonly waiting: boolean; readonly take: () => void }) {
+  if (!waiting) return null;
   return (
     <aside aria-label={words.newVersion}>
-      <Button second={words.newVersionSecond} onTap={takeUpdate}>
+      <Button second={words.newVersionSecond} onTap={take}>
         {words.newVersionTake}
       </Button>
     </aside>
@@ -43,7 +43,7 @@ type FrameProps = Omit<PageProps, 'top' | 'ribbon' | 'bar' | 'focusKey'> & {
 };
 
 export function Frame({ place, ways, focusKey, sos = true, children, ...page }: FrameProps) {
-  const { record, path } = useShell();
+  const { record, path, updateWaiting, takeUpdate } = useShell();
   return (
     <Page
       {...page}
@@ -58,7 +58,7 @@ export function Frame({ place, ways, focusKey, sos = true, children, ...page }: 
       }
       bar={ways ? <TaskBar sos={sos}>{ways}</TaskBar> : <PlacesBar open={place} />}
     >
-      <NewVersion />
+      <NewVersion waiting={updateWaiting.value} take={takeUpdate} />
       {children}
     </Page>
   );

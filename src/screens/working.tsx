@@ -4,7 +4,7 @@
  */
 import type { Figure } from '../quantities/figure';
 import { partsOfRange } from '../quantities/figure';
-import { formatNumber, headlineDecimals, inFormula, printed } from '../quantities/format';
+import { type DecimalSign, formatNumber, headlineDecimals, inFormula, printed } from '../quantities/format';
 import { formulaText } from '../quantities/formula-text';
 import { FigureValue } from '../ui/figure-value';
 import { Part } from '../ui/page';
@@ -31,13 +31,19 @@ function Sources({ figure }: { readonly figure: Figure }) {
   );
 }
 
+/** How wide it is: "± 11 %", "350 to 440", "exact". */
+function spreadText(figure: Figure, sign: DecimalSign): string {
+  const { percent, low, high } = printed(figure, sign);
+  if (low === undefined) return w.exactly;
+  return percent === undefined ? `${low} ${words.to} ${high}` : `±\u202f${percent}\u202f%`;
+}
+
 type LineProps = { readonly figure: Figure; readonly number: number; readonly href: string };
 
 /** One input: its own formula in one line where it was worked out, else how it is known. */
 function Line({ figure, number, href }: LineProps) {
   const { sign } = useShell();
-  const { percent } = printed(figure, sign.value);
-  const spread = percent === undefined ? w.exactly : `±\u2009${percent}\u2009%`;
+  const spread = spreadText(figure, sign.value);
   return (
     <li class={styles.line}>
       <span class={styles.number}>{number}</span>
@@ -134,7 +140,7 @@ export function WorkingPage({ root, steps, here, subject, back }: Props) {
   return (
     <Frame
       title={figure.sentence}
-      above={subject}
+      above={<p class={styles.source}>{subject}</p>}
       second={
         <FigureValue
           value={text.value}

@@ -45,8 +45,8 @@ function StepRow({ step }: { readonly step: StepState }) {
 
 const Steps = ({ state, batch }: Props) => (
   <Part rule title={w.steps} width="edge">
-    {batch.steps.length === 0 && <p>{w.stepsNone}</p>}
     <Rows>
+      {batch.steps.length === 0 && <Row title={w.stepsNone} />}
       {batch.steps.map((id) => {
         const step = state.steps.get(id);
         return step && <StepRow key={id} step={step} />;
@@ -59,8 +59,8 @@ function Streams({ state, batch }: Props) {
   const { sign } = useShell();
   return (
     <Part rule title={w.streams} width="edge">
-      {batch.streamIds.length === 0 && <p>{w.streamsNone}</p>}
       <Rows>
+        {batch.streamIds.length === 0 && <Row title={w.streamsNone} />}
         {batch.streamIds.map((id) => {
           const stream = state.streams.get(id);
           if (!stream) return null;

@@ -3,7 +3,7 @@
 import { type ContainerFigures, containerFigures } from '../../ledger/container-figures';
 import { capacityOf, fillLimitPercent } from '../../ledger/fill';
 import type { ContainerMovement, ContainerState, State } from '../../ledger/state';
-import { formatNumber, formatWritten } from '../../quantities/format';
+import { formatNumber } from '../../quantities/format';
 import { storageClock } from '../../rules/storage-clock';
 import { neverFor } from '../../safety/never-rules';
 import { Button, Buttons } from '../../ui/button';
@@ -98,13 +98,13 @@ function Drawing({ state, container, figures }: Props) {
       level={
         <>
           <FigureValue value={level} unit="L" size="large" />
-          <span>{w.of(`${formatWritten(capacity, sign.value)}\u2009${capacity.unit}`, percent)}</span>
+          <small>{w.of(amountText(capacity, sign.value), percent)}</small>
         </>
       }
       contents={
         <>
           <span>{colour}</span>
-          <span>{solids}</span>
+          <small>{solids}</small>
         </>
       }
     />
@@ -118,18 +118,12 @@ function Never({ state, container }: Omit<Props, 'figures'>) {
   });
   const rules = neverFor(kinds);
   if (rules.length === 0) return null;
+  const first = rules.slice(0, 3);
   return (
     <Part rule>
+      <Notice mark="stop">{`${first.map((r) => r.short).join('. ')}.`}</Notice>
       <details>
-        <summary>
-          <Notice mark="stop">
-            {rules
-              .slice(0, 3)
-              .map((r) => r.short)
-              .join('. ')}
-            .
-          </Notice>
-        </summary>
+        <summary>{w.allNever(rules.length)}</summary>
         <ul>
           {rules.map((r) => (
             <li key={r.id}>
@@ -155,8 +149,8 @@ function Ledger({ state, container }: Omit<Props, 'figures'>) {
   const movements = container.movements.toReversed();
   return (
     <Part rule title={w.ledgerTitle} width="edge">
-      {movements.length === 0 && <p>{w.ledgerNone}</p>}
       <Rows>
+        {movements.length === 0 && <Row title={w.ledgerNone} />}
         {movements.map((m) => (
           <Row
             key={`${m.entryId}${m.way}`}

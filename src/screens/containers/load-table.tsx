@@ -81,7 +81,7 @@ type Props = { readonly figures: ContainerFigures; readonly containerId: string 
 export function LoadTable({ figures, containerId }: Props) {
   const base = `#/containers/${containerId}/working`;
   const told = figures.metals.filter((m) => m.all);
-  const untold = figures.metals.filter((m) => !m.all).map((m) => capital(metals[m.metal].name));
+  const untold = figures.metals.filter((m) => !m.all).map((m) => metals[m.metal].name);
   return (
     <>
       <p class={styles.head} aria-hidden="true">
@@ -133,7 +133,11 @@ export function LoadTable({ figures, containerId }: Props) {
           <Row mark={<Mark kind="unknown" />} title={w.nitrate} figure={words.notDetermined} />
         )}
         {untold.length > 0 && (
-          <Row mark={<Mark kind="unknown" />} title={untold.join(', ')} second={words.notDetermined} />
+          <Row
+            mark={<Mark kind="unknown" />}
+            title={capital(untold.join(', '))}
+            second={words.notDetermined}
+          />
         )}
       </Rows>
     </>

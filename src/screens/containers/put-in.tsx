@@ -36,8 +36,8 @@ export function PutIn({ at }: { readonly at: Readonly<Record<string, string>> })
       }
     >
       <Part title={w.unplaced} width="edge">
-        {streams.length === 0 && <p>{w.unplacedNone}</p>}
         <Rows>
+          {streams.length === 0 && <Row title={w.unplacedNone} />}
           {streams.map(({ body, unplaced }) => (
             <Row
               key={body.streamId}

@@ -62,6 +62,7 @@ export const containerWords = {
   unaccounted: 'Something in it is in no log. Nothing here is the whole.',
   doubtful: 'Nobody knows for sure what is in it. Do not add. Do not move.',
   closed: 'Closed',
+  allNever: (n: number) => `All ${n} never-rules for it`,
   // Putting in
   putInTitle: (code: string) => `Put into ${code}`,
   unplaced: 'Logged, in no container yet',

@@ -3,7 +3,7 @@ import { capacityOf } from '../../ledger/fill';
 import { type Flag, flags } from '../../ledger/flags';
 import type { ContainerState, State } from '../../ledger/state';
 import { formatNumber } from '../../quantities/format';
-import { storageClock } from '../../rules/storage-clock';
+import { isDue, storageClock } from '../../rules/storage-clock';
 import { minutesLeft } from '../../safety/clearance';
 import { Button } from '../../ui/button';
 import { FigureValue, unbroken } from '../../ui/figure-value';
@@ -79,10 +79,11 @@ function StorageRows({ state }: { readonly state: State }) {
         ? []
         : [{ c, clock: storageClock(c.firstWasteIn, Number(rule.value.value), now.value, zone) }],
     )
+    .filter(({ clock }) => isDue(clock))
     .sort((a, b) => a.clock.daysLeft - b.clock.daysLeft);
   return (
     <>
-      {clocks.slice(0, 3).map(({ c, clock }) => {
+      {clocks.map(({ c, clock }) => {
         const over = clock.daysLeft < 0;
         const day = calendarDayText(clock.lastDay, now.value);
         return (

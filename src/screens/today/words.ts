@@ -71,7 +71,10 @@ export function flagWords(flag: Flag, name: string): { readonly title: string; r
       return { title: 'The workshop is not described', second: 'The papers and the emergency card need it.' };
     case 'local-rules-missing':
       return {
-        title: 'Local rules: not entered yet',
+        title:
+          flag.rules.length === 4
+            ? 'Local rules: not entered yet'
+            : `Local rules: ${flag.rules.length} of 4 missing`,
         second: 'Careful limits hold until your authority’s are in.',
       };
     case 'treatment-for-planning-only':

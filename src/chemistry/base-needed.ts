@@ -66,7 +66,8 @@ const oneEach = (acid: Figure<'mol'>): Figure<'mol'> =>
 export function baseNeeded(base: BaseId, load: Load, stated?: StatedPurity): BaseNeeded | undefined {
   const acid = load.freeAcid.figure;
   if (!acid) return undefined;
-  const { leaves, formula, hydroxidePerMol, excess } = bases[base];
+  const { formula, hydroxidePerMol, excess } = bases[base];
+  const leaves = bases[base].leaves?.metals ?? [];
   const present = metalsPresent(load);
   const taken = present.filter((m) => !leaves.includes(m)).flatMap((m) => hydroxideFor(m, load) ?? []);
   const hydroxide = workedOut({
@@ -76,6 +77,7 @@ export function baseNeeded(base: BaseId, load: Load, stated?: StatedPurity): Bas
       plus(oneEach(acid), ...taken),
       ranged('base-demand', 'The sum against an equilibrium model', liquor.baseDemand, '1'),
     ),
+    ...(bases[base].leaves ? { sources: [sourceOf(bases[base].leaves)] } : {}),
   });
   const surplus = workedOut({
     sentence: 'With an excess over the sum',

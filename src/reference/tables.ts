@@ -65,7 +65,8 @@ const Base = z.strictObject({
   purity: Ranged,
   excess: Ranged,
   carbonDioxidePerMol: Num,
-  leaves: z.array(Composed),
+  /** Metals that it does not bring down, and who says so. */
+  leaves: z.optional(z.strictObject({ metals: z.array(Composed), ...told })),
 });
 export type BaseId = keyof typeof basesJson;
 export const baseIds = Object.keys(basesJson) as BaseId[];

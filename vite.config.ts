@@ -2,6 +2,7 @@ import { preact } from '@preact/preset-vite';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { version } from './package.json' with { type: 'json' };
 
 /** Whatever a page of the app may load: its own files, and pictures and papers that it made itself. */
 const policy = [
@@ -66,6 +67,7 @@ export default defineConfig({
   root: 'src',
   base: './',
   publicDir: '../public',
+  define: { 'import.meta.env.VITE_VERSION': JSON.stringify(version) },
   build: { outDir: '../dist', emptyOutDir: true },
   plugins: [preact(), securityPolicy(), installable],
   test: {

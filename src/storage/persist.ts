@@ -13,6 +13,13 @@ export async function askToKeep(): Promise<Persistence> {
   return (await storage.persisted()) || (await storage.persist()) ? 'kept' : 'asked-in-vain';
 }
 
+/** Whether it is kept, without asking for it: some browsers put a question to the person. */
+export async function howKept(): Promise<Persistence> {
+  const storage = manager();
+  if (!storage?.persisted) return 'cannot-ask';
+  return (await storage.persisted()) ? 'kept' : 'asked-in-vain';
+}
+
 /** Bytes used by this app and bytes it may use, both rounded by the browser; null when it does not tell. */
 export async function space(): Promise<{ readonly usedBytes: number; readonly quotaBytes: number } | null> {
   const storage = manager();

@@ -1,0 +1,127 @@
+/** One entry: what it says, what became of it, its hashes, and the ways to put it right. */
+import type { Body } from '../../ledger/entries/body';
+import type { HistoryLine } from '../../ledger/state';
+import { Button, Buttons } from '../../ui/button';
+import { Part } from '../../ui/page';
+import { Frame } from '../frame';
+import { useShell } from '../shell';
+import { Changes } from './changes';
+import { entryTitle, leafText, momentText, partText, entryWords as w, worthSaying } from './entry-words';
+import { keyOf, leavesOf } from './leaves';
+import styles from './record.module.css';
+
+function Says({ body }: { readonly body: Body }) {
+  const { state, sign } = useShell();
+  return (
+    <dl class={styles.facts}>
+      {leavesOf(body)
+        .filter((leaf) => worthSaying(body, leaf))
+        .map((leaf) => (
+          <div key={keyOf(leaf.path)}>
+            <dt>{partText(body, leaf.path)}</dt>
+            <dd>{leafText(state.value, leaf, sign.value)}</dd>
+          </div>
+        ))}
+    </dl>
+  );
+}
+
+/** Every question as it was asked, with its answer. */
+function Answers({ body }: { readonly body: Body }) {
+  if (body.kind !== 'checklist-finished') return null;
+  return (
+    <dl class={styles.facts}>
+      {body.answers.map(({ item, ask, answer, unit, at }) => (
+        <div key={`${item}${at}`}>
+          <dt>{ask}</dt>
+          <dd>{unit === undefined ? answer : `${answer}\u2009${unit}`}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+function Hashes({ entry }: Pick<HistoryLine, 'entry'>) {
+  const facts = [
+    [w.entry, entry.id],
+    [w.device, `${entry.device}, ${entry.counter}`],
+    [w.hash, entry.hash],
+    [w.previous, entry.previous ?? w.first],
+  ] as const;
+  return (
+    <details class={styles.fold}>
+      <summary>{w.chain}</summary>
+      <dl class={styles.facts}>
+        {facts.map(([term, fact]) => (
+          <div key={term} class={styles.whole}>
+            <dt>{term}</dt>
+            <dd class={styles.hash}>{fact}</dd>
+          </div>
+        ))}
+      </dl>
+    </details>
+  );
+}
+
+const isPlain = ({ kind }: Body): boolean => kind !== 'entry-corrected' && kind !== 'entry-withdrawn';
+
+function PutRight({ line }: { readonly line: HistoryLine }) {
+  const { id, body } = line.entry;
+  if (line.standing === 'withdrawn') return null;
+  const plain = isPlain(body);
+  return (
+    <Buttons>
+      {plain && (
+        <Button href={`#/record/entry/${id}/correct`} second={w.correctSecond}>
+          {w.correct}
+        </Button>
+      )}
+      <Button href={`#/record/entry/${id}/withdraw`} second={plain ? w.withdrawSecond : w.correctionWithdraw}>
+        {w.withdraw}
+      </Button>
+    </Buttons>
+  );
+}
+
+export function EntryScreen({ at }: { readonly at: Readonly<Record<string, string>> }) {
+  const { state, sign } = useShell();
+  const line = state.value.history.find(({ entry }) => entry.id === at.entry);
+  if (!line) return <Frame place="record" title={w.gone} />;
+  const { entry, body } = line;
+  const who = entry.who === null ? undefined : state.value.people.get(entry.who)?.body.name;
+  return (
+    <Frame place="record" title={entryTitle(state.value, entry.body, sign.value)}>
+      <Part rule>
+        <dl class={styles.facts}>
+          <div>
+            <dt>{w.happened}</dt>
+            <dd>{momentText(line.at)}</dd>
+          </div>
+          <div>
+            <dt>{w.written}</dt>
+            <dd>{momentText(entry.writtenAt)}</dd>
+          </div>
+          <div>
+            <dt>{w.who}</dt>
+            <dd>{who ?? w.nobody}</dd>
+          </div>
+        </dl>
+      </Part>
+      {line.changedBy.length > 0 && (
+        <Part rule title={w.became}>
+          <p>
+            <Changes line={line} />
+          </p>
+        </Part>
+      )}
+      <Part rule title={line.standing === 'corrected' ? w.saysNow : w.says}>
+        <Says body={body ?? entry.body} />
+        <Answers body={body ?? entry.body} />
+      </Part>
+      <Part rule>
+        <PutRight line={line} />
+        <Hashes entry={entry} />
+      </Part>
+    </Frame>
+  );
+}

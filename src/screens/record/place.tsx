@@ -1,0 +1,56 @@
+/** The record: whether it is kept and whole, and the rows to everything that is set or looked up rarely. */
+import { baseIds } from '../../reference/tables';
+import { Part } from '../../ui/page';
+import { Row, Rows } from '../../ui/row';
+import { Frame } from '../frame';
+import { useShell } from '../shell';
+import { ruleWords } from './rule-words';
+import { Keeping, Unreadable, Wholeness } from './wholeness';
+import { readingWords, recordWords as w } from './words';
+
+export function RecordScreen() {
+  const { state, person, sign, theme, record } = useShell();
+  const { workshop, people, rules, bases } = state.value;
+  const holder = person.value === null ? undefined : people.get(person.value)?.body.name;
+  const present = [...people.values()].filter(({ leftAt }) => leftAt === null).length;
+  const stated = baseIds.filter((base) => bases.has(base)).length;
+  const reads = [
+    sign.value === ',' ? readingWords.shortComma : readingWords.shortPoint,
+    readingWords[theme.value].toLowerCase(),
+  ] as const;
+  return (
+    <Frame place="record" title={w.title} second={workshop?.body.name ?? w.noWorkshop}>
+      <Part rule width="edge">
+        <Rows>
+          <Unreadable />
+          <Wholeness />
+          <Keeping />
+        </Rows>
+      </Part>
+      <Part rule width="edge" title={w.parts.here}>
+        <Rows>
+          <Row title={w.rows.workshop} second={w.second.workshop} href="#/record/workshop" />
+          <Row title={w.rows.people} second={w.second.people(present, holder)} href="#/record/people" />
+          <Row
+            title={w.rows.rules}
+            second={w.second.rules(rules.size, Object.keys(ruleWords).length)}
+            href="#/record/rules"
+          />
+          <Row title={w.rows.bases} second={w.second.bases(stated, baseIds.length)} href="#/record/bases" />
+        </Rows>
+      </Part>
+      <Part rule width="edge" title={w.parts.book}>
+        <Rows>
+          <Row title={w.rows.history} second={w.second.history} href="#/record/history" />
+          <Row title={w.rows.reading} second={w.second.reading(...reads)} href="#/record/reading" />
+          <Row
+            title={w.rows.demo}
+            second={record === 'demo' ? w.second.inDemo : w.second.demo}
+            href="#/record/demo"
+          />
+          <Row title={w.rows.about} second={w.second.about} href="#/record/about" />
+        </Rows>
+      </Part>
+    </Frame>
+  );
+}

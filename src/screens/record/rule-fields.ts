@@ -1,0 +1,85 @@
+/** A local rule as a form holds it, what is wrong with it, and what is written of it. */
+import * as z from 'zod/mini';
+import type { LocalRule, LocalRuleStated, RuleName } from '../../ledger/entries/local-rules';
+import { Day } from '../../ledger/entries/moments';
+import type { IntentionOf } from '../../ledger/intention';
+import { type FieldRead, readTyped, Typed } from '../form';
+import { words } from '../words';
+import { ruleWords } from './rule-words';
+import { given, missing } from './tried';
+import { recordWords } from './words';
+
+export const RuleFields = z.object({
+  amount: Typed,
+  allowed: z.enum(['', 'yes', 'no']),
+  saidBy: z.string(),
+  saidOn: z.string(),
+  document: z.string(),
+});
+export type RuleFields = z.infer<typeof RuleFields>;
+
+/** In the order in which they are asked. */
+export const ruleNames = Object.keys(ruleWords) as readonly RuleName[];
+export const isRule = (name: string): name is RuleName => (ruleNames as readonly string[]).includes(name);
+
+export const unitOf = (rule: Exclude<RuleName, 'treatment-allowed'>): '%' | 'days' =>
+  rule === 'fill-limit' ? '%' : 'days';
+
+export const readAmount = (rule: RuleName, fields: RuleFields): FieldRead<string> =>
+  readTyped(fields.amount, { aboveZero: true, ...(rule === 'fill-limit' ? { most: 100 } : {}) });
+
+/** As stated before, or empty. */
+export function ruleFieldsOf(rule: RuleName, body: LocalRuleStated | undefined): RuleFields {
+  const stated = body?.stated;
+  const amount = stated && stated.rule !== 'treatment-allowed' ? stated.value : undefined;
+  const unit = rule === 'treatment-allowed' ? '' : unitOf(rule);
+  return {
+    amount: { typed: amount?.value ?? '', unit: amount?.unit ?? unit },
+    allowed: stated?.rule === 'treatment-allowed' ? stated.value : '',
+    saidBy: body?.saidBy ?? '',
+    saidOn: body?.saidOn ?? '',
+    document: body?.document ?? '',
+  };
+}
+
+/** @param today calendar day at the workshop, since nobody can have said it later than that */
+export function ruleFaults(rule: RuleName, fields: RuleFields, today: string) {
+  const day = Day.safeParse(fields.saidOn);
+  return {
+    amount:
+      rule !== 'treatment-allowed' && readAmount(rule, fields).state !== 'written'
+        ? words.number.missing
+        : undefined,
+    allowed: rule === 'treatment-allowed' && fields.allowed === '' ? words.choice.missing : undefined,
+    saidBy: missing(fields.saidBy),
+    saidOn: day.success
+      ? fields.saidOn > today
+        ? recordWords.dateAhead
+        : undefined
+      : recordWords.dateMissing,
+  };
+}
+
+function statedRule(rule: RuleName, fields: RuleFields): LocalRule | null {
+  if (rule === 'treatment-allowed') return fields.allowed === '' ? null : { rule, value: fields.allowed };
+  const read = readAmount(rule, fields);
+  if (read.state !== 'written') return null;
+  const { value } = read.written;
+  return rule === 'fill-limit'
+    ? { rule, value: { value, unit: '%' } }
+    : { rule, value: { value, unit: 'days' } };
+}
+
+/** Null while the value is not there. */
+export function ruleIntention(rule: RuleName, fields: RuleFields): IntentionOf<'state-local-rule'> | null {
+  const stated = statedRule(rule, fields);
+  return (
+    stated && {
+      do: 'state-local-rule',
+      stated,
+      saidBy: fields.saidBy,
+      saidOn: fields.saidOn,
+      ...given('document', fields.document),
+    }
+  );
+}

@@ -1,0 +1,35 @@
+/** What each local rule is called, and what follows while nobody has stated it. */
+import type { RuleName } from '../../ledger/entries/local-rules';
+
+export type RuleWords = {
+  readonly name: string;
+  readonly ask: string;
+  /** What holds while it is not entered. */
+  readonly meanwhile: string;
+};
+
+export const ruleWords: Readonly<Record<RuleName, RuleWords>> = {
+  'treatment-allowed': {
+    name: 'Treatment in the workshop',
+    ask: 'May you treat this waste here?',
+    meanwhile: 'Treatment is shown for planning only; nothing is called fit for a drain.',
+  },
+  'storage-days': {
+    name: 'Storage time',
+    ask: 'How long may waste stay?',
+    meanwhile: 'Days are not counted.',
+  },
+  'fill-limit': {
+    name: 'Fill limit',
+    ask: 'How full may a container be?',
+    meanwhile: '90 % of what it holds is taken.',
+  },
+  'inspection-days': {
+    name: 'Looking at the containers',
+    ask: 'How often must you look?',
+    meanwhile: 'The checklist for it holds seven days.',
+  },
+};
+
+export const yesNo = { yes: 'allowed', no: 'not allowed' } as const;
+export const yesNoAnswers = { yes: 'Yes, it is allowed', no: 'No, it is not' } as const;

@@ -1,0 +1,108 @@
+/** States one local rule: its value, who said so, when, and which document. */
+import type { RuleName } from '../../ledger/entries/local-rules';
+import { calendarDay } from '../../rules/storage-clock';
+import { Choices } from '../../ui/choices';
+import { Part } from '../../ui/page';
+import { TextField } from '../../ui/text-field';
+import { Fault, useWriting } from '../fault';
+import { useForm } from '../form';
+import { Frame } from '../frame';
+import { NumberField } from '../number-field';
+import { useShell } from '../shell';
+import { words } from '../words';
+import styles from './record.module.css';
+import {
+  isRule,
+  RuleFields,
+  readAmount,
+  ruleFaults,
+  ruleFieldsOf,
+  ruleIntention,
+  unitOf,
+} from './rule-fields';
+import { ruleWords, yesNoAnswers } from './rule-words';
+import { faultless, useTried } from './tried';
+import { ruleFormWords as w } from './words';
+
+export const RuleScreen = ({ at }: { readonly at: Readonly<Record<string, string>> }) =>
+  isRule(at.rule ?? '') ? <RuleForm rule={at.rule as RuleName} /> : <Frame place="record" title={w.gone} />;
+
+function RuleForm({ rule }: { readonly rule: RuleName }) {
+  const { state, go, now, zone } = useShell();
+  const known = state.value.rules.get(rule)?.body;
+  const { value, change, done } = useForm(`rule:${rule}`, RuleFields, () => ruleFieldsOf(rule, known));
+  const leave = (): void => {
+    done();
+    go('record/rules');
+  };
+  const { tried, tryNow } = useTried();
+  const { write, fault, busy } = useWriting();
+  const faults = ruleFaults(rule, value, calendarDay(now.value, zone));
+  async function keep(): Promise<void> {
+    tryNow();
+    const intention = ruleIntention(rule, value);
+    if (!intention || !faultless(faults) || !(await write(intention))) return;
+    leave();
+  }
+  return (
+    <Frame
+      place="record"
+      title={ruleWords[rule].name}
+      second={known ? w.again : ruleWords[rule].meanwhile}
+      ways={[
+        { label: words.cancel, onTap: leave },
+        { label: w.keep, strong: true, disabled: busy, onTap: () => void keep() },
+      ]}
+    >
+      <Part rule>
+        {rule === 'treatment-allowed' ? (
+          <Choices
+            legend={ruleWords[rule].ask}
+            choices={[
+              { value: 'yes', label: yesNoAnswers.yes },
+              { value: 'no', label: yesNoAnswers.no },
+            ]}
+            value={value.allowed === '' ? undefined : value.allowed}
+            onChoose={(allowed) => change({ allowed })}
+            error={tried ? faults.allowed : undefined}
+          />
+        ) : (
+          <NumberField
+            label={ruleWords[rule].ask}
+            field={value.amount}
+            onChange={(amount) => change({ amount })}
+            read={readAmount(rule, value)}
+            tried={tried}
+            units={[unitOf(rule)]}
+          />
+        )}
+        <TextField
+          label={w.saidBy}
+          value={value.saidBy}
+          onInput={(saidBy) => change({ saidBy })}
+          hint={w.saidByHint}
+          error={tried ? faults.saidBy : undefined}
+          maxLength={120}
+          required
+        />
+        <TextField
+          label={w.saidOn}
+          kind="date"
+          value={value.saidOn}
+          onInput={(saidOn) => change({ saidOn })}
+          error={tried || value.saidOn !== '' ? faults.saidOn : undefined}
+          required
+        />
+        <TextField
+          label={w.document}
+          value={value.document}
+          onInput={(document) => change({ document })}
+          hint={`${w.documentHint} (${words.optional})`}
+          maxLength={120}
+        />
+        <Fault words={fault} />
+        <p class={styles.quiet}>{words.caution}</p>
+      </Part>
+    </Frame>
+  );
+}

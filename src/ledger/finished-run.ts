@@ -47,7 +47,8 @@ export function finishedRun(runId: string, run: Run, at: string): IntentionOf<'f
     outcome: cleared ? 'cleared' : 'stopped',
     startedAt: run.begunAt,
     finishedAt: at,
-    validUntil: cleared ? clearanceUntil(list, at, returnIn(run)) : null,
+    // From the last answer, however late it is written down: what was seen then is not seen now.
+    validUntil: cleared ? clearanceUntil(list, run.openedAt, returnIn(run)) : null,
     ...(context.place === undefined ? {} : { place: context.place }),
     ...(second === undefined
       ? {}

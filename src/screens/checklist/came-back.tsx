@@ -11,7 +11,7 @@ import { useShell } from '../shell';
 import styles from './checklist.module.css';
 import { saidWords, words } from './words';
 
-export const Said = ({ said }: { readonly said: readonly Answered[] }) => {
+const Said = ({ said }: { readonly said: readonly Answered[] }) => {
   const { sign } = useShell();
   return (
     <Rows label={words.resume.stillTrue}>

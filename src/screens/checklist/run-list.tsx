@@ -123,14 +123,14 @@ function Running({ list, batchId, person }: Going & { readonly person: string })
         onWrite={(at, note) => void ending.already(at, note)}
       />
     );
-  const [required] = requiredBefore(state.value, list, { batchId, who: person, at: now.value });
-  if (required && on.now.state === 'next')
-    return <First list={list} batchId={batchId} required={required} onAlready={() => setAlready(true)} />;
   const { context } = on.run;
   if (context.person !== person) {
     const name = state.value.people.get(context.person)?.body.name ?? words.resume.nobody;
     return <Restart reason={words.resume.otherPerson(name)} home={home} onRestart={on.restart} />;
   }
+  const [required] = requiredBefore(state.value, list, { batchId, who: person, at: now.value });
+  if (required && on.now.state === 'next')
+    return <First list={list} batchId={batchId} required={required} onAlready={() => setAlready(true)} />;
   if (on.arrived.how === 'restart')
     return <Restart reason={words.resume.tooOld(on.arrived.minutes)} home={home} onRestart={on.restart} />;
   if (on.arrived.how === 'look-again')

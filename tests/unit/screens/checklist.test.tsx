@@ -1,5 +1,5 @@
 import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished, vi } from 'vitest';
 import { Clearance } from '../../../src/screens/checklist/clearance';
 import { RunList } from '../../../src/screens/checklist/run-list';
 import { StepChoice } from '../../../src/screens/checklist/step-choice';
@@ -130,6 +130,42 @@ describe('going through a checklist', () => {
     await tap(workshop, 'Undo: Pulls in everywhere');
     expect(heading()).toBe('What does the ribbon at the opening do?');
     expect(screen.getByRole('button', { name: 'Back one' })).toHaveProperty('disabled', true);
+  });
+
+  it('offers the undo for five seconds, then the way back without the answer', async () => {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    onTestFinished(() => void vi.useRealTimers());
+    const workshop = await filtering();
+    show(workshop);
+    await tap(workshop, 'Pulls in everywhere');
+    await act(async () => vi.advanceTimersByTime(4_900));
+    expect(screen.getByRole('button', { name: 'Undo: Pulls in everywhere' })).toBeTruthy();
+    await act(async () => vi.advanceTimersByTime(200));
+    expect(screen.queryByRole('button', { name: /^Undo/ })).toBeNull();
+    await tap(workshop, 'Back one');
+    expect(heading()).toBe('What does the ribbon at the opening do?');
+  });
+
+  it('begins again when the first answers are too old, and says so', async () => {
+    const workshop = await filtering();
+    show(workshop);
+    await upToTheFilter(workshop);
+    await act(async () => workshop.pass(3 * 3_600_000));
+    expect(heading()).toBe('Begin this list again');
+    expect(screen.getByText(/the first is too old to count/)).toBeTruthy();
+    await tap(workshop, 'Begin again');
+    expect(screen.getByText('1 of 8')).toBeTruthy();
+  });
+
+  it('begins again for another person, and names who answered so far', async () => {
+    const workshop = await filtering();
+    show(workshop);
+    await upToTheFilter(workshop);
+    await act(async () => {
+      workshop.person.value = workshop.tobias;
+    });
+    expect(heading()).toBe('Begin this list again');
+    expect(screen.getByText(/^Maren answered so far/)).toBeTruthy();
   });
 
   it('stands at the same question after a reload', async () => {
@@ -306,9 +342,13 @@ describe('a clearance', () => {
     await fromTheFilter(workshop);
     expect(screen.getByRole('alert').textContent).toMatch(/The phone is full/);
     workshop.breakStore(null);
+    const answered = workshop.now.value;
+    workshop.pass(30 * 60_000);
     reload(workshop);
     await tap(workshop, 'Write the list down');
     expect(heading()).toBe('Filtration may start.');
+    const until = Date.parse(cleared(workshop)?.body.validUntil ?? '');
+    expect(until).toBeLessThanOrEqual(Date.parse(answered) + 2 * 3_600_000);
   });
 });
 

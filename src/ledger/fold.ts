@@ -5,14 +5,14 @@
 import type { Entry } from './entries/entry.ts';
 import { linked } from './links.ts';
 import { compareEntries, joined } from './order.ts';
-import { sorted } from './sorted-facts.ts';
+import { movementsIn, sorted } from './sorted-facts.ts';
 import { standing } from './standing.ts';
 import type { State } from './state.ts';
 
 /** @param log in order, each entry once */
 function derived(log: readonly Entry[]): State {
   const { history, facts, troubles } = standing(log);
-  const state = linked(sorted(facts));
+  const state = linked(sorted(facts), movementsIn(facts));
   return { ...state, log, history, troubles: [...troubles, ...state.troubles] };
 }
 

@@ -133,15 +133,18 @@ const streamsOf = (
     return { ...fact, ...placing, amount, unplaced: less(amount, placing.placed) };
   });
 
-/** @param facts those that stand, each kind in the order of the log */
-export function linked(facts: SortedFacts): State {
+/**
+ * @param facts those that stand, each kind in the order of the log
+ * @param moved movements among them, of both kinds, in the order of the log
+ */
+export function linked(facts: SortedFacts, moved: readonly Movement[]): State {
   const troubles: Trouble[] = [];
   const steps = stepsOf(facts, troubles);
   const logged = byId(asHappened(facts['stream-logged']), ({ streamId }) => streamId, troubles);
   const opened = byId(facts['container-opened'], ({ containerId }) => containerId, troubles);
   const marks = grouped(asHappened(facts['container-marked']), ({ body }) => body.containerId);
   const vessels = mapped(opened, (_, id) => ({ marks: marks.get(id) ?? [] }));
-  const movements: Movement[] = asHappened<Movement>([...facts['stream-placed'], ...facts['contents-moved']]);
+  const movements = asHappened(moved);
   const { containers, placings, upsets } = followed(movements, vessels, logged);
   const state: State = {
     ...emptyState,

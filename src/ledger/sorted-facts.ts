@@ -1,6 +1,6 @@
 /** Facts sorted by what they tell of. A new kind of entry is given its place here; until then this does not compile. */
 import type { PlainBody } from './entries/body.ts';
-import type { Fact, Told } from './state.ts';
+import type { Fact, Movement, Told } from './state.ts';
 
 type Told1<K extends PlainBody['kind']> = Told<Extract<PlainBody, { kind: K }>>;
 
@@ -32,3 +32,9 @@ export function sorted(facts: readonly Fact[]): SortedFacts {
   for (const fact of facts) (lists[fact.body.kind] as Fact[]).push(fact);
   return lists;
 }
+
+const isMovement = (fact: Fact): fact is Movement =>
+  fact.body.kind === 'stream-placed' || fact.body.kind === 'contents-moved';
+
+/** Movements of both kinds in one list: which of two in the same minute came first is told by the log alone. */
+export const movementsIn = (facts: readonly Fact[]): readonly Movement[] => facts.filter(isMovement);

@@ -138,9 +138,9 @@ describe('going through a checklist', () => {
     const workshop = await filtering();
     show(workshop);
     await tap(workshop, 'Pulls in everywhere');
-    await act(async () => vi.advanceTimersByTime(4_900));
+    await act(async () => void vi.advanceTimersByTime(4_900));
     expect(screen.getByRole('button', { name: 'Undo: Pulls in everywhere' })).toBeTruthy();
-    await act(async () => vi.advanceTimersByTime(200));
+    await act(async () => void vi.advanceTimersByTime(200));
     expect(screen.queryByRole('button', { name: /^Undo/ })).toBeNull();
     await tap(workshop, 'Back one');
     expect(heading()).toBe('What does the ribbon at the opening do?');

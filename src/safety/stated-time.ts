@@ -1,25 +1,27 @@
 /** Times as a person states them: an hour on the wall of the place they are in. */
 import { addDays, addMinutes, format, isSameDay, isValid, parse } from 'date-fns';
 
+/** What a field for a day and one for an hour hold, e.g. "2026-05-12" and "10:26". */
+const dayFormat = 'yyyy-MM-dd';
+const hourFormat = 'HH:mm';
+
 /**
  * The next time the clock shows this hour after `now`: a call at 01:30, stated at 22:00, comes tomorrow.
  * @param hour "11:15" @returns UTC with milliseconds, or null when it is no hour
  */
 export function nextAt(hour: string, now: string): string | null {
-  const today = parse(hour, 'HH:mm', new Date(now));
+  const today = parse(hour, hourFormat, new Date(now));
   if (!isValid(today)) return null;
   const next = today.getTime() > Date.parse(now) ? today : addDays(today, 1);
   return next.toISOString();
 }
 
-/** What a field for date and hour holds, e.g. "2026-05-12T10:26". */
-const fieldFormat = "yyyy-MM-dd'T'HH:mm";
+export const dayField = (instant: string): string => format(new Date(instant), dayFormat);
+export const hourField = (instant: string): string => format(new Date(instant), hourFormat);
 
-export const asField = (instant: string): string => format(new Date(instant), fieldFormat);
-
-/** When it happened, read from such a field; null when it is no time, or has not come yet. */
-export function happenedAt(field: string, now: string): string | null {
-  const read = parse(field, fieldFormat, new Date(now));
+/** When it happened, read from two such fields; null when it is no time, or has not come yet. */
+export function happenedAt(day: string, hour: string, now: string): string | null {
+  const read = parse(`${day} ${hour}`, `${dayFormat} ${hourFormat}`, new Date(now));
   if (!isValid(read) || read.getTime() > Date.parse(now)) return null;
   return read.toISOString();
 }

@@ -118,6 +118,7 @@ function Running({ list, batchId, person }: Going & { readonly person: string })
   if (already)
     return (
       <Already
+        title={list.already}
         fault={on.fault}
         onBack={() => setAlready(false)}
         onWrite={(at, note) => void ending.already(at, note)}

@@ -137,9 +137,10 @@ export const words = {
     write: 'Write the list down',
   },
   already: {
-    title: 'What happened is written down',
-    second: 'Without a clearance. It stays marked in the record.',
+    second: 'Without a clearance: it stays marked in the record.',
     when: 'When did it begin?',
+    day: 'Day',
+    hour: 'Hour',
     whenFault: 'Write a day and an hour that have been.',
     note: 'What happened',
     write: 'Write it down',

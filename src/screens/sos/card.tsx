@@ -57,31 +57,39 @@ function Acts({ card, times }: { readonly card: EmergencyCard } & Pick<Times, 't
 }
 
 /** The call is the largest thing at the thumb; without a described workshop the person knows the number. */
-function Thumb({ onNote }: { readonly onNote: () => void }) {
+function Thumb({ times, note }: Times) {
   const { state, now } = useShell();
   const number = state.value.workshop?.body.emergencyNumber;
   return (
-    <div class={styles.thumb}>
-      {(number === undefined ? words.local : [number]).map((one) => (
-        <Button
-          key={one}
-          look="call"
-          href={phone(one)}
-          second={number === undefined ? undefined : words.emergency}
-        >
-          {words.call(one)}
+    <>
+      {times.length > 0 && (
+        <p class={styles.noted} role="status">
+          {words.noted(times.map(hour).join(', '))}
+        </p>
+      )}
+      <div class={styles.thumb}>
+        {(number === undefined ? words.local : [number]).map((one) => (
+          <Button
+            key={one}
+            look="call"
+            href={phone(one)}
+            second={number === undefined ? undefined : words.emergency}
+          >
+            {words.call(one)}
+          </Button>
+        ))}
+        <Button centred onTap={note} second={hour(now.value)}>
+          {words.note}
         </Button>
-      ))}
-      <Button centred onTap={onNote} second={hour(now.value)}>
-        {words.note}
-      </Button>
-    </div>
+      </div>
+    </>
   );
 }
 
 export function Card({ card }: { readonly card: EmergencyCard }) {
   const { state } = useShell();
-  const { times, note, forget } = useNoted(card.id);
+  const noted = useNoted(card.id);
+  const { times, forget } = noted;
   const workshop = state.value.workshop?.body;
   const said = card.steps.some(({ call }) => call);
   return (
@@ -91,7 +99,7 @@ export function Card({ card }: { readonly card: EmergencyCard }) {
       sos={false}
       focusKey={card.id}
       ways={useWaysOut(card)}
-      actions={<Thumb onNote={note} />}
+      actions={<Thumb {...noted} />}
     >
       <Part>
         <Acts card={card} times={times} />
@@ -101,12 +109,9 @@ export function Card({ card }: { readonly card: EmergencyCard }) {
           {workshop?.noSignal === undefined ? words.noSignalUnknown : words.noSignal(workshop.noSignal)}
         </p>
         {times.length > 0 && (
-          <>
-            <p role="status">{words.noted(times.map(hour).join(', '))}</p>
-            <Button look="plain" onTap={forget}>
-              {words.forget}
-            </Button>
-          </>
+          <Button look="plain" onTap={forget}>
+            {words.forget}
+          </Button>
         )}
       </Part>
     </Frame>

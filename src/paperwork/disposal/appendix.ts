@@ -1,17 +1,28 @@
 /** Behind the sheets: the working of every figure, what it stands on, the rules of what must not meet, the entries. */
 import { momentText } from '../dates';
 import { type Block, type Cell, table } from '../document';
-import { statusWords, paperWords as w } from '../words';
+import { capital, statusWords, paperWords as w } from '../words';
 import { rangeText } from './container-sheet';
 import type { ContainerData, DisposalData, WorkingLine } from './disposal-data';
 
+type NeverLine = ContainerData['mustNotMeet'][number];
+
 const strong = (text: string): Cell => ({ text, strong: true });
 
-const sourceText = ({ sources, note }: WorkingLine): string =>
-  [
-    ...sources.map(({ title, status }) => `${title}: ${statusWords[status] ?? status}`),
-    ...(note ? [note] : []),
-  ].join('. ');
+/** Sources by number, in the order in which the lines name them; several lines share one. */
+function sourcesOf(data: DisposalData): ReadonlyMap<string, string> {
+  const lines = data.working.filter(({ kind }) => kind !== 'worked-out');
+  const texts = [
+    ...lines.flatMap(({ sources }) => sources.map(sourceText)),
+    ...rulesOf(data).map(ruleSource),
+  ];
+  return new Map([...new Set(texts)].map((text, at) => [text, `S${at + 1}`]));
+}
+
+const sourceText = ({ title, status }: WorkingLine['sources'][number]): string =>
+  `${title}: ${statusWords[status] ?? status}`;
+
+const ruleSource = ({ source, status }: NeverLine): string => sourceText({ title: source, status });
 
 const result = ({ result: { likely, unit } }: WorkingLine): Cell =>
   unit === '1' ? likely : { text: likely, unit };
@@ -19,17 +30,17 @@ const result = ({ result: { likely, unit } }: WorkingLine): Cell =>
 function workedTable(lines: readonly WorkingLine[]): Block {
   return table(
     [
-      { key: 'id', head: w.line, share: 6 },
-      { key: 'what', head: w.what, share: 34 },
-      { key: 'formula', head: w.formula, share: 48 },
-      { key: 'result', head: w.result, share: 18, align: 'right' },
-      { key: 'from', head: w.from, share: 14 },
+      { key: 'id', head: w.line, share: 8 },
+      { key: 'what', head: w.what, share: 33 },
+      { key: 'formula', head: w.formula, share: 54 },
+      { key: 'result', head: w.result, share: 19, align: 'right' },
+      { key: 'from', head: w.from, share: 17 },
     ],
     lines.map((line) => ({
       kind: 'cells' as const,
       cells: {
         id: strong(line.id),
-        what: line.sentence,
+        what: capital(line.sentence),
         formula: line.formula ?? line.howKnown,
         result: result(line),
         from: line.from.length === 0 ? line.howKnown : line.from.join(' '),
@@ -38,13 +49,18 @@ function workedTable(lines: readonly WorkingLine[]): Block {
   );
 }
 
-function readTable(lines: readonly WorkingLine[]): Block {
+function readTable(lines: readonly WorkingLine[], sources: ReadonlyMap<string, string>): Block {
+  const known = (line: WorkingLine): string => {
+    const numbers = line.sources.map((source) => sources.get(sourceText(source)) ?? '');
+    const how = line.kind === 'evidence' ? [line.howKnown] : [];
+    return [...how, ...numbers].filter((text) => text !== '').join(', ') || w.exact;
+  };
   return table(
     [
-      { key: 'id', head: w.line, share: 6 },
-      { key: 'what', head: w.what, share: 36 },
-      { key: 'result', head: w.withRange, share: 34 },
-      { key: 'source', head: w.source, share: 50 },
+      { key: 'id', head: w.line, share: 8 },
+      { key: 'what', head: w.what, share: 50 },
+      { key: 'result', head: w.withRange, share: 46 },
+      { key: 'source', head: w.source, share: 26 },
     ],
     lines.map((line) => ({
       kind: 'cells' as const,
@@ -52,10 +68,7 @@ function readTable(lines: readonly WorkingLine[]): Block {
         id: strong(line.id),
         what: line.sentence,
         result: rangeText(line.result),
-        source:
-          [line.kind === 'evidence' ? line.howKnown : '', sourceText(line)]
-            .filter((text) => text !== '')
-            .join('. ') || w.exact,
+        source: known(line),
       },
     })),
   );
@@ -71,7 +84,7 @@ export function workingBlocks(data: DisposalData): Block[] {
   if (evidence.length === 0 && worked.length === 0) return [];
   return [
     { kind: 'heading', level: 1, text: w.evidence },
-    readTable(evidence),
+    readTable(evidence, sourcesOf(data)),
     ...data.containers.flatMap(({ containerId, code }): Block[] => {
       const own = worked.filter((line) => line.containerId === containerId);
       return own.length === 0 ? [] : [{ kind: 'heading', level: 1, text: w.working(code) }, workedTable(own)];
@@ -80,40 +93,60 @@ export function workingBlocks(data: DisposalData): Block[] {
   ];
 }
 
-const rulesOf = ({ containers }: DisposalData): readonly ContainerData['mustNotMeet'][number][] => [
+const rulesOf = ({ containers }: DisposalData): readonly NeverLine[] => [
   ...new Map(
     containers.flatMap(({ mustNotMeet }) => mustNotMeet.map((rule) => [rule.never, rule] as const)),
   ).values(),
 ];
 
+function sourceBlocks(sources: ReadonlyMap<string, string>): Block[] {
+  if (sources.size === 0) return [];
+  return [
+    { kind: 'heading', level: 1, text: w.sources },
+    ...[...sources].map(
+      ([text, number]): Block => ({
+        kind: 'paragraph',
+        size: 'small',
+        text: [{ text: `${number}\u2002`, strong: true }, { text }],
+      }),
+    ),
+  ];
+}
+
 export function publishedBlocks(data: DisposalData): Block[] {
   const published = ofKind(data, 'published');
   const rules = rulesOf(data);
+  const sources = sourcesOf(data);
   return [
     ...(published.length === 0
       ? []
-      : [{ kind: 'heading', level: 1, text: w.published } as const, readTable(published)]),
+      : [{ kind: 'heading', level: 1, text: w.published } as const, readTable(published, sources)]),
     ...(rules.length === 0
       ? []
       : [
           { kind: 'heading', level: 1, text: w.mustNotMeet } as const,
           table(
             [
-              { key: 'never', head: w.never, share: 32 },
-              { key: 'happens', head: w.happens, share: 42 },
-              { key: 'source', head: w.source, share: 40 },
+              { key: 'never', head: w.never, share: 46 },
+              { key: 'happens', head: w.happens, share: 56 },
+              { key: 'source', head: w.source, share: 10 },
             ],
-            rules.map(({ never, happens, source, status }) => ({
+            rules.map((rule) => ({
               kind: 'cells' as const,
-              cells: { never: strong(never), happens, source: `${source}: ${statusWords[status] ?? status}` },
+              cells: {
+                never: strong(rule.never),
+                happens: rule.happens,
+                source: sources.get(ruleSource(rule)) ?? w.none,
+              },
             })),
           ),
         ]),
+    ...sourceBlocks(sources),
   ];
 }
 
 /** The entries behind all containers, each once. */
-export function entriesBlocks({ containers, zone }: DisposalData): Block[] {
+export function entriesBlocks({ containers, zone, lastEntry, contentHash }: DisposalData): Block[] {
   const entries = [
     ...new Map(
       containers.flatMap((container) => container.entries.map((entry) => [entry.id, entry])),
@@ -142,5 +175,7 @@ export function entriesBlocks({ containers, zone }: DisposalData): Block[] {
       })),
     ),
     { kind: 'paragraph', size: 'small', text: w.entriesNote },
+    { kind: 'paragraph', size: 'small', text: w.lastEntry(lastEntry.number, lastEntry.hash) },
+    { kind: 'paragraph', size: 'small', text: w.contentHash(contentHash) },
   ];
 }

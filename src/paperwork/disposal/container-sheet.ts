@@ -20,7 +20,7 @@ export const rangeText = (figure: Or<PaperFigure>): string =>
     ? notDetermined
     : figure.low === figure.high
       ? figureText(figure)
-      : w.range(figureText(figure), figure.low, w.withUnit(figure.high, figure.unit));
+      : w.range(figure.likely, figure.low, figure.high, figure.unit);
 
 const likelyCell = (figure: PaperFigure): Cell => ({ text: figure.likely, ...unitOf(figure) });
 
@@ -37,11 +37,11 @@ const factsOf = (c: ContainerData): Block => ({
   facts: [
     { term: w.whatItIs, says: c.whatItIs },
     { term: w.howItArose, says: c.howItArose.length === 0 ? notDetermined : c.howItArose.join(' ') },
-    { term: w.state, says: w.stateText(c.state, c.colour, c.layers) },
-    { term: w.ph, says: c.ph },
-    { term: w.container, says: w.vessel(c.capacity, c.material, c.vessel, c.cap) },
-    { term: w.stands, says: w.standsText(c.place, c.tray) },
-    { term: w.fill, says: w.fillText(c.fill) },
+    { term: w.state, says: w.stateText(c.state, c.colour, c.layers, c.ph) },
+    {
+      term: w.container,
+      says: `${w.vessel(c.capacity, c.material, c.vessel, c.cap)} ${w.standsText(c.place, c.tray)} ${w.fillText(c.fill)}`,
+    },
     { term: w.firstIn, says: dayOr(c.firstWasteIn) },
     { term: w.mustLeaveBy, says: mustLeave(c) },
   ],
@@ -81,8 +81,12 @@ function compositionOf(c: ContainerData): Block {
   const untold = c.substances.filter((substance) => !shown.includes(substance));
   const rows: Row<SubstanceKey>[] = [
     ...shown.flatMap(substanceRow),
-    { kind: 'one-answer', name: strong(w.ammonia), says: c.ammonia },
-    { kind: 'one-answer', name: strong(w.chloride), says: c.chloride },
+    ...(c.ammonia === c.chloride
+      ? [{ kind: 'one-answer', name: strong(w.ammoniaAndChloride), says: c.ammonia } as const]
+      : [
+          { kind: 'one-answer', name: strong(w.ammonia), says: c.ammonia } as const,
+          { kind: 'one-answer', name: strong(w.chloride), says: c.chloride } as const,
+        ]),
   ];
   if (untold.length > 0)
     rows.push({
@@ -95,14 +99,14 @@ function compositionOf(c: ContainerData): Block {
     rows.push({ kind: 'note', text: w.residue(name, rangeText(wetMass), rangeText(heldLiquor)) });
   return table(
     [
-      { key: 'substance', head: w.substance, share: 19 },
+      { key: 'substance', head: w.substance, share: 23 },
       { key: 'low', head: w.low, share: 7, align: 'right' },
-      { key: 'likely', head: w.likely, share: 8, align: 'right' },
-      { key: 'high', head: w.highALitre, share: 15, align: 'right' },
-      { key: 'allLow', head: w.low, share: 7, align: 'right' },
+      { key: 'likely', head: w.likely, share: 7, align: 'right' },
+      { key: 'high', head: w.high, share: 16, align: 'right' },
+      { key: 'allLow', head: w.low, share: 8, align: 'right' },
       { key: 'all', head: w.likely, share: 8, align: 'right' },
-      { key: 'allHigh', head: w.highInAll, share: 12, align: 'right' },
-      { key: 'known', head: w.known, share: 24 },
+      { key: 'allHigh', head: w.high, share: 14, align: 'right' },
+      { key: 'known', head: w.known, share: 31 },
     ],
     rows,
   );
@@ -112,10 +116,10 @@ type BaseKey = 'base' | 'low' | 'likely' | 'high' | 'purity' | 'heat' | 'rise' |
 
 const orNot = (figure: Or<PaperFigure>): Cell => (figure === notDetermined ? figure : likelyCell(figure));
 
-function baseRow(line: BaseLine): Row<BaseKey>[] {
-  const { base, mass, purity, heat, rise, sludgeDrained, carbonDioxide, doesNotBringDown } = line;
-  if (mass === notDetermined) return [{ kind: 'one-answer', name: strong(base), says: notDetermined }];
-  const row: Row<BaseKey> = {
+function baseRow(line: BaseLine): Row<BaseKey> {
+  const { base, mass, purity, heat, rise, sludgeDrained, carbonDioxide } = line;
+  if (mass === notDetermined) return { kind: 'one-answer', name: strong(base), says: notDetermined };
+  return {
     kind: 'cells',
     cells: {
       base: strong(base),
@@ -129,18 +133,23 @@ function baseRow(line: BaseLine): Row<BaseKey>[] {
       gas: carbonDioxide === 'none' ? w.none : orNot(carbonDioxide),
     },
   };
-  return doesNotBringDown.length === 0
-    ? [row]
-    : [row, { kind: 'note', text: w.leaves(base, doesNotBringDown) }];
+}
+
+/** What is said under the bases: what stays in the liquor, what was not counted, whether treating is allowed. */
+function baseNotes(data: DisposalData, c: ContainerData): string {
+  const leaves = c.bases.flatMap(({ base, doesNotBringDown }) =>
+    doesNotBringDown.length === 0 ? [] : [w.leaves(base, doesNotBringDown)],
+  );
+  const untold = [...new Set(c.bases.flatMap(({ notToldBy }) => notToldBy))];
+  const without = untold.length === 0 ? [] : [w.countedWithout(untold)];
+  return [data.treatment, c.basesNote, ...leaves, ...without].join(' ');
 }
 
 function basesOf(data: DisposalData, c: ContainerData): Block[] {
-  const all = c.bases.flatMap(baseRow);
   const open = c.bases.every(({ mass }) => mass === notDetermined);
-  const untold = [...new Set(c.bases.flatMap(({ notToldBy }) => notToldBy))];
   const rows: Row<BaseKey>[] = open
     ? [{ kind: 'one-answer', name: strong(w.anyBase), says: notDetermined }]
-    : all;
+    : c.bases.map(baseRow);
   return [
     { kind: 'heading', level: 1, text: w.bases },
     table(
@@ -155,11 +164,7 @@ function basesOf(data: DisposalData, c: ContainerData): Block[] {
         { key: 'sludge', head: w.sludge, share: 13, align: 'right' },
         { key: 'gas', head: w.gas, share: 12, align: 'right' },
       ],
-      [
-        ...rows,
-        ...(untold.length === 0 ? [] : [{ kind: 'note', text: w.countedWithout(untold) } as const]),
-        { kind: 'note', text: `${c.basesNote} ${data.treatment}` },
-      ],
+      [...rows, { kind: 'note', text: baseNotes(data, c) }],
     ),
   ];
 }
@@ -169,7 +174,7 @@ const mustNotMeet = (c: ContainerData): Block => ({
   text:
     c.mustNotMeet.length === 0
       ? notDetermined
-      : `${[...new Set(c.mustNotMeet.map(({ rule }) => rule))].join('. ')}. ${w.rulesBehind}`,
+      : w.nevers([...new Set(c.mustNotMeet.map(({ rule }) => rule))]),
 });
 
 const candidates = (c: ContainerData): Block => ({
@@ -179,11 +184,14 @@ const candidates = (c: ContainerData): Block => ({
 
 const cautionOf = (data: DisposalData): Block => ({
   kind: 'caution',
-  text: [{ text: `${w.confirm} `, strong: true }, { text: data.cautions.join(' ') }],
+  text: data.cautions.map((text, at) => ({ text: at === 0 ? text : ` ${text}`, strong: at === 0 })),
 });
 
+/** What is wrong or doubtful stands above everything else. */
 const flagLines = (c: ContainerData): Block[] =>
-  c.flags.map((text) => ({ kind: 'mark', mark: 'wrong', text: [{ text, strong: true }] }));
+  c.flags.length === 0
+    ? []
+    : [{ kind: 'mark', mark: 'wrong', text: [{ text: c.flags.join(' '), strong: true }] }];
 
 /** The first page of a container; `single` when the paper's own head names it. */
 export function sheetBlocks(
@@ -196,7 +204,7 @@ export function sheetBlocks(
   const head: Block = drawing
     ? {
         kind: 'columns',
-        shares: [3, 7],
+        shares: [27, 73],
         left: [{ kind: 'drawing', drawing, caption: w.drawn }],
         right: [facts],
       }
@@ -210,6 +218,7 @@ export function sheetBlocks(
     ...basesOf(data, c),
     {
       kind: 'columns',
+      shares: [4, 6],
       left: [{ kind: 'heading', level: 2, text: w.codes }, candidates(c)],
       right: [{ kind: 'heading', level: 2, text: w.mustNotMeet }, mustNotMeet(c)],
     },

@@ -21,12 +21,10 @@ function parts(data: DisposalData, drawings: DisposalPaper['drawings']): readonl
     ...sheetBlocks(data, container, drawings.get(container.containerId), single),
   ]);
   const first = single ? [] : [...listBlocks(data), ...placeBlocks(data)];
-  const place = single ? placeBlocks(data) : [];
   return [
     ...first,
     ...sheets,
-    { kind: 'page-break' },
-    ...place,
+    ...(single ? placeBlocks(data) : [{ kind: 'page-break' } as const]),
     ...workingBlocks(data),
     ...publishedBlocks(data),
     ...entriesBlocks(data),
@@ -58,9 +56,8 @@ export function disposalPaper(data: DisposalData, { paper, drawings }: DisposalP
       made,
     ),
     footLines: [
-      w.lastEntry(data.lastEntry.number, data.lastEntry.hash),
-      w.contentHash(data.contentHash),
       w.footCaution,
+      w.footHashes(data.lastEntry.number, data.lastEntry.hash.slice(0, 16), data.contentHash.slice(0, 16)),
     ],
     pageWords: w.pageWords,
     ...(data.demo ? { watermark: w.demo } : {}),

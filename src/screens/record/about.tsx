@@ -1,7 +1,6 @@
 /** What this book is, what it is not, and where its published values come from. */
 import { sources } from '../../reference/tables';
 import { Part } from '../../ui/page';
-import { Row, Rows } from '../../ui/row';
 import { Frame } from '../frame';
 import { words } from '../words';
 import styles from './record.module.css';
@@ -24,12 +23,17 @@ export const AboutScreen = () => (
         ))}
       </ul>
     </Part>
-    <Part rule width="edge" title={w.sources}>
-      <Rows>
-        {Object.entries(sources).map(([id, { title, edition }]) => (
-          <Row key={id} title={<span class={styles.change}>{title}</span>} second={edition} />
-        ))}
-      </Rows>
+    <Part rule>
+      <details class={styles.fold}>
+        <summary>
+          <span>{w.sources}</span>
+        </summary>
+        <ul class={styles.plain}>
+          {Object.entries(sources).map(([id, { title, edition }]) => (
+            <li key={id}>{`${title} (${edition})`}</li>
+          ))}
+        </ul>
+      </details>
     </Part>
   </Frame>
 );

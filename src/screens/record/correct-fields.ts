@@ -7,7 +7,7 @@ import type { HistoryLine } from '../../ledger/state';
 import { type FieldRead, readTyped, Typed } from '../form';
 import { words } from '../words';
 import { entryWords } from './entry-words';
-import { type Correctable, correctable, keyOf, type Path, withValues } from './leaves';
+import { type Correctable, changesBetween, correctable, keyOf, type Path, withValues } from './leaves';
 import { missing } from './tried';
 
 export const CorrectFields = z.object({
@@ -79,7 +79,7 @@ export function readCorrection(
   if (!values || at === null || at > now || fields.reason.trim() === '') return { ok: false, fault: null };
   const corrected = withValues(body, values);
   if (!corrected) return { ok: false, fault: entryWords.broken };
-  const same = JSON.stringify(corrected) === JSON.stringify(body) && at === line.at;
+  const same = changesBetween(body, corrected).length === 0 && at === line.at;
   if (same) return { ok: false, fault: entryWords.unchanged };
   return {
     ok: true,

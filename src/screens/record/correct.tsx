@@ -19,7 +19,7 @@ import {
   textPartFault,
   whenFault,
 } from './correct-fields';
-import { entryTitle, partText, entryWords as w } from './entry-words';
+import { entryTitle, inOrder, partText, entryWords as w } from './entry-words';
 import { type Correctable, correctable, keyOf } from './leaves';
 import { useTried } from './tried';
 
@@ -42,7 +42,7 @@ function CorrectForm({ line, body }: { readonly line: HistoryLine; readonly body
   const { tried, tryNow } = useTried();
   const [unread, setUnread] = useState<string | null>(null);
   const { write, fault, busy } = useWriting();
-  const parts = correctable(body);
+  const parts = inOrder(correctable(body));
   const leave = (): void => {
     done();
     go(`record/entry/${id}`);

@@ -5,6 +5,7 @@ import type { HistoryLine, State } from '../../ledger/state';
 import { type DecimalSign, formatWritten } from '../../quantities/format';
 import { bases, metals } from '../../reference/tables';
 import { unbroken } from '../../ui/figure-value';
+import { eraWords, stepWords } from '../batches/words';
 import { howKnown, streamName } from '../words';
 import { at, type Leaf, type Path } from './leaves';
 import { ruleWords, yesNo } from './rule-words';
@@ -17,6 +18,7 @@ export const entryWords = {
   nobody: 'nobody said who',
   corrected: 'Corrected',
   withdrawn: 'Withdrawn',
+  withdrawnSecond: 'Withdrawn. It counts in no figure; to undo that, withdraw the withdrawal.',
   wasNow: (part: string, was: string, is: string) => `${part}: ${was}, now ${is}`,
   nothing: 'nothing',
   reason: 'Reason',
@@ -62,8 +64,7 @@ export const momentText = (iso: string): string => format(new Date(iso), 'd MMM 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** A step by its name in the checklists: "ammonia test". */
-export const stepText = (step: string): string => capital(step.replaceAll('-', ' '));
+const stepText = (step: string): string => stepWords[step] ?? capital(step.replaceAll('-', ' '));
 
 const batchCode = (state: State, id: string | null): string =>
   id === null ? '' : unbroken(state.batches.get(id)?.body.code ?? '');
@@ -196,29 +197,34 @@ const parts: Readonly<Record<string, string>> = {
 };
 
 /** Levels that a person need not hear. */
-const silent = new Set(['liquid', 'solid', 'findings', 'body', 'value', 'contact']);
+const silent = new Set(['liquid', 'solid', 'findings', 'body', 'contact']);
+
+/** Last words that say no more than what stands before them. */
+const said = new Set(['value', 'name', 'concentration', 'result', 'by']);
 
 const spaced = (key: string): string => key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
-function findingText(value: unknown): string {
+/** A finding by its metal and how it is known: "copper (photometer)"; how alone stands as the statement itself. */
+function findingText(value: unknown, asStatement: boolean): string {
   const { metal, by } = (value ?? {}) as { readonly metal?: string; readonly by?: string };
   const name = metal === undefined ? '' : (metals[metal as keyof typeof metals]?.name ?? metal);
-  return joined(name, by === undefined ? '' : (howKnown[by] ?? by));
+  const how = by === undefined || asStatement ? '' : `(${howKnown[by] ?? by})`;
+  return [name, how].filter((text) => text !== '').join(' ');
 }
 
-/** "Copper, photometer: concentration" */
+/** @example partText(body, ['liquid', 'findings', 0, 'concentration']) // 'Copper (photometer)' */
 export function partText(body: unknown, path: Path): string {
-  const said = path.flatMap((key, depth): string[] => {
+  const last = path.at(-1);
+  const heard = path.flatMap((key, depth): string[] => {
     if (typeof key === 'number') {
-      const inside = at(body, path.slice(0, depth + 1));
-      return [findingText(inside)].filter((text) => text !== '');
+      const inside = findingText(at(body, path.slice(0, depth + 1)), last === 'by');
+      return inside === '' ? [] : [inside];
     }
     if (silent.has(key) && depth < path.length - 1) return [];
     return [parts[key] ?? spaced(key)];
   });
-  const last = path.at(-1);
-  const shown = said.length > 1 && (last === 'value' || last === 'name') ? said.slice(0, -1) : said;
-  return capital(shown.join(': '));
+  const shown = heard.length > 1 && said.has(String(last)) ? heard.slice(0, -1) : heard;
+  return capital(shown.join(': ').replace(': (', ' ('));
 }
 
 const isInstant = (text: string): boolean => /^\d{4}-\d{2}-\d{2}T[\d:.]+Z$/.test(text);
@@ -232,6 +238,11 @@ const namesOf: readonly ((state: State, id: string) => string | undefined)[] = [
   (state, id) => state.checklists.get(id)?.body.checklist.title,
 ];
 
+/** Parts that were chosen from a list, whose answers are written with hyphens. */
+const chosen = new Set(
+  'capacitors era vessel cap purpose mark base instrument step outcome format'.split(' '),
+);
+
 /** A statement as a person reads it: things by their names, moments by the hour on the wall. */
 export function leafText(state: State, leaf: Leaf | undefined, sign: DecimalSign): string {
   if (leaf === undefined) return entryWords.nothing;
@@ -243,13 +254,15 @@ export function leafText(state: State, leaf: Leaf | undefined, sign: DecimalSign
     if (found) return found;
   }
   const key = path.at(-1);
+  if (key === 'era') return eraWords[value as keyof typeof eraWords] ?? value;
+  if (key === 'step') return stepText(value);
   if (key === 'by') return howKnown[value] ?? value;
   if (key === 'metal') return metals[value as keyof typeof metals]?.name ?? value;
   if (key === 'stream') return streamName[value as keyof typeof streamName] ?? value;
   if (key === 'rule') return ruleWords[value as keyof typeof ruleWords]?.name ?? value;
   if (path[0] === 'stated' && key === 'value') return yesNo[value as keyof typeof yesNo] ?? value;
   if (value === 'true' || value === 'false') return value === 'true' ? entryWords.yes : entryWords.no;
-  return /^[a-z]+(-[a-z]+)+$/.test(value) ? value.replaceAll('-', ' ') : value;
+  return chosen.has(String(key)) ? value.replaceAll('-', ' ') : value;
 }
 
 /** Identifiers that name the thing itself: a person has no use for them. */
@@ -272,11 +285,35 @@ const ownOf: Partial<Record<PlainBody['kind'], string>> = {
   'paper-made': 'paperId',
 };
 
+/** What is looked for first stands first; an entry itself keeps its parts in the order of the alphabet. */
+const order = [
+  ...['name', 'address', 'emergencyNumber', 'phone', 'code', 'base', 'purity', 'stated', 'saidBy', 'saidOn'],
+  ...['step', 'stream', 'batchId', 'stepId', 'feed', 'streamId', 'fromContainerId', 'toContainerId'],
+  ...['containerId', 'amount', 'spread', 'liquid.volume', 'liquid.findings', 'liquid.freeAcid', 'liquid'],
+  ...['solid.wetMass', 'solid', 'vessel', 'capacity', 'material', 'cap', 'place', 'tray', 'mark', 'purpose'],
+];
+
+function rankOf(path: Path): number {
+  const key = path.join('.');
+  const fitting = order.filter((one) => key === one || key.startsWith(`${one}.`));
+  const closest = fitting.toSorted((a, b) => b.length - a.length)[0];
+  return closest === undefined ? order.length : order.indexOf(closest);
+}
+
+export const inOrder = <L extends { readonly path: Path }>(leaves: readonly L[]): readonly L[] =>
+  leaves.toSorted((a, b) => rankOf(a.path) - rankOf(b.path));
+
 /** Whether a statement is worth a line. */
 export function worthSaying(body: Body, { path }: Leaf): boolean {
   const [key] = path;
   if (path.length === 1 && own.has(String(key)) && ownOf[body.kind as PlainBody['kind']] === key)
     return false;
+  const last = path.at(-1);
+  if (last === 'metal') return false;
+  if (last === 'by') {
+    const beside = Object.keys(at(body, path.slice(0, -1)) as object);
+    return beside.every((one) => one === 'by' || one === 'metal');
+  }
   if (body.kind === 'entry-corrected' || body.kind === 'entry-withdrawn')
     return path.length === 1 && key === 'reason';
   if (body.kind === 'checklist-finished')

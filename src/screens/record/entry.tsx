@@ -6,7 +6,15 @@ import { Part } from '../../ui/page';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { Changes } from './changes';
-import { entryTitle, leafText, momentText, partText, entryWords as w, worthSaying } from './entry-words';
+import {
+  entryTitle,
+  inOrder,
+  leafText,
+  momentText,
+  partText,
+  entryWords as w,
+  worthSaying,
+} from './entry-words';
 import { keyOf, leavesOf } from './leaves';
 import styles from './record.module.css';
 
@@ -14,7 +22,7 @@ function Says({ body }: { readonly body: Body }) {
   const { state, sign } = useShell();
   return (
     <dl class={styles.facts}>
-      {leavesOf(body)
+      {inOrder(leavesOf(body))
         .filter((leaf) => worthSaying(body, leaf))
         .map((leaf) => (
           <div key={keyOf(leaf.path)}>
@@ -50,7 +58,9 @@ function Hashes({ entry }: Pick<HistoryLine, 'entry'>) {
   ] as const;
   return (
     <details class={styles.fold}>
-      <summary>{w.chain}</summary>
+      <summary>
+        <span>{w.chain}</span>
+      </summary>
       <dl class={styles.facts}>
         {facts.map(([term, fact]) => (
           <div key={term} class={styles.whole}>
@@ -88,9 +98,15 @@ export function EntryScreen({ at }: { readonly at: Readonly<Record<string, strin
   const line = state.value.history.find(({ entry }) => entry.id === at.entry);
   if (!line) return <Frame place="record" title={w.gone} />;
   const { entry, body } = line;
+  const title = entryTitle(state.value, entry.body, sign.value);
+  const gone = line.standing === 'withdrawn';
   const who = entry.who === null ? undefined : state.value.people.get(entry.who)?.body.name;
   return (
-    <Frame place="record" title={entryTitle(state.value, entry.body, sign.value)}>
+    <Frame
+      place="record"
+      title={gone ? <s class={styles.gone}>{title}</s> : title}
+      second={gone ? w.withdrawnSecond : undefined}
+    >
       <Part rule>
         <dl class={styles.facts}>
           <div>

@@ -27,8 +27,7 @@ export const recordWords = {
     inDemo: 'You are in it now',
     about: 'Version, cautions, sources',
   },
-  notEntered: 'not entered',
-  optionalParts: 'May stay empty',
+  notEntered: 'Not entered',
   dateAhead: 'That day is still to come.',
   dateMissing: 'Choose the day.',
 } as const;

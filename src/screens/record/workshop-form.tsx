@@ -67,7 +67,9 @@ export function WorkshopForm({ value, change, faults }: WorkshopFormProps) {
     <Part>
       {needed.map(line)}
       <details class={styles.fold} open={open || undefined}>
-        <summary>{w.more}</summary>
+        <summary>
+          <span>{w.more}</span>
+        </summary>
         <p class={styles.quiet}>{w.moreHint}</p>
         {more.map(line)}
       </details>

@@ -19,6 +19,7 @@ export function WelcomeScreen() {
     <Frame
       title={w.title}
       main="spread"
+      ways={[]}
       actions={
         <Buttons>
           <Button look="primary" voice="serif" href="#/start/workshop" second={w.beginSecond}>

@@ -1,0 +1,255 @@
+import { signal } from '@preact/signals';
+import { render, screen, waitFor, within } from '@testing-library/preact';
+import userEvent from '@testing-library/user-event';
+import { describe, expect, test, vi } from 'vitest';
+import { screenAt } from '../../../src/app/routes';
+import { type Shell, ShellProvider } from '../../../src/screens/shell';
+import { workshopInMemory } from '../../support/shell-in-memory';
+
+const user = userEvent.setup();
+
+/** The screen of an address in this shell. */
+function open(shell: Shell, address: string) {
+  const found = screenAt(address.split('/'));
+  if (!found) throw new Error(`nothing at ${address}`);
+  const { screen: Screen, at } = found;
+  return render(
+    <ShellProvider value={shell}>
+      <Screen at={at} />
+    </ShellProvider>,
+  );
+}
+
+const tap = (name: string) => user.click(screen.getByRole('button', { name }));
+
+async function withLiquor() {
+  const memory = await workshopInMemory();
+  const logged = await memory.does({
+    do: 'log-stream',
+    batchId: memory.batch,
+    stepId: null,
+    stream: 'leach-liquor',
+    liquid: {
+      volume: { value: '3.60', unit: 'L' },
+      findings: [{ by: 'photometer', metal: 'Cu', concentration: { value: '11.8', unit: 'g/L' } }],
+      freeAcid: [],
+    },
+    note: 'Greenish',
+  });
+  const volume = () => [...memory.state.value.streams.values()][0]?.amount.volume.toFixed();
+  return { ...memory, logged, volume };
+}
+
+describe('the record', () => {
+  test('says that it is whole, and how many entries it has', async () => {
+    const { shell, state } = await workshopInMemory();
+    open(shell, 'record');
+    expect(await screen.findByText(`Whole, ${state.value.log.length} entries`)).toBeTruthy();
+  });
+
+  test('names the entry that is not as it was written', async () => {
+    const { shell, state } = await workshopInMemory();
+    const [first, second, ...rest] = state.value.log;
+    if (!first || !second) throw new Error('too few entries');
+    const changed = { ...second, happenedAt: '2020-01-01T00:00:00.000Z' };
+    state.value = { ...state.value, log: [first, changed, ...rest] };
+    open(shell, 'record');
+    const wrong = await screen.findByRole('link', { name: /Entry 2 is not as it was written/ });
+    expect(wrong.getAttribute('href')).toBe(`#/record/entry/${second.id}`);
+  });
+
+  test('says how many entries could not be read', async () => {
+    const { shell } = await workshopInMemory();
+    const corrupted = signal([{ id: null, raw: {}, issues: [] }]);
+    open({ ...shell, corrupted }, 'record');
+    expect(screen.getByText('1 entry could not be read')).toBeTruthy();
+  });
+
+  test('says that the browser may clear it, asks, and says what the browser promised', async () => {
+    const persist = vi.fn(async () => true);
+    const storage = { persisted: async () => false, persist };
+    vi.stubGlobal('navigator', Object.assign(Object.create(navigator), { storage }));
+    const { shell } = await workshopInMemory();
+    open(shell, 'record');
+    expect(await screen.findByText('The browser may throw the record away')).toBeTruthy();
+    expect(persist).not.toHaveBeenCalled();
+    await tap('Ask the browser to keep it');
+    expect(await screen.findByText('Kept on this phone')).toBeTruthy();
+    vi.unstubAllGlobals();
+  });
+});
+
+describe('local rules', () => {
+  test('that are not entered say what follows, and are entered with who said so and when', async () => {
+    const { shell, state, path } = await workshopInMemory();
+    const rules = open(shell, 'record/rules');
+    expect(screen.getByText('Not entered. Days are not counted.')).toBeTruthy();
+    rules.unmount();
+    open(shell, 'record/rules/storage-days');
+    await user.type(screen.getByLabelText('How long may waste stay?'), '180');
+    await user.type(screen.getByLabelText('Who said so'), 'County office');
+    await user.type(screen.getByLabelText('When'), '2026-05-13');
+    await tap('Keep this rule');
+    expect(screen.getByText('That day is still to come.')).toBeTruthy();
+    expect(state.value.rules.size).toBe(0);
+    await user.clear(screen.getByLabelText('When'));
+    await user.type(screen.getByLabelText('When'), '2026-05-12');
+    await tap('Keep this rule');
+    await waitFor(() => expect(path.value).toEqual(['record', 'rules']));
+    expect(state.value.rules.get('storage-days')?.body).toMatchObject({
+      stated: { value: { value: '180', unit: 'days' } },
+      saidBy: 'County office',
+      saidOn: '2026-05-12',
+    });
+  });
+
+  test.each([
+    ['100', undefined],
+    ['100.1', 'At most 100 %. Check the number and its unit.'],
+    ['0', 'It must be more than nothing.'],
+    ['', 'Write a number here.'],
+  ])('a fill limit of “%s” %% gets the words %s', async (typed, fault) => {
+    const { shell, state } = await workshopInMemory();
+    open(shell, 'record/rules/fill-limit');
+    const field = screen.getByLabelText('How full may a container be?');
+    if (typed !== '') await user.type(field, typed);
+    await user.type(screen.getByLabelText('Who said so'), 'County office');
+    await user.type(screen.getByLabelText('When'), '2026-05-12');
+    await tap('Keep this rule');
+    if (fault === undefined) await waitFor(() => expect(state.value.rules.size).toBe(1));
+    else {
+      expect(screen.getByText(fault)).toBeTruthy();
+      await waitFor(() => expect(document.activeElement).toBe(field));
+      expect(state.value.rules.size).toBe(0);
+    }
+  });
+});
+
+describe('people', () => {
+  test('are added and leave, and the one who holds the phone is chosen', async () => {
+    const { shell, state, person, tobias } = await workshopInMemory();
+    const list = open(shell, 'record/people');
+    await user.click(screen.getByRole('radio', { name: 'Tobias' }));
+    expect(person.value).toBe(tobias);
+    list.unmount();
+    const leaving = open(shell, `record/people/${tobias}`);
+    await user.click(screen.getByRole('button', { name: /Has left/ }));
+    await waitFor(() => expect(state.value.people.get(tobias)?.leftAt).not.toBeNull());
+    leaving.unmount();
+    const again = open(shell, 'record/people');
+    expect(screen.queryByRole('radio', { name: 'Tobias' })).toBeNull();
+    expect(screen.getByRole('link', { name: /Tobias.*left/ })).toBeTruthy();
+    again.unmount();
+    open(shell, 'record/people/new');
+    await tap('Keep this person');
+    expect(screen.getByText('Write something here.')).toBeTruthy();
+    await user.type(screen.getByLabelText('Name'), 'Ada');
+    await tap('Keep this person');
+    await waitFor(() =>
+      expect([...state.value.people.values()].map(({ body }) => body.name)).toContain('Ada'),
+    );
+  });
+});
+
+test('a stated purity stands for its base; the others say what is reckoned with', async () => {
+  const { shell, state } = await workshopInMemory();
+  const form = open(shell, 'record/bases/hydrated-lime');
+  await user.type(screen.getByLabelText('Purity, by mass'), '94,0');
+  await tap('Keep this purity');
+  await waitFor(() => expect(state.value.bases.get('hydrated-lime')?.body.purity.value).toBe('94.0'));
+  form.unmount();
+  open(shell, 'record/bases');
+  const list = within(screen.getByRole('list', { name: 'Bases and their purity' }));
+  expect(list.getByRole('link', { name: /Hydrated lime.*94.0/ })).toBeTruthy();
+  expect(list.getByRole('link', { name: /Limestone.*Not stated: 85 to 99 %/ })).toBeTruthy();
+  expect(list.getAllByRole('link')).toHaveLength(5);
+});
+
+describe('an entry', () => {
+  test('is corrected in its numbers and texts, and the history shows both', async () => {
+    const { shell, logged, volume } = await withLiquor();
+    const form = open(shell, `record/entry/${logged.id}/correct`);
+    await user.clear(screen.getByLabelText('Volume'));
+    await user.type(screen.getByLabelText('Volume'), '3,45');
+    await tap('Keep the correction');
+    expect(volume()).toBe('3.6');
+    await user.type(screen.getByLabelText('Why it was wrong'), 'misread');
+    await tap('Keep the correction');
+    await waitFor(() => expect(volume()).toBe('3.45'));
+    form.unmount();
+    open(shell, 'record/history');
+    const line = screen.getByRole('link', { name: /^Leach liquor, B.01, 3\.60/ });
+    expect(line.textContent).toContain('Corrected: misread');
+    expect(line.textContent).toContain('Volume: 3.60\u2009L, now 3.45\u2009L');
+  });
+
+  test('can be corrected in its unit, and only to one that its place takes', async () => {
+    const { shell, logged, volume } = await withLiquor();
+    open(shell, `record/entry/${logged.id}/correct`);
+    const unit = screen.getByRole('combobox', { name: 'Volume, unit' });
+    expect(
+      within(unit)
+        .getAllByRole('option')
+        .map((o) => o.textContent),
+    ).toEqual(['L', 'mL', 'US gal']);
+    await user.selectOptions(unit, 'mL');
+    await user.type(screen.getByLabelText('Why it was wrong'), 'wrong unit');
+    await tap('Keep the correction');
+    await waitFor(() => expect(volume()).toBe('0.0036'));
+  });
+
+  test('is not corrected when nothing is changed, nor to a moment that has not come', async () => {
+    const { shell, state, logged } = await withLiquor();
+    open(shell, `record/entry/${logged.id}/correct`);
+    await user.type(screen.getByLabelText('Why it was wrong'), 'no reason');
+    await tap('Keep the correction');
+    expect(screen.getByRole('alert').textContent).toContain('Nothing is changed yet.');
+    const when = screen.getByLabelText('When it happened');
+    await user.clear(when);
+    await user.type(when, '2026-12-24T09:30');
+    await tap('Keep the correction');
+    expect(screen.getByText('Choose a day and hour that have passed.')).toBeTruthy();
+    expect(state.value.log.at(-1)?.id).toBe(logged.id);
+  });
+
+  test('is withdrawn with a reason, stays in the history, and comes back when that is withdrawn', async () => {
+    const { shell, state, logged } = await withLiquor();
+    const first = open(shell, `record/entry/${logged.id}/withdraw`);
+    await tap('Withdraw it');
+    expect(state.value.streams.size).toBe(1);
+    await user.type(screen.getByLabelText('Why it did not happen'), 'another batch');
+    await tap('Withdraw it');
+    await waitFor(() => expect(state.value.streams.size).toBe(0));
+    first.unmount();
+    const history = open(shell, 'record/history');
+    const line = screen.getByRole('link', { name: /^Leach liquor.*Withdrawn: another batch/ });
+    expect(line.querySelector('s')?.textContent).toMatch(/^Leach liquor/);
+    history.unmount();
+    const withdrawal = state.value.log.at(-1)?.id;
+    open(shell, `record/entry/${withdrawal}/withdraw`);
+    await user.type(screen.getByLabelText('Why it did not happen'), 'it did happen');
+    await tap('Withdraw it');
+    await waitFor(() => expect(state.value.streams.size).toBe(1));
+  });
+
+  test('shows what it says in words, and its hashes', async () => {
+    const { shell, logged } = await withLiquor();
+    open(shell, `record/entry/${logged.id}`);
+    const fact = (term: string) => screen.getByText(term).nextElementSibling?.textContent;
+    expect(fact('Copper (photometer)')).toBe('11.8\u2009g/L');
+    expect(fact('By')).toBe('Maren');
+    expect(fact('Its hash, SHA-256')).toBe(logged.hash);
+    expect(fact('Hash of the entry before')).toBe(logged.previous);
+  });
+});
+
+test('a workshop described again keeps what was there and takes the change', async () => {
+  const { shell, state } = await workshopInMemory();
+  open(shell, 'record/workshop');
+  const name = screen.getByLabelText('Name of the workshop');
+  await user.clear(name);
+  await user.type(name, 'Weir Yard shed');
+  await tap('Keep the workshop');
+  await waitFor(() => expect(state.value.workshop?.body.name).toBe('Weir Yard shed'));
+  expect(state.value.workshop?.body).toMatchObject({ emergencyNumber: '112', mapReference: '4471 0926' });
+});

@@ -1,0 +1,160 @@
+/** The whole job on a phone, from an empty record to a paper in the hand, the second half with no network at all. */
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { answerInOrder, answerUntil, looked, questionOn, tapAnswer } from './checklist-answers';
+import { expectAccessible, expectClean, openPhone, untilKept } from './phone';
+import { openSite } from './site';
+
+const title = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name });
+const tap = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).click();
+const follow = (page: Page, name: string | RegExp) => page.getByRole('link', { name }).first().click();
+
+/** Every page that is reached is looked at by axe, too. */
+async function reach(page: Page, name: string | RegExp): Promise<void> {
+  await title(page, name).waitFor();
+  await expectAccessible(page);
+}
+
+async function setUp(page: Page): Promise<void> {
+  await reach(page, 'Leesbook');
+  await follow(page, 'Set up my workshop');
+  await reach(page, 'Your workshop');
+  await tap(page, 'Keep, go on');
+  await expect.poll(() => page.locator('[aria-invalid=true]').count()).toBe(3);
+  await page.getByLabel('Name of the workshop').fill('Kiln Yard');
+  await page.getByLabel('Address').fill('Kiln Yard 3, Norrstad');
+  await page.getByLabel('Emergency number').fill('112');
+  await tap(page, 'Keep, go on');
+  await reach(page, 'Who works here?');
+  await page.getByLabel('Your name').fill('Ada Marsh');
+  await tap(page, 'One more person');
+  await page.getByLabel('Name of person 2').fill('Bo Lindqvist');
+  await tap(page, 'Keep, go on');
+  await reach(page, 'Local rules: not entered yet');
+  await follow(page, 'Later');
+  await reach(page, /November|\w+day/);
+}
+
+async function openBatch(page: Page): Promise<void> {
+  await follow(page, 'Open the first batch');
+  await reach(page, 'A new batch');
+  await page.getByLabel('Mass of the feed', { exact: true }).fill('520,5');
+  await page.getByRole('radio', { name: 'precious-metal electrode' }).check();
+  await page.getByRole('radio', { name: 'older, may hold lead' }).check();
+  await tap(page, 'Open this batch');
+  await reach(page, /Batch B.01/);
+}
+
+/** Readiness, then the list of the leach, with a stop, a reload in the middle, and the clearance at its end. */
+async function clearTheLeach(page: Page): Promise<void> {
+  await follow(page, 'Start a step');
+  await reach(page, 'Start a step');
+  await follow(page, /Start the leach/);
+  await reach(page, 'First the walk round');
+  await tap(page, 'Ready for a spill or fume');
+  await title(page, 'Walk to eyewash: seconds').waitFor();
+  await expectAccessible(page);
+  await answerUntil(page);
+  await reach(page, 'Acid may be opened.');
+  await looked(page);
+  await tap(page, /Start the leach/);
+  await reach(page, 'Who is with you, or checks on you?');
+  await answerInOrder(page);
+  await answerInOrder(page);
+  const { ask } = await questionOn(page);
+  await page.reload();
+  await title(page, ask).waitFor();
+  await tapAnswer(page, 'No ribbon fitted');
+  await reach(page, /No ribbon fitted/);
+  await tapAnswer(page, 'Tape a thin ribbon to the sash. Then answer again.');
+  await title(page, ask).waitFor();
+  await answerUntil(page);
+  await reach(page, 'The leach may start.');
+  await tapAnswer(page, 'Begin leaching');
+  await reach(page, /Batch B.01/);
+}
+
+async function logTheLiquor(page: Page): Promise<void> {
+  await follow(page, 'Log what a step gave');
+  await reach(page, /What did B.01 give/);
+  await follow(page, 'Barren liquor');
+  await reach(page, /Barren liquor, B.01/);
+  await page.getByLabel('Volume', { exact: true }).fill('rubbish');
+  await tap(page, 'Keep this barren liquor');
+  await page.getByText('“rubbish” is not a number').waitFor();
+  await page.getByLabel('Volume', { exact: true }).fill('6,70');
+  await page.getByLabel('Copper', { exact: true }).fill('17.6');
+  await page.getByLabel('Nickel', { exact: true }).fill('6.2');
+  await page.getByLabel('Free nitric acid', { exact: true }).fill('0,58');
+  await page.reload();
+  await expect.poll(() => page.getByLabel('Copper', { exact: true }).inputValue()).toBe('17.6');
+  await page.getByLabel('Into which container').selectOption('new');
+  await page.getByLabel('Holds when full', { exact: true }).fill('10');
+  await expectAccessible(page);
+  await tap(page, 'Keep this barren liquor');
+  await reach(page, /Container C.01/);
+}
+
+async function logTheResidue(page: Page): Promise<void> {
+  await follow(page, 'Batches');
+  await reach(page, 'Batches');
+  await follow(page, /B.01/);
+  await follow(page, 'Log what a step gave');
+  await follow(page, 'Ceramic residue');
+  await reach(page, /Ceramic residue, B.01/);
+  await page.getByLabel('Mass, wet', { exact: true }).fill('480');
+  await page.getByLabel('Moisture, how it is known').selectOption('stated');
+  await page.getByLabel('Moisture', { exact: true }).fill('22');
+  await page.getByLabel('Into which container').selectOption('new');
+  await tap(page, 'Keep this ceramic residue');
+  await reach(page, /Container C.02/);
+  await page.getByText('Liquor held in it').waitFor();
+}
+
+/** Opens the working of every figure of the container and of its lime, and comes back. */
+async function openEveryFigure(page: Page): Promise<void> {
+  await follow(page, 'Containers');
+  await reach(page, 'Containers');
+  await follow(page, /C.01/);
+  await reach(page, /Container C.01/);
+  const ways = await page
+    .locator('a[href*="/working/"], a[href*="/base/"]')
+    .evaluateAll((links) => links.map((a) => a.getAttribute('href') ?? ''));
+  expect(ways.length).toBeGreaterThan(12);
+  for (const way of ways) {
+    await page.locator(`a[href="${way}"]`).first().click();
+    await page
+      .getByRole('heading', { name: way.includes('/base/') ? /./ : /What stands in it|How it is known/ })
+      .first()
+      .waitFor();
+    await expectAccessible(page);
+    await page.goBack();
+    await title(page, /Container C.01/).waitFor();
+  }
+  await follow(page, /Hydrated lime/);
+  await reach(page, 'Hydrated lime');
+  // Worked by hand: (3.886 + 3.711 + 1.415) mol × 37.046 g/mol ÷ 95 % × 1.10 = 387 g, known to tens.
+  await page.getByText('390').first().waitFor();
+  await follow(page, /Hydrated lime, base needed/);
+  await reach(page, /Hydrated lime/);
+  await page.getByText('9.013').first().waitFor();
+}
+
+describe('the whole job', () => {
+  it('goes from an empty record to a paper, offline from the clearance on', async () => {
+    const site = await openSite();
+    const page = await openPhone({ width: 360, height: 800 });
+    await page.clock.install();
+    await page.goto(site.address);
+    await untilKept(page);
+    await setUp(page);
+    await openBatch(page);
+    await clearTheLeach(page);
+    await site.stop();
+    await page.context().setOffline(true);
+    await logTheLiquor(page);
+    await logTheResidue(page);
+    await openEveryFigure(page);
+    expectClean(page);
+  }, 240_000);
+});

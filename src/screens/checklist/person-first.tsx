@@ -25,7 +25,7 @@ export function PersonFirst({ children }: { readonly children: ComponentChildren
             </Button>
           ))}
           {here.length === 0 && (
-            <Button look="primary" href="#/record">
+            <Button look="primary" href="#/record/people">
               {words.person.toRecord}
             </Button>
           )}

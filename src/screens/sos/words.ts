@@ -10,7 +10,6 @@ export const words = {
   allTitle: 'What has happened?',
   all: 'Emergency cards',
   steps: 'What to do, in this order',
-  cards: 'Other cards',
   call: (number: string) => `Call ${number}`,
   emergency: 'emergency number',
   note: 'Note',
@@ -24,7 +23,6 @@ export const words = {
   noSignalUnknown: 'No signal? Go to the nearest neighbour or road, and ask for a phone.',
   notDescribed:
     'The workshop is not described yet, so its number and address are not known here. Dial your local emergency number: 112 in Europe and many other countries, 911 in North America.',
-  describe: 'Describe the workshop',
   local: ['112', '911'],
 } as const;
 

@@ -27,7 +27,7 @@ export const streamWords: Readonly<Record<StreamKind, string>> = {
 /** What each waste is, for somebody who was not there. */
 export const streamMeaning: Readonly<Record<StreamKind, string>> = {
   'leach-liquor': 'nitric acid that has dissolved metals out of ceramic capacitors',
-  'barren-liquor': 'nitrate liquor left after silver and palladium were cemented out on copper',
+  'barren-liquor': 'nitrates after cementation on copper',
   'wash-water': 'water that rinsed metal, residue or vessels',
   'chloride-test-waste': 'liquor to which chloride was added to test for silver',
   'ammonia-test-waste': 'liquor to which ammonia was added as a test',
@@ -125,6 +125,8 @@ export const kindWords: Readonly<Record<PlainBody['kind'] | 'entry-corrected' | 
 
 const withUnit = (text: string, unit: string) => `${text}\u2009${unit}`;
 
+const noneLogged = 'none logged';
+
 export const dataWords = {
   holdsNothing: 'nothing: the container is empty by the record',
   notAccounted: 'something that no log accounts for',
@@ -151,9 +153,8 @@ export const dataWords = {
   asLogged: (said: string, day: string) => `${said}, logged ${day}`,
   phOf: (value: string, instrument: string, day: string) => `${value} ${instrument}, ${day}`,
   phMixed: (said: string) => `not determined as mixed; logged apart: ${said}`,
-  limit: (percent: string, stated: boolean) =>
-    `${percent} % ${stated ? 'by the local rules' : 'usual; no local rule entered'}`,
-  noneLogged: 'none logged',
+  limit: (percent: string, stated: boolean) => `${percent} % ${stated ? 'by the local rules' : '(usual)'}`,
+  noneLogged,
   loggedUndetermined: 'logged, amount not determined',
   freeAcid: 'Free nitric acid',
   nitrate: 'Nitrate',
@@ -165,27 +166,25 @@ export const dataWords = {
     'Not worked out: ammonia-test waste is in it. Never lime or caustic here; ask the collector.',
   noBaseAcid: 'Not worked out: the free acid is not determined.',
   noBaseNothing: 'Not worked out: no liquor is logged in it.',
-  baseNote: 'By stoichiometry; warming is for all at once, without loss. No base removes nitrate.',
-  treatmentNot: 'For planning only: the local rules do not allow treatment here.',
-  treatmentOpen: 'For planning only: whether treatment is allowed here is not determined.',
-  treatmentAllowed: (who: string, day: string) =>
-    `For planning. Treatment here is allowed: ${who} said so, ${day}.`,
+  baseNote: 'Rise: all at once. Nitrate stays.',
+  treatmentNot: 'The local rules do not allow treatment here.',
+  treatmentOpen: 'Whether treatment is allowed here: not determined.',
+  treatmentAllowed: (who: string, day: string) => `Treatment here is allowed: ${who} said so, ${day}.`,
   yes: 'yes',
   no: 'no',
   daysText: (n: string) => withUnit(n, n === '1' ? 'day' : 'days'),
-  hazardClasses: 'Hazard classes',
+  hazardClasses: 'Hazard class',
   wasteCodes: 'Waste code',
   transport: 'Transport entry',
   authority: 'the authority',
   collector: 'the collector',
-  confirmedBy: (role: string, name: string | undefined) =>
-    name === undefined ? `${role} confirms` : `${role} confirms (${name})`,
+  confirmedBy: (role: string, name: string | undefined) => (name === undefined ? role : `${role}, ${name}`),
   contact: (name: string, contact: string, licence?: string) =>
     `${name}, ${contact}${licence === undefined ? '' : `, licence ${licence}`}`,
   cautions: [
-    'Confirm with your authority or collector before anything moves: they decide the class, the waste code and the transport entry.',
-    '“Not determined” means not measured or not said, not zero. Plan by the high end of each range.',
-    'Nothing here is fit for a drain. Safety data sheets and local rules go before this paper.',
+    'Confirm with your authority or collector before anything moves.',
+    '“Not determined” means not measured or not said, not zero. Ranges hold about 19 times in 20: plan by the high end.',
+    'Nothing here is fit for a drain.',
   ],
   corrects: (kind: string) => `correction of: ${kind}`,
   withdraws: (kind: string) => `withdrawal of: ${kind}`,
@@ -272,7 +271,8 @@ export const paperWords = {
   count: (n: number) => `of ${n} containers`,
   lastEntry: (n: number, hash: string) => `Last entry of the record: ${n}, SHA-256 ${hash}`,
   contentHash: (hash: string) => `Content of this paper, SHA-256 ${hash}`,
-  footCaution: 'Not confirmed by anybody until the authority or collector has signed it.',
+  footCaution:
+    'Not confirmed until the authority or collector has signed it. Safety data sheets and local rules go before it.',
   footHashes: (n: number, last: string, content: string) =>
     `Entry ${n} of the record, SHA-256 ${last}…; this paper ${content}…; whole at its end.`,
   pageWords: 'page {page} of {pages}',
@@ -300,9 +300,10 @@ export const paperWords = {
     limit: string;
   }) => `Holds ${holds} of ${capacity}, ${percent}; limit ${limit}.`,
   firstIn: 'First waste in',
+  since: (first: string, leave: string) => `${first}. Must leave by: ${leave}.`,
   mustLeaveBy: 'Must leave by',
   mustLeave: (day: string, days: string, by: string, on: string) => `${day} (${days}: ${by}, ${on})`,
-  mustLeaveOpen: 'not determined: no storage time entered, or nothing in it',
+  mustLeaveOpen: 'not determined (no limit stated)',
   composition: 'What is in it',
   substance: 'Substance',
   low: 'low',
@@ -310,13 +311,13 @@ export const paperWords = {
   high: 'high',
   known: 'How it is known',
   atLeast: (name: string, by: readonly string[]) => `${name}: at least; not told by ${by.join('; ')}.`,
-  ammoniaAndChloride: 'Ammonia, chloride',
+  noneLogged,
   ammonia: 'Ammonia',
   chloride: 'Chloride',
   otherMetals: 'Other metals',
   eachNot: (names: readonly string[]) => `${joined(names)}: not determined`,
-  liquorNote: (volume: string, density: string) =>
-    `A litre, then in all. Liquor, held liquor included: ${volume}. Density: ${density}. Ranges hold about 19 times in 20.`,
+  liquorNote: (volume: string, density: string, held: boolean, noTestWaste: boolean) =>
+    `A litre, then in all. Liquor ${volume}${held ? ', held liquor included' : ''}; density ${density}.${noTestWaste ? ' Ammonia, chloride: none logged.' : ''}`,
   residue: (name: string, mass: string, held: string) =>
     `Wet residue (${name}): ${mass}; liquor held in it: ${held}, counted above where it is determined.`,
   withUnit: (text: string, unit: string) => (unit === '1' ? text : withUnit(text, unit)),
@@ -333,14 +334,21 @@ export const paperWords = {
   gas: 'CO₂ gas',
   none: 'none',
   anyBase: 'Any base',
-  leaves: (base: string, names: readonly string[]) => `${base} does not bring down ${joined(names)}.`,
+  leaves: (base: string, names: readonly string[]) => `${base} leaves ${joined(names)} dissolved.`,
   countedWithout: (names: readonly string[]) => `Counted without what is not told by ${names.join('; ')}.`,
   codes: 'Class, code, transport',
-  confirms: (says: string, who: string) => `${says}; ${who}`,
+  /** Beside the heading that says the rest. */
+  shortOf: (what: string) =>
+    ({
+      [dataWords.hazardClasses]: 'Class',
+      [dataWords.wasteCodes]: 'Code',
+      [dataWords.transport]: 'Transport',
+    })[what] ?? what,
+  whoConfirms: (who: string, whats: readonly string[]) => `${capital(joined(whats))}: ${who} confirms.`,
   mustNotMeet: 'Must not meet',
   /** The rules all begin with the same word. */
   nevers: (rules: readonly string[]) =>
-    `Never: ${rules.map((rule) => rule.replace(/^Never /, '')).join('; ')}. Reasons and sources are behind.`,
+    `Never: ${rules.map((rule) => rule.replace(/^Never /, '')).join('; ')}. Reasons behind.`,
   generatorSigns: 'Generator, name and date',
   collectorSigns: 'Collector or authority, name and date',
   drawn: 'A drawing, no evidence. The figures decide.',

@@ -42,8 +42,7 @@ const factsOf = (c: ContainerData): Block => ({
       term: w.container,
       says: `${w.vessel(c.capacity, c.material, c.vessel, c.cap)} ${w.standsText(c.place, c.tray)} ${w.fillText(c.fill)}`,
     },
-    { term: w.firstIn, says: dayOr(c.firstWasteIn) },
-    { term: w.mustLeaveBy, says: mustLeave(c) },
+    { term: w.firstIn, says: w.since(dayOr(c.firstWasteIn), mustLeave(c)) },
   ],
 });
 
@@ -74,6 +73,15 @@ function substanceRow(substance: Substance): Row<SubstanceKey>[] {
   ];
 }
 
+/** Ammonia and chloride have a row where there is some, or where nobody can tell. */
+const tested = ({ ammonia, chloride }: ContainerData): readonly (readonly [string, string])[] =>
+  ammonia === w.noneLogged && chloride === w.noneLogged
+    ? []
+    : [
+        [w.ammonia, ammonia],
+        [w.chloride, chloride],
+      ];
+
 /** Copper and nickel always have a row; other metals that nobody determined share one. */
 function compositionOf(c: ContainerData): Block {
   const always = new Set(['Cu', 'Ni', 'HNO3', 'NO3-']);
@@ -81,12 +89,7 @@ function compositionOf(c: ContainerData): Block {
   const untold = c.substances.filter((substance) => !shown.includes(substance));
   const rows: Row<SubstanceKey>[] = [
     ...shown.flatMap(substanceRow),
-    ...(c.ammonia === c.chloride
-      ? [{ kind: 'one-answer', name: strong(w.ammoniaAndChloride), says: c.ammonia } as const]
-      : [
-          { kind: 'one-answer', name: strong(w.ammonia), says: c.ammonia } as const,
-          { kind: 'one-answer', name: strong(w.chloride), says: c.chloride } as const,
-        ]),
+    ...tested(c).map(([name, says]) => ({ kind: 'one-answer', name: strong(name), says }) as const),
   ];
   if (untold.length > 0)
     rows.push({
@@ -94,7 +97,15 @@ function compositionOf(c: ContainerData): Block {
       name: strong(w.otherMetals),
       says: w.eachNot(untold.map(({ name }) => name.toLowerCase())),
     });
-  rows.push({ kind: 'note', text: w.liquorNote(rangeText(c.liquor), rangeText(c.density)) });
+  rows.push({
+    kind: 'note',
+    text: w.liquorNote(
+      rangeText(c.liquor),
+      rangeText(c.density),
+      c.residues.length > 0,
+      tested(c).length === 0,
+    ),
+  });
   for (const { name, wetMass, heldLiquor } of c.residues)
     rows.push({ kind: 'note', text: w.residue(name, rangeText(wetMass), rangeText(heldLiquor)) });
   return table(
@@ -151,7 +162,7 @@ function basesOf(data: DisposalData, c: ContainerData): Block[] {
     ? [{ kind: 'one-answer', name: strong(w.anyBase), says: notDetermined }]
     : c.bases.map(baseRow);
   return [
-    { kind: 'heading', level: 1, text: w.bases },
+    { kind: 'heading', level: 2, text: w.bases },
     table(
       [
         { key: 'base', head: w.base, share: 20 },
@@ -179,12 +190,23 @@ const mustNotMeet = (c: ContainerData): Block => ({
 
 const candidates = (c: ContainerData): Block => ({
   kind: 'facts',
-  facts: c.candidates.map(({ what, says, confirms }) => ({ term: what, says: w.confirms(says, confirms) })),
+  facts: c.candidates.map(({ what, says }) => ({ term: w.shortOf(what), says })),
 });
+
+/** Who must confirm what: the same for every container of a workshop. */
+function confirmers({ containers }: DisposalData): string {
+  const byWho = new Map<string, Set<string>>();
+  for (const { what, confirms } of containers.flatMap(({ candidates: all }) => all))
+    byWho.set(confirms, (byWho.get(confirms) ?? new Set()).add(what.toLowerCase()));
+  return [...byWho].map(([who, whats]) => w.whoConfirms(who, [...whats])).join(' ');
+}
 
 const cautionOf = (data: DisposalData): Block => ({
   kind: 'caution',
-  text: data.cautions.map((text, at) => ({ text: at === 0 ? text : ` ${text}`, strong: at === 0 })),
+  text: [...data.cautions, confirmers(data)].map((text, at) => ({
+    text: at === 0 ? text : ` ${text}`,
+    strong: at === 0,
+  })),
 });
 
 /** What is wrong or doubtful stands above everything else. */
@@ -204,7 +226,7 @@ export function sheetBlocks(
   const head: Block = drawing
     ? {
         kind: 'columns',
-        shares: [27, 73],
+        shares: [26, 74],
         left: [{ kind: 'drawing', drawing, caption: w.drawn }],
         right: [facts],
       }
@@ -213,12 +235,12 @@ export function sheetBlocks(
     ...(single ? [] : [{ kind: 'heading', level: 1, text: w.sheetOf(c.code) } as const]),
     ...flagLines(c),
     head,
-    { kind: 'heading', level: 1, text: w.composition },
+    { kind: 'heading', level: 2, text: w.composition },
     compositionOf(c),
     ...basesOf(data, c),
     {
       kind: 'columns',
-      shares: [4, 6],
+      shares: [30, 70],
       left: [{ kind: 'heading', level: 2, text: w.codes }, candidates(c)],
       right: [{ kind: 'heading', level: 2, text: w.mustNotMeet }, mustNotMeet(c)],
     },

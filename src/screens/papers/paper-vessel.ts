@@ -12,8 +12,8 @@ import { vesselDrawing } from '../vessel-drawing';
 import { paperWords as w } from './words';
 
 /** The most a vessel takes on the sheet, and the room for words at its right. */
-const most = { width: 92, height: 122 };
-const roomRight = 62;
+const most = { width: 68, height: 112 };
+const roomRight = 54;
 const ink = '#000000';
 const pad = 1.5;
 
@@ -93,6 +93,7 @@ export function paperVessel(state: State, container: ContainerState, sign: Decim
   const limit = fillLimitPercent(state).percent;
   const edge = drawn.widthPx;
   const levelText = vessel.volumeL === undefined ? w.levelUnknown : heldText(container.holds, sign);
+  const [levelLine = '', ...more] = levelText.split(', ');
   // Words of the limit and of the level keep clear of each other.
   const levelY = Math.abs(drawn.levelPx - drawn.limitPx) < 24 ? drawn.limitPx + 26 : drawn.levelPx + 4;
   const shapes: Shape[] = [
@@ -118,13 +119,10 @@ export function paperVessel(state: State, container: ContainerState, sign: Decim
       text: w.limit(formatWritten({ value: limit, unit: '%' }, sign)),
       size: 9,
     },
-    { x: edge + 11, y: levelY, text: levelText, size: 11, face: 'bold' },
-    {
-      x: edge + 11,
-      y: levelY + 11,
-      text: w.ofCapacity(`${formatWritten(capacity, sign)}\u2009${capacity.unit}`),
-      size: 9,
-    },
+    { x: edge + 11, y: levelY, text: levelLine, size: 11, face: 'bold' },
+    ...[...more, w.ofCapacity(`${formatWritten(capacity, sign)}\u2009${capacity.unit}`)].map(
+      (text, at): DrawnText => ({ x: edge + 11, y: levelY + 11 * (at + 1), text, size: 9 }),
+    ),
   ];
   return {
     width: edge + roomRight + pad * 2,

@@ -24,7 +24,11 @@ export type BatchNotes = {
   readonly residue: string;
   readonly recovered: { readonly silver: string; readonly palladium: string };
   readonly barren: { readonly volume: string; readonly metals: readonly Finding[]; readonly acid: string };
-  readonly wash: { readonly into: 'wash' | 'firstWash'; readonly volume: string; readonly copper: string };
+  readonly wash: {
+    readonly into: 'wash' | 'firstWash';
+    readonly volume: string;
+    readonly metals: readonly Finding[];
+  };
 };
 
 const litres = (value: string) => ({ value, unit: 'L' }) as const;
@@ -205,7 +209,7 @@ async function washes(batch: Batch): Promise<void> {
       stream: 'wash-water',
       liquid: {
         volume: litres(wash.volume),
-        findings: [{ by: 'photometer', metal: 'Cu', concentration: { value: wash.copper, unit: 'g/L' } }],
+        findings: [...wash.metals],
         freeAcid: [{ by: 'ph', ph: { value: '2', unit: '1' }, instrument: 'paper' }],
       },
       placements: [{ containerId: shelf[wash.into], amount: litres(wash.volume) }],

@@ -38,8 +38,8 @@ async function layShelf({ pen, when }: Layers) {
     firstWash: await can('C-03', 'jerrican', '5', 'vented', 'nitrate tray'),
     doubtful: await can('C-04', 'jerrican', '5', 'vented', 'nitrate tray'),
     work: await can('C-05', 'jerrican', '5', 'vented', 'nitrate tray'),
-    ammonia: await can('C-06', 'bottle', '1', 'vented', 'ammonia tray'),
-    residue: await can('C-07', 'tub', '12', 'lid', 'dry tray'),
+    residue: await can('C-06', 'tub', '12', 'lid', 'dry tray'),
+    ammonia: await can('C-07', 'bottle', '1', 'vented', 'ammonia tray'),
   };
 }
 
@@ -167,7 +167,7 @@ export async function layDemo(perform: Book['perform'], now: string): Promise<st
       residue: '1.04',
       recovered: { silver: '44.1', palladium: '14.0' },
       barren: { volume: '3.35', metals: [photometer('Cu', '6.5'), photometer('Ni', '3.0')], acid: '0.71' },
-      wash: { into: 'wash', volume: '9.8', copper: '0.21' },
+      wash: { into: 'wash', volume: '9.8', metals: [photometer('Cu', '0.21'), photometer('Ni', '0.34')] },
     });
     await layDoubt(layers, shelf.doubtful);
     await layLook(layers);
@@ -179,7 +179,11 @@ export async function layDemo(perform: Book['perform'], now: string): Promise<st
       residue: '0.88',
       recovered: { silver: '37.2', palladium: '11.9' },
       barren: { volume: '3.30', metals: [photometer('Cu', '5.6'), photometer('Ni', '2.6')], acid: '0.66' },
-      wash: { into: 'firstWash', volume: '4.7', copper: '0.35' },
+      wash: {
+        into: 'firstWash',
+        volume: '4.7',
+        metals: [photometer('Cu', '0.35'), photometer('Ni', '0.52')],
+      },
     });
     await layRunning(layers);
   } catch (error) {

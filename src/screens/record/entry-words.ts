@@ -68,8 +68,8 @@ const stepText = (step: string): string => stepWords[step] ?? capital(step.repla
 
 const batchCode = (state: State, id: string | null): string =>
   id === null ? '' : unbroken(state.batches.get(id)?.body.code ?? '');
-const containerCode = (state: State, id: string | null): string =>
-  id === null ? 'off the shelf' : unbroken(state.containers.get(id)?.body.code ?? '?');
+const containerCode = (state: State, id: string): string =>
+  unbroken(state.containers.get(id)?.body.code ?? '?');
 const personName = (state: State, id: string): string => state.people.get(id)?.body.name ?? '?';
 const joined = (...parts: readonly string[]): string => parts.filter((part) => part !== '').join(', ');
 
@@ -137,8 +137,14 @@ export function entryTitle(state: State, body: Body, sign: DecimalSign): string 
       return `${unbroken(body.code)} opened, ${amount(body.capacity, sign)} ${body.vessel}`;
     case 'stream-placed':
       return `${amount(body.amount, sign)} into ${containerCode(state, body.containerId)}`;
-    case 'contents-moved':
-      return `${amount(body.amount, sign)} ${purposeText[body.purpose]}: ${containerCode(state, body.fromContainerId)} to ${containerCode(state, body.toContainerId)}`;
+    case 'contents-moved': {
+      const from = containerCode(state, body.fromContainerId);
+      const way =
+        body.toContainerId === null
+          ? `from ${from}`
+          : `${from} to ${containerCode(state, body.toContainerId)}`;
+      return `${amount(body.amount, sign)} ${purposeText[body.purpose]}: ${way}`;
+    }
     case 'container-marked':
       return `${containerCode(state, body.containerId)}: ${markText[body.mark]}`;
     case 'paper-made':

@@ -19,7 +19,7 @@ export function WelcomeScreen() {
     <Frame
       title={w.title}
       main="spread"
-      ways={[]}
+      ways={[{ label: w.about, href: '#/record/about' }]}
       actions={
         <Buttons>
           <Button look="primary" voice="serif" href="#/start/workshop" second={w.beginSecond}>

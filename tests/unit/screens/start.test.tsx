@@ -108,16 +108,24 @@ describe('the first start', () => {
     expect(state.value.people.size).toBe(0);
   });
 
-  test('a full disk loses nothing, says so, and writes nobody twice', async () => {
+  test('a disk that fills between two people loses nobody, says so, and writes nobody twice', async () => {
     const { shell, state, breakStore } = shellInMemory();
-    open(shell, 'start/people');
+    const perform: Shell['perform'] = async (...told) => {
+      const performed = await shell.perform(...told);
+      if (state.value.people.size === 1) breakStore({ code: 'disk-full' });
+      return performed;
+    };
+    open({ ...shell, perform }, 'start/people');
     await user.type(screen.getByLabelText('Your name'), 'Maren');
-    breakStore({ code: 'disk-full' });
+    await tap('One more person');
+    await user.type(screen.getByLabelText('Name of person 2'), 'Tobias');
     await tap('Keep, go on');
     expect((await screen.findByRole('alert')).textContent).toContain('The phone is full');
+    expect(screen.getByLabelText<HTMLInputElement>('Your name').value).toBe('Tobias');
     breakStore(null);
     await tap('Keep, go on');
-    await waitFor(() => expect(state.value.people.size).toBe(1));
+    await waitFor(() => expect(state.value.people.size).toBe(2));
+    expect([...state.value.people.values()].map(({ body }) => body.name)).toEqual(['Maren', 'Tobias']);
   });
 
   test('tells what follows while no local rule is entered, with both ways on', () => {

@@ -16,6 +16,8 @@ import { NewContainer } from '../screens/containers/new';
 import { PlaceStream, PutIn } from '../screens/containers/put-in';
 import { TakeOut } from '../screens/containers/take-out';
 import { ContainerWorking } from '../screens/containers/working';
+import { PaperList } from '../screens/papers/list';
+import { NewPaper } from '../screens/papers/new';
 import { AboutScreen } from '../screens/record/about';
 import { BaseScreen } from '../screens/record/base';
 import { BasesScreen } from '../screens/record/bases';
@@ -67,6 +69,9 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['start/workshop', StartWorkshopScreen],
   ['start/people', StartPeopleScreen],
   ['start/rules', StartRulesScreen],
+  ['papers', PaperList],
+  ['papers/new', NewPaper],
+  ['papers/new/:id', NewPaper],
   ['record', RecordScreen],
   ['record/workshop', WorkshopScreen],
   ['record/people', PeopleScreen],

@@ -10,6 +10,10 @@ export type ButtonProps = {
   /** Serif for the act that begins something; sans for answers and doors. */
   readonly voice?: 'serif' | 'sans' | undefined;
   readonly href?: string | undefined;
+  /** The link saves a file under this name instead of going somewhere. */
+  readonly download?: string | undefined;
+  /** The link opens beside the app. */
+  readonly beside?: boolean | undefined;
   readonly onTap?: (() => void) | undefined;
   readonly type?: 'button' | 'submit' | undefined;
   readonly disabled?: boolean | undefined;
@@ -35,7 +39,14 @@ export function Button(props: ButtonProps) {
     </>
   );
   return props.href !== undefined && !props.disabled ? (
-    <a class={look} href={props.href} aria-describedby={props.describedBy}>
+    <a
+      class={look}
+      href={props.href}
+      download={props.download}
+      target={props.beside ? '_blank' : undefined}
+      rel={props.beside ? 'noopener' : undefined}
+      aria-describedby={props.describedBy}
+    >
       {words}
     </a>
   ) : (

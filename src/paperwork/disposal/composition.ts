@@ -1,7 +1,6 @@
 /** What is dissolved, how each amount is known, and what neutralising it would take. */
 import type { Amount } from '../../chemistry/load';
-import { type BaseFigures, type ContainerFigures, containerFigures } from '../../ledger/container-figures';
-import type { ContainerState } from '../../ledger/state';
+import type { BaseFigures, ContainerFigures } from '../../ledger/container-figures';
 import type { Figure } from '../../quantities/figure';
 import { formatWritten } from '../../quantities/format';
 import { type BaseId, baseIds, bases, type Metal, metalSymbols, metals } from '../../reference/tables';
@@ -152,16 +151,3 @@ export const residuesOf = (
     wetMass: lines.of(wetMass, containerId),
     heldLiquor: held ? lines.of(held.volume, containerId) : notDetermined,
   }));
-
-/** What is not known or doubtful of a container's composition, for a person to mend before the paper is made. */
-export function undetermined(state: Asked['state'], container: ContainerState) {
-  const figures = containerFigures(state, container.body.containerId);
-  const main = ['Cu', 'Ni'] as const;
-  return {
-    metals: main.filter((metal) => !figures.metals.find((m) => m.metal === metal)?.all),
-    acid: figures.acid.figure === undefined,
-    heldLiquor: figures.silent.length > 0,
-    liquor: figures.load !== undefined,
-    unaccounted: figures.contents.unaccounted,
-  };
-}

@@ -3,7 +3,7 @@ import Decimal from 'decimal.js';
 import { containerFigures } from '../../ledger/container-figures';
 import type { RuleName } from '../../ledger/entries/local-rules';
 import { capacityOf, fillLimitPercent } from '../../ledger/fill';
-import { type Flag, flags } from '../../ledger/flags';
+import type { Flag } from '../../ledger/flags';
 import type { ContainerState, State } from '../../ledger/state';
 import { formatNumber, formatWritten } from '../../quantities/format';
 import { storageClock } from '../../rules/storage-clock';
@@ -19,31 +19,12 @@ import {
   notDetermined,
   sealed,
 } from './disposal-data';
-import { entriesBehind, thingsBehind } from './entries-behind';
+import { entriesBehind } from './entries-behind';
+import { flagsBehind } from './open-points';
 import { colourOf, howItArose, layersOf, phOf, stateOf, streamsIn, testWasteOf, whatItIs } from './origins';
 import { type WorkedLines, workedLines } from './worked-lines';
 
 const thin = '\u2009';
-
-/** What is wrong or doubtful by the record about a container, its wastes and the steps they came from. */
-export function flagsBehind(state: State, containerId: string): readonly Flag[] {
-  const { streams, steps } = thingsBehind(state, containerId);
-  const container = state.containers.get(containerId);
-  const inIt = new Set(container ? streamsIn(state, container).map(({ body }) => body.streamId) : []);
-  const entryIds = new Set([container?.entryId]);
-  return flags(state).filter(({ about }) => {
-    if (about.containerId !== undefined) return about.containerId === containerId;
-    if (about.stepId !== undefined) return steps.has(about.stepId);
-    if (about.streamId !== undefined) return inIt.has(about.streamId);
-    return (
-      about.entryId !== undefined &&
-      (entryIds.has(about.entryId) || isOfStream(state, streams, about.entryId))
-    );
-  });
-}
-
-const isOfStream = (state: State, streams: ReadonlySet<string>, entryId: string): boolean =>
-  [...streams].some((id) => state.streams.get(id)?.entryId === entryId);
 
 function mustLeaveBy(
   { state, now, zone, sign }: Asked,

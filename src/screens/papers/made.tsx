@@ -1,0 +1,84 @@
+/** A paper that was just made: open it, save it, share it, save the data behind it. */
+import { useEffect, useState } from 'preact/hooks';
+import { Button, Buttons } from '../../ui/button';
+import { unbroken } from '../../ui/figure-value';
+import { Notice } from '../../ui/notice';
+import { Part } from '../../ui/page';
+import { Row, Rows } from '../../ui/row';
+import { Fault } from '../fault';
+import { Frame } from '../frame';
+import type { MadePaper } from './make-paper';
+import styles from './papers.module.css';
+import { paperWords as w } from './words';
+
+/** An address for a file while the page stands. */
+function useAddress(file: File): string {
+  const [address] = useState(() => URL.createObjectURL(file));
+  useEffect(() => () => URL.revokeObjectURL(address), [address]);
+  return address;
+}
+
+/** Whether this phone can hand the file to another app. */
+const canShare = (file: File): boolean => navigator.canShare?.({ files: [file] }) ?? false;
+
+function Share({ file }: { readonly file: File }) {
+  const [fault, setFault] = useState<string | null>(null);
+  if (!canShare(file)) return null;
+  async function share(): Promise<void> {
+    setFault(null);
+    try {
+      await navigator.share({ files: [file], title: file.name });
+    } catch (cause) {
+      // Closing the list of apps is a choice, no fault.
+      if (!(cause instanceof DOMException && cause.name === 'AbortError')) setFault(w.notShared);
+    }
+  }
+  return (
+    <>
+      <Fault words={fault} />
+      <Button centred onTap={() => void share()}>
+        {w.share}
+      </Button>
+    </>
+  );
+}
+
+export function Made({ paper }: { readonly paper: MadePaper }) {
+  const { pdf, json, codes, contentHash } = paper;
+  const [pdfAddress, jsonAddress] = [useAddress(pdf), useAddress(json)];
+  return (
+    <Frame
+      title={w.madeTitle}
+      second={codes.join(', ')}
+      focusKey={contentHash}
+      ways={[{ label: w.toPapers, href: '#/papers' }]}
+      actions={
+        <Buttons>
+          <Button look="primary" voice="serif" href={pdfAddress} download={pdf.name}>
+            {w.save}
+          </Button>
+          <Buttons side>
+            <Button centred href={pdfAddress} beside>
+              {w.open}
+            </Button>
+            <Share file={pdf} />
+          </Buttons>
+        </Buttons>
+      }
+    >
+      <Notice mark="candidate">{w.madeConfirm}</Notice>
+      <Part>
+        <p>{w.madeKeep}</p>
+      </Part>
+      <Rows>
+        <Row title={unbroken(pdf.name)} second={w.fileName} />
+        <Row title={<span class={styles.hash}>{contentHash}</span>} second={w.contentHash} />
+      </Rows>
+      <Part rule>
+        <Button href={jsonAddress} download={json.name} second={w.saveDataSecond}>
+          {w.saveData}
+        </Button>
+      </Part>
+    </Frame>
+  );
+}

@@ -4,9 +4,10 @@
  * Good to about 1 % up to 3 mol/L of salt and 6 mol/L of acid. Source: reference/liquor.json.
  */
 import { type Expression, minus, over, plus, times } from '../quantities/expression';
-import { exact, type Figure, given, within, workedOut } from '../quantities/figure';
+import { exact, type Figure, given, type Source, within, workedOut } from '../quantities/figure';
 import { liquor, type Metal, metals } from '../reference/tables';
 import { constant, sourceOf } from './constants';
+import { capital } from './evidence';
 import { molarMass } from './formula';
 import { acidPerLitre, type Load, molesOf } from './load';
 
@@ -26,40 +27,61 @@ const partialVolume = (ion: string): Figure<'mL/mol'> =>
 
 const water = constant('water-density', 'Density of water at 20 °C', liquor.waterDensity, 'kg/L');
 
-const pure = <U extends '1' | 'mol/L' | 'kg/L'>(sentence: string, value: string, unit: U): Figure<U> =>
+type Fixed = '1' | 'mol/L' | 'kg/L';
+
+const fixed = <U extends Fixed>(
+  sentence: string,
+  value: string,
+  unit: U,
+  sources: readonly Source[],
+): Figure<U> =>
   given({
-    origin: '',
+    origin: `constant/density/${sentence}`,
     sentence,
     value,
     unit,
     how: 'constant',
     spread: exact,
     decimals: value.split('.')[1]?.length ?? 0,
-    sources: [sourceOf(liquor.densityFit)],
+    sources,
   });
 
-const one = pure('One mole a litre', '1', 'mol/L');
+const fitSource = sourceOf(liquor.densityFit);
+const one = fixed('One mole a litre, to take the unit away', '1', 'mol/L', [
+  { title: 'The unit itself', status: 'computed' },
+]);
 
 /** How well the formula meets the tables: a factor of 1 with that spread. */
 const fit = given({
   origin: 'model/density',
   sentence: 'How well the density formula fits',
-  value: 1,
+  value: '1.00',
   unit: '1',
   how: 'constant',
   spread: within(Number(liquor.densityFit.uncertainty) / 100),
-  decimals: 0,
-  sources: [sourceOf(liquor.densityFit)],
+  decimals: 2,
+  sources: [fitSource],
 });
 
-type Solute = { readonly gain: Figure<'kg/L'>; readonly nitrate: Figure<'mol/L'> };
+type Solute = {
+  readonly gain: Figure<'kg/L'>;
+  readonly nitrate: Figure<'mol/L'>;
+  readonly bend: Figure<'kg/L'>;
+};
 
-function solute(metal: Metal, load: Load): Solute | undefined {
+/** How much less the density gains for each mole of nitrate beside it, kg/L at 1 mol/L of both. */
+const bend = {
+  acid: fixed('Fitted bend for acid', liquor.densityFit.acid, 'kg/L', [fitSource]),
+  salt: fixed('Fitted bend for salt', liquor.densityFit.salt, 'kg/L', [fitSource]),
+};
+
+function saltOf(metal: Metal, load: Load): Solute | undefined {
   const n = molesOf(load, metal);
   if (!n || n.value.lte(0)) return undefined;
-  const charge = Number(metals[metal].chargeInNitrate);
+  const { name, chargeInNitrate } = metals[metal];
+  const charge = Number(chargeInNitrate);
   const c = workedOut({
-    sentence: `${metals[metal].name}, mol a litre`,
+    sentence: `${capital(name)}, mol a litre`,
     unit: 'mol/L',
     formula: over(n, load.volume),
   });
@@ -69,37 +91,55 @@ function solute(metal: Metal, load: Load): Solute | undefined {
   );
   return {
     gain: workedOut({
-      sentence: `Density gained from ${metals[metal].name} nitrate`,
+      sentence: `Density gained from ${name} nitrate`,
       unit: 'kg/L',
       formula: times(c, ions),
     }),
     nitrate: workedOut({
-      sentence: `Nitrate with ${metals[metal].name}, mol a litre`,
+      sentence: `Nitrate with ${name}, mol a litre`,
       unit: 'mol/L',
       formula: times(charge, c),
     }),
+    bend: bend.salt,
   };
 }
+
+function acidOf(load: Load): Solute | undefined {
+  const acid = acidPerLitre(load);
+  if (!acid || acid.value.lte(0)) return undefined;
+  return {
+    gain: workedOut({
+      sentence: 'Density gained from free acid',
+      unit: 'kg/L',
+      formula: times(acid, minus(molarMass('HNO3'), times(water, partialVolume('NO3')))),
+    }),
+    nitrate: acid,
+    bend: bend.acid,
+  };
+}
+
+/** What the straight sum overestimates in strong liquor: (Σ bendᵢ·cᵢ) × Σ c(nitrate). */
+const overestimate = (solutes: readonly Solute[]): Figure<'kg/L'> =>
+  workedOut({
+    sentence: 'Less, since strong liquor gains less',
+    unit: 'kg/L',
+    formula: times(
+      plus(...solutes.map((s) => times(s.bend, over(s.nitrate, one)))),
+      over(plus(...solutes.map((s) => s.nitrate)), one),
+    ),
+  });
 
 /** Density of the load, kg/L at 20 °C: as measured if that still holds, else worked out. */
 export function densityOf(load: Load): Figure<'kg/L'> {
   if (load.density) return load.density;
-  const acid = acidPerLitre(load);
-  const salts = [...load.metals.keys()].flatMap((m) => solute(m, load) ?? []);
-  const acidGain = acid && times(acid, minus(molarMass('HNO3'), times(water, partialVolume('NO3'))));
-  const formula: Expression = plus(water, ...salts.map((s) => s.gain), ...(acidGain ? [acidGain] : []));
-  const nitrates = [...(acid ? [acid] : []), ...salts.map((s) => s.nitrate)];
-  const parts = [
-    ...(acid ? [times(pure('Fit, acid', liquor.densityFit.acid, 'kg/L'), over(acid, one))] : []),
-    ...salts.map((s) => times(pure('Fit, salt', liquor.densityFit.salt, 'kg/L'), over(s.nitrate, one))),
-  ];
-  const corrected =
-    parts.length === 0 ? formula : minus(formula, times(plus(...parts), over(plus(...nitrates), one)));
+  const acid = acidOf(load);
+  const solutes = [...[...load.metals.keys()].flatMap((m) => saltOf(m, load) ?? []), ...(acid ? [acid] : [])];
+  const sum: Expression = plus(water, ...solutes.map((s) => s.gain));
   return workedOut({
     sentence: 'Density, worked out from what is dissolved',
     unit: 'kg/L',
-    formula: times(corrected, fit),
-    sources: [sourceOf(liquor.densityFit)],
-    ...(acid ? {} : { note: 'Free acid is not determined and not counted.' }),
+    formula: times(solutes.length === 0 ? sum : minus(sum, overestimate(solutes)), fit),
+    sources: [fitSource],
+    ...(load.freeAcid.figure ? {} : { note: 'Free acid is not determined and not counted.' }),
   });
 }

@@ -90,7 +90,9 @@ function rangeText(figure: Figure, sign: DecimalSign): Partial<Printed> {
   return {
     low: text(figure.low),
     high: text(figure.high),
-    ...(even && !figure.value.isZero() ? { percent: formatNumber(share, share.lt(1) ? 1 : 0, sign) } : {}),
+    ...(even && !figure.value.isZero()
+      ? { percent: formatNumber(share, share.lt(1) ? Math.max(1, significant(share, 1)) : 0, sign) }
+      : {}),
   };
 }
 

@@ -125,6 +125,9 @@ export const kindWords: Readonly<Record<PlainBody['kind'] | 'entry-corrected' | 
 
 const withUnit = (text: string, unit: string) => `${text}\u2009${unit}`;
 
+/** What is not known. Never an empty place, never zero. */
+export const notDetermined = 'not determined';
+
 const noneLogged = 'none logged';
 
 export const dataWords = {
@@ -383,6 +386,9 @@ export const paperWords = {
   exact: 'exact',
   evidence: 'Evidence: what was measured, read, stated or assumed',
   working: (code: string) => `Working, ${code}`,
+  workingInside:
+    'The working of every figure, with published values and sources, is in the data inside this file.',
+  fileCount: (n: number) => `${n}-containers`,
   workingNote:
     'Lines of the working are named E (evidence), P (published) and W (worked out). Every digit, range and source is in the data inside this file.',
   published: 'Published values used',

@@ -10,8 +10,8 @@ type NeverLine = ContainerData['mustNotMeet'][number];
 const strong = (text: string): Cell => ({ text, strong: true });
 
 /** Sources by number, in the order in which the lines name them; several lines share one. */
-function sourcesOf(data: DisposalData): ReadonlyMap<string, string> {
-  const lines = data.working.filter(({ kind }) => kind !== 'worked-out');
+function sourcesOf(data: DisposalData, whole: boolean): ReadonlyMap<string, string> {
+  const lines = data.working.filter(({ kind }) => kind === 'evidence' || (whole && kind === 'published'));
   const texts = [
     ...lines.flatMap(({ sources }) => sources.map(sourceText)),
     ...rulesOf(data).map(ruleSource),
@@ -78,18 +78,21 @@ const ofKind = ({ working }: DisposalData, kind: WorkingLine['kind']) =>
   working.filter((line) => line.kind === kind);
 
 /** Readings first, then what was worked out, container by container; a line that two need stands with the first. */
-export function workingBlocks(data: DisposalData): Block[] {
+/** @param whole or only the evidence it begins with */
+export function workingBlocks(data: DisposalData, whole: boolean): Block[] {
   const worked = ofKind(data, 'worked-out');
   const evidence = ofKind(data, 'evidence');
   if (evidence.length === 0 && worked.length === 0) return [];
   return [
     { kind: 'heading', level: 1, text: w.evidence },
-    readTable(evidence, sourcesOf(data)),
+    readTable(evidence, sourcesOf(data, whole)),
     ...data.containers.flatMap(({ containerId, code }): Block[] => {
       const own = worked.filter((line) => line.containerId === containerId);
-      return own.length === 0 ? [] : [{ kind: 'heading', level: 1, text: w.working(code) }, workedTable(own)];
+      return own.length === 0 || !whole
+        ? []
+        : [{ kind: 'heading', level: 1, text: w.working(code) }, workedTable(own)];
     }),
-    { kind: 'paragraph', size: 'small', text: w.workingNote },
+    { kind: 'paragraph', size: 'small', text: whole ? w.workingNote : w.workingInside },
   ];
 }
 
@@ -113,10 +116,10 @@ function sourceBlocks(sources: ReadonlyMap<string, string>): Block[] {
   ];
 }
 
-export function publishedBlocks(data: DisposalData): Block[] {
-  const published = ofKind(data, 'published');
+export function publishedBlocks(data: DisposalData, whole: boolean): Block[] {
+  const published = whole ? ofKind(data, 'published') : [];
   const rules = rulesOf(data);
-  const sources = sourcesOf(data);
+  const sources = sourcesOf(data, whole);
   return [
     ...(published.length === 0
       ? []

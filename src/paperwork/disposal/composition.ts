@@ -5,9 +5,9 @@ import type { Figure } from '../../quantities/figure';
 import { formatWritten } from '../../quantities/format';
 import { type BaseId, baseIds, bases, type Metal, metalSymbols, metals } from '../../reference/tables';
 import { calendarDayText, dayText } from '../dates';
-import { capital, howKnownWords, dataWords as w } from '../words';
+import { capital, howKnownWords, notDetermined, dataWords as w } from '../words';
 import type { Asked } from './asked';
-import { type ContainerData, notDetermined } from './disposal-data';
+import type { ContainerData } from './disposal-data';
 import { streamText } from './origins';
 import type { WorkedLines } from './worked-lines';
 

@@ -1,8 +1,8 @@
 /** The sheet of one container, the list of several, and the place they stand in. */
 import { calendarDayText } from '../dates';
 import { type Block, type Cell, type Drawing, type Row, table } from '../document';
-import { paperWords as w } from '../words';
-import { type ContainerData, type DisposalData, notDetermined, type PaperFigure } from './disposal-data';
+import { notDetermined, paperWords as w } from '../words';
+import type { ContainerData, DisposalData, PaperFigure } from './disposal-data';
 
 type Substance = ContainerData['substances'][number];
 type BaseLine = ContainerData['bases'][number];

@@ -5,8 +5,7 @@
  */
 import * as z from 'zod/mini';
 import { hashOf } from '../../ledger/seal';
-
-export const notDetermined = 'not determined';
+import { notDetermined } from '../words';
 
 const Text = z.string().check(z.minLength(1));
 const Digits = z.string().check(z.regex(/^-?\d+(\.\d+)?$/));

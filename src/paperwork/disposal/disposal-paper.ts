@@ -8,12 +8,14 @@ import { type DisposalData, jsonText } from './disposal-data';
 
 export type DisposalPaper = {
   readonly paper: Extract<Paper, 'A4' | 'Letter'>;
+  /** Whether the working of every figure is printed; it is in the data inside the file either way. */
+  readonly working: boolean;
   /** The drawn vessels by container id; a container without one gets none. */
   readonly drawings: ReadonlyMap<string, Drawing>;
 };
 
 /** One container: its sheet is the first page. Several: a list first, then each on a page of its own. */
-function parts(data: DisposalData, drawings: DisposalPaper['drawings']): readonly Block[] {
+function parts(data: DisposalData, { drawings, working }: DisposalPaper): readonly Block[] {
   const [only, ...more] = data.containers;
   const single = only !== undefined && more.length === 0;
   const sheets = data.containers.flatMap((container): Block[] => [
@@ -25,14 +27,14 @@ function parts(data: DisposalData, drawings: DisposalPaper['drawings']): readonl
     ...first,
     ...sheets,
     ...(single ? placeBlocks(data) : [{ kind: 'page-break' } as const]),
-    ...workingBlocks(data),
-    ...publishedBlocks(data),
+    ...workingBlocks(data, working),
+    ...publishedBlocks(data, working),
     ...entriesBlocks(data),
   ];
 }
 
-/** @param drawings prepared by whoever can draw a vessel; the data says the same in words */
-export function disposalPaper(data: DisposalData, { paper, drawings }: DisposalPaper): PaperDocument {
+/** The paper as plain data for the PDF; the vessels are drawn by whoever can, the data says the same in words. */
+export function disposalPaper(data: DisposalData, wanted: DisposalPaper): PaperDocument {
   const codes = data.containers.map(({ code }) => code);
   const [only] = codes;
   const single = codes.length === 1 && only !== undefined;
@@ -44,7 +46,7 @@ export function disposalPaper(data: DisposalData, { paper, drawings }: DisposalP
     subject: w.subject(joined(codes)),
     author: data.workshop.name,
     createdAt: data.madeAt,
-    paper,
+    paper: wanted.paper,
     masthead: {
       line: w.mastheadLine(data.workshop, made, data.madeBy),
       ...(single ? { code: only } : {}),
@@ -61,15 +63,17 @@ export function disposalPaper(data: DisposalData, { paper, drawings }: DisposalP
     ],
     pageWords: w.pageWords,
     ...(data.demo ? { watermark: w.demo } : {}),
-    parts: parts(data, drawings),
+    parts: parts(data, wanted),
   };
 }
 
-const fileCodes = (data: DisposalData): string =>
-  data.containers
-    .map(({ code }) => code.replaceAll('\u2011', '-').replace(/[^\p{L}\p{N}-]+/gu, '-'))
-    .slice(0, 4)
-    .join('_');
+/** Codes as a file may be called after them; more than three are counted. */
+const fileCodes = ({ containers }: DisposalData): string =>
+  containers.length > 3
+    ? w.fileCount(containers.length)
+    : containers
+        .map(({ code }) => code.replaceAll('\u2011', '-').replace(/[^\p{L}\p{N}-]+/gu, '-'))
+        .join('_');
 
 /** @example fileName(data, 'pdf') // 'disposal-C-07-2026-05-14.pdf' */
 export const fileName = (data: DisposalData, format: 'pdf' | 'json'): string =>

@@ -3,9 +3,9 @@
 import type { Body } from '../../ledger/entries/body';
 import { namedBy } from '../../ledger/standing';
 import type { State } from '../../ledger/state';
-import { kindWords, unbroken, dataWords as w } from '../words';
+import { kindWords, notDetermined, unbroken, dataWords as w } from '../words';
 import { type Asked, amountText } from './asked';
-import { type ContainerData, notDetermined } from './disposal-data';
+import type { ContainerData } from './disposal-data';
 import { streamText } from './origins';
 
 /** Containers that something in this one was poured over from, itself first. */

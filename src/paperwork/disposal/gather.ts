@@ -9,16 +9,18 @@ import { formatNumber, formatWritten } from '../../quantities/format';
 import { storageClock } from '../../rules/storage-clock';
 import { neverFor } from '../../safety/never-rules';
 import { calendarDayText, dayOf, dayText } from '../dates';
-import { capWords, flagWords, ruleWords, unbroken, vesselWords, dataWords as w } from '../words';
+import {
+  capWords,
+  flagWords,
+  notDetermined,
+  ruleWords,
+  unbroken,
+  vesselWords,
+  dataWords as w,
+} from '../words';
 import { type Asked, amountText, heldText } from './asked';
 import { basesNoteOf, basesOf, residuesOf, substancesOf } from './composition';
-import {
-  type ContainerData,
-  type DisposalContent,
-  type DisposalData,
-  notDetermined,
-  sealed,
-} from './disposal-data';
+import { type ContainerData, type DisposalContent, type DisposalData, sealed } from './disposal-data';
 import { entriesBehind } from './entries-behind';
 import { flagsBehind } from './open-points';
 import { colourOf, howItArose, layersOf, phOf, stateOf, streamsIn, testWasteOf, whatItIs } from './origins';

@@ -8,13 +8,13 @@ import {
   capital,
   eraWords,
   instrumentWords,
+  notDetermined,
   streamMeaning,
   streamWords,
   unbroken,
   dataWords as w,
 } from '../words';
 import { type Asked, amountText, heldText, massText } from './asked';
-import { notDetermined } from './disposal-data';
 
 /** "barren liquor, B-17" */
 export function streamText(state: State, streamId: string): string {

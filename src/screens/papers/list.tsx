@@ -36,11 +36,8 @@ export function PaperList() {
             {papers.map((paper) => (
               <Row
                 key={paper.entryId}
-                title={unbroken(paper.body.fileName)}
-                second={w.madeFor(
-                  codesOf(state.value, paper),
-                  `${dayText(paper.at, now.value)}, ${hour(paper.at)}`,
-                )}
+                title={codesOf(state.value, paper)}
+                second={w.madeFor(paper.body.fileName, `${dayText(paper.at, now.value)}, ${hour(paper.at)}`)}
                 href={`#/record/entry/${paper.entryId}`}
               />
             ))}

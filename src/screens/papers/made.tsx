@@ -1,7 +1,6 @@
 /** A paper that was just made: open it, save it, share it, save the data behind it. */
 import { useEffect, useState } from 'preact/hooks';
 import { Button, Buttons } from '../../ui/button';
-import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
@@ -71,7 +70,7 @@ export function Made({ paper }: { readonly paper: MadePaper }) {
         <p>{w.madeKeep}</p>
       </Part>
       <Rows>
-        <Row title={unbroken(pdf.name)} second={w.fileName} />
+        <Row title={<span class={styles.hash}>{pdf.name}</span>} second={w.fileName} />
         <Row title={<span class={styles.hash}>{contentHash}</span>} second={w.contentHash} />
       </Rows>
       <Part rule>

@@ -9,6 +9,8 @@ export type Wanted = {
   readonly state: State;
   readonly containerIds: readonly string[];
   readonly sheet: Sheet;
+  /** Whether the working of every figure is printed. */
+  readonly working: boolean;
   readonly now: string;
   readonly zone: string;
   readonly person: string | null;
@@ -36,14 +38,13 @@ type Made =
 export const usualSheet = (language: string): Sheet => (/-(US|CA|MX)\b/i.test(language) ? 'Letter' : 'A4');
 
 const tools = async () => {
-  const [gather, paper, data, render, fonts] = await Promise.all([
+  const [gather, paper, render, fonts] = await Promise.all([
     import('../../paperwork/disposal/gather'),
     import('../../paperwork/disposal/disposal-paper'),
-    import('../../paperwork/disposal/disposal-data'),
     import('../../paperwork/pdf/render'),
     import('../../paperwork/pdf/fonts'),
   ]);
-  return { ...gather, ...paper, ...data, ...render, fonts: await fonts.loadFonts() };
+  return { ...gather, ...paper, ...render, fonts: await fonts.loadFonts() };
 };
 
 type Tools = Awaited<ReturnType<typeof tools>>;
@@ -53,7 +54,7 @@ const fileOf = (bytes: Uint8Array, name: string, type: string): File =>
   new File([new Uint8Array(bytes)], name, { type });
 
 async function set(wanted: Wanted, use: Tools): Promise<MadePaper> {
-  const { state, containerIds, sheet, person, sign, demo, now, zone } = wanted;
+  const { state, containerIds, sheet, working, person, sign, demo, now, zone } = wanted;
   const madeBy = person === null ? null : (state.people.get(person)?.body.name ?? null);
   const data = use.disposalData(containerIds, { state, now, zone, madeBy, sign, demo });
   const drawings = new Map(
@@ -63,7 +64,7 @@ async function set(wanted: Wanted, use: Tools): Promise<MadePaper> {
     }),
   );
   const attachment = use.attachmentOf(data);
-  const document = use.disposalPaper(data, { paper: sheet, drawings });
+  const document = use.disposalPaper(data, { paper: sheet, working, drawings });
   const bytes = await use.renderPdf(document, use.fonts, { attachments: [attachment] });
   return {
     containerIds: data.containers.map(({ containerId }) => containerId),

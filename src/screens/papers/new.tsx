@@ -1,7 +1,7 @@
 /** Making papers: tick the containers, see what is open, choose the sheet, make it. */
 import * as z from 'zod/mini';
 import { Button } from '../../ui/button';
-import { Choices } from '../../ui/choices';
+import { Choices, Tick } from '../../ui/choices';
 import { Part } from '../../ui/page';
 import { Fault } from '../fault';
 import { useForm } from '../form';
@@ -16,13 +16,18 @@ import styles from './papers.module.css';
 import { useMaking } from './use-making';
 import { paperWords as w } from './words';
 
-const Draft = z.object({ chosen: z.array(z.string()), sheet: z.enum(['A4', 'Letter']) });
+const Draft = z.object({
+  chosen: z.array(z.string()),
+  sheet: z.enum(['A4', 'Letter']),
+  working: z.boolean(),
+});
 
 export function NewPaper({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { state } = useShell();
   const { value, change, done } = useForm(`paper-${at.id ?? 'new'}`, Draft, () => ({
     chosen: at.id === undefined ? [] : [at.id],
     sheet: usualSheet(navigator.language),
+    working: true,
   }));
   const { make, made, fault, busy } = useMaking(done);
   const containers = [...state.value.containers.values()].filter(({ contents }) => contents.length > 0);
@@ -42,8 +47,8 @@ export function NewPaper({ at }: { readonly at: Readonly<Record<string, string>>
             look="primary"
             voice="serif"
             disabled={busy || containers.length === 0}
-            second={busy ? undefined : w.makeItSecond(chosen.length)}
-            onTap={() => void make(chosen, value.sheet)}
+            second={busy ? undefined : chosen.length === 0 ? w.chooseOne : w.makeItSecond(chosen.length)}
+            onTap={() => void make(chosen, value.sheet, value.working)}
           >
             {busy ? w.making : w.makeIt}
           </Button>
@@ -86,6 +91,12 @@ export function NewPaper({ at }: { readonly at: Readonly<Record<string, string>>
             second: w.sheetSeconds[sheet],
           }))}
           onChoose={(sheet) => change({ sheet })}
+        />
+        <Tick
+          label={w.working}
+          second={w.workingSecond}
+          checked={value.working}
+          onChange={(working) => change({ working })}
         />
         <p role="status">{busy ? w.making : ''}</p>
         <p>{words.caution}</p>

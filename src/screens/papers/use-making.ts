@@ -15,7 +15,7 @@ export function useMaking(done: () => void) {
   const [made, setMade] = useState<MadePaper | null>(null);
   const [busy, setBusy] = useState(false);
   const running = useRef(false);
-  async function make(containerIds: readonly string[], sheet: Sheet): Promise<void> {
+  async function make(containerIds: readonly string[], sheet: Sheet, working: boolean): Promise<void> {
     if (running.current) return;
     if (containerIds.length === 0) return setFault(w.chooseOne);
     running.current = true;
@@ -25,6 +25,7 @@ export function useMaking(done: () => void) {
       state: state.value,
       containerIds,
       sheet,
+      working,
       now: moment(),
       zone,
       person: person.value,

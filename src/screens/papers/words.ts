@@ -4,7 +4,7 @@ export const paperWords = {
   none: 'No paper made yet. A paper says what is in a container, how that is known, and what nobody knows.',
   make: 'Make papers',
   makeSecond: 'For a collector or an authority to confirm',
-  madeFor: (codes: string, when: string) => `${codes}. ${when}`,
+  madeFor: (file: string, when: string) => `${when}. ${file}`,
   again: 'The file is not kept here, only its hash. Make it again whenever you need it.',
   // Choosing
   newTitle: 'Disposal papers',
@@ -16,6 +16,8 @@ export const paperWords = {
   sheet: 'Sheet',
   sheets: { A4: 'A4', Letter: 'Letter' },
   sheetSeconds: { A4: '210 × 297 mm', Letter: '8.5 × 11 in' },
+  working: 'Print the whole working',
+  workingSecond: 'Some pages more; it is in the data inside the file either way',
   makeIt: 'Make the paper',
   makeItSecond: (n: number) =>
     n === 1 ? '1 container. Gaps stay visible.' : `${n} containers. Gaps stay visible.`,

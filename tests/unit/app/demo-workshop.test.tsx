@@ -6,6 +6,14 @@ import { shellOf } from '../../../src/app/shell';
 import { Body } from '../../../src/ledger/entries/body';
 import { flags } from '../../../src/ledger/flags';
 import { verifyChain } from '../../../src/ledger/verify';
+import { entryTitle, leafText, partText, worthSaying } from '../../../src/screens/record/entry-words';
+import {
+  changesBetween,
+  correctable,
+  leavesOf,
+  type Path,
+  withValues,
+} from '../../../src/screens/record/leaves';
 import { databaseName, deleteRecord } from '../../../src/storage/database';
 
 const morning = '2026-11-24T09:30:00.000Z';
@@ -64,6 +72,30 @@ describe('the invented workshop', () => {
     expect(holding.map(({ body }) => [body.vessel, body.tray])).toEqual([['bottle', 'ammonia tray']]);
     const trays = [...state.containers.values()].filter(({ body }) => body.tray === 'ammonia tray');
     expect(trays).toHaveLength(1);
+  });
+
+  test('has words for every entry and for all that each says, and no bare identifier', async () => {
+    const { state } = await laidAt(morning);
+    const said = state.log.flatMap(({ body }) => [
+      entryTitle(state, body, '.'),
+      ...leavesOf(body)
+        .filter((leaf) => worthSaying(body, leaf))
+        .flatMap((leaf) => [partText(body, leaf.path), leafText(state, leaf, '.')]),
+    ]);
+    expect(said.filter((text) => /\?|undefined|[0-9a-f]{8}-|[a-z]{2}[A-Z]|^$/.test(text))).toEqual([]);
+  });
+
+  test('can be corrected wherever it can be: putting the same values back changes nothing', async () => {
+    const { state } = await laidAt(morning);
+    for (const { body } of state.log) {
+      if (body.kind === 'entry-corrected' || body.kind === 'entry-withdrawn') continue;
+      const same = correctable(body).map((part): [Path, unknown] => [
+        part.path,
+        part.is === 'quantity' ? { value: part.value, unit: part.unit } : part.value,
+      ]);
+      const again = withValues(body, new Map(same));
+      expect(changesBetween(body, again)).toEqual([]);
+    }
   });
 
   test('is entered through the shell, and removed without a trace', async () => {

@@ -32,7 +32,14 @@ async function withLiquor() {
     liquid: {
       volume: { value: '3.60', unit: 'L' },
       findings: [{ by: 'photometer', metal: 'Cu', concentration: { value: '11.8', unit: 'g/L' } }],
-      freeAcid: [],
+      // As a density: grams a millilitre would be another unit of its kind, which this place does not take.
+      freeAcid: [
+        {
+          by: 'charged-minus-consumed',
+          volume: { value: '3.7', unit: 'L' },
+          strength: { value: '1.180', unit: 'kg/L' },
+        },
+      ],
     },
     note: 'Greenish',
   });
@@ -143,6 +150,7 @@ describe('people', () => {
     open(shell, 'record/people/new');
     await tap('Keep this person');
     expect(screen.getByText('Write something here.')).toBeTruthy();
+    expect(screen.queryByRole('alert')).toBeNull();
     await user.type(screen.getByLabelText('Name'), 'Ada');
     await tap('Keep this person');
     await waitFor(() =>
@@ -155,12 +163,13 @@ test('a stated purity stands for its base; the others say what is reckoned with'
   const { shell, state } = await workshopInMemory();
   const form = open(shell, 'record/bases/hydrated-lime');
   await user.type(screen.getByLabelText('Purity, by mass'), '94,0');
+  await user.type(screen.getByLabelText('Who or what says so'), 'as on the bag');
   await tap('Keep this purity');
   await waitFor(() => expect(state.value.bases.get('hydrated-lime')?.body.purity.value).toBe('94.0'));
   form.unmount();
   open(shell, 'record/bases');
   const list = within(screen.getByRole('list', { name: 'Bases and their purity' }));
-  expect(list.getByRole('link', { name: /Hydrated lime.*94.0/ })).toBeTruthy();
+  expect(list.getByRole('link', { name: /Hydrated lime.*as on the bag.*94.0/ })).toBeTruthy();
   expect(list.getByRole('link', { name: /Limestone.*Not stated: 85 to 99 %/ })).toBeTruthy();
   expect(list.getAllByRole('link')).toHaveLength(5);
 });
@@ -186,6 +195,7 @@ describe('an entry', () => {
   test('can be corrected in its unit, and only to one that its place takes', async () => {
     const { shell, logged, volume } = await withLiquor();
     open(shell, `record/entry/${logged.id}/correct`);
+    expect(screen.queryByRole('combobox', { name: /strength, unit$/ })).toBeNull();
     const unit = screen.getByRole('combobox', { name: 'Volume, unit' });
     expect(
       within(unit)
@@ -237,6 +247,8 @@ describe('an entry', () => {
     open(shell, `record/entry/${logged.id}`);
     const fact = (term: string) => screen.getByText(term).nextElementSibling?.textContent;
     expect(fact('Copper (photometer)')).toBe('11.8\u2009g/L');
+    expect(fact('Batch')).toMatch(/^B.01$/);
+    expect(document.body.textContent).not.toContain('metal');
     expect(fact('By')).toBe('Maren');
     expect(fact('Its hash, SHA-256')).toBe(logged.hash);
     expect(fact('Hash of the entry before')).toBe(logged.previous);

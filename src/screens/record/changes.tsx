@@ -2,8 +2,9 @@
 import type { Entry } from '../../ledger/entries/entry';
 import type { HistoryLine } from '../../ledger/state';
 import { useShell } from '../shell';
-import { leafText, partText, entryWords as w } from './entry-words';
+import { entryWords as w } from './entry-words';
 import { changesBetween } from './leaves';
+import { leafText, partText } from './part-words';
 import styles from './record.module.css';
 
 /** A correction against the body that counted before it. */

@@ -19,8 +19,9 @@ import {
   textPartFault,
   whenFault,
 } from './correct-fields';
-import { entryTitle, inOrder, partText, entryWords as w } from './entry-words';
+import { entryTitle, entryWords as w } from './entry-words';
 import { type Correctable, correctable, keyOf } from './leaves';
+import { inOrder, partText } from './part-words';
 import { useTried } from './tried';
 
 export function CorrectScreen({ at }: { readonly at: Readonly<Record<string, string>> }) {

@@ -6,16 +6,9 @@ import { Part } from '../../ui/page';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { Changes } from './changes';
-import {
-  entryTitle,
-  inOrder,
-  leafText,
-  momentText,
-  partText,
-  entryWords as w,
-  worthSaying,
-} from './entry-words';
+import { entryTitle, momentText, entryWords as w } from './entry-words';
 import { keyOf, leavesOf } from './leaves';
+import { inOrder, leafText, partText, worthSaying } from './part-words';
 import styles from './record.module.css';
 
 function Says({ body }: { readonly body: Body }) {

@@ -6,7 +6,7 @@ import { shellOf } from '../../../src/app/shell';
 import { Body } from '../../../src/ledger/entries/body';
 import { flags } from '../../../src/ledger/flags';
 import { verifyChain } from '../../../src/ledger/verify';
-import { entryTitle, leafText, partText, worthSaying } from '../../../src/screens/record/entry-words';
+import { entryTitle } from '../../../src/screens/record/entry-words';
 import {
   changesBetween,
   correctable,
@@ -14,6 +14,7 @@ import {
   type Path,
   withValues,
 } from '../../../src/screens/record/leaves';
+import { leafText, partText, worthSaying } from '../../../src/screens/record/part-words';
 import { databaseName, deleteRecord } from '../../../src/storage/database';
 
 const morning = '2026-11-24T09:30:00.000Z';

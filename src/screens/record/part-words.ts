@@ -1,0 +1,187 @@
+/** Words for the single statements of an entry: what each is called, how it reads, and in which order they stand. */
+import type { Body, PlainBody } from '../../ledger/entries/body';
+import type { State } from '../../ledger/state';
+import { type DecimalSign, formatWritten } from '../../quantities/format';
+import { metals } from '../../reference/tables';
+import { eraWords } from '../batches/words';
+import { howKnown, streamName } from '../words';
+import {
+  amount,
+  batchCode,
+  capital,
+  containerCode,
+  entryWords,
+  momentText,
+  stepOf,
+  stepText,
+  streamText,
+} from './entry-words';
+import { at, type Leaf, type Path } from './leaves';
+import { ruleWords, yesNo } from './rule-words';
+
+/** Words of the parts; a part that is missing here is shown by its own name, spaced out. */
+const parts: Readonly<Record<string, string>> = {
+  name: 'name',
+  mapReference: 'map reference',
+  noSignal: 'where to phone with no signal',
+  hazardousWasteCounter: 'hazardous-waste counter',
+  generatorNumber: 'generator number',
+  emergencyNumber: 'emergency number',
+  personId: 'person',
+  stated: 'rule',
+  saidBy: 'who said so',
+  saidOn: 'when it was said',
+  feed: 'feed',
+  batchId: 'batch',
+  stepId: 'step',
+  streamId: 'waste',
+  containerId: 'container',
+  containerIds: 'container',
+  fromContainerId: 'from',
+  toContainerId: 'into',
+  runId: 'run',
+  paperId: 'paper',
+  openedOn: 'in use since',
+  wetMass: 'wet mass',
+  massSpread: 'spread of the mass',
+  volumeSpread: 'spread of the volume',
+  plusMinus: 'plus or minus',
+  as: 'taken as',
+  by: 'how known',
+  freeAcid: 'free acid',
+  titrantStrength: 'strength of the titrant',
+  ph: 'pH',
+  holds: 'holds',
+  liquor: 'liquor',
+  otherMaterial: 'other material',
+  validUntil: 'holds until',
+  startedAt: 'begun',
+  finishedAt: 'finished',
+  contentHash: 'hash of the paper',
+  fileName: 'file',
+};
+
+/** Levels that a person need not hear. */
+const silent = new Set(['liquid', 'solid', 'findings', 'body', 'contact']);
+
+/** Last words that say no more than what stands before them. */
+const said = new Set(['value', 'name', 'concentration', 'result', 'by']);
+
+const spaced = (key: string): string => key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+
+/** A finding by its metal and how it is known: "copper (photometer)"; how alone stands as the statement itself. */
+function findingText(value: unknown, asStatement: boolean): string {
+  const { metal, by } = (value ?? {}) as { readonly metal?: string; readonly by?: string };
+  const name = metal === undefined ? '' : (metals[metal as keyof typeof metals]?.name ?? metal);
+  const how = by === undefined || asStatement ? '' : `(${howKnown[by] ?? by})`;
+  return [name, how].filter((text) => text !== '').join(' ');
+}
+
+/** @example partText(body, ['liquid', 'findings', 0, 'concentration']) // 'Copper (photometer)' */
+export function partText(body: unknown, path: Path): string {
+  const last = path.at(-1);
+  const heard = path.flatMap((key, depth): string[] => {
+    if (typeof key === 'number') {
+      const inside = findingText(at(body, path.slice(0, depth + 1)), last === 'by');
+      return inside === '' ? [] : [inside];
+    }
+    if (silent.has(key) && depth < path.length - 1) return [];
+    return [parts[key] ?? spaced(key)];
+  });
+  const shown = heard.length > 1 && said.has(String(last)) ? heard.slice(0, -1) : heard;
+  return capital(shown.join(': ').replace(': (', ' ('));
+}
+
+const isInstant = (text: string): boolean => /^\d{4}-\d{2}-\d{2}T[\d:.]+Z$/.test(text);
+
+const namesOf: readonly ((state: State, id: string) => string | undefined)[] = [
+  (state, id) => state.people.get(id)?.body.name,
+  (state, id) => state.batches.get(id) && batchCode(state, id),
+  (state, id) => state.containers.get(id) && containerCode(state, id),
+  (state, id) => state.streams.get(id) && streamText(state, id),
+  (state, id) => state.steps.get(id) && stepOf(state, id),
+  (state, id) => state.checklists.get(id)?.body.checklist.title,
+];
+
+/** Parts that were chosen from a list, whose answers are written with hyphens. */
+const chosen = new Set(
+  'capacitors era vessel cap purpose mark base instrument step outcome format'.split(' '),
+);
+
+/** A statement as a person reads it: things by their names, moments by the hour on the wall. */
+export function leafText(state: State, leaf: Leaf | undefined, sign: DecimalSign): string {
+  if (leaf === undefined) return entryWords.nothing;
+  if (leaf.is === 'quantity') return leaf.unit === '1' ? formatWritten(leaf, sign) : amount(leaf, sign);
+  const { value, path } = leaf;
+  if (isInstant(value)) return momentText(value);
+  for (const name of namesOf) {
+    const found = name(state, value);
+    if (found) return found;
+  }
+  const key = path.at(-1);
+  if (key === 'era') return eraWords[value as keyof typeof eraWords] ?? value;
+  if (key === 'step') return stepText(value);
+  if (key === 'by') return howKnown[value] ?? value;
+  if (key === 'metal') return metals[value as keyof typeof metals]?.name ?? value;
+  if (key === 'stream') return streamName[value as keyof typeof streamName] ?? value;
+  if (key === 'rule') return ruleWords[value as keyof typeof ruleWords]?.name ?? value;
+  if (path[0] === 'stated' && key === 'value') return yesNo[value as keyof typeof yesNo] ?? value;
+  if (value === 'true' || value === 'false') return value === 'true' ? entryWords.yes : entryWords.no;
+  return chosen.has(String(key)) ? value.replaceAll('-', ' ') : value;
+}
+
+/** Identifiers that name the thing itself: a person has no use for them. */
+const own: ReadonlySet<string> = new Set([
+  'personId',
+  'batchId',
+  'streamId',
+  'containerId',
+  'stepId',
+  'runId',
+  'paperId',
+]);
+const ownOf: Partial<Record<PlainBody['kind'], string>> = {
+  'person-added': 'personId',
+  'batch-opened': 'batchId',
+  'stream-logged': 'streamId',
+  'container-opened': 'containerId',
+  'step-started': 'stepId',
+  'checklist-finished': 'runId',
+  'paper-made': 'paperId',
+};
+
+/** What is looked for first stands first; an entry itself keeps its parts in the order of the alphabet. */
+const order = [
+  ...['name', 'address', 'emergencyNumber', 'phone', 'code', 'base', 'purity', 'stated', 'saidBy', 'saidOn'],
+  ...['step', 'stream', 'batchId', 'stepId', 'feed', 'streamId', 'fromContainerId', 'toContainerId'],
+  ...['containerId', 'amount', 'spread', 'liquid.volume', 'liquid.findings', 'liquid.freeAcid', 'liquid'],
+  ...['solid.wetMass', 'solid', 'vessel', 'capacity', 'material', 'cap', 'place', 'tray', 'mark', 'purpose'],
+];
+
+function rankOf(path: Path): number {
+  const key = path.join('.');
+  const fitting = order.filter((one) => key === one || key.startsWith(`${one}.`));
+  const closest = fitting.toSorted((a, b) => b.length - a.length)[0];
+  return closest === undefined ? order.length : order.indexOf(closest);
+}
+
+export const inOrder = <L extends { readonly path: Path }>(leaves: readonly L[]): readonly L[] =>
+  leaves.toSorted((a, b) => rankOf(a.path) - rankOf(b.path));
+
+/** Whether a statement is worth a line. */
+export function worthSaying(body: Body, { path }: Leaf): boolean {
+  const [key] = path;
+  if (path.length === 1 && own.has(String(key)) && ownOf[body.kind as PlainBody['kind']] === key)
+    return false;
+  const last = path.at(-1);
+  if (last === 'metal') return false;
+  if (last === 'by') {
+    const beside = Object.keys(at(body, path.slice(0, -1)) as object);
+    return beside.every((one) => one === 'by' || one === 'metal');
+  }
+  if (body.kind === 'entry-corrected' || body.kind === 'entry-withdrawn')
+    return path.length === 1 && key === 'reason';
+  if (body.kind === 'checklist-finished')
+    return key !== 'answers' && !(key === 'checklist' && path[1] !== 'title');
+  return true;
+}

@@ -1,6 +1,8 @@
 /** The whole job on a phone, from an empty record to a paper in the hand, the second half with no network at all. */
+import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { readPdf, textOf } from '../support/read-pdf';
 import { answerInOrder, answerUntil, looked, questionOn, tapAnswer } from './checklist-answers';
 import { expectAccessible, expectClean, openPhone, untilKept } from './phone';
 import { openSite } from './site';
@@ -140,6 +142,35 @@ async function openEveryFigure(page: Page): Promise<void> {
   await page.getByText('9.013').first().waitFor();
 }
 
+/** Makes the paper with no network, saves it, and reads it with a program that shares no code with its writer. */
+async function makeThePaper(page: Page): Promise<void> {
+  await follow(page, 'Back');
+  await follow(page, 'Back');
+  await title(page, /Container C.01/).waitFor();
+  await follow(page, 'Papers');
+  await reach(page, 'Papers');
+  await follow(page, 'Make papers');
+  await reach(page, 'Disposal papers');
+  for (const box of await page.getByRole('checkbox', { name: /C.0[12]/ }).all()) await box.check();
+  await page.getByRole('radio', { name: /A4/ }).check();
+  await tap(page, 'Make the paper');
+  await reach(page, 'The paper is made');
+  const saving = page.waitForEvent('download');
+  await follow(page, 'Save it');
+  const bytes = new Uint8Array(await readFile(await (await saving).path()));
+  const text = await textOf(bytes);
+  expect(text).toContain('Kiln Yard');
+  expect(text).toMatch(/17\.6/);
+  expect(text).toMatch(/not determined/);
+  expect(text).toMatch(/authority|collector/);
+  expect(text).not.toMatch(/\bsafe\b|\bcompliant\b/i);
+  const { pages, language, attachments } = await readPdf(bytes);
+  expect(language).toBe('en');
+  expect(pages.length).toBeGreaterThan(1);
+  const [data] = Object.values(attachments);
+  expect(data, 'the same data lies inside').toBeDefined();
+}
+
 describe('the whole job', () => {
   it('goes from an empty record to a paper, offline from the clearance on', async () => {
     const site = await openSite();
@@ -155,6 +186,7 @@ describe('the whole job', () => {
     await logTheLiquor(page);
     await logTheResidue(page);
     await openEveryFigure(page);
+    await makeThePaper(page);
     expectClean(page);
   }, 240_000);
 });

@@ -1,8 +1,8 @@
+import { readFileSync } from 'node:fs';
 import { preact } from '@preact/preset-vite';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
-import { version } from './package.json' with { type: 'json' };
 
 /** Whatever a page of the app may load: its own files, and pictures and papers that it made itself. */
 const policy = [
@@ -63,12 +63,15 @@ const installable = VitePWA({
   },
 });
 
+const { version } = JSON.parse(readFileSync(new URL('./package.json', import.meta.url), 'utf8'));
+
 export default defineConfig({
   root: 'src',
   base: './',
   publicDir: '../public',
   define: { 'import.meta.env.VITE_VERSION': JSON.stringify(version) },
-  build: { outDir: '../dist', emptyOutDir: true },
+  // The engine that makes papers is one file, loaded only when a paper is made.
+  build: { outDir: '../dist', emptyOutDir: true, chunkSizeWarningLimit: 600 },
   plugins: [preact(), securityPolicy(), installable],
   test: {
     root: import.meta.dirname,

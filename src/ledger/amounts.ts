@@ -1,8 +1,8 @@
 /** Amounts in L and g, side by side. */
-import { inUnit, quantity } from '../quantities/quantity.ts';
-import type { Amount } from './entries/containers.ts';
-import type { StreamLogged } from './entries/streams.ts';
-import type { Held, Mass, Volume } from './state.ts';
+import { inUnit, quantity } from '../quantities/quantity';
+import type { Amount } from './entries/containers';
+import type { StreamLogged } from './entries/streams';
+import type { Held, Mass, Volume } from './state';
 
 export const noVolume: Volume = quantity(0, 'L');
 export const noMass: Mass = quantity(0, 'g');

@@ -1,7 +1,5 @@
-/** Whether a checklist clears a step. */
-import type { ChecklistFinished } from './entries/checklists.ts';
-import type { Refusal } from './refusal.ts';
-import type { State, Told } from './state.ts';
+import type { Refusal } from './refusal';
+import type { State } from './state';
 
 /** A step of a batch, begun by a person at a moment. */
 export type Beginning = {
@@ -27,9 +25,3 @@ export function clearanceFault(state: State, clearance: string, beginning: Begin
     return { code: 'clearance-expired', details: { clearance, validUntil }, field };
   return null;
 }
-
-/** The newest checklist that clears this beginning; null when there is none. */
-export const clearanceFor = (state: State, beginning: Beginning): Told<ChecklistFinished> | null =>
-  [...state.checklists.values()]
-    .reverse()
-    .find(({ entryId }) => clearanceFault(state, entryId, beginning) === null) ?? null;

@@ -1,18 +1,8 @@
 /** What each container holds, by following every movement in the order it happened. */
-import { type Quantity, quantity } from '../quantities/quantity.ts';
-import {
-  asHeld,
-  isNothing,
-  isVolume,
-  less,
-  noMass,
-  nothing,
-  noVolume,
-  placedAmount,
-  plus,
-} from './amounts.ts';
-import type { ContentsMoved, StreamPlaced } from './entries/containers.ts';
-import type { StreamLogged } from './entries/streams.ts';
+import { type Quantity, quantity } from '../quantities/quantity';
+import { asHeld, isNothing, isVolume, less, noMass, nothing, noVolume, placedAmount, plus } from './amounts';
+import type { ContentsMoved, StreamPlaced } from './entries/containers';
+import type { StreamLogged } from './entries/streams';
 import type {
   ContainerMovement,
   ContainerState,
@@ -22,7 +12,7 @@ import type {
   StreamState,
   Told,
   Upset,
-} from './state.ts';
+} from './state';
 
 /** A container while its movements are followed. `parts` is keyed by stream; '' is what no stream accounts for. */
 type Pot = {

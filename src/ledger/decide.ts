@@ -2,15 +2,15 @@
  * From what a person wants to the bodies that are written. What has happened is never refused for being wrong, only
  * for naming things nobody has told of or not fitting its shape; a plan can be refused for what it would do.
  */
-import { endStep, finishChecklist, openBatch, startStep } from './decisions/batches.ts';
-import { moveContents, openContainer, placeStream } from './decisions/containers.ts';
-import { correctEntry, withdrawEntry } from './decisions/corrections.ts';
-import { stated } from './decisions/stated.ts';
-import { Body } from './entries/body.ts';
-import type { Context, Intention, IntentionOf } from './intention.ts';
-import { knows, referencesOf } from './references.ts';
-import { type Decided, type Refusal, refused, written } from './refusal.ts';
-import type { State } from './state.ts';
+import { endStep, finishChecklist, openBatch, startStep } from './decisions/batches';
+import { moveContents, openContainer, placeStream } from './decisions/containers';
+import { correctEntry, withdrawEntry } from './decisions/corrections';
+import { stated } from './decisions/stated';
+import { Body } from './entries/body';
+import type { Context, Intention, IntentionOf } from './intention';
+import { knows, referencesOf } from './references';
+import { type Decided, type Refusal, refused, written } from './refusal';
+import type { State } from './state';
 
 function logStream(intention: IntentionOf<'log-stream'>, { newId }: Context): Decided {
   const { placements = [], ...stream } = stated(intention);

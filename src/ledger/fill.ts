@@ -1,6 +1,6 @@
 /** How full a container may be. */
-import { inUnit, quantity } from '../quantities/quantity.ts';
-import type { ContainerState, State, Volume } from './state.ts';
+import { inUnit, quantity } from '../quantities/quantity';
+import type { ContainerState, State, Volume } from './state';
 
 /** Until the local rules say otherwise: room for the liquid to expand and to be carried without slopping. */
 const usualFillPercent = '90';

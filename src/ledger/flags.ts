@@ -1,11 +1,11 @@
 /** What is wrong now, from the state alone; clocks and due dates are elsewhere. Codes and numbers, no sentences. */
-import { isNothing } from './amounts.ts';
-import { clearanceFault } from './clearance.ts';
-import type { RuleName } from './entries/local-rules.ts';
-import type { StreamKind } from './entries/streams.ts';
-import { capacityOf, fillLimit, fillLimitPercent } from './fill.ts';
-import type { Refusal } from './refusal.ts';
-import type { ContainerState, State, StepState, StreamState, Trouble } from './state.ts';
+import { isNothing } from './amounts';
+import { clearanceFault } from './clearance';
+import type { RuleName } from './entries/local-rules';
+import type { StreamKind } from './entries/streams';
+import { capacityOf, fillLimit, fillLimitPercent } from './fill';
+import type { Refusal } from './refusal';
+import type { ContainerState, State, StepState, StreamState, Trouble } from './state';
 
 /** `now`: someone may get hurt or waste may run out; `soon`: the record or the shelf is wrong; `know`: it limits what is shown. */
 export type Pressing = 'now' | 'soon' | 'know';

@@ -2,12 +2,12 @@
  * From entries to state. The state depends only on which entries there are, not on the order in which they arrived:
  * each fold sorts the new entry into the log and works everything out again.
  */
-import type { Entry } from './entries/entry.ts';
-import { linked } from './links.ts';
-import { compareEntries, joined } from './order.ts';
-import { movementsIn, sorted } from './sorted-facts.ts';
-import { standing } from './standing.ts';
-import type { State } from './state.ts';
+import type { Entry } from './entries/entry';
+import { linked } from './links';
+import { compareEntries, joined } from './order';
+import { movementsIn, sorted } from './sorted-facts';
+import { standing } from './standing';
+import type { State } from './state';
 
 /** @param log in order, each entry once */
 function derived(log: readonly Entry[]): State {

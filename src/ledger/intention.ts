@@ -1,5 +1,5 @@
 /** What a person wants to write down. Each is the body without what the ledger itself gives: kind, version, new ids. */
-import type { BodyOf, PlainBody } from './entries/body.ts';
+import type { BodyOf, PlainBody } from './entries/body';
 
 type Plain = PlainBody['kind'];
 type Stated<K extends Plain, Given extends string = never> = Omit<BodyOf<K>, 'kind' | 'v' | Given>;

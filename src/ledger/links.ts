@@ -1,11 +1,11 @@
 /** Things and how they hang together: batches with their steps and streams, containers with their contents. */
-import { less, loggedAmount } from './amounts.ts';
-import { type Contents, followed, noContents, notPlaced, type Placing } from './contents.ts';
-import type { PlainBody } from './entries/body.ts';
-import type { ContainerMarked, ContainerOpened } from './entries/containers.ts';
-import type { StreamLogged } from './entries/streams.ts';
-import { unknownReferences } from './references.ts';
-import type { SortedFacts } from './sorted-facts.ts';
+import { less, loggedAmount } from './amounts';
+import { type Contents, followed, noContents, notPlaced, type Placing } from './contents';
+import type { PlainBody } from './entries/body';
+import type { ContainerMarked, ContainerOpened } from './entries/containers';
+import type { StreamLogged } from './entries/streams';
+import { unknownReferences } from './references';
+import type { SortedFacts } from './sorted-facts';
 import {
   type BatchState,
   type ContainerState,
@@ -17,7 +17,7 @@ import {
   type StreamState,
   type Told,
   type Trouble,
-} from './state.ts';
+} from './state';
 
 type Mark = ContainerMarked['mark'];
 type Thing = { readonly entryId: string; readonly at: string };

@@ -1,5 +1,5 @@
 /** The order of entries, the same on every device: written-at, then device, then counter. */
-import type { Entry } from './entries/entry.ts';
+import type { Entry } from './entries/entry';
 
 type Place = Pick<Entry, 'writtenAt' | 'device' | 'counter'>;
 

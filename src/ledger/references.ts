@@ -1,7 +1,7 @@
 /** Which things a body names, and which of them nobody has told of. */
-import type { Body, PlainBody } from './entries/body.ts';
-import type { SortedFacts } from './sorted-facts.ts';
-import type { Fact, State, Trouble } from './state.ts';
+import type { Body, PlainBody } from './entries/body';
+import type { SortedFacts } from './sorted-facts';
+import type { Fact, State, Trouble } from './state';
 
 export type Reference = {
   readonly to: 'person' | 'batch' | 'step' | 'stream' | 'container' | 'checklist' | 'entry';

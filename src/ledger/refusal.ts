@@ -1,7 +1,7 @@
 /** Why something cannot be written down as it was meant, as a code with its details; the screens hold the words. */
-import type { Body } from './entries/body.ts';
+import type { Body } from './entries/body';
 import type { StreamKind } from './entries/streams';
-import type { Reference } from './references.ts';
+import type { Reference } from './references';
 
 type Reason =
   | { readonly code: 'does-not-fit'; readonly details: { readonly path: string; readonly message: string } }

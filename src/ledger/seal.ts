@@ -2,7 +2,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import canonicalize from 'canonicalize';
-import type { Entry, UnsealedEntry } from './entries/entry.ts';
+import type { Entry, UnsealedEntry } from './entries/entry';
 
 function canonicalText(value: unknown): string {
   const text = canonicalize(value);

@@ -1,6 +1,6 @@
 /** Facts sorted by what they tell of. A new kind of entry is given its place here; until then this does not compile. */
-import type { PlainBody } from './entries/body.ts';
-import type { Fact, Movement, Told } from './state.ts';
+import type { PlainBody } from './entries/body';
+import type { Fact, Movement, Told } from './state';
 
 type Told1<K extends PlainBody['kind']> = Told<Extract<PlainBody, { kind: K }>>;
 

@@ -1,7 +1,7 @@
 /** Which entries stand, after corrections and withdrawals. Nothing is taken out of the history. */
-import type { PlainBody } from './entries/body.ts';
-import type { Entry } from './entries/entry.ts';
-import type { Fact, HistoryLine, Trouble } from './state.ts';
+import type { PlainBody } from './entries/body';
+import type { Entry } from './entries/entry';
+import type { Fact, HistoryLine, Trouble } from './state';
 
 export type Standing = {
   readonly history: readonly HistoryLine[];

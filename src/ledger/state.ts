@@ -2,23 +2,23 @@
  * What the entries add up to. Never stored as truth: it can always be made again from the log.
  * Amounts are decimals in L and g; maps are keyed by the id of the thing unless said otherwise.
  */
-import type { Quantity } from '../quantities/quantity.ts';
-import type { Base, BaseDescribed } from './entries/bases.ts';
-import type { BatchOpened, StepStarted } from './entries/batches.ts';
-import type { PlainBody } from './entries/body.ts';
-import type { ChecklistFinished } from './entries/checklists.ts';
+import type { Quantity } from '../quantities/quantity';
+import type { Base, BaseDescribed } from './entries/bases';
+import type { BatchOpened, StepStarted } from './entries/batches';
+import type { PlainBody } from './entries/body';
+import type { ChecklistFinished } from './entries/checklists';
 import type {
   Amount,
   ContainerMarked,
   ContainerOpened,
   ContentsMoved,
   StreamPlaced,
-} from './entries/containers.ts';
-import type { Entry } from './entries/entry.ts';
-import type { LocalRuleStated, RuleName } from './entries/local-rules.ts';
-import type { PaperMade } from './entries/papers.ts';
-import type { StreamLogged } from './entries/streams.ts';
-import type { PersonAdded, WorkshopDescribed } from './entries/workshop.ts';
+} from './entries/containers';
+import type { Entry } from './entries/entry';
+import type { LocalRuleStated, RuleName } from './entries/local-rules';
+import type { PaperMade } from './entries/papers';
+import type { StreamLogged } from './entries/streams';
+import type { PersonAdded, WorkshopDescribed } from './entries/workshop';
 
 /** Where a fact comes from: its entry, when it happened, and who wrote it. */
 export type Told<B> = {

@@ -1,6 +1,6 @@
 /** Whether a record is as it was written. */
-import { type Entry, Entry as EntrySchema } from './entries/entry.ts';
-import { hashOf } from './seal.ts';
+import { type Entry, Entry as EntrySchema } from './entries/entry';
+import { hashOf } from './seal';
 
 /** Last entry of a device's chain. A chain that was cut off at its end shows only against a head kept elsewhere. */
 export type Head = { readonly device: string; readonly counter: number; readonly hash: string };

@@ -1,9 +1,7 @@
 /** The words for what the checklist rules tell. Codes stay in the rules; this is the only file here with sentences. */
 
 import type { RunFailure } from './checklist-run';
-import type { Door } from './checklist-schema';
 import type { Status } from './cited';
-import type { ClearanceState } from './clearance';
 import type { Answered } from './run-schema';
 
 export const safetyWords = {
@@ -41,26 +39,11 @@ export const failureWords: Readonly<Record<RunFailure['code'], string>> = {
   'out-of-date': 'The first answers are too old. Begin again.',
 };
 
-export const clearanceWords: Readonly<Record<ClearanceState['state'], string>> = {
-  valid: 'Cleared',
-  expired: 'The clearance has ended',
-  'different-batch': 'Cleared for another batch',
-  'different-person': 'Cleared by another person',
-  'different-place': 'Cleared for another place',
-  'different-acid': 'Cleared for another acid',
-};
-
 export const verdictWords: Readonly<Record<Answered['verdict'], string>> = {
   'in-order': 'in order',
   noted: 'not in order, with a reason',
   stops: 'stopped',
   'not-applicable': 'not applicable',
-};
-
-export const doorWords: Readonly<Record<Door['leads'], string>> = {
-  'answer-again': 'Answer again',
-  'put-off': 'Put off',
-  'open-card': 'Open the card',
 };
 
 export const statusWords: Readonly<Record<Status, string>> = {

@@ -36,12 +36,6 @@ export function shown(
   };
 }
 
-/** "118 g, 105 to 131 g": the whole figure as a sentence for a screen reader or a line of text. */
-export function figureText(figure: Figure, sign: DecimalSign): string {
-  const p = printed(figure, sign);
-  return `${p.value}${thin}${p.unit}`;
-}
-
 /** A stream by what it is and its batch: "Leach liquor, B-18". */
 export function streamTitle(state: State, streamId: string): string {
   const stream = state.streams.get(streamId)?.body;

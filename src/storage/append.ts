@@ -1,11 +1,11 @@
 /** Adding to the record, and keeping two tabs in step. */
 import type { IDBPTransaction } from 'idb';
-import type { Body } from '../ledger/entries/body.ts';
-import type { Entry } from '../ledger/entries/entry.ts';
-import { seal } from '../ledger/seal.ts';
-import type { Database, DeviceHead, Shape } from './database.ts';
-import { done, failed, failureOf, type StoreFailure, type StoreResult } from './failure.ts';
-import { type Corrupted, markSeen, type OpenRecord, type Reading, reading } from './record.ts';
+import type { Body } from '../ledger/entries/body';
+import type { Entry } from '../ledger/entries/entry';
+import { seal } from '../ledger/seal';
+import type { Database, DeviceHead, Shape } from './database';
+import { done, failed, failureOf, type StoreFailure, type StoreResult } from './failure';
+import { type Corrupted, markSeen, type OpenRecord, type Reading, reading } from './record';
 
 /** What goes onto the envelopes. Times are UTC with milliseconds; `happenedAt` is `now` unless the person said otherwise. */
 export type Stamp = {

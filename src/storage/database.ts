@@ -1,8 +1,8 @@
 /** The shape of a record in IndexedDB, and how one is opened and removed. */
 import { type DBSchema, deleteDB, type IDBPDatabase, openDB } from 'idb';
-import type { Entry } from '../ledger/entries/entry.ts';
-import { forgetDrafts } from './drafts.ts';
-import { done, failed, failureOf, type StoreResult } from './failure.ts';
+import type { Entry } from '../ledger/entries/entry';
+import { forgetDrafts } from './drafts';
+import { done, failed, failureOf, type StoreResult } from './failure';
 
 /** `demo` is a record to try things in; the two share nothing. */
 export type RecordName = 'real' | 'demo';

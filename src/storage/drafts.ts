@@ -3,7 +3,7 @@
  * convenience: where it cannot be kept the form goes on without, and the caller is told.
  */
 import type * as z from 'zod/mini';
-import type { RecordName } from './database.ts';
+import type { RecordName } from './database';
 
 export type DraftKept =
   | { readonly ok: true }

@@ -1,8 +1,8 @@
 /** A record on this device: opening it, reading it, and adding to it. Entries are only ever added. */
-import { type Entry, Entry as EntrySchema } from '../ledger/entries/entry.ts';
-import { compareEntries } from '../ledger/order.ts';
-import { type Database, type DeviceHead, openDatabase, type RecordName } from './database.ts';
-import { done, failed, failureOf, type StoreResult } from './failure.ts';
+import { type Entry, Entry as EntrySchema } from '../ledger/entries/entry';
+import { compareEntries } from '../ledger/order';
+import { type Database, type DeviceHead, openDatabase, type RecordName } from './database';
+import { done, failed, failureOf, type StoreResult } from './failure';
 
 /** An open record. `seen` is the highest counter handed to the caller, by device. */
 export type OpenRecord = {

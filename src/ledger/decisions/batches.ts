@@ -1,10 +1,10 @@
 /** Decisions on batches and their steps. */
-import { clearanceFault } from '../clearance.ts';
-import type { Context, IntentionOf } from '../intention.ts';
-import { type Decided, refused, written } from '../refusal.ts';
-import type { State } from '../state.ts';
-import { nextCode, takenCode } from './codes.ts';
-import { stated } from './stated.ts';
+import { clearanceFault } from '../clearance';
+import type { Context, IntentionOf } from '../intention';
+import { type Decided, refused, written } from '../refusal';
+import type { State } from '../state';
+import { nextCode, takenCode } from './codes';
+import { stated } from './stated';
 
 export function openBatch(state: State, intention: IntentionOf<'open-batch'>, { newId }: Context): Decided {
   const { code, ...batch } = stated(intention);

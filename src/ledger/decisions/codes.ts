@@ -1,5 +1,5 @@
 /** Codes on batches and containers. */
-import type { Refusal } from '../refusal.ts';
+import type { Refusal } from '../refusal';
 
 const same = (a: string, b: string): boolean => a.trim().toUpperCase() === b.trim().toUpperCase();
 

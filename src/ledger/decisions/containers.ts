@@ -1,13 +1,13 @@
 /** Decisions on containers and what goes into them. */
 import { mustNotMeet } from '../../safety/must-not-meet';
-import { asHeld, placedAmount, plus } from '../amounts.ts';
+import { asHeld, placedAmount, plus } from '../amounts';
 import type { StreamKind } from '../entries/streams';
-import { capacityOf, fillLimit } from '../fill.ts';
-import type { Context, IntentionOf } from '../intention.ts';
-import { type Decided, type Refusal, refused, written } from '../refusal.ts';
-import type { Held, State } from '../state.ts';
-import { nextCode, takenCode } from './codes.ts';
-import { stated } from './stated.ts';
+import { capacityOf, fillLimit } from '../fill';
+import type { Context, IntentionOf } from '../intention';
+import { type Decided, type Refusal, refused, written } from '../refusal';
+import type { Held, State } from '../state';
+import { nextCode, takenCode } from './codes';
+import { stated } from './stated';
 
 export function openContainer(
   state: State,

@@ -1,9 +1,9 @@
 /** Decisions on entries that were wrong. */
-import type { PlainBody } from '../entries/body.ts';
-import type { IntentionOf } from '../intention.ts';
-import { type Decided, refused, written } from '../refusal.ts';
-import type { State } from '../state.ts';
-import { stated } from './stated.ts';
+import type { PlainBody } from '../entries/body';
+import type { IntentionOf } from '../intention';
+import { type Decided, refused, written } from '../refusal';
+import type { State } from '../state';
+import { stated } from './stated';
 
 /** The thing that a body tells of, which a correction must leave as it is; null for a body that opens no thing. */
 function subjectOf(body: PlainBody): string | null {

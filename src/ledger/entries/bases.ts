@@ -1,17 +1,11 @@
 /** The bases on the shelf, and how pure each is. A later description of the same base replaces the earlier one. */
 import * as z from 'zod/mini';
-import { WrittenPercent } from '../../quantities/written.ts';
-import { Line } from './text.ts';
+import { WrittenPercent } from '../../quantities/written';
+import { type BaseId, baseIds } from '../../reference/tables';
+import { Line } from './text';
 
-export const Base = z.enum([
-  'hydrated-lime',
-  'quicklime',
-  'limestone',
-  'caustic-soda',
-  'soda-ash',
-  'magnesium-hydroxide',
-  'baking-soda',
-]);
+/** Those of the reference data: a base is added there, and never taken out. */
+export const Base = z.enum(baseIds as [BaseId, ...BaseId[]]);
 
 export const BaseDescribed = z.strictObject({
   kind: z.literal('base-described'),

@@ -1,8 +1,8 @@
 /** One lot of feed worked together, and the operations on it. */
 import * as z from 'zod/mini';
-import { WrittenMass } from '../../quantities/written.ts';
-import { Code, Id, Slug, TimedId } from './identity.ts';
-import { Note } from './text.ts';
+import { WrittenMass } from '../../quantities/written';
+import { Code, Id, Slug, TimedId } from './identity';
+import { Note } from './text';
 
 export const Feed = z.strictObject({
   capacitors: z.enum(['precious-metal-electrode', 'base-metal-electrode', 'mixed', 'unknown']),

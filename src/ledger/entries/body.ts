@@ -1,16 +1,16 @@
 /** What an entry can say. `kind` tells the bodies apart; `v` is the version of a body's shape, read for ever. */
 import * as z from 'zod/mini';
-import { BaseDescribed } from './bases.ts';
-import { BatchOpened, StepEnded, StepStarted } from './batches.ts';
-import { ChecklistFinished } from './checklists.ts';
-import { ContainerMarked, ContainerOpened, ContentsMoved, StreamPlaced } from './containers.ts';
-import { TimedId } from './identity.ts';
-import { LocalRuleStated } from './local-rules.ts';
-import { Instant } from './moments.ts';
-import { PaperMade } from './papers.ts';
-import { StreamLogged } from './streams.ts';
-import { Note } from './text.ts';
-import { PersonAdded, PersonLeft, WorkshopDescribed } from './workshop.ts';
+import { BaseDescribed } from './bases';
+import { BatchOpened, StepEnded, StepStarted } from './batches';
+import { ChecklistFinished } from './checklists';
+import { ContainerMarked, ContainerOpened, ContentsMoved, StreamPlaced } from './containers';
+import { TimedId } from './identity';
+import { LocalRuleStated } from './local-rules';
+import { Instant } from './moments';
+import { PaperMade } from './papers';
+import { StreamLogged } from './streams';
+import { Note } from './text';
+import { PersonAdded, PersonLeft, WorkshopDescribed } from './workshop';
 
 /** A body that tells of the workshop itself; each can be corrected. */
 export const PlainBody = z.discriminatedUnion('kind', [

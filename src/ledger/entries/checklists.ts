@@ -1,8 +1,8 @@
 /** A checklist that was gone through, with every question as it was asked. */
 import * as z from 'zod/mini';
-import { Hash, Id, Slug } from './identity.ts';
-import { Instant } from './moments.ts';
-import { Line, Note, text } from './text.ts';
+import { Hash, Id, Slug } from './identity';
+import { Instant } from './moments';
+import { Line, Note, text } from './text';
 
 export const ChecklistAnswer = z.strictObject({
   item: Slug,

@@ -1,10 +1,10 @@
 /** Vessels that hold waste, and what went in and out of them. */
 import * as z from 'zod/mini';
-import { WrittenMass, WrittenVolume } from '../../quantities/written.ts';
-import { AmountSpread } from './findings.ts';
-import { Code, Id } from './identity.ts';
-import { Day } from './moments.ts';
-import { Line, Note } from './text.ts';
+import { WrittenMass, WrittenVolume } from '../../quantities/written';
+import { AmountSpread } from './findings';
+import { Code, Id } from './identity';
+import { Day } from './moments';
+import { Line, Note } from './text';
 
 /** A volume or a mass, as it was read. */
 export const Amount = z.union([WrittenVolume, WrittenMass]);

@@ -1,8 +1,8 @@
 /** One line of the record: an envelope around one body. */
 import * as z from 'zod/mini';
-import { Body } from './body.ts';
-import { Hash, Id, TimedId } from './identity.ts';
-import { Instant, Zone } from './moments.ts';
+import { Body } from './body';
+import { Hash, Id, TimedId } from './identity';
+import { Instant, Zone } from './moments';
 
 const envelope = {
   id: TimedId,

@@ -6,9 +6,9 @@ import {
   WrittenPerLitre,
   WrittenVolume,
   writtenIn,
-} from '../../quantities/written.ts';
-import { Day } from './moments.ts';
-import { Line } from './text.ts';
+} from '../../quantities/written';
+import { Day } from './moments';
+import { Line } from './text';
 
 /**
  * How far off it may be: `k2` is an expanded uncertainty with coverage factor 2 (GUM), `limits` the ends that are

@@ -1,6 +1,6 @@
 /** What things are called in the record. */
 import * as z from 'zod/mini';
-import { text } from './text.ts';
+import { text } from './text';
 
 /** Identifier of an entry or a device: a UUID of version 7 begins with its time, so it sorts by time (RFC 9562). */
 export const TimedId = z.uuidv7();

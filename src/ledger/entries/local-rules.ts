@@ -1,8 +1,8 @@
 /** What the workshop's authority or collector has said. A later statement of the same rule replaces the earlier one. */
 import * as z from 'zod/mini';
-import { WrittenPercent, writtenIn } from '../../quantities/written.ts';
-import { Day } from './moments.ts';
-import { Line } from './text.ts';
+import { WrittenPercent, writtenIn } from '../../quantities/written';
+import { Day } from './moments';
+import { Line } from './text';
 
 const Days = writtenIn('days');
 const YesOrNo = z.enum(['yes', 'no']);

@@ -1,7 +1,7 @@
 /** A paper that was made, named by the hash of its bytes. */
 import * as z from 'zod/mini';
-import { Hash, Id } from './identity.ts';
-import { Line } from './text.ts';
+import { Hash, Id } from './identity';
+import { Line } from './text';
 
 export const PaperMade = z.strictObject({
   kind: z.literal('paper-made'),

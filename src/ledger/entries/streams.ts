@@ -6,10 +6,10 @@ import {
   WrittenPercent,
   WrittenVolume,
   writtenIn,
-} from '../../quantities/written.ts';
-import { AcidFinding, Finding, MassSpread, PercentSpread, VolumeSpread } from './findings.ts';
-import { Id } from './identity.ts';
-import { Line, Note } from './text.ts';
+} from '../../quantities/written';
+import { AcidFinding, Finding, MassSpread, PercentSpread, VolumeSpread } from './findings';
+import { Id } from './identity';
+import { Line, Note } from './text';
 
 export const StreamKind = z.enum([
   'leach-liquor',

@@ -1,7 +1,7 @@
 /** The place and its people. */
 import * as z from 'zod/mini';
-import { Id } from './identity.ts';
-import { Address, Line, Note } from './text.ts';
+import { Id } from './identity';
+import { Address, Line, Note } from './text';
 
 /** The whole description; a later one replaces an earlier one. */
 export const WorkshopDescribed = z.strictObject({

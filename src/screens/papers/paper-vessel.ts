@@ -95,7 +95,8 @@ export function paperVessel(state: State, container: ContainerState, sign: Decim
   const levelText = vessel.volumeL === undefined ? w.levelUnknown : heldText(container.holds, sign);
   const [levelLine = '', ...more] = levelText.split(', ');
   // Words of the limit and of the level keep clear of each other.
-  const levelY = Math.abs(drawn.levelPx - drawn.limitPx) < 24 ? drawn.limitPx + 26 : drawn.levelPx + 4;
+  const below = Math.abs(drawn.levelPx - drawn.limitPx) < 24 ? drawn.limitPx + 26 : drawn.levelPx + 4;
+  const levelY = Math.min(below, drawn.heightPx - 11 * (more.length + 1) - 2);
   const shapes: Shape[] = [
     { path: drawn.outline, fill: '#ffffff' },
     ...contentsOf(drawn, vessel),

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { Body } from '../../../src/ledger/entries/body.ts';
-import { flags } from '../../../src/ledger/flags.ts';
-import { at, can, grams, id, pour, Scribe, tip, wash } from './scribe.ts';
+import type { Body } from '../../../src/ledger/entries/body';
+import { flags } from '../../../src/ledger/flags';
+import { at, can, grams, id, pour, Scribe, tip, wash } from './scribe';
 
 const holding = (scribe: Scribe, n: number) => scribe.state.containers.get(id('c0', n));
 const volumeIn = (scribe: Scribe, n: number) => holding(scribe, n)?.holds.volume.toFixed();

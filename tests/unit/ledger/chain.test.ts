@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { hashOf, seal } from '../../../src/ledger/seal.ts';
-import { verifyChain } from '../../../src/ledger/verify.ts';
-import { anyRecord, can, id, pour, Scribe, wash } from './scribe.ts';
+import { hashOf, seal } from '../../../src/ledger/seal';
+import { verifyChain } from '../../../src/ledger/verify';
+import { anyRecord, can, id, pour, Scribe, wash } from './scribe';
 
 const written = () => {
   const scribe = new Scribe();

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { flags } from '../../../src/ledger/flags.ts';
-import type { Intention, IntentionOf } from '../../../src/ledger/intention.ts';
-import type { Decided } from '../../../src/ledger/refusal.ts';
-import { at, can, id, litres, pour, Scribe, tip, wash } from './scribe.ts';
+import { flags } from '../../../src/ledger/flags';
+import type { Intention, IntentionOf } from '../../../src/ledger/intention';
+import type { Decided } from '../../../src/ledger/refusal';
+import { at, can, id, litres, pour, Scribe, tip, wash } from './scribe';
 
 const ana = id('aa', 1);
 const ben = id('aa', 2);

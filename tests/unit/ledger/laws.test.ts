@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { Entry } from '../../../src/ledger/entries/entry.ts';
-import { flags } from '../../../src/ledger/flags.ts';
-import { applyAll, fold } from '../../../src/ledger/fold.ts';
-import { joined } from '../../../src/ledger/order.ts';
-import { emptyState } from '../../../src/ledger/state.ts';
-import { verifyChain } from '../../../src/ledger/verify.ts';
-import { anyRecord, Scribe, wash } from './scribe.ts';
+import { Entry } from '../../../src/ledger/entries/entry';
+import { flags } from '../../../src/ledger/flags';
+import { applyAll, fold } from '../../../src/ledger/fold';
+import { joined } from '../../../src/ledger/order';
+import { emptyState } from '../../../src/ledger/state';
+import { verifyChain } from '../../../src/ledger/verify';
+import { anyRecord, Scribe, wash } from './scribe';
 
 const runs = { numRuns: 150 };
 

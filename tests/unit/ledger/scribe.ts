@@ -1,13 +1,13 @@
 /** A person with a notebook in a made-up workshop: writes sealed entries with given times and ids. */
 import fc from 'fast-check';
-import { decide } from '../../../src/ledger/decide.ts';
-import type { Body, PlainBody } from '../../../src/ledger/entries/body.ts';
-import type { Entry } from '../../../src/ledger/entries/entry.ts';
-import { applyAll } from '../../../src/ledger/fold.ts';
-import type { Intention } from '../../../src/ledger/intention.ts';
-import type { Decided } from '../../../src/ledger/refusal.ts';
-import { seal } from '../../../src/ledger/seal.ts';
-import type { State } from '../../../src/ledger/state.ts';
+import { decide } from '../../../src/ledger/decide';
+import type { Body, PlainBody } from '../../../src/ledger/entries/body';
+import type { Entry } from '../../../src/ledger/entries/entry';
+import { applyAll } from '../../../src/ledger/fold';
+import type { Intention } from '../../../src/ledger/intention';
+import type { Decided } from '../../../src/ledger/refusal';
+import { seal } from '../../../src/ledger/seal';
+import type { State } from '../../../src/ledger/state';
 
 /** The nth identifier of a sort; `sort` keeps entries, things and devices apart. */
 export const id = (sort: string, n: number): string =>

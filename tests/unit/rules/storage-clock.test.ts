@@ -15,7 +15,9 @@ describe('the storage clock', () => {
   });
 
   it('knows the leap day', () => {
-    expect(storageClock('2028-02-28T12:00:00.000Z', 2, '2028-02-28T12:00:00.000Z', 'UTC').lastDay).toBe('2028-03-01');
+    expect(storageClock('2028-02-28T12:00:00.000Z', 2, '2028-02-28T12:00:00.000Z', 'UTC').lastDay).toBe(
+      '2028-03-01',
+    );
   });
 
   it('has run out when the last day has passed, and says by how many days', () => {

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import * as z from 'zod/mini';
-import { clearDraft, forgetDrafts, keepDraft, readDraft } from '../../../src/storage/drafts.ts';
+import { clearDraft, forgetDrafts, keepDraft, readDraft } from '../../../src/storage/drafts';
 
 const Form = z.strictObject({ volume: z.string() });
 

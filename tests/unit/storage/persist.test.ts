@@ -1,5 +1,5 @@
 import { afterEach, expect, test, vi } from 'vitest';
-import { askToKeep, space } from '../../../src/storage/persist.ts';
+import { askToKeep, space } from '../../../src/storage/persist';
 
 afterEach(() => vi.unstubAllGlobals());
 

@@ -1,11 +1,11 @@
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import type { Body } from '../../../src/ledger/entries/body.ts';
-import type { Entry } from '../../../src/ledger/entries/entry.ts';
-import { verifyChain } from '../../../src/ledger/verify.ts';
-import { append, catchUp, type Stamp, watch } from '../../../src/storage/append.ts';
-import { databaseName, deleteRecord } from '../../../src/storage/database.ts';
-import { type OpenRecord, openRecord, readAll } from '../../../src/storage/record.ts';
+import type { Body } from '../../../src/ledger/entries/body';
+import type { Entry } from '../../../src/ledger/entries/entry';
+import { verifyChain } from '../../../src/ledger/verify';
+import { append, catchUp, type Stamp, watch } from '../../../src/storage/append';
+import { databaseName, deleteRecord } from '../../../src/storage/database';
+import { type OpenRecord, openRecord, readAll } from '../../../src/storage/record';
 
 let ids = 0;
 const newId = () => `0190b3b0-0000-7000-8000-${(++ids).toString(16).padStart(12, '0')}`;

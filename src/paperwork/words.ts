@@ -142,9 +142,6 @@ export const dataWords = {
   noSteps: 'no steps logged before it',
   noBatch: (stream: string, day: string) => `${stream}, of no one batch, logged ${day}`,
   logged: (stream: string, amount: string, day: string) => `${stream} logged ${day}, ${amount}`,
-  /** In one year the first day needs none. */
-  days: (from: string, to: string) =>
-    from === to ? from : `${from.slice(-4) === to.slice(-4) ? from.slice(0, -5) : from} to ${to}`,
   movements: (ins: number, outs: number, when: string) =>
     `${outs === 0 ? `Put or poured in ${times(ins)}` : `Put or poured in ${times(ins)}, taken out ${times(outs)}`}, ${when}`,
   over: (codes: readonly string[]) => `Some of it was poured over from ${joined(codes)}`,
@@ -195,6 +192,8 @@ export const dataWords = {
 } as const;
 
 const times = (n: number): string => (n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`);
+
+export const between = (from: string, to: string): string => `${from} to ${to}`;
 
 /** "B-16, B-17 and B-18" */
 export function joined(parts: readonly string[]): string {
@@ -322,7 +321,7 @@ export const paperWords = {
   liquorNote: (volume: string, density: string, held: boolean, noTestWaste: boolean) =>
     `A litre, then in all. Liquor ${volume}${held ? ', held liquor included' : ''}; density ${density}.${noTestWaste ? ' Ammonia, chloride: none logged.' : ''}`,
   residue: (name: string, mass: string, held: string) =>
-    `Wet residue (${name}): ${mass}; liquor held in it: ${held}, counted above where it is determined.`,
+    `Wet residue (${name}): ${mass}; liquor held in it: ${held}.`,
   withUnit: (text: string, unit: string) => (unit === '1' ? text : withUnit(text, unit)),
   range: (likely: string, low: string, high: string, unit: string) =>
     unit === '1' ? `${likely} (${low} to ${high})` : `${likely} (${low} to ${high})\u00a0${unit}`,
@@ -352,6 +351,7 @@ export const paperWords = {
   /** The rules all begin with the same word. */
   nevers: (rules: readonly string[]) =>
     `Never: ${rules.map((rule) => rule.replace(/^Never /, '')).join('; ')}. Reasons behind.`,
+  seeFirstPage: 'Confirm with your authority or collector before anything moves. Who confirms what: page 1.',
   generatorSigns: 'Generator, name and date',
   collectorSigns: 'Collector or authority, name and date',
   drawn: 'A drawing, no evidence. The figures decide.',

@@ -4,7 +4,7 @@ import type { BaseFigures, ContainerFigures } from '../../ledger/container-figur
 import type { Figure } from '../../quantities/figure';
 import { formatWritten } from '../../quantities/format';
 import { type BaseId, baseIds, bases, type Metal, metalSymbols, metals } from '../../reference/tables';
-import { calendarDayText, dayText } from '../dates';
+import { dayOf, daysText } from '../dates';
 import { capital, howKnownWords, notDetermined, dataWords as w } from '../words';
 import type { Asked } from './asked';
 import type { ContainerData } from './disposal-data';
@@ -16,19 +16,20 @@ type BaseLine = ContainerData['bases'][number];
 
 /** "photometer, 11 May 2026": the evidence that the range of a figure goes back to. */
 function evidenceBehind({ state, zone }: Asked, figure: Figure, what: Metal | 'acid'): string {
-  const found = [...figure.slopes.keys()].flatMap((origin) => {
+  const days = new Map<string, string[]>();
+  for (const origin of figure.slopes.keys()) {
     const [, streamId = '', about, index = ''] = /^stream\/([^/]+)\/(\w+)\/(\d+)/.exec(origin) ?? [];
     const stream = state.streams.get(streamId);
-    if (about !== what || !stream) return [];
+    if (about !== what || !stream) continue;
     const { findings = [], freeAcid = [] } = stream.body.liquid ?? {};
     const evidence = what === 'acid' ? freeAcid[Number(index)] : findings[Number(index)];
-    if (!evidence) return [];
+    if (!evidence) continue;
     const on = 'on' in evidence ? evidence.on : undefined;
-    const day = on === undefined ? dayText(stream.at, zone) : calendarDayText(on);
-    return [w.evidenceOn(howKnownWords[evidence.by] ?? evidence.by, day)];
-  });
-  const once = [...new Set(found)];
-  return once.length > 0 ? once.join('; ') : (howKnownWords[figure.how] ?? figure.how);
+    const how = howKnownWords[evidence.by] ?? evidence.by;
+    days.set(how, [...(days.get(how) ?? []), on ?? dayOf(stream.at, zone)]);
+  }
+  const found = [...days].map(([how, on]) => w.evidenceOn(how, daysText(on)));
+  return found.length > 0 ? found.join('; ') : (howKnownWords[figure.how] ?? figure.how);
 }
 
 const namesOf = ({ state }: Asked, streamIds: readonly string[]): string[] => [

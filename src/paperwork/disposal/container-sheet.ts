@@ -110,14 +110,14 @@ function compositionOf(c: ContainerData): Block {
     rows.push({ kind: 'note', text: w.residue(name, rangeText(wetMass), rangeText(heldLiquor)) });
   return table(
     [
-      { key: 'substance', head: w.substance, share: 23 },
+      { key: 'substance', head: w.substance, share: 21 },
       { key: 'low', head: w.low, share: 7, align: 'right' },
       { key: 'likely', head: w.likely, share: 7, align: 'right' },
-      { key: 'high', head: w.high, share: 16, align: 'right' },
-      { key: 'allLow', head: w.low, share: 8, align: 'right' },
+      { key: 'high', head: w.high, share: 14, align: 'right' },
+      { key: 'allLow', head: w.low, share: 7, align: 'right' },
       { key: 'all', head: w.likely, share: 8, align: 'right' },
-      { key: 'allHigh', head: w.high, share: 14, align: 'right' },
-      { key: 'known', head: w.known, share: 31 },
+      { key: 'allHigh', head: w.high, share: 12, align: 'right' },
+      { key: 'known', head: w.known, share: 37 },
     ],
     rows,
   );
@@ -209,11 +209,19 @@ const cautionOf = (data: DisposalData): Block => ({
   })),
 });
 
+const signatures: Block = { kind: 'signatures', labels: [w.generatorSigns, w.collectorSigns] };
+
 /** What is wrong or doubtful stands above everything else. */
 const flagLines = (c: ContainerData): Block[] =>
   c.flags.length === 0
     ? []
     : [{ kind: 'mark', mark: 'wrong', text: [{ text: c.flags.join(' '), strong: true }] }];
+
+/** In a set of several, a sheet has its own title, and its caution says where the whole of it stands. */
+const inSet = (c: ContainerData): Block[] => [
+  { kind: 'heading', level: 1, text: w.sheetOf(c.code) },
+  { kind: 'mark', mark: 'candidate', text: [{ text: w.seeFirstPage, strong: true }] },
+];
 
 /** The first page of a container; `single` when the paper's own head names it. */
 export function sheetBlocks(
@@ -232,7 +240,7 @@ export function sheetBlocks(
       }
     : facts;
   return [
-    ...(single ? [] : [{ kind: 'heading', level: 1, text: w.sheetOf(c.code) } as const]),
+    ...(single ? [] : inSet(c)),
     ...flagLines(c),
     head,
     { kind: 'heading', level: 2, text: w.composition },
@@ -244,17 +252,13 @@ export function sheetBlocks(
       left: [{ kind: 'heading', level: 2, text: w.codes }, candidates(c)],
       right: [{ kind: 'heading', level: 2, text: w.mustNotMeet }, mustNotMeet(c)],
     },
-    {
-      kind: 'together',
-      parts: [cautionOf(data), { kind: 'signatures', labels: [w.generatorSigns, w.collectorSigns] }],
-    },
+    ...(single ? [{ kind: 'together', parts: [cautionOf(data), signatures] } as const] : []),
   ];
 }
 
-/** All containers of the paper, a row each. */
+/** All containers of the paper, a row each; one signing is for all of them. */
 export function listBlocks(data: DisposalData): Block[] {
   return [
-    cautionOf(data),
     { kind: 'heading', level: 1, text: w.list(data.containers.length) },
     table(
       [
@@ -275,6 +279,7 @@ export function listBlocks(data: DisposalData): Block[] {
         },
       })),
     ),
+    { kind: 'together', parts: [cautionOf(data), signatures] },
   ];
 }
 

@@ -22,11 +22,11 @@ function parts(data: DisposalData, { drawings, working }: DisposalPaper): readon
     ...(single ? [] : [{ kind: 'page-break' } as const]),
     ...sheetBlocks(data, container, drawings.get(container.containerId), single),
   ]);
-  const first = single ? [] : [...listBlocks(data), ...placeBlocks(data)];
   return [
-    ...first,
+    ...(single ? [] : listBlocks(data)),
     ...sheets,
-    ...(single ? placeBlocks(data) : [{ kind: 'page-break' } as const]),
+    ...(single ? [] : [{ kind: 'page-break' } as const]),
+    ...placeBlocks(data),
     ...workingBlocks(data, working),
     ...publishedBlocks(data, working),
     ...entriesBlocks(data),

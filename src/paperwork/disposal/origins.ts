@@ -2,7 +2,7 @@
 import type { StreamKind } from '../../ledger/entries/streams';
 import type { BatchState, ContainerState, State, StreamState } from '../../ledger/state';
 import { formatWritten } from '../../quantities/format';
-import { dayText } from '../dates';
+import { dayOf, dayText, spanText } from '../dates';
 import {
   capacitorWords,
   capital,
@@ -57,9 +57,9 @@ function stepsBefore({ state, zone }: Asked, batch: BatchState, until: string): 
   const steps = batch.steps.flatMap((id) => {
     const step = state.steps.get(id);
     if (!step || step.at > until) return [];
-    const from = dayText(step.at, zone);
-    const to = step.endedAt === null ? from : dayText(step.endedAt, zone);
-    return [w.step(step.body.step.replaceAll('-', ' '), w.days(from, to))];
+    const from = dayOf(step.at, zone);
+    const to = step.endedAt === null ? from : dayOf(step.endedAt, zone);
+    return [w.step(step.body.step.replaceAll('-', ' '), spanText(from, to))];
   });
   return steps.length === 0 ? w.noSteps : steps.join(', ');
 }
@@ -103,7 +103,7 @@ export function howItArose(asked: Asked, container: ContainerState): string[] {
   const [first, last] = [container.movements[0], container.movements.at(-1)];
   if (first && last) {
     const ins = container.movements.filter(({ way }) => way === 'in').length;
-    const when = w.days(dayText(first.at, zone), dayText(last.at, zone));
+    const when = spanText(dayOf(first.at, zone), dayOf(last.at, zone));
     said.push(`${w.movements(ins, container.movements.length - ins, when)}.`);
   }
   if (sources.length > 0) said.push(`${w.over([...new Set(sources)])}.`);

@@ -20,15 +20,18 @@ export function paperFigure(figure: Figure, sign: DecimalSign, line?: string): P
   };
 }
 
-/** Two figures that say the same of the same origin are one. */
-const sameness = (figure: Figure): string =>
+/**
+ * What makes two figures one line: a reading is itself by where it was read, a published value by what it says, and what
+ * was worked out by the lines it was worked out from.
+ */
+const sameness = (figure: Figure, from: readonly string[]): string =>
   JSON.stringify([
     figure.sentence,
     figure.how,
-    figure.value.toFixed(),
+    [figure.value, figure.low, figure.high].map((end) => end.toFixed()),
     figure.unit,
-    figure.formula ? formulaText(figure.formula) : null,
-    [...figure.slopes.keys()],
+    figure.formula ? [formulaText(figure.formula), from] : figure.sources.map(({ title }) => title),
+    kindOf(figure) === 'evidence' ? [...figure.slopes.keys()] : [],
   ]);
 
 const kindOf = (figure: Figure): WorkingLine['kind'] => {
@@ -52,17 +55,24 @@ export type WorkedLines = {
 export function workedLines(sign: DecimalSign): WorkedLines {
   const lines: WorkingLine[] = [];
   const known = new Map<string, string>();
+  const met = new Map<Figure, string>();
   const counts = { evidence: 0, published: 0, 'worked-out': 0 };
 
   function idOf(figure: Figure, containerId: string): string {
-    const key = sameness(figure);
-    const found = known.get(key);
-    if (found !== undefined) return found;
+    const seen = met.get(figure);
+    if (seen !== undefined) return seen;
     const from = figure.inputs.map((input) => idOf(input, containerId));
+    const key = sameness(figure, from);
+    const found = known.get(key);
+    if (found !== undefined) {
+      met.set(figure, found);
+      return found;
+    }
     const kind = kindOf(figure);
     counts[kind] += 1;
     const id = `${letter[kind]}${counts[kind]}`;
     known.set(key, id);
+    met.set(figure, id);
     lines.push({
       id,
       containerId,

@@ -1,0 +1,169 @@
+import { createHash } from 'node:crypto';
+import { readFileSync, writeFileSync } from 'node:fs';
+import Ajv2020 from 'ajv/dist/2020';
+import canonicalize from 'canonicalize';
+import { describe, expect, test } from 'vitest';
+import * as z from 'zod/mini';
+import { DisposalData, jsonText } from '../../../src/paperwork/disposal/disposal-data';
+import { disposalData } from '../../../src/paperwork/disposal/gather';
+import { disposalState } from './disposal-state';
+
+type Made = Awaited<ReturnType<typeof disposalState>>;
+
+const asked = ({ state, now }: Made) => ({
+  state: state.value,
+  now: now.value,
+  zone: 'Europe/Paris',
+  madeBy: 'Maren',
+  sign: '.' as const,
+  demo: false,
+});
+
+const schemaFile = new URL('../../../public/disposal-paper-1.schema.json', import.meta.url);
+
+/** Every text of a value, wherever it stands. */
+const textsIn = (value: unknown): string[] => {
+  if (typeof value === 'string') return [value];
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(textsIn) : [];
+};
+
+describe('the data of a disposal paper', () => {
+  test('is valid by the published schema, as another validator reads it', async () => {
+    const memory = await disposalState();
+    const data: unknown = JSON.parse(jsonText(disposalData([memory.barren, memory.wash], asked(memory))));
+    const schema = JSON.parse(readFileSync(schemaFile, 'utf8'));
+    const validate = new Ajv2020({ strict: false, validateFormats: false }).compile(schema);
+    expect(validate(data), JSON.stringify(validate.errors)).toBe(true);
+    expect(validate({ ...(data as object), madeBy: '' })).toBe(false);
+    expect(validate({ ...(data as object), more: 1 })).toBe(false);
+  });
+
+  /** After a change of the schema: WRITE_SCHEMA=1 npx vitest run disposal-data, then npm run format. */
+  test('has the schema that is published', () => {
+    const schema = z.toJSONSchema(DisposalData);
+    if (process.env.WRITE_SCHEMA) writeFileSync(schemaFile, JSON.stringify(schema, null, 2));
+    expect(JSON.parse(readFileSync(schemaFile, 'utf8'))).toEqual(schema);
+  });
+
+  test('carries the SHA-256 of its canonical JSON without the hash itself', async () => {
+    const memory = await disposalState();
+    const read = JSON.parse(jsonText(disposalData([memory.barren], asked(memory))));
+    const { contentHash, ...rest } = read;
+    const hash = (value: unknown) =>
+      createHash('sha256')
+        .update(canonicalize(value) ?? '')
+        .digest('hex');
+    expect(hash(rest)).toBe(contentHash);
+    expect(hash({ ...rest, madeBy: 'somebody else' })).not.toBe(contentHash);
+  });
+
+  test('is the same for the same record, time and person', async () => {
+    const memory = await disposalState();
+    const ask = asked(memory);
+    expect(disposalData([memory.barren], ask)).toEqual(disposalData([memory.barren], ask));
+  });
+
+  test('says in full what is known of the barren liquor, as printed and with every digit', async () => {
+    const memory = await disposalState();
+    const [c] = disposalData([memory.barren], asked(memory)).containers;
+    const of = (symbol: string) => c?.substances.find((substance) => substance.symbol === symbol);
+    expect(of('Cu')).toMatchObject({
+      aLitre: { likely: '17.6', unit: 'g/L', value: '17.6' },
+      inAll: { likely: '118', unit: 'g', value: '117.92' },
+      howKnown: 'photometer, 11\u00a0May\u00a02026',
+    });
+    expect(of('Ni')?.inAll).toMatchObject({ likely: '42', value: '41.54' });
+    expect(of('HNO3')?.aLitre).toMatchObject({ value: '0.58' });
+    expect(c?.ph).toBe('0.2 by paper, 17\u00a0May\u00a02026');
+    expect(c?.bases.map(({ base }) => base)).toHaveLength(5);
+    expect(c?.bases.every(({ mass }) => typeof mass === 'object')).toBe(true);
+    expect(c?.flags).toContain('Step done without a clearance: leach.');
+  });
+
+  test('says "not determined" for what nobody told: never empty, never zero', async () => {
+    const memory = await disposalState();
+    const data = disposalData([memory.wash], asked(memory));
+    const [c] = data.containers;
+    for (const { aLitre, inAll, howKnown } of c?.substances ?? [])
+      expect([aLitre, inAll, howKnown]).toEqual(Array.from({ length: 3 }, () => 'not determined'));
+    for (const { mass, heat, sludgeDry } of c?.bases ?? [])
+      expect([mass, heat, sludgeDry]).toEqual(Array.from({ length: 3 }, () => 'not determined'));
+    expect([c?.colour, c?.layers, c?.ph, c?.mustLeaveBy]).toEqual(
+      Array.from({ length: 4 }, () => 'not determined'),
+    );
+    expect(c?.candidates.map(({ says }) => says)).toEqual(Array.from({ length: 3 }, () => 'not determined'));
+    expect(data.workshop.generatorNumber).toBe('not determined');
+    expect(textsIn(data).filter((text) => text.trim() === '')).toEqual([]);
+  });
+
+  test('counts the days only by the storage time that was entered', async () => {
+    const memory = await disposalState();
+    await memory.does({
+      do: 'state-local-rule',
+      stated: { rule: 'storage-days', value: { value: '180', unit: 'days' } },
+      saidBy: 'County office',
+      saidOn: '2026-03-03',
+    });
+    const [c] = disposalData([memory.barren], asked(memory)).containers;
+    expect(c?.firstWasteIn).toBe('2026-05-17');
+    expect(c?.mustLeaveBy).toMatchObject({
+      day: '2026-11-13',
+      saidBy: 'County office',
+      saidOn: '2026-03-03',
+    });
+  });
+
+  test('gives no base where ammonia waste is in it', async () => {
+    const memory = await disposalState();
+    const id = await memory.opens('C-09', '5');
+    await memory.logs(id, null, 'ammonia-test-waste', {
+      volume: { value: '0.20', unit: 'L' },
+      findings: [],
+      freeAcid: [{ by: 'titration', result: { value: '0.1', unit: 'mol/L' } }],
+    });
+    const [c] = disposalData([id], asked(memory)).containers;
+    expect(c?.bases.every(({ mass }) => mass === 'not determined')).toBe(true);
+    expect(c?.basesNote).toMatch(/Never lime or caustic/);
+    expect(c?.ammonia).toBe('logged, amount not determined');
+  });
+
+  test('keeps every figure of the working once, after all that it stands on', async () => {
+    const memory = await disposalState();
+    const { working, containers } = disposalData([memory.barren, memory.wash], asked(memory));
+    const ids = working.map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+    const said = working.map(({ id: _, ...line }) => JSON.stringify(line));
+    expect(new Set(said).size).toBe(said.length);
+    working.forEach((line, at) => {
+      for (const from of line.from) expect(ids.indexOf(from), line.id).toBeLessThan(at);
+      if (line.kind === 'worked-out') expect(line.formula).toBeDefined();
+      else expect(line.from).toEqual([]);
+    });
+    const figures = JSON.stringify(containers).match(/"line":"([^"]+)"/g) ?? [];
+    expect(figures.length).toBeGreaterThan(20);
+    for (const figure of figures) expect(ids).toContain(figure.slice(8, -1));
+  });
+
+  test('names the entries behind a container by id and hash, corrections with them, others not', async () => {
+    const memory = await disposalState();
+    const before = memory.state.value.log.find(({ body }) => body.kind === 'container-opened');
+    if (before?.body.kind !== 'container-opened') throw new Error('no container');
+    const correction = await memory.does({
+      do: 'correct-entry',
+      corrects: before.id,
+      body: { ...before.body, cap: 'tight' },
+      reason: 'The cap has no vent.',
+    });
+    const data = disposalData([memory.barren], asked(memory));
+    const entries = data.containers[0]?.entries ?? [];
+    for (const { number, id, hash } of entries)
+      expect(memory.state.value.log[number - 1]).toMatchObject({ id, hash });
+    expect(entries.map(({ id }) => id)).toContain(correction.id);
+    const ofWash = memory.state.value.log.find(
+      ({ body }) => body.kind === 'container-opened' && body.containerId === memory.wash,
+    );
+    expect(entries.map(({ id }) => id)).not.toContain(ofWash?.id);
+    expect(data.lastEntry).toMatchObject({ id: correction.id, hash: correction.hash });
+    expect(data.containers[0]?.flags.join(' ')).toMatch(/Tight cap/);
+  });
+});

@@ -1,0 +1,163 @@
+import { describe, expect, test } from 'vitest';
+import { attachmentOf, disposalPaper, fileName } from '../../../src/paperwork/disposal/disposal-paper';
+import { disposalData } from '../../../src/paperwork/disposal/gather';
+import { renderPdf } from '../../../src/paperwork/pdf/render';
+import { paperVessel } from '../../../src/screens/papers/paper-vessel';
+import { paperFonts } from '../../support/paper-fonts';
+import { readPdf } from '../../support/read-pdf';
+import { disposalState } from './disposal-state';
+
+type Made = Awaited<ReturnType<typeof disposalState>>;
+type Options = { readonly demo?: boolean; readonly working?: boolean; readonly paper?: 'A4' | 'Letter' };
+
+async function made(memory: Made, ids: readonly string[], options: Options = {}) {
+  const { demo = false, working = true, paper = 'A4' } = options;
+  const state = memory.state.value;
+  const data = disposalData(ids, {
+    state,
+    now: memory.now.value,
+    zone: 'Europe/Paris',
+    madeBy: 'Maren',
+    sign: '.',
+    demo,
+  });
+  const drawings = new Map([...state.containers].map(([id, c]) => [id, paperVessel(state, c, '.')]));
+  const document = disposalPaper(data, { paper, working, drawings });
+  const pdf = await readPdf(await renderPdf(document, paperFonts, { attachments: [attachmentOf(data)] }));
+  const text = pdf.pages
+    .map((page) => page.text)
+    .join('\n')
+    .replace(/[\s\u2009]+/g, ' ');
+  return { data, pdf, text };
+}
+
+const forbidden = /\b(safe|safely|compliant|compliance)\b/i;
+
+describe('a disposal paper', () => {
+  test('prints every figure of the composition and of the bases', async () => {
+    const memory = await disposalState();
+    const { data, pdf } = await made(memory, [memory.barren]);
+    const sheet = pdf.pages[0]?.text.split('\n') ?? [];
+    const [container] = data.containers;
+    for (const { name, aLitre, inAll } of container?.substances ?? []) {
+      if (aLitre === 'not determined' || inAll === 'not determined') continue;
+      const line = sheet.find((one) => one.startsWith(name)) ?? '';
+      for (const figure of [aLitre, inAll])
+        for (const printed of [figure.low, figure.likely, figure.high]) expect(line).toContain(printed);
+    }
+    for (const { base, mass } of container?.bases ?? []) {
+      if (mass === 'not determined') throw new Error('no base');
+      const line = sheet.find((one) => one.startsWith(base)) ?? '';
+      for (const printed of [mass.low, mass.likely, mass.high]) expect(line).toContain(printed);
+    }
+    expect(sheet.join('\n')).toMatch(/Copper\s+15\.8\s+17\.6\s+19\.4/);
+  });
+
+  test('has its sheet on one page of A4, with caution and signatures', async () => {
+    const memory = await disposalState();
+    const { pdf } = await made(memory, [memory.barren]);
+    const [first, second] = pdf.pages.map(({ text }) => text);
+    expect(first).toContain('Confirm with your authority or collector before anything moves.');
+    expect(first).toContain('Generator, name and date');
+    expect(first).toContain('for planning only');
+    expect(second).toContain('The workshop');
+  });
+
+  test('says "not determined" for class, code, transport and all that nobody told, and gives no base', async () => {
+    const memory = await disposalState();
+    const { text } = await made(memory, [memory.wash]);
+    for (const what of [
+      'Copper',
+      'Nickel',
+      'Free nitric acid',
+      'Nitrate',
+      'Any base',
+      'Class',
+      'Code',
+      'Transport',
+    ])
+      expect(text).toContain(`${what} not determined`);
+    expect(text).toContain('Not worked out: the free acid is not determined.');
+    expect(text).toContain('Generator number: not determined');
+  });
+
+  test('never says that anything is safe or compliant', async () => {
+    const memory = await disposalState();
+    const { text, data } = await made(memory, [memory.barren, memory.wash]);
+    expect(text).not.toMatch(forbidden);
+    expect(JSON.stringify(data)).not.toMatch(forbidden);
+  });
+
+  test('carries the same data inside, and the whole hashes at its end', async () => {
+    const memory = await disposalState();
+    const { pdf, data, text } = await made(memory, [memory.barren]);
+    const inside = pdf.attachments[fileName(data, 'json')];
+    expect(JSON.parse(new TextDecoder().decode(inside))).toEqual(data);
+    expect(text).toContain(data.contentHash);
+    expect(text).toContain(data.lastEntry.hash);
+  });
+
+  test('prints every line of the working, or none when it is left out', async () => {
+    const memory = await disposalState();
+    const whole = await made(memory, [memory.barren]);
+    for (const { id, kind } of whole.data.working)
+      if (kind === 'worked-out') expect(whole.text).toMatch(new RegExp(`\\b${id}\\b`));
+    const short = await made(memory, [memory.barren], { working: false });
+    expect(short.text).not.toContain('With the numbers put in');
+    expect(short.text).toContain('is in the data inside this file');
+    expect(short.data.working).toEqual(whole.data.working);
+    expect(short.pdf.pages.length).toBeLessThan(whole.pdf.pages.length);
+  });
+
+  test('of an invented workshop is marked on every page, in its data and in its name; a real one is not', async () => {
+    const memory = await disposalState();
+    const demo = await made(memory, [memory.barren, memory.wash], { demo: true, working: false });
+    for (const { text } of demo.pdf.pages) expect(text).toContain('invented demo');
+    expect(demo.data.demo).toBe(true);
+    expect(fileName(demo.data, 'pdf')).toMatch(/^invented-/);
+    const real = await made(memory, [memory.barren], { working: false });
+    expect(real.text).not.toContain('invented demo');
+    expect(fileName(real.data, 'pdf')).toBe('disposal-C-07-2026-05-17.pdf');
+  });
+
+  test('of several containers begins with their list and has a sheet for each', async () => {
+    const memory = await disposalState();
+    const { pdf } = await made(memory, [memory.wash, memory.barren], { working: false });
+    const pages = pdf.pages.map(({ text }) => text);
+    expect(pages[0]).toContain('2 containers');
+    expect(pages[0]).toContain('Generator, name and date');
+    expect(pages[1]).toContain('C‑02: characterisation sheet');
+    expect(pages[2]).toContain('C‑07: characterisation sheet');
+  });
+
+  test('stands on Letter as well', async () => {
+    const memory = await disposalState();
+    const { pdf } = await made(memory, [memory.barren], { paper: 'Letter', working: false });
+    expect(pdf.pages[0]).toMatchObject({ width: 612, height: 792 });
+  });
+
+  test('shows what is wrong: too full, a tight cap, contents in doubt', async () => {
+    const memory = await disposalState();
+    const id = await memory.opens('C-09', '5', 'tight');
+    const washed = { volume: { value: '4.9', unit: 'L' }, findings: [], freeAcid: [] } as const;
+    const logged = await memory.does({
+      do: 'log-stream',
+      batchId: memory.batch,
+      stepId: null,
+      stream: 'wash-water',
+      liquid: { ...washed, findings: [], freeAcid: [] },
+    });
+    const streamId = logged.body.kind === 'stream-logged' ? logged.body.streamId : '';
+    await memory.does({ do: 'log-placement-happened', streamId, containerId: id, amount: washed.volume });
+    await memory.does({
+      do: 'mark-container',
+      containerId: id,
+      mark: 'contents-doubtful',
+      note: 'Label gone.',
+    });
+    const { text } = await made(memory, [id], { working: false });
+    expect(text).toContain('Too full: 4.90 L, limit 4.50 L (90 %).');
+    expect(text).toContain('Tight cap');
+    expect(text).toContain('Contents doubtful since');
+  });
+});

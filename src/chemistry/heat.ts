@@ -42,8 +42,18 @@ const leftOver: Record<
   },
 };
 
+/** Figures of constants alone are worked out once. */
+function once<K extends string>(make: (key: K) => Figure<'kJ/mol'>): (key: K) => Figure<'kJ/mol'> {
+  const known = new Map<K, Figure<'kJ/mol'>>();
+  return (key) => {
+    const figure = known.get(key) ?? make(key);
+    known.set(key, figure);
+    return figure;
+  };
+}
+
 /** Heat given off as one mole of hydroxide goes from the solid base into the liquor, kJ/mol. */
-function heatOfHydroxide(base: BaseId): Figure<'kJ/mol'> {
+const heatOfHydroxide = once((base: BaseId) => {
   const { formula, hydroxidePerMol } = bases[base];
   const { made, water } = leftOver[base];
   const n = Number(hydroxidePerMol);
@@ -58,15 +68,16 @@ function heatOfHydroxide(base: BaseId): Figure<'kJ/mol'> {
     unit: 'kJ/mol',
     formula: over(minus(used, plus(...products)), n),
   });
-}
+});
 
 /** Heat per mole of nitric acid neutralised by `base`, kJ/mol, positive when it warms. */
-export const heatPerAcid = (base: BaseId): Figure<'kJ/mol'> =>
+export const heatPerAcid = once((base: BaseId) =>
   workedOut({
     sentence: 'Heat for one mole of acid',
     unit: 'kJ/mol',
     formula: plus(heatOfHydroxide(base), minus(ofFormation('OH-'), ofFormation('H2O(l)'))),
-  });
+  }),
+);
 
 const ionOf: Partial<Record<Metal, string>> = { Cu: 'Cu+2', Ni: 'Ni+2', Zn: 'Zn+2', Fe: 'Fe+3' };
 

@@ -89,8 +89,19 @@ function baseFigures(state: State, load: Load): ReadonlyMap<BaseId, BaseFigures>
   return found;
 }
 
-/** Works out everything for one container. */
+/** Worked out once for a state, since a page asks again at every turn of the clock. */
+const known = new WeakMap<State, Map<string, ContainerFigures>>();
+
+/** Everything for one container. The bases are worked out when they are first asked for. */
 export function containerFigures(state: State, containerId: string): ContainerFigures {
+  const ofState = known.get(state) ?? new Map<string, ContainerFigures>();
+  known.set(state, ofState);
+  const figures = ofState.get(containerId) ?? workedOutFor(state, containerId);
+  ofState.set(containerId, figures);
+  return figures;
+}
+
+function workedOutFor(state: State, containerId: string): ContainerFigures {
   const contents = contentsOf(state, containerId);
   const load = wholeLoad(contents);
   const holdsAmmonia = kindsIn(state, containerId).includes('ammonia-test-waste');
@@ -107,6 +118,7 @@ export function containerFigures(state: State, containerId: string): ContainerFi
     };
   const acidConcentration = acidPerLitre(load);
   const nitrateConcentration = nitratePerLitre(load);
+  let bases: ContainerFigures['bases'] | undefined;
   return {
     contents,
     load,
@@ -116,7 +128,10 @@ export function containerFigures(state: State, containerId: string): ContainerFi
     nitrate: nitrateIn(load),
     ...(nitrateConcentration ? { nitratePerLitre: nitrateConcentration } : {}),
     density: densityOf(load),
-    bases: holdsAmmonia ? new Map() : baseFigures(state, load),
+    get bases() {
+      bases ??= holdsAmmonia ? new Map() : baseFigures(state, load);
+      return bases;
+    },
     holdsAmmonia,
     silent,
   };

@@ -51,45 +51,53 @@ export const over = (top: Operand, under: Operand): Expression => ({
 export type Evaluated = {
   readonly value: Decimal;
   readonly dimension: Dimension;
-  readonly slopes: ReadonlyMap<string, Slope>;
+  readonly slopes: Slopes;
 };
 
-const scaled = (slopes: ReadonlyMap<string, Slope>, factor: Decimal): Map<string, Slope> =>
-  new Map([...slopes].map(([origin, s]) => [origin, { ...s, slope: s.slope.times(factor) }]));
+type Slopes = ReadonlyMap<string, Slope>;
 
-const merged = (a: ReadonlyMap<string, Slope>, b: ReadonlyMap<string, Slope>): Map<string, Slope> => {
+const none: Slopes = new Map();
+
+function scaled(slopes: Slopes, factor: number): Slopes {
+  if (slopes.size === 0 || factor === 1) return slopes;
+  const all = new Map<string, Slope>();
+  for (const [origin, s] of slopes) all.set(origin, { ...s, slope: s.slope * factor });
+  return all;
+}
+
+function merged(a: Slopes, b: Slopes): Slopes {
+  if (a.size === 0) return b;
+  if (b.size === 0) return a;
   const all = new Map(a);
   for (const [origin, s] of b) {
     const before = all.get(origin);
-    all.set(origin, before ? { ...s, slope: before.slope.plus(s.slope) } : s);
+    all.set(origin, before ? { ...s, slope: before.slope + s.slope } : s);
   }
   return all;
-};
+}
 
 const added = (a: Evaluated, b: Evaluated, sign: 1 | -1): Evaluated => {
   if (!sameDimension(a.dimension, b.dimension)) throw new Error('terms of a sum differ in unit');
   return {
     value: a.value.plus(b.value.times(sign)),
     dimension: a.dimension,
-    slopes: merged(a.slopes, scaled(b.slopes, new Decimal(sign))),
+    slopes: merged(a.slopes, scaled(b.slopes, sign)),
   };
 };
 
 const multiplied = (a: Evaluated, b: Evaluated): Evaluated => ({
   value: a.value.times(b.value),
   dimension: combine(a.dimension, b.dimension, 1),
-  slopes: merged(scaled(a.slopes, b.value), scaled(b.slopes, a.value)),
+  slopes: merged(scaled(a.slopes, b.value.toNumber()), scaled(b.slopes, a.value.toNumber())),
 });
 
 const divided = (a: Evaluated, b: Evaluated): Evaluated => {
   const value = a.value.div(b.value);
+  const under = b.value.toNumber();
   return {
     value,
     dimension: combine(a.dimension, b.dimension, -1),
-    slopes: merged(
-      scaled(a.slopes, new Decimal(1).div(b.value)),
-      scaled(b.slopes, value.div(b.value).negated()),
-    ),
+    slopes: merged(scaled(a.slopes, 1 / under), scaled(b.slopes, -value.toNumber() / under)),
   };
 };
 
@@ -97,7 +105,7 @@ const divided = (a: Evaluated, b: Evaluated): Evaluated => {
 export function evaluate(e: Expression): Evaluated {
   switch (e.op) {
     case 'number':
-      return { value: e.value, dimension: {}, slopes: new Map() };
+      return { value: e.value, dimension: {}, slopes: none };
     case 'figure': {
       const { factor, dimension } = meaningOf(e.figure.unit);
       return { value: e.figure.value.times(factor), dimension, slopes: e.figure.slopes };
@@ -115,7 +123,7 @@ export function evaluate(e: Expression): Evaluated {
       return {
         value: e.value.times(factor),
         dimension,
-        slopes: scaled(evaluate(e.at).slopes, e.slope.times(factor)),
+        slopes: scaled(evaluate(e.at).slopes, e.slope.times(factor).toNumber()),
       };
     }
   }

@@ -33,11 +33,14 @@ export type Source = {
   readonly status: 'verified' | 'memory' | 'computed' | 'common practice';
 };
 
-/** Slope of a figure against one origin, with the standard uncertainty of that origin on either side. */
+/**
+ * Slope of a figure against one origin, with the standard uncertainty of that origin on either side. Plain numbers: a
+ * range is never exact, and there are many of them.
+ */
 export type Slope = {
-  readonly slope: Decimal;
-  readonly minus: Decimal;
-  readonly plus: Decimal;
+  readonly slope: number;
+  readonly minus: number;
+  readonly plus: number;
   readonly sentence: string;
 };
 
@@ -96,9 +99,9 @@ export function given<U extends Unit>(g: Given<U>): Figure<U> {
   const { factor } = meaningOf(g.unit);
   const value = quantity(g.value, g.unit);
   const slope: Slope = {
-    slope: new Decimal(1),
-    minus: g.spread.minus.div(coverage).times(factor),
-    plus: g.spread.plus.div(coverage).times(factor),
+    slope: 1,
+    minus: g.spread.minus.times(factor).toNumber() / coverage,
+    plus: g.spread.plus.times(factor).toNumber() / coverage,
     sentence: g.sentence,
   };
   return {
@@ -170,20 +173,20 @@ export function workedOut<U extends Unit>(w: Worked<U>): Figure<U> {
 }
 
 /** What one origin adds to either side of a figure, one standard uncertainty, in coherent units. */
-const sides = ({ slope, minus, plus }: Slope): Spread => {
-  const size = slope.abs();
-  return slope.isNegative()
-    ? { minus: size.times(plus), plus: size.times(minus) }
-    : { minus: size.times(minus), plus: size.times(plus) };
-};
+const sides = ({ slope, minus, plus }: Slope) =>
+  slope < 0 ? { minus: -slope * plus, plus: -slope * minus } : { minus: slope * minus, plus: slope * plus };
 
 function expanded(slopes: ReadonlyMap<string, Slope>): Spread {
-  const parts = [...slopes.values()].map(sides);
-  const root = (side: keyof Spread) =>
-    Decimal.sum(0, ...parts.map((p) => p[side].pow(2)))
-      .sqrt()
-      .times(coverage);
-  return { minus: root('minus'), plus: root('plus') };
+  let [minus, plus] = [0, 0];
+  for (const slope of slopes.values()) {
+    const part = sides(slope);
+    minus += part.minus ** 2;
+    plus += part.plus ** 2;
+  }
+  return {
+    minus: new Decimal(Math.sqrt(minus) * coverage),
+    plus: new Decimal(Math.sqrt(plus) * coverage),
+  };
 }
 
 /** An origin's own part of a figure's range, in the figure's unit: what the page "what widens the range" lists. */
@@ -196,7 +199,7 @@ export type Part<U extends Unit> = {
 /** The parts of a figure's range, widest first. Their squares add up to the square of the range on either side. */
 export function partsOfRange<U extends Unit>(figure: Figure<U>): readonly Part<U>[] {
   const { factor } = meaningOf(figure.unit);
-  const inUnit = (d: Decimal) => quantity(d.times(coverage).div(factor), figure.unit);
+  const inUnit = (side: number) => quantity(new Decimal(side * coverage).div(factor), figure.unit);
   return [...figure.slopes.values()]
     .map((slope) => ({ sentence: slope.sentence, ...sides(slope) }))
     .map((p) => ({ sentence: p.sentence, minus: inUnit(p.minus), plus: inUnit(p.plus) }))

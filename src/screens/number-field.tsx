@@ -1,6 +1,7 @@
 /** A form line for a number with its unit: the fault stands at the field as soon as the person has left it. */
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
+import { afterTap } from '../ui/after-tap';
 import { Field } from '../ui/field';
 import { type FieldRead, faultOf, type Typed } from './form';
 import { words } from './words';
@@ -46,7 +47,7 @@ export function NumberField(props: NumberFieldProps) {
       evidence={evidence}
       hint={doubt ?? (hint === undefined && optional ? words.optional : hint)}
       error={shown}
-      onBlur={() => setLeft(true)}
+      onBlur={() => afterTap(() => setLeft(true))}
       required={!optional}
     />
   );

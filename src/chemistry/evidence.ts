@@ -18,8 +18,8 @@ import {
 import { converted, inUnit, type Quantity, quantity } from '../quantities/quantity';
 import type { Unit } from '../quantities/unit';
 import type { Written } from '../quantities/written';
-import { cementation, type EvidenceId, evidence, type Metal, metals } from '../reference/tables';
-import { sourceOf } from './constants';
+import { cementation, type EvidenceId, evidence, liquor, type Metal, metals } from '../reference/tables';
+import { ranged, sourceOf } from './constants';
 import { molarMass, ratio } from './formula';
 
 /** ± that a person or a laboratory stated. */
@@ -140,8 +140,8 @@ const fromMass = (all: Figure<'g'>, volume: Figure<'L'>, name: string): KnownMet
   perLitre: workedOut({ sentence: `${name} a litre`, unit: 'g/L', formula: over(all, volume) }),
 });
 
-/** Copper that went into solution when silver and palladium came out. Source: balanced reactions in reference. */
-function displacedCopper(found: { silver: Mass; palladium: Mass }, origin: string): Figure<'g'> {
+/** Copper that went into solution as silver and palladium came out. Source: balanced reactions in reference. */
+export function displacedCopper(found: { silver: Mass; palladium: Mass }, origin: string): Figure<'g'> {
   const part = (metal: 'Ag' | 'Pd', mass: Mass) =>
     workedOut({
       sentence: `Copper displaced by ${metals[metal].name}`,
@@ -160,9 +160,19 @@ function displacedCopper(found: { silver: Mass; palladium: Mass }, origin: strin
     sentence: 'Copper displaced in all',
     unit: 'g',
     formula: plus(part('Ag', found.silver), part('Pd', found.palladium)),
-    note: 'Free acid dissolves copper as well: this is the least there is.',
   });
 }
+
+/** What silver and palladium displaced is the least; more goes, and the range says how little is known of it. */
+const dissolvedInCementation = (found: { silver: Mass; palladium: Mass }, origin: string): Figure<'g'> =>
+  workedOut({
+    sentence: 'Copper dissolved in cementation',
+    unit: 'g',
+    formula: times(
+      displacedCopper(found, origin),
+      ranged('copper-over-displaced', 'Copper over what was displaced', liquor.copperOverDisplaced, '1'),
+    ),
+  });
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -199,7 +209,7 @@ export function metalFrom(found: MetalEvidence, volume: Figure<'L'>, origin: str
       return fromMass(gone, volume, name);
     }
     case 'metals-recovered':
-      return fromMass(displacedCopper(found, origin), volume, name);
+      return fromMass(dissolvedInCementation(found, origin), volume, name);
     case 'assumed':
       return isPerLitre(found.low.unit)
         ? fromPerLitre(assumedBetween(found.low, found.high, 'g/L', origin, `${name} a litre`), volume, name)

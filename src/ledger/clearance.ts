@@ -25,3 +25,15 @@ export function clearanceFault(state: State, clearance: string, beginning: Begin
     return { code: 'clearance-expired', details: { clearance, validUntil }, field };
   return null;
 }
+
+/** Clearances that hold at `now`, the newest of each list and batch, in the order in which they end. */
+export function clearancesHolding(state: State, now: string): readonly Told<ChecklistFinished>[] {
+  const newest = new Map<string, Told<ChecklistFinished>>();
+  for (const told of state.checklists.values()) {
+    const { checklist, batchId, validUntil } = told.body;
+    if (validUntil !== null && validUntil > now) newest.set(`${checklist.id} ${batchId}`, told);
+  }
+  return [...newest.values()].sort((a, b) =>
+    (a.body.validUntil ?? '') < (b.body.validUntil ?? '') ? -1 : 1,
+  );
+}

@@ -2,30 +2,18 @@
 import { MF } from 'mf-parser';
 import { describe, expect, it } from 'vitest';
 import { baseNeeded } from '../../src/chemistry/base-needed';
-import { metalFrom } from '../../src/chemistry/evidence';
+import { displacedCopper } from '../../src/chemistry/evidence';
 import { heatPerAcid, heatPerMetal, warming } from '../../src/chemistry/heat';
 import { liquorFrom } from '../../src/chemistry/liquor';
 import { loadOf } from '../../src/chemistry/load';
 import { expectWithin } from '../support/close';
 
 const mass = (formula: string): number => new MF(formula).getInfo().mass;
-const litre = liquorFrom({
-  origin: 'test',
-  volume: { value: '1', unit: 'L' },
-  findings: [],
-  freeAcid: [],
-}).volume;
 const displaced = (silver: string, palladium: string) =>
-  metalFrom(
-    {
-      by: 'metals-recovered',
-      metal: 'Cu',
-      silver: { value: silver, unit: 'g' },
-      palladium: { value: palladium, unit: 'g' },
-    },
-    litre,
+  displacedCopper(
+    { silver: { value: silver, unit: 'g' }, palladium: { value: palladium, unit: 'g' } },
     'test',
-  )?.all.value;
+  ).value;
 
 describe('copper displaced in cementation', () => {
   it('a gram of silver displaces 0.2946 g, by a library with its own atomic weights', () => {

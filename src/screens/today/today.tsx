@@ -1,4 +1,5 @@
 /** Today: the shelf, what is wrong or due, most pressing first, and the way to start a step. */
+import { clearancesHolding } from '../../ledger/clearance';
 import { capacityOf } from '../../ledger/fill';
 import { type Flag, flags } from '../../ledger/flags';
 import type { ContainerState, State } from '../../ledger/state';
@@ -106,9 +107,7 @@ function StorageRows({ state }: { readonly state: State }) {
 /** Clearances that still hold, and steps that run. */
 function RunningRows({ state }: { readonly state: State }) {
   const { now } = useShell();
-  const cleared = [...state.checklists.values()].filter(
-    ({ body }) => body.validUntil !== null && body.validUntil > now.value,
-  );
+  const cleared = clearancesHolding(state, now.value);
   const running = [...state.steps.values()].filter(({ endedAt }) => endedAt === null);
   const batchCode = (id: string | null) =>
     id === null ? '' : unbroken(state.batches.get(id)?.body.code ?? '');

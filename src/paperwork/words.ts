@@ -131,7 +131,7 @@ export const notDetermined = 'not determined';
 const noneLogged = 'none logged';
 
 export const dataWords = {
-  holdsNothing: 'nothing: the container is empty by the record',
+  holdsNothing: 'nothing: the container is empty by the record.',
   notAccounted: 'something that no log accounts for',
   whatItIs: (name: string, meaning: string) => `${name}: ${meaning}`,
   ofBatches: (codes: readonly string[]) =>

@@ -1,4 +1,4 @@
-/** A paper that was made, named by the hash of its bytes. */
+/** A paper that was made, named by the hash of its content: the one printed on it and in the data inside it. */
 import * as z from 'zod/mini';
 import { Hash, Id } from './identity';
 import { Line } from './text';

@@ -96,6 +96,24 @@ describe('the data of a disposal paper', () => {
     expect(textsIn(data).filter((text) => text.trim() === '')).toEqual([]);
   });
 
+  test('says so of a container whose place, tray and contents nobody wrote down', async () => {
+    const memory = await disposalState();
+    const { body } = await memory.does({
+      do: 'open-container',
+      vessel: 'tub',
+      capacity: { value: '12', unit: 'L' },
+      material: 'other',
+      cap: 'lid',
+      openedOn: '2026-05-01',
+    });
+    const id = body.kind === 'container-opened' ? body.containerId : '';
+    const [c] = disposalData([id], { ...asked(memory), madeBy: null }).containers;
+    expect([c?.place, c?.tray, c?.material, c?.state, c?.firstWasteIn, c?.ammonia, c?.liquor]).toEqual(
+      Array.from({ length: 7 }, () => 'not determined'),
+    );
+    expect(c?.whatItIs).toBe('Nothing: the container is empty by the record.');
+  });
+
   test('counts the days only by the storage time that was entered', async () => {
     const memory = await disposalState();
     await memory.does({

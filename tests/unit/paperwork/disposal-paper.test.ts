@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { attachmentOf, disposalPaper, fileName } from '../../../src/paperwork/disposal/disposal-paper';
 import { disposalData } from '../../../src/paperwork/disposal/gather';
 import { renderPdf } from '../../../src/paperwork/pdf/render';
+import { neverFor } from '../../../src/safety/never-rules';
 import { paperVessel } from '../../../src/screens/papers/paper-vessel';
 import { paperFonts } from '../../support/paper-fonts';
 import { readPdf } from '../../support/read-pdf';
@@ -79,6 +80,19 @@ describe('a disposal paper', () => {
       expect(text).toContain(`${what} not determined`);
     expect(text).toContain('Not worked out: the free acid is not determined.');
     expect(text).toContain('Generator number: not determined');
+  });
+
+  test('prints every rule of what it must not meet, with what happens', async () => {
+    const memory = await disposalState();
+    const { text } = await made(memory, [memory.barren], { working: false });
+    const rules = neverFor(['barren-liquor']);
+    expect(rules.length).toBeGreaterThan(5);
+    const beginning = (said: string) => said.split(' ').slice(0, 3).join(' ');
+    for (const { never, happens } of rules) {
+      expect(text).toContain(beginning(never));
+      expect(text).toContain(beginning(happens));
+    }
+    expect(text).toMatch(/Never: add ammonia waste/);
   });
 
   test('never says that anything is safe or compliant', async () => {

@@ -124,9 +124,7 @@ test.each(['A4', 'Letter', 'A6', '4x6in'] as const)(
           { kind: 'signatures', labels: [name, name, name] },
           {
             kind: 'working',
-            lines: [
-              { sentence: word, formula: word, result: { text: word, unit: 'mol' }, source: word },
-            ],
+            lines: [{ sentence: word, formula: word, result: { text: word, unit: 'mol' }, source: word }],
           },
           table(
             [
@@ -154,11 +152,7 @@ test('a heading is not the last line of a page', async () => {
   for (let lines = 46; lines < 62; lines += 1) {
     const filler = Array.from({ length: lines }, () => 'line').join('\n');
     const { pages } = await read(
-      paperOf([
-        paragraph(filler),
-        { kind: 'heading', level: 1, text: 'Must not meet' },
-        longTable(3),
-      ]),
+      paperOf([paragraph(filler), { kind: 'heading', level: 1, text: 'Must not meet' }, longTable(3)]),
     );
     const page = pages.find(({ text }) => text.includes('Must not meet'));
     expect(page?.text).toContain('begin0');
@@ -207,8 +201,7 @@ test('a code with U+2011 and a figure with its unit are never parted', async () 
   for (let width = 1; width < 40; width += 1) {
     const text = `${'i'.repeat(width)} C\u201107 6.70\u2009L B-17 `;
     const { pages } = await read(paperOf([paragraph(times(text, 12))], { paper: 'A6' }));
-    for (const piece of ['C\u201107', '6.70 L', 'B-17'])
-      expect(pages[0]?.text.split(piece).length).toBe(13);
+    for (const piece of ['C\u201107', '6.70 L', 'B-17']) expect(pages[0]?.text.split(piece).length).toBe(13);
   }
 });
 
@@ -222,9 +215,7 @@ describe('the file', () => {
       for (const font of page.fonts) expect(font).toMatch(/^[A-Z]{6}\+DejaVuS[a-zA-Z-]+$/);
     }
     const label = await read(sampleLabel);
-    expect(label.pages.map(({ width, height }) => [width, height].map(Math.round))).toEqual([
-      [298, 420],
-    ]);
+    expect(label.pages.map(({ width, height }) => [width, height].map(Math.round))).toEqual([[298, 420]]);
   });
 
   test('tells a screen reader its headings, lists, tables and figures', async () => {

@@ -1,9 +1,4 @@
-import {
-  type Block,
-  type Drawing,
-  type PaperDocument,
-  table,
-} from '../../../src/paperwork/document';
+import { type Block, type Drawing, type PaperDocument, table } from '../../../src/paperwork/document';
 
 /** Invented people, places and figures: what a paper can hold, all of it once. */
 const jerrican: Drawing = {
@@ -63,16 +58,7 @@ const contents = table(
         ['Copper', '15.3', '17.6', '19.9', 'g/L', '118', 'g', 'photometer, 11 May'],
         ['Nickel', '5.0', '6.2', '7.4', 'g/L', '42', 'g', 'photometer, 11 May'],
         ['Free nitric acid', '0.52', '0.58', '0.64', 'mol/L', '3.9', 'mol', 'titration, 12 May'],
-        [
-          'Nitrate, NO₃⁻',
-          '1.25',
-          '1.34',
-          '1.44',
-          'mol/L',
-          '9.0',
-          'mol',
-          'worked out from the above',
-        ],
+        ['Nitrate, NO₃⁻', '1.25', '1.34', '1.44', 'mol/L', '9.0', 'mol', 'worked out from the above'],
       ] as const
     ).map(([substance, low, likely, high, unit, total, totalUnit, evidence]) => ({
       kind: 'cells' as const,
@@ -112,20 +98,10 @@ const hazards = table(
   (
     [
       ['Skin corrosion 1', 'H314', 'pH 0.2 is not above 2', 'none'],
-      [
-        'Respiratory, skin sensitiser 1',
-        'H334, H317',
-        'nickel nitrate 2.1 %, limits 1 % and 0.01 %',
-        'none',
-      ],
+      ['Respiratory, skin sensitiser 1', 'H334, H317', 'nickel nitrate 2.1 %, limits 1 % and 0.01 %', 'none'],
       ['Carcinogen 1A', 'H350i', 'nickel nitrate 2.1 %, limit 0.1 %', 'none'],
       ['Aquatic, acute 1', 'H400', '10 × 5.4 % copper nitrate + 2.1 % = 56 %, limit 25 %', 'none'],
-      [
-        'Aquatic, chronic 2',
-        'H411',
-        '10 × (5.4 % + 2.1 %) = 75 %, limit 25 %',
-        'chronic 1: 7.5 of 25 %',
-      ],
+      ['Aquatic, chronic 2', 'H411', '10 × (5.4 % + 2.1 %) = 75 %, limit 25 %', 'chronic 1: 7.5 of 25 %'],
     ] as const
   ).map(([name, statement, rule, nearly]) => ({
     kind: 'cells' as const,
@@ -266,10 +242,7 @@ const parts: readonly Block[] = [
   {
     kind: 'mark',
     mark: 'stop',
-    text: [
-      { text: 'Stop. ', strong: true },
-      { text: 'No local rules: treatment is for planning only.' },
-    ],
+    text: [{ text: 'Stop. ', strong: true }, { text: 'No local rules: treatment is for planning only.' }],
   },
   {
     kind: 'mark',

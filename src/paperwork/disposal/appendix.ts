@@ -2,12 +2,11 @@
 import { momentText } from '../dates';
 import { type Block, type Cell, table } from '../document';
 import { capital, statusWords, paperWords as w } from '../words';
-import { rangeText } from './container-sheet';
+
 import type { ContainerData, DisposalData, WorkingLine } from './disposal-data';
+import { rangeText, strong } from './printed';
 
 type NeverLine = ContainerData['mustNotMeet'][number];
-
-const strong = (text: string): Cell => ({ text, strong: true });
 
 /** Sources by number, in the order in which the lines name them; several lines share one. */
 function sourcesOf(data: DisposalData, whole: boolean): ReadonlyMap<string, string> {

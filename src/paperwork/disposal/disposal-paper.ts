@@ -3,8 +3,9 @@ import { momentText } from '../dates';
 import type { Block, Drawing, Paper, PaperDocument } from '../document';
 import { joined, paperWords as w } from '../words';
 import { entriesBlocks, publishedBlocks, workingBlocks } from './appendix';
-import { listBlocks, placeBlocks, sheetBlocks } from './container-sheet';
+import { listBlocks, sheetBlocks } from './container-sheet';
 import { type DisposalData, jsonText } from './disposal-data';
+import { placeBlocks } from './place-blocks';
 
 export type DisposalPaper = {
   readonly paper: Extract<Paper, 'A4' | 'Letter'>;

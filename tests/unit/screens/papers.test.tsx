@@ -50,12 +50,12 @@ describe('making papers', () => {
     const memory = await disposalState();
     show(memory);
     await userEvent.click(screen.getByRole('checkbox', { name: /C.07/ }));
-    await userEvent.click(screen.getByRole('radio', { name: /Letter/ }));
+    await userEvent.click(screen.getByRole('radio', { name: /A4/ }));
     cleanup();
     show(memory);
     expect(screen.getByRole('checkbox', { name: /C.07/ })).toHaveProperty('checked', true);
     expect(screen.getByRole('checkbox', { name: /C.02/ })).toHaveProperty('checked', false);
-    expect(screen.getByRole('radio', { name: /Letter/ })).toHaveProperty('checked', true);
+    expect(screen.getByRole('radio', { name: /A4/ })).toHaveProperty('checked', true);
   });
 
   test('asks for a container before it makes anything', async () => {
@@ -69,8 +69,11 @@ describe('making papers', () => {
   test('makes one paper from two taps, writes it down, and offers the files', async () => {
     const memory = await disposalState();
     show(memory, { id: memory.barren });
+    await userEvent.click(screen.getByRole('checkbox', { name: /whole working/ }));
+    expect(memory.drafts.size).toBe(1);
     const button = make();
-    await Promise.all([userEvent.click(button), userEvent.click(button)]);
+    button.click();
+    button.click();
     await screen.findByText('The paper is made', {}, { timeout: 10_000 });
     const [paper, ...more] = papersIn(memory);
     expect(more).toEqual([]);

@@ -7,10 +7,11 @@ import { ShellProvider } from '../../../src/screens/shell';
 import { paperFonts } from '../../support/paper-fonts';
 import { disposalState } from '../paperwork/disposal-state';
 
-const fonts = vi.hoisted(() => ({ missing: false }));
+const fonts = vi.hoisted(() => ({ missing: false, loads: 0 }));
 
 vi.mock('../../../src/paperwork/pdf/fonts', () => ({
   loadFonts: async () => {
+    fonts.loads += 1;
     if (fonts.missing) throw new Error('no network');
     return paperFonts;
   },
@@ -30,6 +31,7 @@ const make = () => screen.getByRole('button', { name: /Make the paper/ });
 
 afterEach(() => {
   fonts.missing = false;
+  fonts.loads = 0;
   vi.restoreAllMocks();
 });
 
@@ -77,6 +79,7 @@ describe('making papers', () => {
     await screen.findByText('The paper is made', {}, { timeout: 10_000 });
     const [paper, ...more] = papersIn(memory);
     expect(more).toEqual([]);
+    expect(fonts.loads).toBe(1);
     expect(paper).toMatchObject({
       containerIds: [memory.barren],
       fileName: 'disposal-C-07-2026-05-17.pdf',

@@ -1,5 +1,6 @@
+import type { ChecklistFinished } from './entries/checklists';
 import type { Refusal } from './refusal';
-import type { State } from './state';
+import type { State, Told } from './state';
 
 /** A step of a batch, begun by a person at a moment. */
 export type Beginning = {

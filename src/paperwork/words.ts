@@ -386,6 +386,7 @@ export const paperWords = {
   exact: 'exact',
   evidence: 'Evidence: what was measured, read, stated or assumed',
   working: (code: string) => `Working, ${code}`,
+  ofContainer: (code: string, sentence: string) => `${code}: ${sentence}`,
   workingInside:
     'The working of every figure, with published values and sources, is in the data inside this file.',
   fileCount: (n: number) => `${n}-containers`,

@@ -76,11 +76,17 @@ function readTable(lines: readonly WorkingLine[], sources: ReadonlyMap<string, s
 const ofKind = ({ working }: DisposalData, kind: WorkingLine['kind']) =>
   working.filter((line) => line.kind === kind);
 
+/** In a set, a reading says of which container it is. */
+const named = ({ containers }: DisposalData, line: WorkingLine): WorkingLine => {
+  const of = containers.length > 1 && containers.find(({ containerId }) => containerId === line.containerId);
+  return of ? { ...line, sentence: w.ofContainer(of.code, line.sentence) } : line;
+};
+
 /** Readings first, then what was worked out, container by container; a line that two need stands with the first. */
 /** @param whole or only the evidence it begins with */
 export function workingBlocks(data: DisposalData, whole: boolean): Block[] {
   const worked = ofKind(data, 'worked-out');
-  const evidence = ofKind(data, 'evidence');
+  const evidence = ofKind(data, 'evidence').map((line) => named(data, line));
   if (evidence.length === 0 && worked.length === 0) return [];
   return [
     { kind: 'heading', level: 1, text: w.evidence },

@@ -7,11 +7,10 @@ import { ShellProvider } from '../../../src/screens/shell';
 import { paperFonts } from '../../support/paper-fonts';
 import { disposalState } from '../paperwork/disposal-state';
 
-const fonts = vi.hoisted(() => ({ missing: false, loads: 0 }));
+const fonts = vi.hoisted(() => ({ missing: false }));
 
 vi.mock('../../../src/paperwork/pdf/fonts', () => ({
   loadFonts: async () => {
-    fonts.loads += 1;
     if (fonts.missing) throw new Error('no network');
     return paperFonts;
   },
@@ -31,7 +30,6 @@ const make = () => screen.getByRole('button', { name: /Make the paper/ });
 
 afterEach(() => {
   fonts.missing = false;
-  fonts.loads = 0;
   vi.restoreAllMocks();
 });
 
@@ -70,16 +68,17 @@ describe('making papers', () => {
 
   test('makes one paper from two taps, writes it down, and offers the files', async () => {
     const memory = await disposalState();
+    const moment = vi.spyOn(memory.shell, 'moment');
     show(memory, { id: memory.barren });
     await userEvent.click(screen.getByRole('checkbox', { name: /whole working/ }));
     expect(memory.drafts.size).toBe(1);
     const button = make();
     button.click();
     button.click();
+    expect(moment, 'a paper begins with its time').toHaveBeenCalledTimes(1);
     await screen.findByText('The paper is made', {}, { timeout: 10_000 });
     const [paper, ...more] = papersIn(memory);
     expect(more).toEqual([]);
-    expect(fonts.loads).toBe(1);
     expect(paper).toMatchObject({
       containerIds: [memory.barren],
       fileName: 'disposal-C-07-2026-05-17.pdf',

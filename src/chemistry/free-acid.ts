@@ -1,6 +1,6 @@
 /** Free nitric acid in a liquor: from a titration, from charged minus consumed, or from pH with its honest spread. */
 import Decimal from 'decimal.js';
-import { minus, over, plus, times } from '../quantities/expression';
+import { minus, notBelowNothing, over, plus, times } from '../quantities/expression';
 import { between, type Figure, given, read, workedOut } from '../quantities/figure';
 import type { Unit } from '../quantities/unit';
 import type { Written } from '../quantities/written';
@@ -147,7 +147,7 @@ function chargedMinusConsumed(
   return workedOut({
     sentence: 'Free nitric acid in all',
     unit: 'mol',
-    formula: taken.length === 0 ? plus(charged) : minus(charged, plus(...taken)),
+    formula: taken.length === 0 ? plus(charged) : notBelowNothing(minus(charged, plus(...taken))),
     note: 'Acid lost as fume or taken by metals that were not determined is not counted.',
   });
 }

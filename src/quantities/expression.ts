@@ -13,6 +13,8 @@ export type Expression =
   | { readonly op: 'difference'; readonly from: Expression; readonly less: Expression }
   | { readonly op: 'product'; readonly factors: readonly Expression[] }
   | { readonly op: 'quotient'; readonly over: Expression; readonly under: Expression }
+  /** `of`, or nothing where it came out below: an amount that is used up is gone, not negative. */
+  | { readonly op: 'not-below-nothing'; readonly of: Expression }
   | {
       /** A value read from a table or a solver at `at`, in `unit`; the slope is per coherent unit of `at` (1, not %). */
       readonly op: 'reading';
@@ -41,6 +43,7 @@ export const times = (...factors: Operand[]): Expression => ({
   op: 'product',
   factors: factors.map(expression),
 });
+export const notBelowNothing = (of: Operand): Expression => ({ op: 'not-below-nothing', of: expression(of) });
 export const over = (top: Operand, under: Operand): Expression => ({
   op: 'quotient',
   over: expression(top),
@@ -118,6 +121,10 @@ export function evaluate(e: Expression): Evaluated {
       return e.factors.map(evaluate).reduce(multiplied);
     case 'quotient':
       return divided(evaluate(e.over), evaluate(e.under));
+    case 'not-below-nothing': {
+      const of = evaluate(e.of);
+      return { ...of, value: Decimal.max(0, of.value) };
+    }
     case 'reading': {
       const { factor, dimension } = meaningOf(e.unit);
       return {
@@ -145,6 +152,8 @@ export function figuresIn(e: Expression): Figure[] {
         return e.factors.flatMap(figuresIn);
       case 'quotient':
         return [...figuresIn(e.over), ...figuresIn(e.under)];
+      case 'not-below-nothing':
+        return figuresIn(e.of);
       case 'reading':
         return figuresIn(e.at);
     }

@@ -2,7 +2,16 @@
 import type { Expression } from './expression';
 import { type DecimalSign, formatNumber, inFormula } from './format';
 
-const binding = { number: 3, figure: 3, reading: 3, product: 2, quotient: 2, sum: 1, difference: 1 } as const;
+const binding = {
+  number: 3,
+  figure: 3,
+  reading: 3,
+  'not-below-nothing': 1,
+  product: 2,
+  quotient: 2,
+  sum: 1,
+  difference: 1,
+} as const;
 
 /** @example formulaText(over(times(2, copper), molarMass)) // '2 × 117.9 g ÷ 63.546 g/mol' */
 export function formulaText(e: Expression, sign: DecimalSign = '.'): string {
@@ -24,6 +33,8 @@ export function formulaText(e: Expression, sign: DecimalSign = '.'): string {
       return e.factors.map((f, i) => inside(f, i > 0 && f.op === 'quotient')).join(' × ');
     case 'quotient':
       return `${inside(e.over, false)} ÷ ${inside(e.under, true)}`;
+    case 'not-below-nothing':
+      return `${inside(e.of, false)}, not below 0`;
     case 'reading':
       return `${e.table} at ${formulaText(e.at, sign)}`;
   }

@@ -13,8 +13,9 @@ type Stated = Omit<StreamLogged, 'kind' | 'v' | 'streamId'>;
 /**
  * @returns `keep` writes the stream; a container that should not take it is said first, and `keep` with `anyway` writes
  * it down as it happened
+ * @param opened a new container was opened on the way: the form goes on with it, so that a second try opens no other
  */
-export function useKeepStream(done: () => void) {
+export function useKeepStream(done: () => void, opened: (containerId: string) => void) {
   const { state, go, moment } = useShell();
   const writing = useWriting();
   const [against, setAgainst] = useState<string | null>(null);
@@ -25,7 +26,9 @@ export function useKeepStream(done: () => void) {
     const intention = vesselIntention(into.vessel, moment());
     if (!intention) return 'failed';
     const body = (await writing.write(intention))?.[0]?.body;
-    return body?.kind === 'container-opened' ? body.containerId : 'failed';
+    if (body?.kind !== 'container-opened') return 'failed';
+    opened(body.containerId);
+    return body.containerId;
   }
 
   async function keep(stream: Stated, amount: Amount, into: IntoDraft, anyway: boolean): Promise<void> {

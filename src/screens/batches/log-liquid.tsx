@@ -206,7 +206,7 @@ type Props = { readonly batchId: string; readonly kind: StreamKind };
 export function LogLiquid({ batchId, kind }: Props) {
   const { state } = useShell();
   const form = useForm(`log/${batchId}/${kind}`, Draft, empty);
-  const keeping = useKeepStream(form.done);
+  const keeping = useKeepStream(form.done, (where) => form.change({ into: { ...form.value.into, where } }));
   const [tried, setTried] = useState(false);
   const { value: draft, change } = form;
   const { liquid, wrong } = readLiquid(draft);

@@ -62,7 +62,7 @@ export function LogSolid({ batchId, kind }: Props) {
     into: emptyInto('tub'),
     colour: '',
   }));
-  const keeping = useKeepStream(form.done);
+  const keeping = useKeepStream(form.done, (where) => form.change({ into: { ...form.value.into, where } }));
   const [tried, setTried] = useState(false);
   const { value: draft, change } = form;
   const { solid, wrong } = readSolid(draft);

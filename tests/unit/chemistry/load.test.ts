@@ -165,3 +165,31 @@ it('a wet residue holds liquor as strong as the liquor it was filtered from', ()
   expect(held.volume.value.toNumber()).toBeCloseTo(0.1 / densityOf(mother).value.toNumber(), 9);
   expect(perLitre(held.load, 'Cu')?.value.toNumber()).toBeCloseTo(10, 9);
 });
+
+describe('acid charged less what the metals took', () => {
+  const acidLeft = (copper: string) =>
+    liquorFrom({
+      origin: 'c',
+      volume: { value: '1.00', unit: 'L' },
+      findings: [{ by: 'weighing', metal: 'Cu', mass: { value: copper, unit: 'g' } }],
+      freeAcid: [
+        {
+          by: 'charged-minus-consumed',
+          volume: { value: '1.00', unit: 'L' },
+          strength: { value: '2.00', unit: 'mol/L' },
+        },
+      ],
+    }).freeAcid?.best.all;
+
+  it('is what dilute acid leaves, down to what strong acid would', () => {
+    // 10 g of copper take 10 ÷ 63.546 × 8/3 = 0.4197 mol as nitric oxide, 0.6295 mol as nitrogen dioxide.
+    expect(acidLeft('10')?.value.toNumber()).toBeCloseTo(2 - 0.41965, 4);
+    expect(acidLeft('10')?.low.lt(2 - 0.6295)).toBe(true);
+  });
+
+  it('is nothing, not less, when the metals could have taken more than there was', () => {
+    expect(acidLeft('100')?.value.toString()).toBe('0');
+    expect(acidLeft('100')?.low.toString()).toBe('0');
+    expect(acidLeft('100')?.high.gt(0)).toBe(true);
+  });
+});

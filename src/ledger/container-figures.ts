@@ -13,8 +13,8 @@ import {
 import { type Sludge, sludgeFrom } from '../chemistry/sludge';
 import type { Figure } from '../quantities/figure';
 import { type BaseId, baseIds, type Metal, metalSymbols } from '../reference/tables';
+import type { StreamKind } from '../safety/stream-kind';
 import { type Contents, contentsOf, silentResidues, wholeLoad } from './container-load';
-import type { StreamKind } from './entries/streams';
 import type { State } from './state';
 
 export type MetalFigures = {

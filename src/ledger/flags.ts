@@ -1,8 +1,9 @@
 /** What is wrong now, from the state alone; clocks and due dates are elsewhere. Codes and numbers, no sentences. */
+
+import type { StreamKind } from '../safety/stream-kind';
 import { isNothing } from './amounts';
 import { clearanceFault } from './clearance';
 import type { RuleName } from './entries/local-rules';
-import type { StreamKind } from './entries/streams';
 import { capacityOf, fillLimit, fillLimitPercent } from './fill';
 import type { Refusal } from './refusal';
 import type { ContainerState, State, StepState, StreamState, Trouble } from './state';

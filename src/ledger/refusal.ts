@@ -1,6 +1,7 @@
 /** Why something cannot be written down as it was meant, as a code with its details; the screens hold the words. */
+
+import type { StreamKind } from '../safety/stream-kind';
 import type { Body } from './entries/body';
-import type { StreamKind } from './entries/streams';
 import type { Reference } from './references';
 
 type Reason =

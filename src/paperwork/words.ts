@@ -4,8 +4,8 @@ import type { Feed } from '../ledger/entries/batches';
 import type { PlainBody } from '../ledger/entries/body';
 import type { ContainerOpened } from '../ledger/entries/containers';
 import type { RuleName } from '../ledger/entries/local-rules';
-import type { StreamKind } from '../ledger/entries/streams';
 import type { Flag } from '../ledger/flags';
+import type { StreamKind } from '../safety/stream-kind';
 
 export const months = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
 

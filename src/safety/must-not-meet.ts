@@ -1,5 +1,6 @@
 /** Wastes that must not be poured together, by the never-rule that forbids it. */
-import { type NeverRule, neverRules, type StreamKind } from './never-rules';
+import { type NeverRule, neverRules } from './never-rules';
+import type { StreamKind } from './stream-kind';
 
 type Family = 'ammonia' | 'chloride' | 'nitric' | 'other';
 

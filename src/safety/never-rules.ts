@@ -2,21 +2,7 @@
 import * as z from 'zod/mini';
 import file from '../reference/never-rules.json';
 import { cited, Line, Slug } from './cited';
-
-export const StreamKind = z.enum([
-  'leach-liquor',
-  'barren-liquor',
-  'wash-water',
-  'chloride-test-waste',
-  'ammonia-test-waste',
-  'ceramic-residue',
-  'spent-filters',
-  'soiled-ppe',
-  'spill-absorbent',
-  'treated-slurry',
-  'filtrate',
-  'hydroxide-sludge',
-]);
+import { StreamKind } from './stream-kind';
 
 export const NeverRule = z.strictObject({
   id: Slug,
@@ -32,7 +18,6 @@ export const NeverRule = z.strictObject({
 
 const File = z.strictObject({ about: z.string(), rules: z.array(NeverRule) });
 
-export type StreamKind = z.infer<typeof StreamKind>;
 export type NeverRule = z.infer<typeof NeverRule>;
 
 export const neverRules: readonly NeverRule[] = File.parse(file).rules;

@@ -4,11 +4,11 @@
  */
 
 import Decimal from 'decimal.js';
-import type { StreamKind } from '../ledger/entries/streams';
 import type { Refusal } from '../ledger/refusal';
 import { formatNumber } from '../quantities/format';
 import type { NumberFailure } from '../quantities/written';
 import { neverRules } from '../safety/never-rules';
+import type { StreamKind } from '../safety/stream-kind';
 import type { StoreFailure } from '../storage/failure';
 
 export const words = {

@@ -26,7 +26,11 @@ export function Choices<V extends string>(props: ChoicesProps<V>) {
   const id = useId();
   const described = [props.hint && `${id}-hint`, props.error && `${id}-error`].filter(Boolean).join(' ');
   return (
-    <fieldset class={styles.group} aria-describedby={described || undefined}>
+    <fieldset
+      class={styles.group}
+      data-wrong={props.error ? 'true' : undefined}
+      aria-describedby={described || undefined}
+    >
       <legend class={props.legendHidden ? 'visually-hidden' : styles.legend}>{props.legend}</legend>
       {props.hint && (
         <p id={`${id}-hint`} class={styles.hint}>

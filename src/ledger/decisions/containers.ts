@@ -1,7 +1,7 @@
 /** Decisions on containers and what goes into them. */
 import { mustNotMeet } from '../../safety/must-not-meet';
+import type { StreamKind } from '../../safety/stream-kind';
 import { asHeld, placedAmount, plus } from '../amounts';
-import type { StreamKind } from '../entries/streams';
 import { capacityOf, fillLimit } from '../fill';
 import type { Context, IntentionOf } from '../intention';
 import { type Decided, type Refusal, refused, written } from '../refusal';

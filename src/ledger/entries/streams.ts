@@ -7,24 +7,10 @@ import {
   WrittenVolume,
   writtenIn,
 } from '../../quantities/written';
+import { StreamKind } from '../../safety/stream-kind';
 import { AcidFinding, Finding, MassSpread, PercentSpread, VolumeSpread } from './findings';
 import { Id } from './identity';
 import { Line, Note } from './text';
-
-export const StreamKind = z.enum([
-  'leach-liquor',
-  'barren-liquor',
-  'wash-water',
-  'chloride-test-waste',
-  'ammonia-test-waste',
-  'ceramic-residue',
-  'spent-filters',
-  'soiled-ppe',
-  'spill-absorbent',
-  'treated-slurry',
-  'filtrate',
-  'hydroxide-sludge',
-]);
 
 export const LiquidPart = z.strictObject({
   volume: WrittenVolume,
@@ -73,7 +59,6 @@ export const StreamLogged = z
     z.refine((body) => body.liquid !== undefined || body.solid !== undefined, 'neither liquid nor solid'),
   );
 
-export type StreamKind = z.infer<typeof StreamKind>;
 export type LiquidPart = z.infer<typeof LiquidPart>;
 export type Moisture = z.infer<typeof Moisture>;
 export type SolidPart = z.infer<typeof SolidPart>;

@@ -1,7 +1,8 @@
 /** What a container holds and how that arose: its wastes, their batches, steps and movements, in sentences. */
-import type { StreamKind } from '../../ledger/entries/streams';
+
 import type { BatchState, ContainerState, State, StreamState } from '../../ledger/state';
 import { formatWritten } from '../../quantities/format';
+import type { StreamKind } from '../../safety/stream-kind';
 import { dayOf, dayText, spanText } from '../dates';
 import {
   capacitorWords,

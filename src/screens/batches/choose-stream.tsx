@@ -1,5 +1,5 @@
 /** What the step gave: the choice before logging it. */
-import type { StreamKind } from '../../ledger/entries/streams';
+import type { StreamKind } from '../../safety/stream-kind';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';

@@ -1,25 +1,21 @@
 /** Logging a liquid: volume, evidence of what is dissolved, into which container. Load and vessel change with each key. */
-import { useState } from 'preact/hooks';
 import * as z from 'zod/mini';
 import { type Liquor, liquorFrom } from '../../chemistry/liquor';
 import { tint } from '../../chemistry/tint';
 import { writtenLiquor } from '../../ledger/container-load';
-import type { LiquidPart, StreamKind } from '../../ledger/entries/streams';
+import type { LiquidPart } from '../../ledger/entries/streams';
 import { metals as metalData, metalSymbols } from '../../reference/tables';
-import { Button } from '../../ui/button';
-import { FigureValue, unbroken } from '../../ui/figure-value';
+import type { StreamKind } from '../../safety/stream-kind';
+import { FigureValue } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { SelectField } from '../../ui/select-field';
-import { TextField } from '../../ui/text-field';
 import { Vessel } from '../../ui/vessel';
 import { shown } from '../amounts';
 import { capital } from '../containers/load-table';
-import { Fault } from '../fault';
 import { readTyped, Typed, typed, useForm } from '../form';
-import { Frame } from '../frame';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
-import { howKnown, streamName, words } from '../words';
+import { howKnown, words } from '../words';
 import {
   AcidDraft,
   acidLines,
@@ -32,9 +28,9 @@ import {
   readMetal,
 } from './evidence-draft';
 import { EvidenceLines } from './evidence-lines';
-import { chosenContainer, emptyInto, IntoContainer, IntoDraft } from './into-container';
-import { useKeepStream } from './keep-stream';
+import { chosenContainer, emptyInto, IntoDraft } from './into-container';
 import styles from './log.module.css';
+import { LogPage } from './log-page';
 import { logWords as w } from './words';
 
 const Draft = z.object({
@@ -204,74 +200,46 @@ const Acid = ({ draft, change, tried }: Fields) => (
 type Props = { readonly batchId: string; readonly kind: StreamKind };
 
 export function LogLiquid({ batchId, kind }: Props) {
-  const { state } = useShell();
   const form = useForm(`log/${batchId}/${kind}`, Draft, empty);
-  const keeping = useKeepStream(form.done, (where) => form.change({ into: { ...form.value.into, where } }));
-  const [tried, setTried] = useState(false);
   const { value: draft, change } = form;
   const { liquid, wrong } = readLiquid(draft);
   const liquor = liquid && liquorFrom(writtenLiquor('draft', liquid));
-  async function keep(anyway: boolean): Promise<void> {
-    setTried(true);
-    if (wrong || !liquid || draft.into.where === '') return;
-    const colour = draft.colour.trim();
-    await keeping.keep(
-      { batchId, stepId: null, stream: kind, liquid, ...(colour === '' ? {} : { colour }) },
-      liquid.volume,
-      draft.into,
-      anyway,
-    );
-  }
   return (
-    <Frame
-      title={w.title(streamName[kind], unbroken(state.value.batches.get(batchId)?.body.code ?? ''))}
-      ways={[
-        { label: words.back, href: `#/batches/${batchId}/log` },
-        {
-          label: w.keep(streamName[kind]),
-          onTap: () => void keep(false),
-          strong: true,
-          disabled: keeping.busy,
-        },
-      ]}
-    >
-      <Part>
-        <Preview draft={draft} liquor={liquor} />
-      </Part>
-      <Part>
-        <NumberField
-          label={w.volume}
-          field={draft.volume}
-          units={['L', 'mL', 'US gal']}
-          onChange={(volume) => change({ volume })}
-          read={readVolume(draft)}
-          tried={tried}
-          evidence={w.volumeHow}
-        />
-        <Metals draft={draft} change={change} tried={tried} />
-        <Acid draft={draft} change={change} tried={tried} />
-        <NumberField
-          label={w.density}
-          field={draft.density}
-          units={['kg/L', 'g/mL']}
-          onChange={(density) => change({ density })}
-          read={readDensity(draft)}
-          tried={tried}
-          optional
-          hint={w.densityHint}
-        />
-        <TextField
-          label={w.colour}
-          value={draft.colour}
-          maxLength={120}
-          hint={words.optional}
-          onInput={(colour) => change({ colour })}
-        />
-        <IntoContainer into={draft.into} onChange={(into) => change({ into })} tried={tried} />
-        <Fault words={keeping.against ?? keeping.fault} />
-        {keeping.against !== null && <Button onTap={() => void keep(true)}>{w.happened}</Button>}
-        {tried && (wrong || draft.into.where === '') && <Fault words={words.number.look} />}
-      </Part>
-    </Frame>
+    <LogPage
+      batchId={batchId}
+      kind={kind}
+      form={form}
+      readable={liquid && !wrong ? { part: { liquid }, amount: liquid.volume } : null}
+      above={
+        <Part>
+          <Preview draft={draft} liquor={liquor} />
+        </Part>
+      }
+      lines={(tried) => (
+        <>
+          <NumberField
+            label={w.volume}
+            field={draft.volume}
+            units={['L', 'mL', 'US gal']}
+            onChange={(volume) => change({ volume })}
+            read={readVolume(draft)}
+            tried={tried}
+            evidence={w.volumeHow}
+          />
+          <Metals draft={draft} change={change} tried={tried} />
+          <Acid draft={draft} change={change} tried={tried} />
+          <NumberField
+            label={w.density}
+            field={draft.density}
+            units={['kg/L', 'g/mL']}
+            onChange={(density) => change({ density })}
+            read={readDensity(draft)}
+            tried={tried}
+            optional
+            hint={w.densityHint}
+          />
+        </>
+      )}
+    />
   );
 }

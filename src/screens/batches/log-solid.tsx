@@ -1,25 +1,20 @@
 /** Logging a wet solid: mass, moisture, and which liquor it still holds. */
-import { useState } from 'preact/hooks';
 import * as z from 'zod/mini';
 import { residueFrom } from '../../ledger/container-load';
-import type { SolidPart, StreamKind } from '../../ledger/entries/streams';
-import { Button } from '../../ui/button';
-import { FigureValue, unbroken } from '../../ui/figure-value';
-import { Part } from '../../ui/page';
+import type { SolidPart } from '../../ledger/entries/streams';
+import type { StreamKind } from '../../safety/stream-kind';
+import { FigureValue } from '../../ui/figure-value';
 import { Row, Rows } from '../../ui/row';
 import { SelectField } from '../../ui/select-field';
-import { TextField } from '../../ui/text-field';
 import { shown, streamTitle } from '../amounts';
-import { Fault } from '../fault';
 import { readTyped, Typed, typed, useForm } from '../form';
-import { Frame } from '../frame';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
-import { streamName, words } from '../words';
+import { words } from '../words';
 import { emptyMoisture, fitted, MoistureDraft, moistureLines, readMoisture } from './evidence-draft';
 import { EvidenceLines } from './evidence-lines';
-import { emptyInto, IntoContainer, IntoDraft } from './into-container';
-import { useKeepStream } from './keep-stream';
+import { emptyInto, IntoDraft } from './into-container';
+import { LogPage } from './log-page';
 import { logWords as w } from './words';
 
 const Draft = z.object({
@@ -62,86 +57,57 @@ export function LogSolid({ batchId, kind }: Props) {
     into: emptyInto('tub'),
     colour: '',
   }));
-  const keeping = useKeepStream(form.done, (where) => form.change({ into: { ...form.value.into, where } }));
-  const [tried, setTried] = useState(false);
   const { value: draft, change } = form;
   const { solid, wrong } = readSolid(draft);
   const held = solid && residueFrom(state.value, 'draft', solid).held;
-  async function keep(anyway: boolean): Promise<void> {
-    setTried(true);
-    if (wrong || !solid || draft.into.where === '') return;
-    const colour = draft.colour.trim();
-    await keeping.keep(
-      { batchId, stepId: null, stream: kind, solid, ...(colour === '' ? {} : { colour }) },
-      solid.wetMass,
-      draft.into,
-      anyway,
-    );
-  }
   const { moisture } = draft;
   return (
-    <Frame
-      title={w.title(streamName[kind], unbroken(batch?.body.code ?? ''))}
-      ways={[
-        { label: words.back, href: `#/batches/${batchId}/log` },
-        {
-          label: w.keep(streamName[kind]),
-          onTap: () => void keep(false),
-          strong: true,
-          disabled: keeping.busy,
-        },
-      ]}
-    >
-      <Part>
-        <NumberField
-          label={w.wetMass}
-          field={draft.wetMass}
-          units={['g', 'kg', 'lb']}
-          onChange={(wetMass) => change({ wetMass })}
-          read={readMass(draft)}
-          tried={tried}
-        />
-        <EvidenceLines
-          name={w.moisture}
-          by={moisture.by}
-          ways={(Object.entries(w.moistureBy) as [MoistureDraft['by'], string][]).map(([value, label]) => ({
-            value,
-            label,
-          }))}
-          knownLabel={words.howKnown}
-          onBy={(by) => change({ moisture: fitted({ ...moisture, by }, moistureLines(by)) })}
-          draft={moisture}
-          lines={moistureLines(moisture.by)}
-          onLine={(key, field) => change({ moisture: { ...moisture, [key]: field } })}
-          read={readMoisture(moisture)}
-          tried={tried}
-        />
-        <SelectField
-          label={w.holds}
-          value={draft.holds}
-          options={[
-            ...liquors.map((id) => ({ value: id, label: streamTitle(state.value, id) })),
-            { value: 'not-determined', label: w.holdsNone },
-          ]}
-          onChoose={(holds) => change({ holds })}
-        />
-        {held && (
-          <Rows>
-            <Row title={w.held} figure={<FigureValue {...shown(held.volume, sign.value)} />} />
-          </Rows>
-        )}
-        <TextField
-          label={w.colour}
-          value={draft.colour}
-          maxLength={120}
-          hint={words.optional}
-          onInput={(colour) => change({ colour })}
-        />
-        <IntoContainer into={draft.into} onChange={(into) => change({ into })} tried={tried} />
-        <Fault words={keeping.against ?? keeping.fault} />
-        {keeping.against !== null && <Button onTap={() => void keep(true)}>{w.happened}</Button>}
-        {tried && (wrong || draft.into.where === '') && <Fault words={words.number.look} />}
-      </Part>
-    </Frame>
+    <LogPage
+      batchId={batchId}
+      kind={kind}
+      form={form}
+      readable={solid && !wrong ? { part: { solid }, amount: solid.wetMass } : null}
+      lines={(tried) => (
+        <>
+          <NumberField
+            label={w.wetMass}
+            field={draft.wetMass}
+            units={['g', 'kg', 'lb']}
+            onChange={(wetMass) => change({ wetMass })}
+            read={readMass(draft)}
+            tried={tried}
+          />
+          <EvidenceLines
+            name={w.moisture}
+            by={moisture.by}
+            ways={(Object.entries(w.moistureBy) as [MoistureDraft['by'], string][]).map(([value, label]) => ({
+              value,
+              label,
+            }))}
+            knownLabel={words.howKnown}
+            onBy={(by) => change({ moisture: fitted({ ...moisture, by }, moistureLines(by)) })}
+            draft={moisture}
+            lines={moistureLines(moisture.by)}
+            onLine={(key, field) => change({ moisture: { ...moisture, [key]: field } })}
+            read={readMoisture(moisture)}
+            tried={tried}
+          />
+          <SelectField
+            label={w.holds}
+            value={draft.holds}
+            options={[
+              ...liquors.map((id) => ({ value: id, label: streamTitle(state.value, id) })),
+              { value: 'not-determined', label: w.holdsNone },
+            ]}
+            onChoose={(holds) => change({ holds })}
+          />
+          {held && (
+            <Rows>
+              <Row title={w.held} figure={<FigureValue {...shown(held.volume, sign.value)} />} />
+            </Rows>
+          )}
+        </>
+      )}
+    />
   );
 }

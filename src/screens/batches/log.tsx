@@ -1,5 +1,5 @@
 /** Logging a waste of a batch: the form its kind asks for. */
-import type { StreamKind } from '../../ledger/entries/streams';
+import type { StreamKind } from '../../safety/stream-kind';
 import { Part } from '../../ui/page';
 import { Frame } from '../frame';
 import { useShell } from '../shell';

@@ -1,5 +1,4 @@
 /** A batch with its feed. */
-import { useState } from 'preact/hooks';
 import * as z from 'zod/mini';
 import { nextCode } from '../../ledger/decisions/codes';
 import type { Feed } from '../../ledger/entries/batches';
@@ -12,6 +11,7 @@ import { readTyped, Typed, typed, useForm } from '../form';
 import { Frame } from '../frame';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
+import { useTried } from '../tried';
 import { words } from '../words';
 import { capacitorWords, eraWords, batchWords as w } from './words';
 
@@ -30,12 +30,12 @@ export function NewBatch() {
   const { state, go } = useShell();
   const form = useForm('batch-new', Draft, () => ({ mass: typed('g'), code: '', note: '' }));
   const { write, fault, busy } = useWriting();
-  const [tried, setTried] = useState(false);
+  const { tried, tryNow } = useTried();
   const { capacitors, era, mass, code, note } = form.value;
   const read = readTyped<Feed['mass']['unit']>(mass, { aboveZero: true });
   const codes = [...state.value.batches.values()].map(({ body }) => body.code);
   async function keep(): Promise<void> {
-    setTried(true);
+    tryNow();
     if (!capacitors || !era || read.state !== 'written') return;
     const written = await write({
       do: 'open-batch',

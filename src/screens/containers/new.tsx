@@ -1,5 +1,4 @@
 /** A container taken into use, empty. */
-import { useState } from 'preact/hooks';
 import { nextCode } from '../../ledger/decisions/codes';
 import { Button } from '../../ui/button';
 import { Part } from '../../ui/page';
@@ -7,6 +6,7 @@ import { Fault, useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
+import { useTried } from '../tried';
 import { words } from '../words';
 import { emptyVessel, VesselDraft, VesselForm, vesselIntention } from './vessel-form';
 import { containerWords as w } from './words';
@@ -15,10 +15,10 @@ export function NewContainer() {
   const { state, go, moment } = useShell();
   const form = useForm('container-new', VesselDraft, emptyVessel);
   const { write, fault, busy } = useWriting();
-  const [tried, setTried] = useState(false);
+  const { tried, tryNow } = useTried();
   const codes = [...state.value.containers.values()].map(({ body }) => body.code);
   async function keep(): Promise<void> {
-    setTried(true);
+    tryNow();
     const intention = vesselIntention(form.value, moment());
     if (!intention) return;
     const written = await write(intention);

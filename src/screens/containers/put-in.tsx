@@ -1,5 +1,4 @@
 /** Putting waste into a container: what was logged and stands nowhere yet, or a new log. */
-import { useState } from 'preact/hooks';
 import * as z from 'zod/mini';
 import { isNothing, isVolume } from '../../ledger/amounts';
 import type { Amount } from '../../ledger/entries/containers';
@@ -14,6 +13,7 @@ import { readTyped, Typed, typed, useForm } from '../form';
 import { Frame } from '../frame';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
+import { useTried } from '../tried';
 import { words } from '../words';
 import { containerWords as w } from './words';
 
@@ -73,7 +73,7 @@ export function PlaceStream({ at }: { readonly at: Readonly<Record<string, strin
     amount: typed(stream?.body.liquid ? 'L' : 'g'),
   }));
   const { write, fault, refusal, busy } = useWriting();
-  const [tried, setTried] = useState(false);
+  const { tried, tryNow } = useTried();
   const title = w.placeTitle(streamTitle(state.value, streamId), unbroken(code));
   const ways = [{ label: words.back, href: `#/containers/${id}/in` }];
   if (!stream) return <Frame title={title} ways={ways} />;
@@ -100,7 +100,7 @@ export function PlaceStream({ at }: { readonly at: Readonly<Record<string, strin
             look="primary"
             disabled={busy}
             onTap={() => {
-              setTried(true);
+              tryNow();
               if (read.state !== 'wrong') void place(wanted, 'place-stream');
             }}
           >

@@ -1,5 +1,4 @@
 /** Taking something out of a container: into another, as a sample, spilled, into a treatment pot. */
-import { useState } from 'preact/hooks';
 import * as z from 'zod/mini';
 import type { Amount } from '../../ledger/entries/containers';
 import { Button } from '../../ui/button';
@@ -13,6 +12,7 @@ import { readTyped, Typed, typed, useForm } from '../form';
 import { Frame } from '../frame';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
+import { useTried } from '../tried';
 import { words } from '../words';
 import { containerWords as w } from './words';
 
@@ -34,13 +34,13 @@ export function TakeOut({ at }: { readonly at: Readonly<Record<string, string>> 
     note: '',
   }));
   const { write, fault, refusal, busy } = useWriting();
-  const [tried, setTried] = useState(false);
+  const { tried, tryNow } = useTried();
   const { amount, purpose, into, note } = form.value;
   const read = readTyped<Amount['unit']>(amount, { aboveZero: true });
   const others = [...state.value.containers.values()].filter(({ body }) => body.containerId !== id);
   const missing = purpose === 'transfer' && into === '';
   async function keep(how: 'move-contents' | 'log-move-happened'): Promise<void> {
-    setTried(true);
+    tryNow();
     if (read.state !== 'written' || missing) return;
     const written = await write({
       do: how,

@@ -8,8 +8,8 @@ import { readTyped, Typed, typed, useForm } from '../form';
 import { Frame } from '../frame';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
+import { given, useTried } from '../tried';
 import { words } from '../words';
-import { given, useTried } from './tried';
 import { baseWords as w } from './words';
 
 const BaseFields = z.object({ purity: Typed, saidBy: z.string() });

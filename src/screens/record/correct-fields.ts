@@ -5,10 +5,10 @@ import type { PlainBody } from '../../ledger/entries/body';
 import type { IntentionOf } from '../../ledger/intention';
 import type { HistoryLine } from '../../ledger/state';
 import { type FieldRead, readTyped, Typed } from '../form';
+import { missing } from '../tried';
 import { words } from '../words';
 import { entryWords } from './entry-words';
 import { type Correctable, changesBetween, correctable, keyOf, type Path, withValues } from './leaves';
-import { missing } from './tried';
 
 export const CorrectFields = z.object({
   numbers: z.record(z.string(), Typed),

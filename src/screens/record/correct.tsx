@@ -9,6 +9,7 @@ import { useForm } from '../form';
 import { Frame } from '../frame';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
+import { useTried } from '../tried';
 import { words } from '../words';
 import {
   CorrectFields,
@@ -22,7 +23,6 @@ import {
 import { entryTitle, entryWords as w } from './entry-words';
 import { type Correctable, correctable, keyOf } from './leaves';
 import { inOrder, partText } from './part-words';
-import { useTried } from './tried';
 
 export function CorrectScreen({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { history } = useShell().state.value;

@@ -1,8 +1,8 @@
 /** A person as a form holds one. */
 import * as z from 'zod/mini';
 import type { IntentionOf } from '../../ledger/intention';
+import { given } from '../tried';
 import { words } from '../words';
-import { given } from './tried';
 
 export const PersonFields = z.object({ name: z.string(), phone: z.string() });
 export type PersonFields = z.infer<typeof PersonFields>;

@@ -7,9 +7,9 @@ import { Fault, useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
+import { given, useTried } from '../tried';
 import { words } from '../words';
 import { PersonFields, personFault } from './person-fields';
-import { given, useTried } from './tried';
 import { peopleWords as w } from './words';
 
 export function PersonScreen({ at }: { readonly at: Readonly<Record<string, string>> }) {

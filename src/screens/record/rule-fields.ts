@@ -4,9 +4,9 @@ import type { LocalRule, LocalRuleStated, RuleName } from '../../ledger/entries/
 import { Day } from '../../ledger/entries/moments';
 import type { IntentionOf } from '../../ledger/intention';
 import { type FieldRead, readTyped, Typed } from '../form';
+import { given, missing } from '../tried';
 import { words } from '../words';
 import { ruleWords } from './rule-words';
-import { given, missing } from './tried';
 import { recordWords } from './words';
 
 export const RuleFields = z.object({

@@ -9,6 +9,7 @@ import { useForm } from '../form';
 import { Frame } from '../frame';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
+import { faultless, useTried } from '../tried';
 import { words } from '../words';
 import styles from './record.module.css';
 import {
@@ -21,7 +22,6 @@ import {
   unitOf,
 } from './rule-fields';
 import { ruleWords, yesNoAnswers } from './rule-words';
-import { faultless, useTried } from './tried';
 import { ruleFormWords as w } from './words';
 
 export const RuleScreen = ({ at }: { readonly at: Readonly<Record<string, string>> }) =>

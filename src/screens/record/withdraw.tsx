@@ -6,9 +6,9 @@ import { Fault, useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
+import { missing, useTried } from '../tried';
 import { words } from '../words';
 import { entryTitle, entryWords as w } from './entry-words';
-import { missing, useTried } from './tried';
 
 const WithdrawFields = z.object({ reason: z.string() });
 

@@ -2,7 +2,7 @@
 import * as z from 'zod/mini';
 import type { WorkshopDescribed } from '../../ledger/entries/workshop';
 import type { IntentionOf } from '../../ledger/intention';
-import { given, missing } from './tried';
+import { given, missing } from '../tried';
 import { workshopWords } from './words';
 
 export const WorkshopFields = z.object({

@@ -8,8 +8,8 @@ import { useForm } from '../form';
 import { Frame } from '../frame';
 import { PersonFields, personAdded, personFault } from '../record/person-fields';
 import styles from '../record/record.module.css';
-import { useTried } from '../record/tried';
 import { useShell } from '../shell';
+import { useTried } from '../tried';
 import { startWords as w } from './words';
 
 const PeopleFields = z.object({ people: z.array(PersonFields) });

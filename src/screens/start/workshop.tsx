@@ -4,10 +4,10 @@ import { askToKeep } from '../../storage/persist';
 import { Fault, useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
-import { faultless, useTried } from '../record/tried';
 import { fieldsOf, WorkshopFields, workshopFaults, workshopIntention } from '../record/workshop-fields';
 import { WorkshopForm } from '../record/workshop-form';
 import { useShell } from '../shell';
+import { faultless, useTried } from '../tried';
 import { startWords as w } from './words';
 
 export function StartWorkshopScreen() {

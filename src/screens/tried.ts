@@ -1,11 +1,14 @@
 /** After a try to go on, faults show at every field and the first one has the focus, wherever it is on the page. */
 import { useEffect, useState } from 'preact/hooks';
-import { words } from '../words';
+import { words } from './words';
 
 export function useTried(): { readonly tried: boolean; readonly tryNow: () => void } {
   const [times, setTimes] = useState(0);
   useEffect(() => {
-    if (times > 0) document.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
+    if (times === 0) return;
+    const first = document.querySelector<HTMLElement>('[aria-invalid="true"], [data-wrong="true"]');
+    // A group of choices has the focus in its first answer.
+    (first?.querySelector('input') ?? first)?.focus();
   }, [times]);
   return { tried: times > 0, tryNow: () => setTimes((n) => n + 1) };
 }

@@ -1,0 +1,82 @@
+/** The frame of both forms that log a waste: how it looked, where it goes, and keeping it. */
+import type { ComponentChildren } from 'preact';
+import type { Amount } from '../../ledger/entries/containers';
+import type { StreamLogged } from '../../ledger/entries/streams';
+import type { StreamKind } from '../../safety/stream-kind';
+import { Button } from '../../ui/button';
+import { unbroken } from '../../ui/figure-value';
+import { Part } from '../../ui/page';
+import { TextField } from '../../ui/text-field';
+import { Fault } from '../fault';
+import type { Form } from '../form';
+import { Frame } from '../frame';
+import { useShell } from '../shell';
+import { useTried } from '../tried';
+import { streamName, words } from '../words';
+import { IntoContainer, type IntoDraft } from './into-container';
+import { useKeepStream } from './keep-stream';
+import { logWords as w } from './words';
+
+type Shared = { readonly into: IntoDraft; readonly colour: string };
+
+/** What the form comes to, as it would be written; null while a line is missing or wrong. */
+export type Readable = {
+  readonly part: Pick<StreamLogged, 'liquid' | 'solid'>;
+  readonly amount: Amount;
+} | null;
+
+type Props<D extends Shared> = {
+  readonly batchId: string;
+  readonly kind: StreamKind;
+  readonly form: Form<D>;
+  readonly readable: Readable;
+  /** The lines of this form, told whether the person has tried to go on. */
+  readonly lines: (tried: boolean) => ComponentChildren;
+  readonly above?: ComponentChildren;
+};
+
+export function LogPage<D extends Shared>({ batchId, kind, form, readable, lines, above }: Props<D>) {
+  const { state } = useShell();
+  const { tried, tryNow } = useTried();
+  const { into, colour } = form.value;
+  const change = (part: Partial<Shared>) => form.change(part as Partial<D>);
+  const keeping = useKeepStream(form.done, (where) => change({ into: { ...into, where } }));
+  const complete = readable !== null && into.where !== '';
+  async function keep(anyway: boolean): Promise<void> {
+    tryNow();
+    if (!readable || into.where === '') return;
+    const seen = colour.trim() === '' ? {} : { colour: colour.trim() };
+    const stream = { batchId, stepId: null, stream: kind, ...readable.part, ...seen };
+    await keeping.keep(stream, readable.amount, into, anyway);
+  }
+  return (
+    <Frame
+      title={w.title(streamName[kind], unbroken(state.value.batches.get(batchId)?.body.code ?? ''))}
+      ways={[
+        { label: words.back, href: `#/batches/${batchId}/log` },
+        {
+          label: w.keep(streamName[kind]),
+          onTap: () => void keep(false),
+          strong: true,
+          disabled: keeping.busy,
+        },
+      ]}
+    >
+      {above}
+      <Part>
+        {lines(tried)}
+        <TextField
+          label={w.colour}
+          value={colour}
+          maxLength={120}
+          hint={words.optional}
+          onInput={(text) => change({ colour: text })}
+        />
+        <IntoContainer into={into} onChange={(chosen) => change({ into: chosen })} tried={tried} />
+        <Fault words={keeping.against ?? keeping.fault} />
+        {keeping.against !== null && <Button onTap={() => void keep(true)}>{w.happened}</Button>}
+        {tried && !complete && <Fault words={words.number.look} />}
+      </Part>
+    </Frame>
+  );
+}

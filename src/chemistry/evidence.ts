@@ -10,16 +10,16 @@ import {
   given,
   type How,
   read,
-  relativeUncertainty,
   type Spread,
+  width,
   within,
   workedOut,
 } from '../quantities/figure';
 import { converted, inUnit, type Quantity, quantity } from '../quantities/quantity';
 import type { Unit } from '../quantities/unit';
-import type { Written } from '../quantities/written';
-import { cementation, type EvidenceId, evidence, liquor, type Metal, metals } from '../reference/tables';
-import { ranged, sourceOf } from './constants';
+import { halfLastDigit, type Written } from '../quantities/written';
+import { cementation, type EvidenceId, evidence, type Metal, metals } from '../reference/tables';
+import { sourceOf } from './constants';
 import { molarMass, ratio } from './formula';
 
 /** ± that a person or a laboratory stated. */
@@ -54,6 +54,8 @@ export type MetalEvidence =
 
 /** The same amount two ways: in all, and per litre. */
 export type Known<All extends Unit, PerL extends Unit> = {
+  /** There is at least this much: the evidence does not tell of all of it. */
+  readonly atLeast?: true;
   readonly all: Figure<All>;
   readonly perLitre: Figure<PerL>;
 };
@@ -122,8 +124,9 @@ export function assumedBetween<U extends Unit>(
     value: middle,
     unit,
     how: 'assumed',
-    spread: between(a, middle, b),
-    decimals: Math.max(middle.decimalPlaces(), 0),
+    // Two ends that are the same still hide half of their last digit.
+    spread: a.eq(b) ? within(converted(halfLastDigit(low.value), low.unit, unit)) : between(a, middle, b),
+    decimals: middle.decimalPlaces(),
     sources: [{ title: 'Assumed by the person who wrote it down', status: 'common practice' }],
   });
 }
@@ -163,17 +166,6 @@ export function displacedCopper(found: { silver: Mass; palladium: Mass }, origin
   });
 }
 
-/** What silver and palladium displaced is the least; more goes, and the range says how little is known of it. */
-const dissolvedInCementation = (found: { silver: Mass; palladium: Mass }, origin: string): Figure<'g'> =>
-  workedOut({
-    sentence: 'Copper dissolved in cementation',
-    unit: 'g',
-    formula: times(
-      displacedCopper(found, origin),
-      ranged('copper-over-displaced', 'Copper over what was displaced', liquor.copperOverDisplaced, '1'),
-    ),
-  });
-
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The amount that one piece of evidence gives; undefined where it says that it is not known. */
@@ -206,10 +198,11 @@ export function metalFrom(found: MetalEvidence, volume: Figure<'L'>, origin: str
           weighed(found.after, `${origin}/after`, 'Copper weighed out'),
         ),
       });
-      return fromMass(gone, volume, name);
+      // What the leach had dissolved before is not in it.
+      return { ...fromMass(gone, volume, name), atLeast: true };
     }
     case 'metals-recovered':
-      return fromMass(dissolvedInCementation(found, origin), volume, name);
+      return { ...fromMass(displacedCopper(found, origin), volume, name), atLeast: true };
     case 'assumed':
       return isPerLitre(found.low.unit)
         ? fromPerLitre(assumedBetween(found.low, found.high, 'g/L', origin, `${name} a litre`), volume, name)
@@ -219,12 +212,14 @@ export function metalFrom(found: MetalEvidence, volume: Figure<'L'>, origin: str
   }
 }
 
-/** The narrowest of several, with the rest behind it in order; undefined when there is none. */
+/**
+ * The narrowest of several, with the rest behind it in order; evidence that tells only of a part comes last. Undefined when
+ * there is none.
+ */
 export function narrowest<K extends Known<Unit, Unit>>(
   known: readonly K[],
 ): { best: K; others: readonly K[] } | undefined {
-  const [best, ...others] = [...known].sort((a, b) =>
-    relativeUncertainty(a.all).cmp(relativeUncertainty(b.all)),
-  );
+  const part = ({ atLeast }: K): number => (atLeast ? 1 : 0);
+  const [best, ...others] = [...known].sort((a, b) => part(a) - part(b) || width(a.all).cmp(width(b.all)));
   return best && { best, others };
 }

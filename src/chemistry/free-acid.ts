@@ -3,7 +3,7 @@ import Decimal from 'decimal.js';
 import { minus, notBelowNothing, over, plus, times } from '../quantities/expression';
 import { between, type Figure, given, read, workedOut } from '../quantities/figure';
 import type { Unit } from '../quantities/unit';
-import type { Written } from '../quantities/written';
+import { halfLastDigit, type Written } from '../quantities/written';
 import { dissolution, evidence, liquor, type Metal, metals } from '../reference/tables';
 import { acidStrength, type WrittenStrength } from './acid-strength';
 import { constant, sourceOf } from './constants';
@@ -88,7 +88,8 @@ function fromPh(found: Extract<AcidEvidence, { by: 'ph' }>, origin: string): Fig
   const reading = evidence[found.instrument === 'paper' ? 'ph-paper' : 'ph-meter'];
   const factor = new Decimal(evidence['ph-to-acid'].value);
   const likely = new Decimal(10).pow(new Decimal(found.ph.value).negated());
-  const wide = new Decimal(10).pow(reading.value).times(factor);
+  const step = Decimal.max(reading.value, halfLastDigit(found.ph.value));
+  const wide = new Decimal(10).pow(step).times(factor);
   return given({
     origin,
     sentence: perLitreName,

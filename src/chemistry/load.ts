@@ -43,7 +43,8 @@ const moles = (sentence: string, formula: Parameters<typeof workedOut>[0]['formu
 export function loadOf(liquor: Liquor, name: string): Load {
   const known = (metal: Metal): Amount<'g'> => {
     const found = liquor.metals.get(metal);
-    return found ? { figure: found.best.all, openIn: [] } : { openIn: [name] };
+    if (!found) return { openIn: [name] };
+    return { figure: found.best.all, openIn: found.best.atLeast ? [name] : [] };
   };
   return {
     volume: liquor.volume,
@@ -181,7 +182,8 @@ export function nitrateIn(load: Load): Amount<'mol'> {
     return moles(`Nitrate with ${metals[m].name}`, times(charge, n));
   });
   const acid = load.freeAcid.figure;
-  if (!acid) return { openIn: load.freeAcid.openIn };
+  const openIn = [...new Set([...load.freeAcid.openIn, ...openMetals(load)])];
+  if (!acid) return { openIn };
   return {
     figure: workedOut({
       sentence: 'Nitrate in all',
@@ -189,9 +191,18 @@ export function nitrateIn(load: Load): Amount<'mol'> {
       formula: plus(acid, ...parts),
       note: 'Lime, caustic and soda do not remove nitrate.',
     }),
-    openIn: load.freeAcid.openIn,
+    openIn,
   };
 }
+
+/** Liquors that leave open how much they hold of copper, of nickel, or of a metal that another one tells of. */
+export const openMetals = (load: Load): readonly string[] => [
+  ...new Set(
+    [...load.metals].flatMap(([metal, { figure, openIn }]) =>
+      figure || metal === 'Cu' || metal === 'Ni' ? openIn : [],
+    ),
+  ),
+];
 
 /** Moles a litre of nitrate in a load, where it is known. */
 export function nitratePerLitre(load: Load): Figure<'mol/L'> | undefined {

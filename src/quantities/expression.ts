@@ -3,7 +3,8 @@
  * reads can never differ from what was computed.
  */
 import Decimal from 'decimal.js';
-import type { Figure, Slope } from './figure';
+import type { Figure } from './figure';
+import { coverage, halfWidths, merged, noSlopes, type Slopes, scaled } from './slopes';
 import { combine, type Dimension, meaningOf, sameDimension, type Unit } from './unit';
 
 export type Expression =
@@ -57,28 +58,6 @@ export type Evaluated = {
   readonly slopes: Slopes;
 };
 
-type Slopes = ReadonlyMap<string, Slope>;
-
-const none: Slopes = new Map();
-
-function scaled(slopes: Slopes, factor: number): Slopes {
-  if (slopes.size === 0 || factor === 1) return slopes;
-  const all = new Map<string, Slope>();
-  for (const [origin, s] of slopes) all.set(origin, { ...s, slope: s.slope * factor });
-  return all;
-}
-
-function merged(a: Slopes, b: Slopes): Slopes {
-  if (a.size === 0) return b;
-  if (b.size === 0) return a;
-  const all = new Map(a);
-  for (const [origin, s] of b) {
-    const before = all.get(origin);
-    all.set(origin, before ? { ...s, slope: before.slope + s.slope } : s);
-  }
-  return all;
-}
-
 const added = (a: Evaluated, b: Evaluated, sign: 1 | -1): Evaluated => {
   if (!sameDimension(a.dimension, b.dimension)) throw new Error('terms of a sum differ in unit');
   return {
@@ -104,11 +83,32 @@ const divided = (a: Evaluated, b: Evaluated): Evaluated => {
   };
 };
 
+/**
+ * What came out below nothing is nothing. It no longer follows what it was worked out from: only as much of the range as
+ * lies above nothing is left, on its own.
+ */
+function usedUp(of: Evaluated): Evaluated {
+  if (of.value.gt(0)) return of;
+  const high = Math.max(0, of.value.toNumber() + halfWidths(of.slopes).plus);
+  const left = {
+    slope: 1,
+    minus: 0,
+    plus: high / coverage,
+    sentence: 'What may be left of what looks used up',
+    how: 'assumed' as const,
+  };
+  return {
+    value: new Decimal(0),
+    dimension: of.dimension,
+    slopes: high === 0 ? noSlopes : new Map([['left-over', left]]),
+  };
+}
+
 /** Throws when units do not fit: a formula that does not come out in its unit is a programmer's error. */
 export function evaluate(e: Expression): Evaluated {
   switch (e.op) {
     case 'number':
-      return { value: e.value, dimension: {}, slopes: none };
+      return { value: e.value, dimension: {}, slopes: noSlopes };
     case 'figure': {
       const { factor, dimension } = meaningOf(e.figure.unit);
       return { value: e.figure.value.times(factor), dimension, slopes: e.figure.slopes };
@@ -121,10 +121,8 @@ export function evaluate(e: Expression): Evaluated {
       return e.factors.map(evaluate).reduce(multiplied);
     case 'quotient':
       return divided(evaluate(e.over), evaluate(e.under));
-    case 'not-below-nothing': {
-      const of = evaluate(e.of);
-      return { ...of, value: Decimal.max(0, of.value) };
-    }
+    case 'not-below-nothing':
+      return usedUp(evaluate(e.of));
     case 'reading': {
       const { factor, dimension } = meaningOf(e.unit);
       return {

@@ -11,6 +11,7 @@
 import Decimal from 'decimal.js';
 import { type Expression, evaluate, figuresIn } from './expression';
 import { converted, type Quantity, quantity } from './quantity';
+import { coverage, halfWidths, noSlopes, type Slope, type Slopes, sides } from './slopes';
 import { meaningOf, sameDimension, type Unit } from './unit';
 import { halfLastDigit, type Written } from './written';
 
@@ -33,17 +34,6 @@ export type Source = {
   readonly status: 'verified' | 'memory' | 'computed' | 'common practice';
 };
 
-/**
- * Slope of a figure against one origin, with the standard uncertainty of that origin on either side. Plain numbers: a
- * range is never exact, and there are many of them.
- */
-export type Slope = {
-  readonly slope: number;
-  readonly minus: number;
-  readonly plus: number;
-  readonly sentence: string;
-};
-
 export interface Figure<U extends Unit = Unit> {
   /** What it is, in words a person reads: "Copper in the liquor". */
   readonly sentence: string;
@@ -55,12 +45,14 @@ export interface Figure<U extends Unit = Unit> {
   readonly how: How;
   /** Decimals that were written or printed; absent for a worked-out figure, whose digits follow its range. */
   readonly decimals?: number;
+  /** More decimals for use inside a formula, where the digits written do not hold the value in this unit. */
+  readonly formulaDecimals?: number;
   readonly formula?: Expression;
   readonly inputs: readonly Figure[];
   readonly sources: readonly Source[];
   readonly note?: string;
   /** In coherent units (g, L, mol, kJ, K), by origin. */
-  readonly slopes: ReadonlyMap<string, Slope>;
+  readonly slopes: Slopes;
 }
 
 /** How far from the value an origin may lie: about 19 times in 20 it is within. Absolute, in the unit of the figure. */
@@ -76,9 +68,6 @@ export const between = (low: Decimal.Value, value: Decimal.Value, high: Decimal.
   plus: new Decimal(high).minus(value),
 });
 
-/** Coverage factor: the range is ± 2 standard uncertainties. Source: JCGM 100:2008, 6.3.3. */
-const coverage = 2;
-
 const isNone = (spread: Spread) => spread.minus.isZero() && spread.plus.isZero();
 
 type Given<U extends Unit> = {
@@ -89,7 +78,8 @@ type Given<U extends Unit> = {
   readonly unit: U;
   readonly how: How;
   readonly spread: Spread;
-  readonly decimals: number;
+  readonly decimals?: number;
+  readonly formulaDecimals?: number;
   readonly sources?: readonly Source[];
   readonly note?: string;
 };
@@ -103,6 +93,7 @@ export function given<U extends Unit>(g: Given<U>): Figure<U> {
     minus: g.spread.minus.times(factor).toNumber() / coverage,
     plus: g.spread.plus.times(factor).toNumber() / coverage,
     sentence: g.sentence,
+    how: g.how,
   };
   return {
     sentence: g.sentence,
@@ -111,11 +102,12 @@ export function given<U extends Unit>(g: Given<U>): Figure<U> {
     low: floored(value, value.minus(g.spread.minus), g.unit),
     high: quantity(value.plus(g.spread.plus), g.unit),
     how: g.how,
-    decimals: g.decimals,
+    ...(g.decimals === undefined ? {} : { decimals: g.decimals }),
+    ...(g.formulaDecimals === undefined ? {} : { formulaDecimals: g.formulaDecimals }),
     inputs: [],
     sources: g.sources ?? [],
     ...(g.note === undefined ? {} : { note: g.note }),
-    slopes: isNone(g.spread) ? new Map() : new Map([[g.origin, slope]]),
+    slopes: isNone(g.spread) ? noSlopes : new Map([[g.origin, slope]]),
   };
 }
 
@@ -137,9 +129,19 @@ export function read<U extends Unit>(r: Read<U>): Figure<U> {
   return given({
     ...r,
     value,
-    decimals: Math.max(0, Math.ceil(half.times(2).log(10).negated().toNumber() - 1e-9)),
+    ...decimalsOf(value, half),
     spread: { minus: Decimal.max(own.minus, half), plus: Decimal.max(own.plus, half) },
   });
+}
+
+/**
+ * Decimals of a reading in the unit of the computation: those of its last digit. Where the units are no power of ten apart
+ * (gallons, pounds) a formula has as many more as keep the value itself, so that it comes out as printed.
+ */
+function decimalsOf(value: Decimal, half: Decimal): Pick<Figure, 'decimals' | 'formulaDecimals'> {
+  const decimals = Math.max(0, Math.ceil(half.times(2).log(10).negated().toNumber() - 1e-9));
+  const own = value.decimalPlaces();
+  return own <= decimals ? { decimals } : { decimals, formulaDecimals: Math.min(own, decimals + 4) };
 }
 
 type Worked<U extends Unit> = {
@@ -156,36 +158,19 @@ export function workedOut<U extends Unit>(w: Worked<U>): Figure<U> {
   const { factor, dimension } = meaningOf(w.unit);
   if (!sameDimension(result.dimension, dimension)) throw new Error(`"${w.sentence}" is not in ${w.unit}`);
   const value = quantity(result.value.div(factor), w.unit);
-  const { minus, plus } = expanded(result.slopes);
+  const { minus, plus } = halfWidths(result.slopes);
   return {
     sentence: w.sentence,
     value,
     unit: w.unit,
-    low: floored(value, value.minus(minus.div(factor)), w.unit),
-    high: quantity(value.plus(plus.div(factor)), w.unit),
+    low: floored(value, value.minus(new Decimal(minus).div(factor)), w.unit),
+    high: quantity(value.plus(new Decimal(plus).div(factor)), w.unit),
     how: 'worked-out',
     formula: w.formula,
     inputs: figuresIn(w.formula),
     sources: w.sources ?? [],
     ...(w.note === undefined ? {} : { note: w.note }),
     slopes: result.slopes,
-  };
-}
-
-/** What one origin adds to either side of a figure, one standard uncertainty, in coherent units. */
-const sides = ({ slope, minus, plus }: Slope) =>
-  slope < 0 ? { minus: -slope * plus, plus: -slope * minus } : { minus: slope * minus, plus: slope * plus };
-
-function expanded(slopes: ReadonlyMap<string, Slope>): Spread {
-  let [minus, plus] = [0, 0];
-  for (const slope of slopes.values()) {
-    const part = sides(slope);
-    minus += part.minus ** 2;
-    plus += part.plus ** 2;
-  }
-  return {
-    minus: new Decimal(Math.sqrt(minus) * coverage),
-    plus: new Decimal(Math.sqrt(plus) * coverage),
   };
 }
 
@@ -207,10 +192,14 @@ export function partsOfRange<U extends Unit>(figure: Figure<U>): readonly Part<U
     .sort((a, b) => Decimal.max(b.minus, b.plus).cmp(Decimal.max(a.minus, a.plus)));
 }
 
-/** Standard uncertainty of a figure, the larger side, relative to its value; 0 for an exact one. */
-export function relativeUncertainty(figure: Figure): Decimal {
-  if (figure.value.isZero()) return new Decimal(figure.slopes.size === 0 ? 0 : Number.POSITIVE_INFINITY);
-  const { minus, plus } = expanded(figure.slopes);
-  const { factor } = meaningOf(figure.unit);
-  return Decimal.max(minus, plus).div(coverage).div(factor).div(figure.value.abs());
+/** Width of a figure's range, from end to end, in its unit. */
+export const width = (figure: Figure): Decimal => figure.high.minus(figure.low);
+
+/** How the origin with the largest part in a figure's range is known; its own way of knowing where it is exact. */
+export function mostlyKnownBy(figure: Figure): How {
+  const size = (slope: Slope): number => Math.max(sides(slope).minus, sides(slope).plus);
+  const [widest] = [...figure.slopes.values()]
+    .filter(({ how }) => how !== 'constant')
+    .sort((a, b) => size(b) - size(a));
+  return widest?.how ?? figure.how;
 }

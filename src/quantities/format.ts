@@ -47,7 +47,8 @@ export function headlineDecimals(figure: Figure): number {
 
 /** Decimals inside a formula: enough that a hand calculation from the printed numbers meets the printed result. */
 export function workingDecimals(figure: Figure): number {
-  if (figure.decimals !== undefined) return figure.decimals;
+  const written = figure.formulaDecimals ?? figure.decimals;
+  if (written !== undefined) return written;
   const enough = Math.max(headlineDecimals(figure) + 1, significant(figure.value, 4));
   return Math.min(enough, significant(figure.value, 6));
 }

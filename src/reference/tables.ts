@@ -110,7 +110,5 @@ export const liquor = z
     baseDemand: Ranged,
     strongAcidFrom: Constant,
     moisture: Ranged,
-    /** Copper that dissolves in cementation, over what silver and palladium displace. */
-    copperOverDisplaced: Ranged,
   })
   .parse(liquorJson);

@@ -7,6 +7,7 @@ import type { StoreFailure } from '../storage/failure';
 import { PlacesBar } from '../ui/bar';
 import { Button } from '../ui/button';
 import { Page, Part } from '../ui/page';
+import { FaultBoundary } from './fault-boundary';
 import { openBook } from './open-book';
 import { openRecordName } from './preferences';
 import { go, path } from './router';
@@ -93,7 +94,11 @@ function Place({ shell }: { readonly shell: Shell }) {
   if (!found.value) return <NotFound />;
   const { screen: Screen, at } = found.value;
   // A new address is a new screen: nothing of the one before may linger in its fields.
-  return <Screen key={path.value.join('/')} at={at} />;
+  return (
+    <FaultBoundary key={path.value.join('/')}>
+      <Screen at={at} />
+    </FaultBoundary>
+  );
 }
 
 export function App() {

@@ -26,7 +26,17 @@ export type Book = {
 
 const foldAll = (state: State, entries: readonly Entry[]): State => entries.reduce(fold, state);
 
+/** Also an error of our own on the way is a record that does not open, told as such; nothing waits for ever. */
 export async function openBook(name: RecordName): Promise<StoreResult<Book>> {
+  try {
+    return await opening(name);
+  } catch (error) {
+    const { name: kind, message } = error instanceof Error ? error : new Error(String(error));
+    return { ok: false, failure: { code: 'store-failed', name: kind, message } };
+  }
+}
+
+async function opening(name: RecordName): Promise<StoreResult<Book>> {
   const shut = signal(false);
   const opened = await openRecord(name, {
     newId: v7,
@@ -36,9 +46,16 @@ export async function openBook(name: RecordName): Promise<StoreResult<Book>> {
   });
   if (!opened.ok) return opened;
   const record = opened.value;
-  const read = await readAll(record);
-  if (!read.ok) return read;
-  return { ok: true, value: bookOf(record, applyAll(read.value.entries), read.value.corrupted, shut) };
+  try {
+    const read = await readAll(record);
+    if (read.ok)
+      return { ok: true, value: bookOf(record, applyAll(read.value.entries), read.value.corrupted, shut) };
+    record.close();
+    return read;
+  } catch (error) {
+    record.close();
+    throw error;
+  }
 }
 
 function bookOf(

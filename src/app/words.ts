@@ -4,5 +4,9 @@ export const appWords = {
   openAgain: 'Open again',
   notFoundTitle: 'Nothing is here',
   notFound: 'This address leads nowhere: it may have been typed wrongly, or the thing was withdrawn.',
+  faultTitle: 'This page met an error',
+  fault:
+    'Nothing was lost: what was kept is in the record. Only this page does not show. SOS and Record still open below.',
+  faultUnnamed: 'Error',
   toToday: 'To Today',
 } as const;

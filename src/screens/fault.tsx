@@ -1,5 +1,5 @@
 /** What became of the last attempt to write something down, where the person looks: at the button. */
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { Entry } from '../ledger/entries/entry';
 import type { Intention } from '../ledger/intention';
 import { Notice } from '../ui/notice';
@@ -27,11 +27,21 @@ export function useWriting() {
   const [fault, setFault] = useState<string | null>(null);
   const [refusal, setRefusal] = useState<string | null>(null);
   const [busy, setBusy] = useState(false);
-  async function write(intention: Intention, happenedAt?: string): Promise<readonly Entry[] | null> {
-    if (busy) return null;
+  // A second tap in the same tick still runs the handlers of the first: only a reference shows it what has begun.
+  const begun = useRef(false);
+  async function performOnce(intention: Intention, happenedAt?: string): Promise<Performed> {
+    begun.current = true;
     setBusy(true);
-    const performed = await perform(intention, happenedAt);
-    setBusy(false);
+    try {
+      return await perform(intention, happenedAt);
+    } finally {
+      begun.current = false;
+      setBusy(false);
+    }
+  }
+  async function write(intention: Intention, happenedAt?: string): Promise<readonly Entry[] | null> {
+    if (begun.current) return null;
+    const performed = await performOnce(intention, happenedAt);
     setFault(performedWords(performed));
     setRefusal(!performed.ok && 'refusal' in performed ? performed.refusal.code : null);
     return performed.ok ? performed.written : null;

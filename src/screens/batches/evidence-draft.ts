@@ -3,6 +3,7 @@ import * as z from 'zod/mini';
 import { acidFault, type EvidenceFault, metalFault, moistureFault } from '../../chemistry/evidence-faults';
 import { AcidFinding, Finding } from '../../ledger/entries/findings';
 import { Moisture } from '../../ledger/entries/streams';
+import { meaningOf, sameDimension, type Unit } from '../../quantities/unit';
 import { type FieldRead, readTyped, Typed, typed } from '../form';
 import { words } from '../words';
 import { logWords as w } from './words';
@@ -36,7 +37,9 @@ type Key = 'a' | 'b' | 'c';
 export type Line = {
   readonly key: Key;
   readonly label: string;
-  readonly units: readonly [string, ...string[]];
+  readonly units: readonly [Unit, ...Unit[]];
+  /** The other line of the same two bounds: both are in one unit. */
+  readonly boundWith?: Key;
 };
 
 const perLitre = ['g/L', 'mg/L'] as const;
@@ -65,8 +68,8 @@ export function metalLines(by: MetalDraft['by'], name: string): readonly Line[] 
       ];
     case 'assumed':
       return [
-        { key: 'a', label: w.low(name), units: ['g/L', 'mg/L', 'g'] },
-        { key: 'b', label: w.high(name), units: ['g/L', 'mg/L', 'g'] },
+        { key: 'a', label: w.low(name), units: ['g/L', 'mg/L', 'g'], boundWith: 'b' },
+        { key: 'b', label: w.high(name), units: ['g/L', 'mg/L', 'g'], boundWith: 'a' },
       ];
   }
 }
@@ -116,13 +119,33 @@ export function moistureLines(by: MoistureDraft['by']): readonly Line[] {
   }
 }
 
-/** The same digits under units that a new way of knowing has. */
+/** Digits mean what they meant only in their own unit: under another the line is empty. */
+const inUnitOf = (field: Typed, unit: string): Typed => (field.unit === unit ? field : typed(unit));
+
+/** The draft under the units that a new way of knowing has; what was typed in a unit that is not among them goes. */
 export function fitted<D extends Lines>(draft: D, lines: readonly Line[]): D {
-  const changes = lines.flatMap(({ key, units }) => {
-    const field = draft[key];
-    return field && !units.includes(field.unit) ? [[key, { ...field, unit: units[0] }] as const] : [];
-  });
-  return { ...draft, ...Object.fromEntries(changes) };
+  const fields: Partial<Record<Key, Typed>> = {};
+  for (const { key, units, boundWith } of lines) {
+    const field = draft[key] ?? typed(units[0]);
+    const own = (units as readonly string[]).includes(field.unit) ? field.unit : units[0];
+    fields[key] = inUnitOf(field, (boundWith && fields[boundWith]?.unit) ?? own);
+  }
+  return { ...draft, ...fields };
+}
+
+const ofOneKind = (a: string, b: string): boolean =>
+  sameDimension(meaningOf(a as Unit).dimension, meaningOf(b as Unit).dimension);
+
+/**
+ * The draft with one line changed. The two bounds of an assumption are in one unit: choosing it for one chooses it for
+ * the other, whose digits stay between units of one kind (g/L and mg/L) and go between kinds (g/L and g).
+ */
+export function withLine<D extends Lines>(draft: D, lines: readonly Line[], key: Key, field: Typed): D {
+  const other = lines.find((line) => line.key === key)?.boundWith;
+  const bound = other && draft[other];
+  if (!bound || bound.unit === field.unit) return { ...draft, [key]: field };
+  const kept = ofOneKind(bound.unit, field.unit) ? bound.typed : '';
+  return { ...draft, [key]: field, [other]: { typed: kept, unit: field.unit } };
 }
 
 export const emptyMetal = (metal: MetalDraft['metal']): MetalDraft => ({
@@ -177,6 +200,9 @@ function readGroup<T>(
   const reads = lines.map((line) => [line.key, readLine(draft, line)] as const);
   if (reads.every(([, read]) => read.state === 'empty')) return { state: 'empty' };
   if (reads.some(([, read]) => read.state !== 'written')) return { state: 'wrong' };
+  // A draft kept by an earlier version may hold two units; the chemistry takes one.
+  if (lines.some(({ key, boundWith }) => boundWith && draft[key]?.unit !== draft[boundWith]?.unit))
+    return { state: 'wrong', whole: w.oneUnit };
   const fields = Object.fromEntries(
     reads.map(([key, read]) => [key, read.state === 'written' ? read.written : null]),
   );

@@ -26,6 +26,7 @@ import {
   metalLines,
   readAcid,
   readMetal,
+  withLine,
 } from './evidence-draft';
 import { EvidenceLines } from './evidence-lines';
 import { chosenContainer, emptyInto, IntoDraft } from './into-container';
@@ -151,7 +152,7 @@ function Metals({ draft, change, tried }: Fields) {
             onBy={(by) => set(i, fitted({ ...m, by }, metalLines(by, name)))}
             draft={m}
             lines={metalLines(m.by, name)}
-            onLine={(key, field) => set(i, { ...m, [key]: field })}
+            onLine={(key, field) => set(i, withLine(m, metalLines(m.by, name), key, field))}
             read={readMetal(m)}
             tried={tried}
           />

@@ -96,6 +96,7 @@ export const logWords = {
   chargedStrength: 'Strength as charged',
   afterMore: 'More came out than went in. Check both weighings.',
   highBelowLow: 'The most is less than the least. Check both.',
+  oneUnit: 'The two are in different units. Choose one unit for both.',
   phRange: 'A pH lies between 0 and 14.',
   percentRange: 'At most 100 %.',
   strengthRange: (low: string, high: string, unit: string) =>

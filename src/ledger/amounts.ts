@@ -1,8 +1,9 @@
 /** Amounts in L and g, side by side. */
+import type Decimal from 'decimal.js';
 import { inUnit, quantity } from '../quantities/quantity';
 import type { Amount } from './entries/containers';
 import type { StreamLogged } from './entries/streams';
-import type { Held, Mass, Volume } from './state';
+import type { Held, Mass, StreamState, Volume } from './state';
 
 export const noVolume: Volume = quantity(0, 'L');
 export const noMass: Mass = quantity(0, 'g');
@@ -29,6 +30,35 @@ export const asHeld = (amount: Amount): Held =>
   isVolume(amount)
     ? { volume: inUnit(amount, 'L'), mass: noMass }
     : { volume: noVolume, mass: inUnit(amount, 'g') };
+
+/** How fine a vessel or a scale can be read here: decimals of a litre and of a gram. */
+const readable = { L: 3, g: 1 } as const;
+
+const asRead = (value: Decimal, unit: 'L' | 'g'): string => value.toDecimalPlaces(readable[unit]).toFixed();
+
+/**
+ * What of a stream is still to be placed, as it would be written: all of it in the unit it was logged in, a rest in
+ * L or g as finely as that can be read.
+ * @example 1.3 US gal logged, 1.00 L placed // { value: '3.921', unit: 'L' }
+ */
+export function restToPlace({ body, placed, unplaced }: StreamState): Amount {
+  const { liquid, solid } = body;
+  if (isNothing(placed) && liquid) return liquid.volume;
+  if (isNothing(placed) && solid) return solid.wetMass;
+  return unplaced.volume.isZero()
+    ? { value: asRead(unplaced.mass, 'g'), unit: 'g' }
+    : { value: asRead(unplaced.volume, 'L'), unit: 'L' };
+}
+
+/** What of a stream is in no container yet: a rest that no vessel and no scale can show is nothing. */
+export function stillUnplaced(amount: Held, placed: Held): Held {
+  if (isNothing(placed)) return amount;
+  const { volume, mass } = less(amount, placed);
+  return {
+    volume: volume.toDecimalPlaces(readable.L).isZero() ? noVolume : volume,
+    mass: mass.toDecimalPlaces(readable.g).isZero() ? noMass : mass,
+  };
+}
 
 /** What a stream came to when it was logged. */
 export const loggedAmount = ({ liquid, solid }: StreamLogged): Held => ({

@@ -13,9 +13,9 @@ import {
 import { type Sludge, sludgeFrom } from '../chemistry/sludge';
 import type { Figure } from '../quantities/figure';
 import { type BaseId, baseIds, type Metal, metalSymbols } from '../reference/tables';
-import type { StreamKind } from '../safety/stream-kind';
 import { type Contents, contentsOf, silentResidues, wholeLoad } from './container-load';
 import type { State } from './state';
+import { wasteKinds } from './waste-kinds';
 
 export type MetalFigures = {
   readonly metal: Metal;
@@ -33,6 +33,12 @@ export type BaseFigures = {
   readonly carbonDioxide?: Figure<'L'>;
 };
 
+/**
+ * `ammonia`: lime frees the gas and, with silver, favours explosive silver nitride. `doubtful`, `unaccounted`: nobody knows
+ * what is in it, so any figure would be a guess. `acid-open`: no liquor tells its free acid.
+ */
+export type NoBase = 'ammonia' | 'doubtful' | 'unaccounted' | 'acid-open';
+
 export type ContainerFigures = {
   readonly contents: Contents;
   /** Free and held liquor together; absent when the container holds neither. */
@@ -45,17 +51,11 @@ export type ContainerFigures = {
   readonly density?: Figure<'kg/L'>;
   /** Empty where the free acid is not known, or where no base may be added. */
   readonly bases: ReadonlyMap<BaseId, BaseFigures>;
-  /** Ammonia in it: lime frees the gas and, with silver, favours explosive silver nitride. No base is worked out. */
-  readonly holdsAmmonia: boolean;
+  /** Why no base is worked out though there is something to neutralise; null where there is no such reason. */
+  readonly noBase: NoBase | null;
   /** Residues whose held liquor nobody told. */
   readonly silent: readonly string[];
 };
-
-const kindsIn = (state: State, containerId: string): readonly StreamKind[] =>
-  (state.containers.get(containerId)?.contents ?? []).flatMap(({ streamId }) => {
-    const stream = streamId === null ? undefined : state.streams.get(streamId)?.body.stream;
-    return stream ? [stream] : [];
-  });
 
 function metalFigures(load: Load): readonly MetalFigures[] {
   return metalSymbols.map((metal) => {
@@ -101,10 +101,16 @@ export function containerFigures(state: State, containerId: string): ContainerFi
   return figures;
 }
 
+function noBaseFor(state: State, containerId: string, contents: Contents): NoBase | null {
+  const { kinds, unaccounted } = wasteKinds(state, containerId);
+  if (kinds.includes('ammonia-test-waste')) return 'ammonia';
+  if ((state.containers.get(containerId)?.doubtfulSince ?? null) !== null) return 'doubtful';
+  return unaccounted || contents.unaccounted ? 'unaccounted' : null;
+}
+
 function workedOutFor(state: State, containerId: string): ContainerFigures {
   const contents = contentsOf(state, containerId);
   const load = wholeLoad(contents);
-  const holdsAmmonia = kindsIn(state, containerId).includes('ammonia-test-waste');
   const silent = silentResidues(contents);
   if (!load)
     return {
@@ -113,33 +119,38 @@ function workedOutFor(state: State, containerId: string): ContainerFigures {
       acid: { openIn: [] },
       nitrate: { openIn: [] },
       bases: new Map(),
-      holdsAmmonia,
+      noBase: noBaseFor(state, containerId, contents),
       silent,
     };
+  const metals = metalFigures(load);
   const acidConcentration = acidPerLitre(load);
   const nitrateConcentration = nitratePerLitre(load);
+  const noBase = noBaseFor(state, containerId, contents) ?? (load.freeAcid.figure ? null : 'acid-open');
+  const known = load.density ?? load.freeAcid.figure ?? metals.find(({ all }) => all);
   let bases: ContainerFigures['bases'] | undefined;
   return {
     contents,
     load,
-    metals: metalFigures(load),
+    metals,
     acid: load.freeAcid,
     ...(acidConcentration ? { acidPerLitre: acidConcentration } : {}),
     nitrate: nitrateIn(load),
     ...(nitrateConcentration ? { nitratePerLitre: nitrateConcentration } : {}),
-    density: densityOf(load),
+    // With nothing known of what is dissolved there is no density to work out.
+    ...(known ? { density: densityOf(load) } : {}),
     get bases() {
-      bases ??= holdsAmmonia ? new Map() : baseFigures(state, load);
+      bases ??= noBase === null ? baseFigures(state, load) : new Map();
       return bases;
     },
-    holdsAmmonia,
+    noBase,
     silent,
   };
 }
 
 /**
  * The figures by name: "volume", "density", "acid", "acid-a-litre", "nitrate", "nitrate-a-litre", a metal ("Cu",
- * "Cu-a-litre"), and for each base its id, with "-heat", "-rise", "-sludge", "-wet-sludge", "-gas" after it.
+ * "Cu-a-litre"), and for each base its id, with "-heat", "-rise", "-sludge", "-wet-sludge", "-gas" after it; each
+ * residue in the order in which it came in: "residue-1", "held-1".
  */
 export function namedFigures(f: ContainerFigures): ReadonlyMap<string, Figure> {
   const named: [string, Figure | undefined][] = [
@@ -161,9 +172,9 @@ export function namedFigures(f: ContainerFigures): ReadonlyMap<string, Figure> {
       [`${base}-wet-sludge`, b.sludge?.wet],
       [`${base}-gas`, b.carbonDioxide],
     ]),
-    ...f.contents.residues.flatMap((r): [string, Figure | undefined][] => [
-      [`residue-${r.streamId}`, r.wetMass],
-      [`held-${r.streamId}`, r.held?.volume],
+    ...f.contents.residues.flatMap((r, i): [string, Figure | undefined][] => [
+      [`residue-${i + 1}`, r.wetMass],
+      [`held-${i + 1}`, r.held?.volume],
     ]),
   ];
   return new Map(named.filter((pair): pair is [string, Figure] => pair[1] !== undefined));

@@ -7,12 +7,12 @@ import { weighed } from '../chemistry/evidence';
 import { type Liquor, liquorFrom, volumeRead, type WrittenLiquor } from '../chemistry/liquor';
 import { type Load, loadAfter, loadOf, type Movement, together } from '../chemistry/load';
 import { type HeldLiquor, heldLiquor, moistureFrom } from '../chemistry/residue';
-import { minus, over, times } from '../quantities/expression';
+import { minus, over, plus, times } from '../quantities/expression';
 import { type Figure, workedOut } from '../quantities/figure';
-import { isVolume } from './amounts';
-import type { Amount } from './entries/containers';
+import { isNothing, isVolume } from './amounts';
+import type { Amount, StreamPlaced } from './entries/containers';
 import type { LiquidPart, SolidPart } from './entries/streams';
-import type { ContainerMovement, State } from './state';
+import type { State } from './state';
 
 /** A wet solid with the liquor it still holds; `held` is absent when nobody said which liquor that is. */
 export type Residue = {
@@ -100,10 +100,10 @@ const pouredIn = (contents: Contents, movement: Movement): Contents => {
   return liquid ? { ...rest, liquid } : rest;
 };
 
-function placed(state: State, contents: Contents, movement: ContainerMovement): Contents {
-  const { streamId, amount, entryId } = movement;
-  const stream = streamId === null ? undefined : state.streams.get(streamId)?.body;
-  if (!stream || streamId === null) return { ...contents, unaccounted: true };
+function placed(state: State, contents: Contents, entryId: string, body: StreamPlaced): Contents {
+  const { streamId, amount } = body;
+  const stream = state.streams.get(streamId)?.body;
+  if (!stream) return { ...contents, unaccounted: true };
   let after = contents;
   if (stream.liquid && (isVolume(amount) || !stream.solid)) {
     const liquor = liquorFrom(writtenLiquor(streamId, stream.liquid));
@@ -128,54 +128,87 @@ function placed(state: State, contents: Contents, movement: ContainerMovement): 
   return after;
 }
 
-/** What goes out takes liquid when it was measured as a volume, else residue in proportion. */
-function takenOut(contents: Contents, { amount, entryId }: ContainerMovement): Contents {
-  if (contents.residues.length > 0 && !isVolume(amount)) {
-    const [first, ...more] = contents.residues.map((r) => r.wetMass);
-    if (!first) return contents;
-    const all = workedOut({
-      sentence: 'Residue in all',
-      unit: 'g',
-      formula: { op: 'sum', terms: [first, ...more].map((figure) => ({ op: 'figure', figure })) },
-    });
-    const stays = workedOut({
-      sentence: 'Share that stays',
-      unit: '1',
-      formula: over(minus(all, grams(amount, entryId, 'Residue taken out')), all),
-    });
-    return {
-      ...contents,
-      residues: stays.value.lte(0) ? [] : contents.residues.map((r) => shareOf(r, stays)),
-    };
-  }
-  const { liquid } = contents;
-  if (!liquid) return contents;
-  return pouredIn(contents, { kind: 'out', part: asVolume(amount, liquid, entryId, 'Volume taken out') });
-}
+type Parted = { readonly stays: Contents; readonly taken: Contents };
 
-/** What came over from another container, as that one stood just before. */
-function carriedOver(state: State, contents: Contents, movement: ContainerMovement): Contents {
-  const { otherId, amount, entryId } = movement;
-  const source = otherId === null ? nothing : contentsOf(state, otherId, entryId);
-  if (!source.liquid || source.residues.length > 0 || source.unaccounted)
-    return { ...contents, unaccounted: true };
-  const part = asVolume(amount, source.liquid, entryId, 'Volume poured over');
-  return pouredIn(contents, { kind: 'in-mixed', load: source.liquid, part });
+/** Residues by mass: each gives the same share. */
+function partedByMass(contents: Contents, amount: Amount, entryId: string): Parted {
+  const { residues, ...rest } = contents;
+  const all = workedOut({
+    sentence: 'Residue in all',
+    unit: 'g',
+    formula: plus(...residues.map(({ wetMass }) => wetMass)),
+  });
+  const taken = over(grams(amount, entryId, 'Residue taken out'), all);
+  const share = workedOut({ sentence: 'Share that goes', unit: '1', formula: taken });
+  const left = workedOut({ sentence: 'Share that stays', unit: '1', formula: minus(1, taken) });
+  return {
+    stays: { ...rest, residues: left.value.lte(0) ? [] : residues.map((r) => shareOf(r, left)) },
+    taken: { residues: residues.map((r) => shareOf(r, share)), unaccounted: contents.unaccounted },
+  };
 }
 
 /**
- * What a container holds by all its movements.
- * @param before an entry id: what it held just before that movement
+ * What goes out: liquid when it was measured as a volume, residue in proportion when it was weighed. Neither has been
+ * followed where liquid was weighed, since the ledger counts litres and grams apart.
  */
-export function contentsOf(state: State, containerId: string, before?: string): Contents {
-  const movements = state.containers.get(containerId)?.movements ?? [];
-  const end = movements.findIndex(({ entryId }) => entryId === before);
-  return movements.slice(0, end < 0 ? movements.length : end).reduce<Contents>((contents, movement) => {
-    if (movement.way === 'out') return takenOut(contents, movement);
-    return movement.purpose === 'placed'
-      ? placed(state, contents, movement)
-      : carriedOver(state, contents, movement);
-  }, nothing);
+function parted(contents: Contents, amount: Amount, entryId: string): Parted {
+  const { liquid, residues, unaccounted } = contents;
+  if (!isVolume(amount) && residues.length > 0) return partedByMass(contents, amount, entryId);
+  if (!isVolume(amount) || !liquid)
+    return { stays: { ...contents, unaccounted: true }, taken: { residues: [], unaccounted: true } };
+  const part = volumeRead(amount, `entry/${entryId}/volume`, 'Volume taken out');
+  const over = loadAfter([{ kind: 'in-mixed', load: liquid, part }]);
+  return {
+    stays: pouredIn(contents, { kind: 'out', part }),
+    taken: { ...(over ? { liquid: over } : {}), residues: [], unaccounted },
+  };
+}
+
+const joined = (contents: Contents, coming: Contents): Contents => {
+  const both = {
+    ...contents,
+    residues: [...contents.residues, ...coming.residues],
+    unaccounted: contents.unaccounted || coming.unaccounted,
+  };
+  return coming.liquid ? pouredIn(both, { kind: 'in-mixed', load: coming.liquid }) : both;
+};
+
+/** Containers that the ledger saw empty after a movement: what chemistry has left of them is rounding. */
+const emptiedBy = (state: State): ReadonlySet<string> =>
+  new Set(
+    [...state.containers].flatMap(([id, { movements }]) =>
+      movements.flatMap(({ entryId, after }) => (isNothing(after) ? [`${id} ${entryId}`] : [])),
+    ),
+  );
+
+/** Every container's contents in one pass through all movements, each transfer from what its source held just then. */
+function followed(state: State): ReadonlyMap<string, Contents> {
+  const all = new Map<string, Contents>();
+  const emptied = emptiedBy(state);
+  const set = (id: string, entryId: string, contents: Contents): void => {
+    all.set(id, emptied.has(`${id} ${entryId}`) ? nothing : contents);
+  };
+  for (const { entryId, body } of state.movements) {
+    if (body.kind === 'stream-placed') {
+      const before = all.get(body.containerId) ?? nothing;
+      set(body.containerId, entryId, placed(state, before, entryId, body));
+      continue;
+    }
+    const { fromContainerId, toContainerId, amount } = body;
+    const { stays, taken } = parted(all.get(fromContainerId) ?? nothing, amount, entryId);
+    set(fromContainerId, entryId, stays);
+    if (toContainerId !== null) set(toContainerId, entryId, joined(all.get(toContainerId) ?? nothing, taken));
+  }
+  return all;
+}
+
+const known = new WeakMap<State, ReadonlyMap<string, Contents>>();
+
+/** What a container holds by all movements. Worked out once for a state. */
+export function contentsOf(state: State, containerId: string): Contents {
+  const all = known.get(state) ?? followed(state);
+  known.set(state, all);
+  return all.get(containerId) ?? nothing;
 }
 
 /** Free liquid and held liquor together: what neutralising has to deal with; undefined when there is neither. */

@@ -4,9 +4,10 @@ import type { StreamKind } from '../safety/stream-kind';
 import { isNothing } from './amounts';
 import { clearanceFault } from './clearance';
 import type { RuleName } from './entries/local-rules';
-import { capacityOf, fillLimit, fillLimitPercent } from './fill';
+import { capacityOf, fillLimit, fillLimitPercent, takesUp } from './fill';
 import type { Refusal } from './refusal';
 import type { ContainerState, State, StepState, StreamState, Trouble } from './state';
+import { wasteKinds } from './waste-kinds';
 
 /** `now`: someone may get hurt or waste may run out; `soon`: the record or the shelf is wrong; `know`: it limits what is shown. */
 export type Pressing = 'now' | 'soon' | 'know';
@@ -66,12 +67,13 @@ const allRules: readonly RuleName[] = ['storage-days', 'fill-limit', 'inspection
 function flagsOfFill(state: State, container: ContainerState): Flag[] {
   const { holds, body } = container;
   const about = { containerId: body.containerId };
-  const amount = holds.volume.toFixed();
+  const room = takesUp(holds);
+  const amount = room.toFixed();
   const capacity = capacityOf(container);
-  if (holds.volume.gt(capacity))
+  if (room.gt(capacity))
     return [{ pressing: 'now', about, code: 'over-capacity', holds: amount, capacity: capacity.toFixed() }];
   const limit = fillLimit(state, container);
-  if (!holds.volume.gt(limit)) return [];
+  if (!room.gt(limit)) return [];
   const { percent: limitPercent, stated: limitStated } = fillLimitPercent(state);
   return [
     {
@@ -90,13 +92,10 @@ function flagsOfFill(state: State, container: ContainerState): Flag[] {
 function flagsOfContainer(state: State, container: ContainerState): Flag[] {
   const about = { containerId: container.body.containerId };
   const flags = flagsOfFill(state, container);
-  const kinds = container.contents.flatMap(({ streamId }) => {
-    const stream = streamId === null ? undefined : state.streams.get(streamId)?.body.stream;
-    return stream && gassing.has(stream) ? [stream] : [];
-  });
-  const unaccounted = container.contents.some(({ streamId }) => streamId === null);
+  const { kinds: all, unaccounted } = wasteKinds(state, container.body.containerId);
+  const kinds = all.filter((kind) => gassing.has(kind));
   if (container.body.cap === 'tight' && (kinds.length > 0 || unaccounted))
-    flags.push({ pressing: 'now', about, code: 'tight-cap-on-gassing-waste', streams: [...new Set(kinds)] });
+    flags.push({ pressing: 'now', about, code: 'tight-cap-on-gassing-waste', streams: kinds });
   if (container.doubtfulSince !== null)
     flags.push({ pressing: 'soon', about, code: 'contents-doubtful', since: container.doubtfulSince });
   return flags;

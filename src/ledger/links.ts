@@ -1,5 +1,5 @@
 /** Things and how they hang together: batches with their steps and streams, containers with their contents. */
-import { less, loggedAmount } from './amounts';
+import { loggedAmount, stillUnplaced } from './amounts';
 import { type Contents, followed, noContents, notPlaced, type Placing } from './contents';
 import type { PlainBody } from './entries/body';
 import type { ContainerMarked, ContainerOpened } from './entries/containers';
@@ -130,7 +130,7 @@ const streamsOf = (
   mapped(logged, (fact, streamId) => {
     const amount = loggedAmount(fact.body);
     const placing = placings.get(streamId) ?? notPlaced;
-    return { ...fact, ...placing, amount, unplaced: less(amount, placing.placed) };
+    return { ...fact, ...placing, amount, unplaced: stillUnplaced(amount, placing.placed) };
   });
 
 /**

@@ -27,6 +27,8 @@ type Reason =
       readonly code: 'contents-doubtful';
       readonly details: { readonly containerId: string; readonly since: string };
     }
+  /** Something is in it that no logged waste accounts for. */
+  | { readonly code: 'contents-unaccounted'; readonly details: { readonly containerId: string } }
   /** `rule` is a never-rule's id. */
   | {
       readonly code: 'must-not-meet';

@@ -162,9 +162,12 @@ export const dataWords = {
   evidenceOn: (how: string, day: string) => `${how}, ${day}`,
   usualPurity: 'usual for the grade',
   onTheBag: 'as stated',
-  noBaseAmmonia:
-    'Not worked out: ammonia-test waste is in it. Never lime or caustic here; ask the collector.',
-  noBaseAcid: 'Not worked out: the free acid is not determined.',
+  noBase: {
+    ammonia: 'Not worked out: ammonia-test waste is in it. Never lime or caustic here; ask the collector.',
+    doubtful: 'Not worked out: nobody knows for sure what is in it.',
+    unaccounted: 'Not worked out: something in it is in no log.',
+    'acid-open': 'Not worked out: the free acid is not determined.',
+  },
   noBaseNothing: 'Not worked out: no liquor is logged in it.',
   baseNote: 'Rise: all at once. Nitrate stays.',
   treatmentNot: 'The local rules do not allow treatment here.',

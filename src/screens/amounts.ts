@@ -69,4 +69,8 @@ export const dayText = (iso: string, now: string): string =>
   format(new Date(iso), iso.slice(0, 4) === now.slice(0, 4) ? 'd\u00a0MMM' : 'd\u00a0MMM\u00a0yyyy');
 
 /** A calendar day "2026-09-26" as "26 Sep". */
-export const calendarDayText = (day: string, now: string): string => dayText(`${day}T12:00:00.000Z`, now);
+export function calendarDayText(day: string, now: string): string {
+  const [year = 0, month = 1, date = 1] = day.split('-').map(Number);
+  // A day of the calendar has no zone: the same day stands everywhere.
+  return dayText(new Date(year, month - 1, date, 12).toISOString(), now);
+}

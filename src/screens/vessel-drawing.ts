@@ -1,7 +1,7 @@
 /** A container as a drawn vessel: true fill, tinted by its copper and nickel where that can be worked out. */
 import { tint } from '../chemistry/tint';
 import { type ContainerFigures, containerFigures } from '../ledger/container-figures';
-import { capacityOf, fillLimitPercent } from '../ledger/fill';
+import { capacityOf, fillLimitPercent, takesUp } from '../ledger/fill';
 import type { ContainerState, State } from '../ledger/state';
 import type { VesselDrawing } from '../ui/vessel';
 
@@ -21,16 +21,14 @@ function tintOf(state: State, container: ContainerState, figures: ContainerFigur
   const metal = (symbol: string) => figures.metals.find((m) => m.metal === symbol);
   const [copper, nickel] = [metal('Cu'), metal('Ni')];
   const coloured = ['Fe', 'Pd'].some((symbol) => metal(symbol)?.all);
-  if (!copper?.perLitre || !nickel?.perLitre || coloured) return 'not-computed';
+  const told = [copper, nickel].every((m) => m?.perLitre && m.openIn.length === 0);
+  if (!told || !copper?.perLitre || !nickel?.perLitre || coloured) return 'not-computed';
   if (kinds.some((kind) => kind && colourOfItsOwn.has(kind))) return 'not-computed';
   return tint(copper.perLitre.value.toNumber(), nickel.perLitre.value.toNumber());
 }
 
 const family = (container: ContainerState): VesselDrawing['family'] =>
   container.body.vessel === 'drum' ? 'tub' : container.body.vessel;
-
-/** Residue is drawn as high as its mass would be at 1.6 kg/L: a drawing, no measurement. */
-const solidsDensity = 1.6;
 
 /** @param figures given when they are worked out already */
 export function vesselDrawing(
@@ -39,12 +37,13 @@ export function vesselDrawing(
   figures: ContainerFigures = containerFigures(state, container.body.containerId),
 ): VesselDrawing {
   const capacityL = capacityOf(container).toNumber();
-  const solidsL = container.holds.mass.div(1000).div(solidsDensity).toNumber();
+  const roomL = takesUp(container.holds).toNumber();
+  const solidsL = roomL - container.holds.volume.toNumber();
   const known = container.doubtfulSince === null;
   return {
     family: family(container),
     capacityL,
-    ...(known ? { volumeL: container.holds.volume.toNumber() + solidsL } : {}),
+    ...(known ? { volumeL: roomL } : {}),
     tint: tintOf(state, container, figures),
     cap: container.body.cap === 'tight' || container.body.cap === 'lid' ? 'tight' : 'vented',
     code: container.body.code,

@@ -36,6 +36,9 @@ export const words = {
     tooMuch: (most: string, unit: string) => `At most ${most} ${unit}. Check the number and its unit.`,
     readAs: (value: string) => `Read as ${value}: the comma is the decimal sign.`,
   },
+  when: { label: 'When', empty: 'empty: now', fault: 'Choose a day and hour that have passed.' },
+  begun: 'You had begun this.',
+  beginAgain: 'Begin again',
   text: { missing: 'Write something here.', tooLong: 'That is too long.' },
   choice: { missing: 'Choose one.' },
 } as const;
@@ -122,6 +125,8 @@ export function refusalWords(refusal: Refusal): string {
       return 'This container is closed. Choose another, or reopen it first.';
     case 'contents-doubtful':
       return 'Nobody knows for sure what is in it. Do not add; choose another container.';
+    case 'contents-unaccounted':
+      return 'Something in it is in no log. Do not add; choose another container.';
     case 'must-not-meet': {
       const rule = neverRules.find(({ id }) => id === refusal.details.rule);
       return `${streamName[refusal.details.added]} must not meet ${streamName[refusal.details.there].toLowerCase()}. ${rule?.happens ?? ''} Choose another container.`;

@@ -2,10 +2,11 @@
 import { mustNotMeet } from '../../safety/must-not-meet';
 import type { StreamKind } from '../../safety/stream-kind';
 import { asHeld, placedAmount, plus } from '../amounts';
-import { capacityOf, fillLimit } from '../fill';
+import { capacityOf, fillLimit, takesUp } from '../fill';
 import type { Context, IntentionOf } from '../intention';
 import { type Decided, type Refusal, refused, written } from '../refusal';
 import type { Held, State } from '../state';
+import { kindsOfStream, wasteKinds } from '../waste-kinds';
 import { nextCode, takenCode } from './codes';
 import { stated } from './stated';
 
@@ -29,13 +30,6 @@ export type Filling = {
   readonly field: string;
 };
 
-/** The wastes in a container, as far as streams account for them. */
-const kindsIn = (state: State, containerId: string): readonly StreamKind[] =>
-  (state.containers.get(containerId)?.contents ?? []).flatMap(({ streamId }) => {
-    const stream = streamId === null ? undefined : state.streams.get(streamId)?.body.stream;
-    return stream ? [stream] : [];
-  });
-
 /** Why nothing more may be put into the container, or not this; null when it may, as far as the ledger can tell. */
 export function fillingFault(state: State, containerId: string, filling: Filling): Refusal | null {
   const { added, streams, field } = filling;
@@ -45,12 +39,15 @@ export function fillingFault(state: State, containerId: string, filling: Filling
   if (closedAt !== null) return { code: 'container-closed', details: { containerId, at: closedAt }, field };
   if (doubtfulSince !== null)
     return { code: 'contents-doubtful', details: { containerId, since: doubtfulSince }, field };
-  const meeting = mustNotMeet(kindsIn(state, containerId), streams);
+  const there = wasteKinds(state, containerId);
+  if (there.unaccounted) return { code: 'contents-unaccounted', details: { containerId }, field };
+  const meeting = mustNotMeet(there.kinds, streams);
   if (meeting) {
-    const { rule, there, added: poured } = meeting;
-    return { code: 'must-not-meet', details: { containerId, rule: rule.id, there, added: poured }, field };
+    const { rule, added: poured } = meeting;
+    const details = { containerId, rule: rule.id, there: meeting.there, added: poured };
+    return { code: 'must-not-meet', details, field };
   }
-  const wouldHold = plus(holds, added).volume;
+  const wouldHold = takesUp(plus(holds, added));
   const over = (limit: ReturnType<typeof capacityOf>) => ({
     containerId,
     wouldHold: wouldHold.toFixed(),
@@ -68,7 +65,7 @@ export function placeStream(state: State, intention: IntentionOf<'place-stream'>
   const { streamId, containerId, amount } = intention;
   const stream = state.streams.get(streamId);
   const added = (stream && placedAmount(amount, stream.body)) ?? asHeld(amount);
-  const streams = stream ? [stream.body.stream] : [];
+  const streams = kindsOfStream(state, streamId);
   const fault = fillingFault(state, containerId, { added, streams, field: 'containerId' });
   return fault ? refused(fault) : written({ kind: 'stream-placed', v: 1, ...stated(intention) });
 }
@@ -95,7 +92,7 @@ export function moveContents(state: State, intention: IntentionOf<'move-contents
       details: { containerId: fromContainerId, since },
       field: 'fromContainerId',
     });
-  const streams = kindsIn(state, fromContainerId);
+  const streams = wasteKinds(state, fromContainerId).kinds;
   const fault = fillingFault(state, toContainerId, {
     added: asHeld(amount),
     streams,

@@ -135,9 +135,8 @@ export const basesOf = (
 ): BaseLine[] => baseIds.map((base) => baseLine(asked, lines, containerId, base, figures.bases.get(base)));
 
 export function basesNoteOf(figures: ContainerFigures): string {
-  if (figures.holdsAmmonia) return w.noBaseAmmonia;
-  if (!figures.load) return w.noBaseNothing;
-  return figures.bases.size === 0 ? w.noBaseAcid : w.baseNote;
+  if (figures.noBase !== null) return w.noBase[figures.noBase];
+  return figures.load ? w.baseNote : w.noBaseNothing;
 }
 
 /** Wet solids with the liquor they hold. */

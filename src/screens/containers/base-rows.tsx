@@ -39,16 +39,10 @@ type Props = {
 export function BaseRows({ state, container, figures }: Props) {
   const { sign } = useShell();
   const id = container.body.containerId;
-  if (figures.holdsAmmonia)
+  if (figures.noBase !== null)
     return (
       <Part rule title={w.baseTitle}>
-        <Notice mark="stop">{w.noBaseAmmonia}</Notice>
-      </Part>
-    );
-  if (figures.bases.size === 0)
-    return (
-      <Part rule title={w.baseTitle}>
-        <Notice mark="unknown">{w.noBase}</Notice>
+        <Notice mark={figures.noBase === 'ammonia' ? 'stop' : 'unknown'}>{w.noBase[figures.noBase]}</Notice>
       </Part>
     );
   return (
@@ -61,8 +55,12 @@ export function BaseRows({ state, container, figures }: Props) {
             <Row
               key={base}
               title={bases[base].name}
-              second={p.low === undefined ? undefined : `${p.low} ${words.to} ${p.high}\u2009${p.unit}`}
-              figure={<FigureValue value={p.value} unit={p.unit} />}
+              second={
+                needed.openIn.length > 0 ? w.moreNeeded : `${p.low} ${words.to} ${p.high}\u202f${p.unit}`
+              }
+              figure={
+                <FigureValue value={`${needed.openIn.length > 0 ? w.atLeast : ''}${p.value}`} unit={p.unit} />
+              }
               href={`#/containers/${id}/base/${base}`}
               equals
             />

@@ -98,16 +98,22 @@ export function BaseScreen({ at }: { readonly at: Readonly<Record<string, string
     return (
       <Frame title={w.baseTitle} ways={back}>
         <Part>
-          <p>{all.holdsAmmonia ? w.noBaseAmmonia : w.noBase}</p>
+          <p>{all.noBase === null ? w.noBaseNothing : w.noBase[all.noBase]}</p>
         </Part>
       </Frame>
     );
   const open = found.needed.openIn.map((streamId) => streamTitle(state.value, streamId)).join('; ');
   return (
     <Frame title={bases[base].name} second={w.toNeutralise(unbroken(container.body.code))} ways={back}>
-      <Part>
-        <Mass mass={found.needed.mass} />
-      </Part>
+      {open === '' ? (
+        <Part>
+          <Mass mass={found.needed.mass} />
+        </Part>
+      ) : (
+        <Notice mark="unknown" second={w.missing(open)}>
+          {w.moreNeeded}
+        </Notice>
+      )}
       <Rows>
         <Row
           title={`${bases[base].name}, ${w.baseTitle.toLowerCase()}`}
@@ -122,7 +128,6 @@ export function BaseScreen({ at }: { readonly at: Readonly<Record<string, string
       {found.needed.leaves.length > 0 && (
         <Notice mark="wrong">{w.leaves(found.needed.leaves.map((m) => metals[m].name).join(', '))}</Notice>
       )}
-      {open !== '' && <Notice mark="unknown">{w.missing(open)}</Notice>}
       {all.silent.length > 0 && <Notice mark="unknown">{w.silent}</Notice>}
       <Part rule>
         {w.baseCautions.map((line) => (

@@ -1,8 +1,9 @@
 /** One container: the drawing, what is in it, what it takes to neutralise it, and what went in and out. */
 
 import { type ContainerFigures, containerFigures } from '../../ledger/container-figures';
-import { capacityOf, fillLimitPercent } from '../../ledger/fill';
+import { capacityOf, fillLimitPercent, fillPercent } from '../../ledger/fill';
 import type { ContainerMovement, ContainerState, State } from '../../ledger/state';
+import { wasteKinds } from '../../ledger/waste-kinds';
 import { formatNumber } from '../../quantities/format';
 import { storageClock } from '../../rules/storage-clock';
 import { neverFor } from '../../safety/never-rules';
@@ -70,7 +71,7 @@ function Drawing({ state, container, figures }: Props) {
   const { sign } = useShell();
   const { code, capacity, cap, vessel } = container.body;
   const capacityL = capacityOf(container);
-  const percent = formatNumber(container.holds.volume.div(capacityL).times(100), 0, sign.value);
+  const percent = formatNumber(fillPercent(container), 0, sign.value);
   const drawing = vesselDrawing(state, container, figures);
   const limit = fillLimitPercent(state).percent;
   const level = formatNumber(container.holds.volume, 2, sign.value);
@@ -112,11 +113,7 @@ function Drawing({ state, container, figures }: Props) {
 }
 
 function Never({ state, container }: Omit<Props, 'figures'>) {
-  const kinds = container.contents.flatMap(({ streamId }) => {
-    const stream = streamId === null ? undefined : state.streams.get(streamId)?.body.stream;
-    return stream ? [stream] : [];
-  });
-  const rules = neverFor(kinds);
+  const rules = neverFor(wasteKinds(state, container.body.containerId).kinds);
   if (rules.length === 0) return null;
   const first = rules.slice(0, 3);
   return (
@@ -175,24 +172,24 @@ function Residues({ state, container, figures }: Props) {
   return (
     <Part rule width="edge">
       <Rows>
-        {residues.flatMap((r) => [
+        {residues.flatMap((r, i) => [
           <Row
-            key={r.streamId}
+            key={`residue ${i}`}
             title={w.holds}
             second={streamTitle(state, r.streamId)}
             figure={<FigureValue {...shown(r.wetMass, sign.value)} />}
-            href={`${base}/residue-${r.streamId}`}
+            href={`${base}/residue-${i + 1}`}
           />,
           r.held ? (
             <Row
-              key={`${r.streamId}held`}
+              key={`held ${i}`}
               title={w.held}
               figure={<FigureValue {...shown(r.held.volume, sign.value)} />}
-              href={`${base}/held-${r.streamId}`}
+              href={`${base}/held-${i + 1}`}
               equals
             />
           ) : (
-            <Row key={`${r.streamId}held`} mark={<Mark kind="unknown" />} title={w.silent} />
+            <Row key={`held ${i}`} mark={<Mark kind="unknown" />} title={w.silent} />
           ),
         ])}
       </Rows>

@@ -1,6 +1,6 @@
 /** What is dissolved: each metal and the acid, a litre and in all, every figure a way to its working. */
 import type { ContainerFigures } from '../../ledger/container-figures';
-import type { Figure } from '../../quantities/figure';
+import { type Figure, mostlyKnownBy } from '../../quantities/figure';
 import { printed } from '../../quantities/format';
 import { metals } from '../../reference/tables';
 import { FigureValue } from '../../ui/figure-value';
@@ -14,14 +14,10 @@ import { containerWords as w } from './words';
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** How the least worked-out figure behind this one is known, with the width of its range. */
+/** How the widest part of its range is known, and how wide it is: of the concentration, where the volume says nothing. */
 function evidenceOf(figure: Figure): string {
-  const leaf = (f: Figure): Figure => {
-    const inner = f.inputs.find((i) => i.how !== 'constant' && i.unit !== 'L');
-    return inner ? leaf(inner) : f;
-  };
   const { percent } = printed(figure);
-  return `${howKnown[leaf(figure).how]}${percent === undefined ? '' : `, ±\u2009${percent}\u2009%`}`;
+  return `${howKnown[mostlyKnownBy(figure)]}${percent === undefined ? '' : `, ±\u2009${percent}\u2009%`}`;
 }
 
 const Cell = ({
@@ -63,7 +59,7 @@ function Line({ name, all, perLitre, keyName, base, openIn }: LineProps) {
     <li class={styles.line}>
       <span class={styles.name}>
         {name}
-        <span class={styles.second}>{evidenceOf(all)}</span>
+        <span class={styles.second}>{evidenceOf(perLitre ?? all)}</span>
         {open !== '' && <span class={styles.second}>{`${w.atLeast}${w.openIn(open)}`}</span>}
       </span>
       {perLitre ? (

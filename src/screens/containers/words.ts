@@ -49,8 +49,13 @@ export const containerWords = {
   silent: 'Held liquor not determined',
   baseTitle: 'Base needed',
   baseSecond: 'as sold; first portions to buying',
-  noBase: 'Not worked out: the free acid is not determined.',
-  noBaseAmmonia: 'Never lime or caustic here: ammonia waste is in it. Ask the collector.',
+  noBase: {
+    ammonia: 'Never lime or caustic here: ammonia waste is in it. Ask the collector.',
+    doubtful: 'Not worked out: nobody knows for sure what is in it.',
+    unaccounted: 'Not worked out: something in it is in no log.',
+    'acid-open': 'Not worked out: the free acid is not determined.',
+  },
+  moreNeeded: 'At least. More may be needed.',
   noBaseNothing: 'Nothing in it takes base.',
   ledgerTitle: 'What went in and out',
   ledgerNone: 'Nothing yet.',
@@ -62,6 +67,7 @@ export const containerWords = {
   unaccounted: 'Something in it is in no log. Nothing here is the whole.',
   doubtful: 'Nobody knows for sure what is in it. Do not add. Do not move.',
   closed: 'Closed',
+  closedState: 'closed',
   allNever: (n: number) => `All ${n} never-rules for it`,
   // Putting in
   putInTitle: (code: string) => `Put into ${code}`,

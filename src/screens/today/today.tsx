@@ -1,6 +1,6 @@
 /** Today: the shelf, what is wrong or due, most pressing first, and the way to start a step. */
 import { clearancesHolding } from '../../ledger/clearance';
-import { capacityOf } from '../../ledger/fill';
+import { fillPercent } from '../../ledger/fill';
 import { type Flag, flags } from '../../ledger/flags';
 import type { ContainerState, State } from '../../ledger/state';
 import { formatNumber } from '../../quantities/format';
@@ -55,7 +55,7 @@ function FlagRow({ state, flag }: { readonly state: State; readonly flag: Flag }
   const container = flag.about.containerId ? state.containers.get(flag.about.containerId) : undefined;
   const share =
     container && (flag.code === 'over-fill-limit' || flag.code === 'over-capacity')
-      ? formatNumber(container.holds.volume.div(capacityOf(container)).times(100), 0, sign.value)
+      ? formatNumber(fillPercent(container), 0, sign.value)
       : undefined;
   return (
     <Row

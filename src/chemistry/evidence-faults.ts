@@ -1,4 +1,7 @@
-/** Evidence that contradicts itself: caught at the form, before anything is worked out from it. */
+/**
+ * Evidence that contradicts itself: caught at the form, and taken for not determined where it is in the record all the
+ * same, by a correction or from elsewhere.
+ */
 import Decimal from 'decimal.js';
 import { inUnit } from '../quantities/quantity';
 import type { Unit } from '../quantities/unit';
@@ -11,6 +14,8 @@ import type { WrittenMoisture } from './residue';
 export type EvidenceFault =
   | { readonly code: 'after-more-than-before' }
   | { readonly code: 'high-below-low' }
+  /** One end a litre, the other in all. */
+  | { readonly code: 'units-differ' }
   | { readonly code: 'ph-out-of-range' }
   | { readonly code: 'over-hundred-percent' }
   | { readonly code: 'dry-above-wet' }
@@ -25,12 +30,16 @@ export type EvidenceFault =
 const isLess = <U extends Unit>(a: Written<Unit>, b: Written<Unit>, unit: U): boolean =>
   inUnit(a, unit).lt(inUnit(b, unit));
 
+const unitOf = (written: { readonly unit: string }): 'g/L' | 'g' =>
+  written.unit.endsWith('/L') ? 'g/L' : 'g';
+
 /** What is wrong with a metal's evidence; null when it can be true. */
 export function metalFault(found: MetalEvidence): EvidenceFault | null {
   if (found.by === 'copper-weighed' && isLess(found.before, found.after, 'g'))
     return { code: 'after-more-than-before' };
   if (found.by === 'assumed') {
-    const unit: Unit = found.low.unit.endsWith('/L') ? 'g/L' : 'g';
+    const unit = unitOf(found.low);
+    if (unit !== unitOf(found.high)) return { code: 'units-differ' };
     if (isLess(found.high, found.low, unit)) return { code: 'high-below-low' };
   }
   return null;

@@ -14,6 +14,7 @@ import {
   spreadFor,
   usualSpread,
 } from './evidence';
+import { acidFault, metalFault } from './evidence-faults';
 import { type AcidEvidence, acidFrom, type KnownAcid } from './free-acid';
 
 /** A liquor as it was written down. `origin` names it, so that figures made from it twice stay one thing. */
@@ -54,13 +55,19 @@ export const volumeRead = (
     sources: stated ? [] : [sourceOf(evidence['vessel-scale'])],
   });
 
-/** Works out a liquor from what was written down. Nothing that is not known is guessed: it is absent. */
+/**
+ * Works out a liquor from what was written down. Nothing that is not known is guessed: it is absent. So is what evidence
+ * that contradicts itself tells, and everything about a liquor of no volume: of that, nothing is so much a litre.
+ */
 export function liquorFrom(w: WrittenLiquor): Liquor {
   const volume = volumeRead(w.volume, `${w.origin}/volume`, 'Volume of the liquor', w.volumeSpread);
+  if (volume.value.lte(0)) return { volume, metals: new Map() };
   const metals = new Map<Metal, Evidenced<KnownMetal>>();
   for (const metal of new Set(w.findings.map((f) => f.metal))) {
     const known = w.findings
-      .map((f, i) => (f.metal === metal ? metalFrom(f, volume, `${w.origin}/${metal}/${i}`) : undefined))
+      .map((f, i) =>
+        f.metal === metal && !metalFault(f) ? metalFrom(f, volume, `${w.origin}/${metal}/${i}`) : undefined,
+      )
       .filter((k) => k !== undefined);
     const chosen = narrowest(known);
     if (chosen) metals.set(metal, chosen);
@@ -68,7 +75,7 @@ export function liquorFrom(w: WrittenLiquor): Liquor {
   const dissolved = new Map([...metals].map(([metal, { best }]) => [metal, best]));
   const freeAcid = narrowest(
     w.freeAcid
-      .map((f, i) => acidFrom(f, volume, dissolved, `${w.origin}/acid/${i}`))
+      .map((f, i) => (acidFault(f) ? undefined : acidFrom(f, volume, dissolved, `${w.origin}/acid/${i}`)))
       .filter((k) => k !== undefined),
   );
   return {

@@ -175,6 +175,8 @@ const faultWords = (fault: EvidenceFault): string => {
       return w.afterMore;
     case 'high-below-low':
       return w.highBelowLow;
+    case 'units-differ':
+      return w.oneUnit;
     case 'ph-out-of-range':
       return w.phRange;
     case 'over-hundred-percent':

@@ -60,6 +60,18 @@ export function stillUnplaced(amount: Held, placed: Held): Held {
   };
 }
 
+const volumeUnits = ['L', 'mL', 'US gal'] as const;
+const massUnits = ['g', 'kg', 'lb'] as const;
+
+/**
+ * In which units something can be taken out of what is held by the ledger; both kinds where it holds both, or nothing:
+ * then the ledger knows less than the person.
+ */
+export function unitsOf({ volume, mass }: Held): readonly [Amount['unit'], ...Amount['unit'][]] {
+  if (volume.isZero() === mass.isZero()) return [...volumeUnits, ...massUnits];
+  return volume.isZero() ? massUnits : volumeUnits;
+}
+
 /** What a stream came to when it was logged. */
 export const loggedAmount = ({ liquid, solid }: StreamLogged): Held => ({
   volume: liquid ? inUnit(liquid.volume, 'L') : noVolume,

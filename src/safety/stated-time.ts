@@ -26,6 +26,20 @@ export function happenedAt(day: string, hour: string, now: string): string | nul
   return read.toISOString();
 }
 
+/** What one field for day and hour says: left empty, it is now. */
+export type StatedWhen =
+  | { readonly state: 'now' }
+  | { readonly state: 'earlier'; readonly at: string }
+  | { readonly state: 'wrong' };
+
+/** @param typed "2026-05-12T10:26" or '' @returns wrong when it is no time, or has not come yet */
+export function statedWhen(typed: string, now: string): StatedWhen {
+  if (typed === '') return { state: 'now' };
+  const [day = '', hour = ''] = typed.split('T');
+  const at = happenedAt(day, hour.slice(0, 5), now);
+  return at === null ? { state: 'wrong' } : { state: 'earlier', at };
+}
+
 export const minutesAfter = (instant: string, minutes: number): string =>
   addMinutes(new Date(instant), minutes).toISOString();
 

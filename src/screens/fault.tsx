@@ -2,6 +2,7 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Entry } from '../ledger/entries/entry';
 import type { Intention } from '../ledger/intention';
+import type { Refusal } from '../ledger/refusal';
 import { Notice } from '../ui/notice';
 import { type Performed, useShell } from './shell';
 import { failureWords, refusalWords } from './words';
@@ -18,14 +19,18 @@ export const Fault = ({ words }: { readonly words: string | null }) =>
     </Notice>
   );
 
+/** A refusal, and what stood in the form when it was given. */
+type Refused = { readonly refusal: Refusal; readonly of: unknown };
+
 /**
  * Writes things down one after the other, once however often the button is tapped.
+ * @param form a refusal is about what stood in it, and goes as soon as that is changed
  * @returns `write` gives the entries written, or null with `fault` telling why not
  */
-export function useWriting() {
+export function useWriting(form?: { readonly latest: () => unknown }) {
   const { perform } = useShell();
   const [fault, setFault] = useState<string | null>(null);
-  const [refusal, setRefusal] = useState<string | null>(null);
+  const [refused, setRefused] = useState<Refused | null>(null);
   const [busy, setBusy] = useState(false);
   // A second tap in the same tick still runs the handlers of the first: only a reference shows it what has begun.
   const begun = useRef(false);
@@ -41,10 +46,17 @@ export function useWriting() {
   }
   async function write(intention: Intention, happenedAt?: string): Promise<readonly Entry[] | null> {
     if (begun.current) return null;
+    const of = form?.latest();
     const performed = await performOnce(intention, happenedAt);
-    setFault(performedWords(performed));
-    setRefusal(!performed.ok && 'refusal' in performed ? performed.refusal.code : null);
+    const against = !performed.ok && 'refusal' in performed ? performed.refusal : null;
+    setFault(against ? null : performedWords(performed));
+    setRefused(against && { refusal: against, of });
     return performed.ok ? performed.written : null;
   }
-  return { write, fault, setFault, refusal, busy };
+  const say = (words: string | null): void => {
+    setRefused(null);
+    setFault(words);
+  };
+  const refusal = refused && refused.of === form?.latest() ? refused.refusal : null;
+  return { write, fault: refusal ? refusalWords(refusal) : fault, setFault: say, refusal, busy };
 }

@@ -16,6 +16,12 @@ export type Form<T> = {
   readonly change: (change: Partial<T>) => void;
   /** Drops the draft: it was written into the record, or given up. */
   readonly done: () => void;
+  /** It opened with what an earlier visit had left. */
+  readonly restored: boolean;
+  /** Empties it, and drops the draft. */
+  readonly reset: () => void;
+  /** What stands in it at this moment, also between two drawings of the screen. */
+  readonly latest: () => T;
 };
 
 /** A form with the draft it left behind, or `empty`. @param name names the form in this record */
@@ -25,14 +31,22 @@ export function useForm<S extends z.ZodMiniType<object>>(
   empty: () => z.infer<S>,
 ): Form<z.infer<S>> {
   const { draft } = useShell();
-  const [value, setValue] = useState<z.infer<S>>(() => draft.read(name, schema) ?? empty());
+  const [left, setLeft] = useState(() => draft.read(name, schema));
+  const [value, setValue] = useState<z.infer<S>>(() => left ?? empty());
   const latest = useRef(value);
   const change = (part: Partial<z.infer<S>>): void => {
     latest.current = { ...latest.current, ...part };
     draft.keep(name, latest.current);
     setValue(latest.current);
   };
-  return { value, change, done: () => draft.drop(name) };
+  const done = (): void => draft.drop(name);
+  const reset = (): void => {
+    done();
+    latest.current = empty();
+    setLeft(null);
+    setValue(latest.current);
+  };
+  return { value, change, done, restored: left !== null, reset, latest: () => latest.current };
 }
 
 /** A number read from a form: written, empty, or wrong with the words to say so. */

@@ -3,14 +3,15 @@ import * as z from 'zod/mini';
 import { asHeld } from '../../ledger/amounts';
 import { nextCode } from '../../ledger/decisions/codes';
 import { fillingFault } from '../../ledger/decisions/containers';
+import { describedFault } from '../../ledger/described-container';
 import type { Amount } from '../../ledger/entries/containers';
 import type { StreamLogged } from '../../ledger/entries/streams';
 import type { Refusal } from '../../ledger/refusal';
 import type { ContainerState, State } from '../../ledger/state';
 import { Part } from '../../ui/page';
 import { SelectField } from '../../ui/select-field';
-import { contentsTitle, heldText } from '../amounts';
-import { emptyVessel, VesselDraft, VesselForm } from '../containers/vessel-form';
+import { containerChoice } from '../containers/container-choice';
+import { emptyVessel, VesselDraft, VesselForm, vesselIntention } from '../containers/vessel-form';
 import { containerWords } from '../containers/words';
 import { useShell } from '../shell';
 import { words } from '../words';
@@ -32,16 +33,22 @@ export const emptyInto = (vessel: VesselDraft['vessel']): IntoDraft => ({
 export const chosenContainer = (state: State, into: IntoDraft): ContainerState | undefined =>
   state.containers.get(into.where);
 
-/** Why this should not go into the chosen container; null when it may, or when it goes into none that is there. */
-export const intoFault = (
+/**
+ * Why this should not go into the chosen container, or into the new one as it is described; null when it may, or when
+ * it goes into none yet.
+ * @param at when the new one was taken into use
+ */
+export function intoFault(
   state: State,
   into: IntoDraft,
-  amount: Amount,
-  stream: StreamLogged['stream'],
-): Refusal | null =>
-  chosenContainer(state, into)
-    ? fillingFault(state, into.where, { added: asHeld(amount), streams: [stream], field: 'into' })
-    : null;
+  filling: { readonly amount: Amount; readonly stream: StreamLogged['stream']; readonly at: string },
+): Refusal | null {
+  const asked = { added: asHeld(filling.amount), streams: [filling.stream], field: 'into' };
+  if (into.where !== 'new')
+    return chosenContainer(state, into) ? fillingFault(state, into.where, asked) : null;
+  const described = vesselIntention(into.vessel, filling.at);
+  return described && describedFault(state, described, asked);
+}
 
 type Props = {
   readonly into: IntoDraft;
@@ -52,12 +59,7 @@ type Props = {
 export function IntoContainer({ into, onChange, tried }: Props) {
   const { state, sign } = useShell();
   const containers = [...state.value.containers.values()];
-  const open = containers.filter(
-    ({ closedAt, doubtfulSince }) => closedAt === null && doubtfulSince === null,
-  );
   const codes = containers.map(({ body }) => body.code);
-  const label = (c: ContainerState): string =>
-    `${c.body.code}: ${contentsTitle(state.value, c.body.containerId) || containerWords.empty}, ${heldText(c.holds, sign.value)}`;
   return (
     <>
       <SelectField
@@ -66,7 +68,7 @@ export function IntoContainer({ into, onChange, tried }: Props) {
         none={words.choose}
         options={[
           { value: 'new', label: w.newContainer },
-          ...open.map((c) => ({ value: c.body.containerId, label: label(c) })),
+          ...containers.map((c) => containerChoice(state.value, c, sign.value)),
           { value: 'later', label: w.later },
         ]}
         onChoose={(where) => onChange({ ...into, where })}

@@ -4,46 +4,62 @@ import type { Amount } from '../../ledger/entries/containers';
 import type { StreamLogged } from '../../ledger/entries/streams';
 import { vesselIntention } from '../containers/vessel-form';
 import { useWriting } from '../fault';
+import type { Form } from '../form';
 import { useShell } from '../shell';
+import { momentStated } from '../when';
 import { refusalWords } from '../words';
 import { type IntoDraft, intoFault } from './into-container';
 
 type Stated = Omit<StreamLogged, 'kind' | 'v' | 'streamId'>;
 
+export type Kept = {
+  readonly stream: Stated;
+  readonly amount: Amount;
+  readonly into: IntoDraft;
+  readonly when: string;
+};
+
+/** A fault that was said, and what stood in the form then: it goes as soon as that is changed. */
+type Said = { readonly words: string; readonly of: unknown };
+
 /**
- * @returns `keep` writes the stream; a container that should not take it is said first, and `keep` with `anyway` writes
- * it down as it happened
+ * @returns `keep` writes the stream; a container that should not take it is said first, and a `keep` that has seen
+ * those words writes it down as it happened
  * @param opened a new container was opened on the way: the form goes on with it, so that a second try opens no other
  */
-export function useKeepStream(done: () => void, opened: (containerId: string) => void) {
+export function useKeepStream(
+  form: Pick<Form<object>, 'done' | 'latest'>,
+  opened: (containerId: string) => void,
+) {
   const { state, go, moment } = useShell();
-  const writing = useWriting();
-  const [against, setAgainst] = useState<string | null>(null);
+  const writing = useWriting(form);
+  const [said, setSaid] = useState<Said | null>(null);
+  const against = said && said.of === form.latest() ? said.words : null;
 
-  async function containerFor(into: IntoDraft): Promise<string | null | 'failed'> {
+  async function containerFor(into: IntoDraft, at: string | undefined): Promise<string | null | 'failed'> {
     if (into.where === 'later') return null;
     if (into.where !== 'new') return into.where;
-    const intention = vesselIntention(into.vessel, moment());
+    const intention = vesselIntention(into.vessel, at ?? moment());
     if (!intention) return 'failed';
-    const body = (await writing.write(intention))?.[0]?.body;
+    const body = (await writing.write(intention, at))?.[0]?.body;
     if (body?.kind !== 'container-opened') return 'failed';
     opened(body.containerId);
     return body.containerId;
   }
 
-  async function keep(stream: Stated, amount: Amount, into: IntoDraft, anyway: boolean): Promise<void> {
-    const fault = anyway ? null : intoFault(state.value, into, amount, stream.stream);
-    setAgainst(fault && refusalWords(fault));
-    if (fault) return;
-    const containerId = await containerFor(into);
+  /** @param seen the words on which the person says that it is in already; null on the first try */
+  async function keep({ stream, amount, into, when }: Kept, seen: string | null): Promise<void> {
+    const at = momentStated(when, moment());
+    if (at === null) return;
+    const fault = intoFault(state.value, into, { amount, stream: stream.stream, at: at ?? moment() });
+    const words = fault && refusalWords(fault);
+    setSaid(words === null ? null : { words, of: form.latest() });
+    if (words !== null && words !== seen) return;
+    const containerId = await containerFor(into, at);
     if (containerId === 'failed') return;
-    const written = await writing.write({
-      do: 'log-stream',
-      ...stream,
-      ...(containerId === null ? {} : { placements: [{ containerId, amount }] }),
-    });
-    if (!written) return;
-    done();
+    const placed = containerId === null ? {} : { placements: [{ containerId, amount }] };
+    if (!(await writing.write({ do: 'log-stream', ...stream, ...placed }, at))) return;
+    form.done();
     go(containerId === null ? `batches/${stream.batchId}` : `containers/${containerId}`, 'replace');
   }
   return { keep, against, fault: writing.fault, busy: writing.busy };

@@ -1,7 +1,6 @@
 /** Logging a liquid: volume, evidence of what is dissolved, into which container. Load and vessel change with each key. */
 import * as z from 'zod/mini';
 import { type Liquor, liquorFrom } from '../../chemistry/liquor';
-import { tint } from '../../chemistry/tint';
 import { writtenLiquor } from '../../ledger/container-load';
 import type { LiquidPart } from '../../ledger/entries/streams';
 import { metals as metalData, metalSymbols } from '../../reference/tables';
@@ -15,6 +14,7 @@ import { capital } from '../containers/load-table';
 import { readTyped, Typed, typed, useForm } from '../form';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
+import { WhenDraft } from '../when';
 import { howKnown, words } from '../words';
 import {
   AcidDraft,
@@ -29,9 +29,10 @@ import {
   withLine,
 } from './evidence-draft';
 import { EvidenceLines } from './evidence-lines';
-import { chosenContainer, emptyInto, IntoDraft } from './into-container';
+import { emptyInto, IntoDraft } from './into-container';
 import styles from './log.module.css';
 import { LogPage } from './log-page';
+import { previewVessel } from './preview-vessel';
 import { logWords as w } from './words';
 
 const Draft = z.object({
@@ -41,6 +42,7 @@ const Draft = z.object({
   metals: z.array(MetalDraft),
   into: IntoDraft,
   colour: z.string(),
+  when: WhenDraft,
 });
 type Draft = z.infer<typeof Draft>;
 
@@ -51,6 +53,7 @@ const empty = (): Draft => ({
   metals: [emptyMetal('Cu'), emptyMetal('Ni')],
   into: emptyInto('jerrican'),
   colour: '',
+  when: '',
 });
 
 const readVolume = (draft: Draft) =>
@@ -91,15 +94,6 @@ const acidWays = ways('titration', 'titration-volumes', 'charged-minus-consumed'
 /** Vessel and load as they would be, changing with each key. */
 function Preview({ draft, liquor }: { readonly draft: Draft; readonly liquor: Liquor | null }) {
   const { state, sign } = useShell();
-  const container = chosenContainer(state.value, draft.into);
-  const own = readTyped<'L'>(draft.into.vessel.capacity);
-  const capacityL = Number(
-    container?.body.capacity.value ?? (own.state === 'written' ? own.written.value : '5'),
-  );
-  const kind = container?.body.vessel ?? draft.into.vessel.vessel;
-  const perLitre = (metal: 'Cu' | 'Ni') => liquor?.metals.get(metal)?.best.perLitre.value.toNumber();
-  const [copper, nickel] = [perLitre('Cu'), perLitre('Ni')];
-  const known = copper !== undefined && nickel !== undefined && !container;
   const figures = [
     ...(['Cu', 'Ni'] as const).map(
       (m) => [capital(metalData[m].name), liquor?.metals.get(m)?.best.all] as const,
@@ -108,14 +102,7 @@ function Preview({ draft, liquor }: { readonly draft: Draft; readonly liquor: Li
   ];
   return (
     <div class={styles.preview}>
-      <Vessel
-        family={kind === 'drum' ? 'tub' : kind}
-        capacityL={capacityL > 0 ? capacityL : 5}
-        volumeL={(container?.holds.volume.toNumber() ?? 0) + (liquor?.volume.value.toNumber() ?? 0)}
-        tint={known ? tint(copper, nickel) : 'not-computed'}
-        cap={(container?.body.cap ?? draft.into.vessel.cap) === 'tight' ? 'tight' : 'vented'}
-        scale={0.55}
-      />
+      <Vessel {...previewVessel(state.value, draft.into, liquor)} scale={0.55} />
       <dl class={styles.figures} aria-live="polite">
         {figures.map(([name, figure]) => (
           <div key={name}>

@@ -7,17 +7,19 @@ import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { TextField } from '../../ui/text-field';
+import { Begun } from '../begun';
 import { Fault } from '../fault';
 import type { Form } from '../form';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { useTried } from '../tried';
+import { momentStated, When } from '../when';
 import { streamName, words } from '../words';
 import { IntoContainer, type IntoDraft } from './into-container';
 import { useKeepStream } from './keep-stream';
 import { logWords as w } from './words';
 
-type Shared = { readonly into: IntoDraft; readonly colour: string };
+type Shared = { readonly into: IntoDraft; readonly colour: string; readonly when: string };
 
 /** What the form comes to, as it would be written; null while a line is missing or wrong. */
 export type Readable = {
@@ -36,32 +38,33 @@ type Props<D extends Shared> = {
 };
 
 export function LogPage<D extends Shared>({ batchId, kind, form, readable, lines, above }: Props<D>) {
-  const { state } = useShell();
+  const shell = useShell();
   const { tried, tryNow } = useTried();
-  const { into, colour } = form.value;
+  const { into, colour, when } = form.value;
   const change = (part: Partial<Shared>) => form.change(part as Partial<D>);
-  const keeping = useKeepStream(form.done, (where) => change({ into: { ...into, where } }));
-  const complete = readable !== null && into.where !== '';
-  async function keep(anyway: boolean): Promise<void> {
+  const keeping = useKeepStream(form, (where) => change({ into: { ...into, where } }));
+  const complete = readable !== null && into.where !== '' && momentStated(when, shell.moment()) !== null;
+  async function keep(seen: string | null): Promise<void> {
     tryNow();
-    if (!readable || into.where === '') return;
-    const seen = colour.trim() === '' ? {} : { colour: colour.trim() };
-    const stream = { batchId, stepId: null, stream: kind, ...readable.part, ...seen };
-    await keeping.keep(stream, readable.amount, into, anyway);
+    if (!complete) return;
+    const looked = colour.trim() === '' ? {} : { colour: colour.trim() };
+    const stream = { batchId, stepId: null, stream: kind, ...readable.part, ...looked };
+    await keeping.keep({ stream, amount: readable.amount, into, when }, seen);
   }
   return (
     <Frame
-      title={w.title(streamName[kind], unbroken(state.value.batches.get(batchId)?.body.code ?? ''))}
+      title={w.title(streamName[kind], unbroken(shell.state.value.batches.get(batchId)?.body.code ?? ''))}
       ways={[
         { label: words.back, href: `#/batches/${batchId}/log` },
         {
           label: w.keep(streamName[kind]),
-          onTap: () => void keep(false),
+          onTap: () => void keep(null),
           strong: true,
           disabled: keeping.busy,
         },
       ]}
     >
+      <Begun form={form} />
       {above}
       <Part>
         {lines(tried)}
@@ -73,8 +76,13 @@ export function LogPage<D extends Shared>({ batchId, kind, form, readable, lines
           onInput={(text) => change({ colour: text })}
         />
         <IntoContainer into={into} onChange={(chosen) => change({ into: chosen })} tried={tried} />
+        <When value={when} onInput={(stated) => change({ when: stated })} />
         <Fault words={keeping.against ?? keeping.fault} />
-        {keeping.against !== null && <Button onTap={() => void keep(true)}>{w.happened}</Button>}
+        {keeping.against !== null && (
+          <Button disabled={keeping.busy} onTap={() => void keep(keeping.against)}>
+            {w.happened}
+          </Button>
+        )}
         {tried && !complete && <Fault words={words.number.look} />}
       </Part>
     </Frame>

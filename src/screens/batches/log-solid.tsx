@@ -10,6 +10,7 @@ import { shown, streamTitle } from '../amounts';
 import { readTyped, Typed, typed, useForm } from '../form';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
+import { WhenDraft } from '../when';
 import { words } from '../words';
 import { emptyMoisture, fitted, MoistureDraft, moistureLines, readMoisture } from './evidence-draft';
 import { EvidenceLines } from './evidence-lines';
@@ -24,6 +25,7 @@ const Draft = z.object({
   holds: z.string(),
   into: IntoDraft,
   colour: z.string(),
+  when: WhenDraft,
 });
 type Draft = z.infer<typeof Draft>;
 
@@ -56,6 +58,7 @@ export function LogSolid({ batchId, kind }: Props) {
     holds: kind === 'ceramic-residue' ? (liquors[0] ?? 'not-determined') : 'not-determined',
     into: emptyInto('tub'),
     colour: '',
+    when: '',
   }));
   const { value: draft, change } = form;
   const { solid, wrong } = readSolid(draft);

@@ -126,6 +126,4 @@ export const logWords = {
   over: 'Over the fill limit. Choose a larger one, or write it down as it is.',
   happened: 'It is in already. Write it down.',
   colour: 'Colour and layers seen',
-  sum: 'What this makes',
-  whole: 'Fill in the volume to see what this makes.',
 } as const;

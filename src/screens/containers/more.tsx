@@ -10,10 +10,11 @@ import { Fault, useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
+import { momentStated, When, WhenDraft } from '../when';
 import { words } from '../words';
 import { containerWords as w } from './words';
 
-const Draft = z.object({ note: z.string() });
+const Draft = z.object({ note: z.string(), when: WhenDraft });
 
 /** Only what changes something. */
 const marksFor = ({ closedAt, doubtfulSince }: ContainerState): readonly ContainerMarked['mark'][] => [
@@ -22,19 +23,17 @@ const marksFor = ({ closedAt, doubtfulSince }: ContainerState): readonly Contain
 ];
 
 export function MoreOfContainer({ at }: { readonly at: Readonly<Record<string, string>> }) {
-  const { state, go } = useShell();
+  const { state, go, moment } = useShell();
   const id = at.id ?? '';
   const container = state.value.containers.get(id);
-  const form = useForm(`mark-${id}`, Draft, () => ({ note: '' }));
-  const { write, fault, busy } = useWriting();
+  const form = useForm(`mark-${id}`, Draft, () => ({ note: '', when: '' }));
+  const { write, fault, busy } = useWriting(form);
   async function mark(as: ContainerMarked['mark']): Promise<void> {
     const note = form.value.note.trim();
-    const written = await write({
-      do: 'mark-container',
-      containerId: id,
-      mark: as,
-      ...(note === '' ? {} : { note }),
-    });
+    const at = momentStated(form.value.when, moment());
+    if (at === null) return;
+    const told = note === '' ? {} : { note };
+    const written = await write({ do: 'mark-container', containerId: id, mark: as, ...told }, at);
     if (!written) return;
     form.done();
     go(`containers/${id}`, 'replace');
@@ -59,6 +58,7 @@ export function MoreOfContainer({ at }: { readonly at: Readonly<Record<string, s
           hint={words.optional}
           onInput={(note) => form.change({ note })}
         />
+        <When value={form.value.when} onInput={(when) => form.change({ when })} />
         <Buttons>
           {container &&
             marksFor(container).map((as) => (

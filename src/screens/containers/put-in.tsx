@@ -1,7 +1,8 @@
 /** Putting waste into a container: what was logged and stands nowhere yet, or a new log. */
 import * as z from 'zod/mini';
-import { isNothing, isVolume } from '../../ledger/amounts';
+import { isNothing, isVolume, restToPlace } from '../../ledger/amounts';
 import type { Amount } from '../../ledger/entries/containers';
+import { mayHaveHappened } from '../../ledger/refused-plan';
 import type { State, StreamState } from '../../ledger/state';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
@@ -14,6 +15,7 @@ import { Frame } from '../frame';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
 import { useTried } from '../tried';
+import { momentStated, When, WhenDraft } from '../when';
 import { words } from '../words';
 import { containerWords as w } from './words';
 
@@ -52,39 +54,32 @@ export function PutIn({ at }: { readonly at: Readonly<Record<string, string>> })
   );
 }
 
-/** What of a stream is still to be placed, as it would be written. */
-function stillToPlace(stream: StreamState): Amount {
-  const { liquid, solid } = stream.body;
-  if (isNothing(stream.placed) && liquid) return liquid.volume;
-  if (isNothing(stream.placed) && solid) return solid.wetMass;
-  return stream.unplaced.volume.isZero()
-    ? { value: stream.unplaced.mass.toFixed(), unit: 'g' }
-    : { value: stream.unplaced.volume.toFixed(), unit: 'L' };
-}
-
-const Draft = z.object({ amount: Typed });
+const Draft = z.object({ amount: Typed, when: WhenDraft });
 
 export function PlaceStream({ at }: { readonly at: Readonly<Record<string, string>> }) {
-  const { state, go, sign } = useShell();
+  const { state, go, sign, moment } = useShell();
   const [id, streamId] = [at.id ?? '', at.stream ?? ''];
   const code = state.value.containers.get(id)?.body.code ?? '';
   const stream = state.value.streams.get(streamId);
   const form = useForm(`place-${id}-${streamId}`, Draft, () => ({
     amount: typed(stream?.body.liquid ? 'L' : 'g'),
+    when: '',
   }));
-  const { write, fault, refusal, busy } = useWriting();
+  const { write, fault, refusal, busy } = useWriting(form);
   const { tried, tryNow } = useTried();
   const title = w.placeTitle(streamTitle(state.value, streamId), unbroken(code));
   const ways = [{ label: words.back, href: `#/containers/${id}/in` }];
   if (!stream) return <Frame title={title} ways={ways} />;
   const read = readTyped<Amount['unit']>(form.value.amount, { aboveZero: true });
   async function place(amount: Amount, how: 'place-stream' | 'log-placement-happened'): Promise<void> {
-    const written = await write({ do: how, streamId, containerId: id, amount });
+    const at = momentStated(form.value.when, moment());
+    if (at === null) return;
+    const written = await write({ do: how, streamId, containerId: id, amount }, at);
     if (!written) return;
     form.done();
     go(`containers/${id}`, 'replace');
   }
-  const rest = stillToPlace(stream);
+  const rest = restToPlace(stream);
   const wanted = read.state === 'written' ? (read.written as Amount) : rest;
   return (
     <Frame
@@ -93,8 +88,10 @@ export function PlaceStream({ at }: { readonly at: Readonly<Record<string, strin
       actions={
         <>
           <Fault words={fault} />
-          {(refusal === 'over-fill-limit' || refusal === 'over-capacity') && (
-            <Button onTap={() => void place(wanted, 'log-placement-happened')}>{w.happenedAnyway}</Button>
+          {refusal && mayHaveHappened(refusal) && (
+            <Button disabled={busy} onTap={() => void place(wanted, 'log-placement-happened')}>
+              {w.happenedAnyway}
+            </Button>
           )}
           <Button
             look="primary"
@@ -120,6 +117,7 @@ export function PlaceStream({ at }: { readonly at: Readonly<Record<string, strin
           optional
           hint={w.all(amountText(rest, sign.value))}
         />
+        <When value={form.value.when} onInput={(when) => form.change({ when })} />
       </Part>
     </Frame>
   );

@@ -1,6 +1,8 @@
 /** Taking something out of a container: into another, as a sample, spilled, into a treatment pot. */
 import * as z from 'zod/mini';
+import { nothing, unitsOf } from '../../ledger/amounts';
 import type { Amount } from '../../ledger/entries/containers';
+import { mayHaveHappened } from '../../ledger/refused-plan';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
@@ -13,7 +15,9 @@ import { Frame } from '../frame';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
 import { useTried } from '../tried';
+import { momentStated, When, WhenDraft } from '../when';
 import { words } from '../words';
+import { containerChoice } from './container-choice';
 import { containerWords as w } from './words';
 
 const Draft = z.object({
@@ -21,35 +25,38 @@ const Draft = z.object({
   purpose: z.enum(['transfer', 'sample', 'spill', 'treatment']),
   into: z.string(),
   note: z.string(),
+  when: WhenDraft,
 });
 
 export function TakeOut({ at }: { readonly at: Readonly<Record<string, string>> }) {
-  const { state, go } = useShell();
+  const { state, go, sign, moment } = useShell();
   const id = at.id ?? '';
   const container = state.value.containers.get(id);
   const form = useForm(`out-${id}`, Draft, () => ({
-    amount: typed(container && !container.holds.volume.isZero() ? 'L' : 'g'),
+    amount: typed(unitsOf(container?.holds ?? nothing)[0]),
     purpose: 'transfer' as const,
     into: '',
     note: '',
+    when: '',
   }));
-  const { write, fault, refusal, busy } = useWriting();
+  const { write, fault, refusal, busy } = useWriting(form);
   const { tried, tryNow } = useTried();
-  const { amount, purpose, into, note } = form.value;
+  const { amount, purpose, into, note, when } = form.value;
   const read = readTyped<Amount['unit']>(amount, { aboveZero: true });
   const others = [...state.value.containers.values()].filter(({ body }) => body.containerId !== id);
   const missing = purpose === 'transfer' && into === '';
   async function keep(how: 'move-contents' | 'log-move-happened'): Promise<void> {
     tryNow();
-    if (read.state !== 'written' || missing) return;
-    const written = await write({
-      do: how,
+    const at = momentStated(when, moment());
+    if (read.state !== 'written' || missing || at === null) return;
+    const moved = {
       fromContainerId: id,
       toContainerId: purpose === 'transfer' ? into : null,
       amount: read.written as Amount,
       purpose,
       ...(note.trim() === '' ? {} : { note: note.trim() }),
-    });
+    };
+    const written = await write({ do: how, ...moved }, at);
     if (!written) return;
     form.done();
     go(`containers/${id}`, 'replace');
@@ -62,8 +69,10 @@ export function TakeOut({ at }: { readonly at: Readonly<Record<string, string>> 
       actions={
         <>
           <Fault words={fault} />
-          {(refusal === 'over-fill-limit' || refusal === 'over-capacity') && (
-            <Button onTap={() => void keep('log-move-happened')}>{w.happenedAnyway}</Button>
+          {refusal && mayHaveHappened(refusal) && (
+            <Button disabled={busy} onTap={() => void keep('log-move-happened')}>
+              {w.happenedAnyway}
+            </Button>
           )}
           <Button look="primary" disabled={busy} onTap={() => void keep('move-contents')}>
             {w.takeItOut}
@@ -75,7 +84,7 @@ export function TakeOut({ at }: { readonly at: Readonly<Record<string, string>> 
         <NumberField
           label={w.takeOut}
           field={amount}
-          units={['L', 'mL', 'US gal', 'g', 'kg', 'lb']}
+          units={unitsOf(container?.holds ?? nothing)}
           onChange={(changed) => form.change({ amount: changed })}
           read={read}
           tried={tried}
@@ -94,7 +103,7 @@ export function TakeOut({ at }: { readonly at: Readonly<Record<string, string>> 
             label={w.into}
             value={into === '' ? undefined : into}
             none={words.choose}
-            options={others.map(({ body }) => ({ value: body.containerId, label: body.code }))}
+            options={others.map((other) => containerChoice(state.value, other, sign.value))}
             onChoose={(chosen) => form.change({ into: chosen })}
             error={tried && missing ? words.choice.missing : undefined}
           />
@@ -106,6 +115,7 @@ export function TakeOut({ at }: { readonly at: Readonly<Record<string, string>> 
           hint={words.optional}
           onInput={(text) => form.change({ note: text })}
         />
+        <When value={when} onInput={(stated) => form.change({ when: stated })} />
       </Part>
     </Frame>
   );

@@ -29,7 +29,7 @@ export const emptyVessel = (vessel: VesselDraft['vessel'] = 'jerrican'): VesselD
   tray: '',
 });
 
-const readCapacity = (draft: VesselDraft) =>
+export const readCapacity = (draft: VesselDraft) =>
   readTyped<'L' | 'mL' | 'US gal'>(draft.capacity, { aboveZero: true, most: 10_000 });
 
 /** What to write down, or null while something is wrong. @param openedAt the moment it was taken into use */

@@ -29,17 +29,26 @@ export type BaseNeeded = {
 
 const spelled = ['no', 'one', 'two', 'three'];
 
+/** How a base brings a metal down: hydroxides spent on each, the solid, who says so. None and no solid where it does not. */
+export function broughtDown(metal: Metal, base: BaseId) {
+  const { leaves, alsoTakes } = bases[base];
+  const own = alsoTakes?.metals[metal];
+  if (alsoTakes && own) return { each: Number(own.hydroxide), solid: own.solid, told: alsoTakes };
+  if (leaves?.metals.includes(metal)) return { each: 0, solid: null, told: leaves };
+  return { each: Number(metals[metal].hydroxideTaken), solid: metals[metal].solid, told: metals[metal] };
+}
+
 /** Moles of hydroxide a metal takes; undefined when it takes none or is not there. */
-function hydroxideFor(metal: Metal, load: Load): Figure<'mol'> | undefined {
+function hydroxideFor(metal: Metal, base: BaseId, load: Load): Figure<'mol'> | undefined {
   const n = molesOf(load, metal);
-  const each = Number(metals[metal].hydroxideTaken);
+  const { each, told } = broughtDown(metal, base);
   if (!n || each === 0) return undefined;
   return workedOut({
     sentence: `${metals[metal].name.replace(/^./, (c) => c.toUpperCase())} takes ${spelled[each] ?? each} each`,
     unit: 'mol',
     formula: times(each, n),
-    sources: [sourceOf(metals[metal])],
-    ...(metals[metal].note === undefined ? {} : { note: metals[metal].note }),
+    sources: [sourceOf(told)],
+    ...(told.note === undefined ? {} : { note: told.note }),
   });
 }
 
@@ -78,7 +87,7 @@ export function baseNeeded(base: BaseId, load: Load, stated?: StatedPurity): Bas
   const { formula, hydroxidePerMol, excess } = bases[base];
   const leaves = bases[base].leaves?.metals ?? [];
   const present = metalsPresent(load);
-  const taken = present.filter((m) => !leaves.includes(m)).flatMap((m) => hydroxideFor(m, load) ?? []);
+  const taken = present.flatMap((m) => hydroxideFor(m, base, load) ?? []);
   const hydroxide = workedOut({
     sentence: 'Base needed in all',
     unit: 'mol',

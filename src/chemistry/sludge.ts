@@ -1,8 +1,8 @@
 /** Hydroxide sludge that neutralising leaves: dry, and wet as it comes off a cloth. Source: reference/liquor.json. */
 import { over, plus, times } from '../quantities/expression';
 import { type Figure, workedOut } from '../quantities/figure';
-import { bases, liquor, type Metal, metals } from '../reference/tables';
-import type { BaseNeeded } from './base-needed';
+import { type BaseId, bases, liquor, type Metal, metals } from '../reference/tables';
+import { type BaseNeeded, broughtDown } from './base-needed';
 import { ranged } from './constants';
 import { composition, molarMass } from './formula';
 import { type Load, metalsPresent } from './load';
@@ -10,9 +10,10 @@ import { type Load, metalsPresent } from './load';
 export type Sludge = { readonly dry: Figure<'g'>; readonly wet: Figure<'g'> };
 
 /** Dry solid from a metal: m × M(solid) ÷ (atoms of the metal × M(metal)); undefined where none forms. */
-function solidFrom(metal: Metal, load: Load): Figure<'g'> | undefined {
+function solidFrom(metal: Metal, base: BaseId, load: Load): Figure<'g'> | undefined {
   const mass = load.metals.get(metal)?.figure;
-  const { solid, name } = metals[metal];
+  const { name } = metals[metal];
+  const { solid } = broughtDown(metal, base);
   const atoms = solid === null ? undefined : composition(solid);
   if (!mass || solid === null || !atoms?.ok) return undefined;
   return workedOut({
@@ -22,14 +23,10 @@ function solidFrom(metal: Metal, load: Load): Figure<'g'> | undefined {
   });
 }
 
-const isGritty = (needed: BaseNeeded) => Number(bases[needed.base].excess.value) > 0;
-
 /** Sludge from a load treated with `needed`; undefined when nothing comes down. */
 export function sludgeFrom(load: Load, needed: BaseNeeded): Sludge | undefined {
-  const solids = metalsPresent(load)
-    .filter((m) => !needed.leaves.includes(m))
-    .flatMap((m) => solidFrom(m, load) ?? []);
-  const grit = isGritty(needed)
+  const solids = metalsPresent(load).flatMap((m) => solidFrom(m, needed.base, load) ?? []);
+  const grit = bases[needed.base].grit
     ? [
         workedOut({
           sentence: 'Grit of the base that stays',

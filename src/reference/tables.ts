@@ -65,6 +65,15 @@ const Base = z.strictObject({
   purity: Ranged,
   excess: Ranged,
   carbonDioxidePerMol: Num,
+  /** Part of it stays as grit. */
+  grit: z.boolean(),
+  /** Metals that it brings down though hydroxide does not: hydroxides it spends on each, and the solid. */
+  alsoTakes: z.optional(
+    z.strictObject({
+      metals: z.partialRecord(Composed, z.strictObject({ hydroxide: Num, solid: z.string() })),
+      ...told,
+    }),
+  ),
   /** Metals that it does not bring down, and who says so. */
   leaves: z.optional(z.strictObject({ metals: z.array(Composed), ...told })),
 });

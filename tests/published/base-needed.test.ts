@@ -72,7 +72,7 @@ describe(demand.source, () => {
     if (base === 'soda-ash') {
       // Part of the soda ends as bicarbonate, so the sum is too low by what the excess allows for.
       expect(sum?.hydroxide.value.lt(baseMol)).toBe(true);
-      expect(relativeError(sum?.hydroxide.value.times(1.3), Number(baseMol))).toBeLessThan(0.05);
+      expect(relativeError(sum?.hydroxide.value.times(1.28), Number(baseMol))).toBeLessThan(0.005);
     } else expectWithin(sum?.hydroxide.value, Number(baseMol), pH === '5' ? 0.01 : 0.013);
   });
 });

@@ -3,7 +3,8 @@ import { baseNeeded } from '../../../src/chemistry/base-needed';
 import type { MetalEvidence } from '../../../src/chemistry/evidence';
 import { liquorFrom } from '../../../src/chemistry/liquor';
 import { loadOf } from '../../../src/chemistry/load';
-import type { BaseId } from '../../../src/reference/tables';
+import { sludgeFrom } from '../../../src/chemistry/sludge';
+import { type BaseId, baseIds } from '../../../src/reference/tables';
 
 const loadWith = (findings: readonly MetalEvidence[]) =>
   loadOf(
@@ -40,5 +41,55 @@ describe('a base needed says what it was worked out without', () => {
 
   it('metals that nobody ever named are not asked for once copper and nickel are told', () => {
     expect(needed([perLitre('Cu', '17.6'), perLitre('Ni', '6.2')])?.openIn).toEqual([]);
+  });
+});
+
+describe('soda ash', () => {
+  const barium: readonly MetalEvidence[] = [
+    { by: 'weighing', metal: 'Ba', mass: { value: '137.327', unit: 'g' } },
+  ];
+  const hydroxide = (base: BaseId) => needed(barium, base)?.hydroxide.value.toNumber();
+
+  it('spends one carbonate, two hydroxides, on a barium; no other base spends any', () => {
+    // 6.70 L × 0.58 mol/L of acid, and two for the one mole of barium.
+    expect(hydroxide('soda-ash')).toBeCloseTo(3.886 + 2, 4);
+    for (const base of baseIds.filter((b) => b !== 'soda-ash'))
+      expect(hydroxide(base), base).toBeCloseTo(3.886, 6);
+  });
+
+  it('leaves 1.437 g of barium carbonate for a gram of barium', () => {
+    const load = loadWith(barium);
+    const soda = baseNeeded('soda-ash', load);
+    const dry = soda && sludgeFrom(load, soda)?.dry.value.toNumber();
+    expect((dry ?? 0) / 137.327).toBeCloseTo(1.437, 3);
+  });
+
+  it('is bought with what the model says goes to bicarbonate: 28 % over the sum, up to 40 %', () => {
+    const soda = needed([perLitre('Cu', '17.6')], 'soda-ash');
+    const pure = baseNeeded('soda-ash', loadWith([perLitre('Cu', '17.6')]), {
+      purity: { value: '100', unit: '%' },
+      origin: 'pure',
+    });
+    // (3.886 + 2 × 117.92 ÷ 63.546) mol × 105.988 g/mol ÷ 2 × 1.28
+    expect(pure?.mass.value.toNumber()).toBeCloseTo(515.3, 0);
+    expect(soda?.mass.high.gt(pure?.mass.value.times(1.09) ?? 0)).toBe(true);
+  });
+});
+
+describe('grit stays of what is sold as grit, whatever excess it needs', () => {
+  const load = loadWith([{ by: 'weighing', metal: 'Cu', mass: { value: '63.546', unit: 'g' } }]);
+  const grit = (base: BaseId) => {
+    const of = baseNeeded(base, load);
+    const dry = of && sludgeFrom(load, of)?.dry.value;
+    return dry
+      ?.minus('97.56')
+      .div(of?.mass.value ?? 1)
+      .toNumber();
+  };
+  it.each(['caustic-soda', 'soda-ash'] as const)('none of %s', (base) => {
+    expect(grit(base)).toBeCloseTo(0, 3);
+  });
+  it.each(['hydrated-lime', 'quicklime', 'limestone'] as const)('a tenth of %s', (base) => {
+    expect(grit(base)).toBeCloseTo(0.1, 3);
   });
 });

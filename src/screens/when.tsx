@@ -15,6 +15,9 @@ export function momentStated(when: string, now: string): string | undefined | nu
   return stated.state === 'earlier' ? stated.at : undefined;
 }
 
+/** A day without its hour: to the page such a field is empty, and empty would say now. */
+const halfTyped = 'half';
+
 type Props = { readonly value: string; readonly onInput: (when: string) => void };
 
 export function When({ value, onInput }: Props) {
@@ -23,10 +26,14 @@ export function When({ value, onInput }: Props) {
     <TextField
       label={words.when.label}
       kind="datetime-local"
-      value={value}
+      value={value === halfTyped ? '' : value}
       hint={value === '' ? words.when.empty : undefined}
       error={momentStated(value, now.value) === null ? words.when.fault : undefined}
       onInput={onInput}
+      onBlur={({ currentTarget }) => {
+        if (currentTarget.validity.badInput) onInput(halfTyped);
+        else if (value === halfTyped) onInput('');
+      }}
     />
   );
 }

@@ -28,7 +28,9 @@ export type TextFieldProps = {
   /** An HTML autocomplete token such as "name" or "tel". */
   readonly autoComplete?: string | undefined;
   readonly maxLength?: number | undefined;
-  readonly onBlur?: (() => void) | undefined;
+  readonly onBlur?:
+    | ((event: { readonly currentTarget: HTMLInputElement | HTMLTextAreaElement }) => void)
+    | undefined;
 };
 
 export function TextField(props: TextFieldProps) {

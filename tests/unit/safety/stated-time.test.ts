@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dayField, happenedAt, hourField, nextAt } from '../../../src/safety/stated-time';
+import { dayField, happenedAt, hourField, nextAt, statedWhen } from '../../../src/safety/stated-time';
 import { stepped } from '../../../src/safety/stepped-reading';
 
 /** Noon on the wall of wherever the test runs. */
@@ -39,5 +39,20 @@ describe('a reading that is stepped', () => {
     ['x', 1, 'x'],
   ] as const)('from %s by %i is %s', (typed, direction, expected) => {
     expect(stepped(typed, direction)).toBe(expected);
+  });
+});
+
+describe('one field for day and hour, empty for now', () => {
+  it.each([
+    ['', 'now', null],
+    ['2026-05-12T12:00', 'earlier', '2026-05-12T12:00'],
+    ['2026-05-12T11:59:30', 'earlier', '2026-05-12T11:59'],
+    ['2026-05-12T12:01', 'wrong', null],
+    ['2026-05-12', 'wrong', null],
+    ['half', 'wrong', null],
+  ])('“%s” at noon of 12 May is %s', (typed, state, at) => {
+    const stated = statedWhen(typed, noon);
+    expect(stated.state).toBe(state);
+    expect(wall(stated.state === 'earlier' ? stated.at : null)).toBe(at);
   });
 });

@@ -275,3 +275,22 @@ test('a mark can have been earlier, never later than now', async () => {
   await waitFor(() => expect(state.value.log.length).toBe(before + 1));
   expect(state.value.log.at(-1)?.happenedAt).toBe(new Date('2026-05-12T00:30').toISOString());
 });
+
+test('a day without its hour is not taken for now', async () => {
+  const { shell, state, form } = await withContainers();
+  open(shell, form);
+  await fill('Volume', '3.00');
+  await choose('Into which container', 'later');
+  const when = screen.getByLabelText<HTMLInputElement>('When');
+  // What a browser says of a half-typed date: no value, and bad input.
+  const validity = { badInput: true };
+  Object.defineProperty(when, 'validity', { get: () => validity });
+  await user.click(when);
+  await tap('Keep this barren liquor');
+  expect(screen.getByText('Choose a day and hour that have passed.')).toBeTruthy();
+  expect(state.value.streams.size).toBe(0);
+  validity.badInput = false;
+  await user.click(when);
+  await tap('Keep this barren liquor');
+  await waitFor(() => expect(state.value.streams.size).toBe(1));
+});

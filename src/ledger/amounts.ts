@@ -50,15 +50,18 @@ export function restToPlace({ body, placed, unplaced }: StreamState): Amount {
     : { value: asRead(unplaced.volume, 'L'), unit: 'L' };
 }
 
-/** What of a stream is in no container yet: a rest that no vessel and no scale can show is nothing. */
-export function stillUnplaced(amount: Held, placed: Held): Held {
-  if (isNothing(placed)) return amount;
-  const { volume, mass } = less(amount, placed);
+/** By how much `a` is more than `b`: what no vessel and no scale can show is nothing. */
+export function readableDifference(a: Held, b: Held): Held {
+  const { volume, mass } = less(a, b);
   return {
     volume: volume.toDecimalPlaces(readable.L).isZero() ? noVolume : volume,
     mass: mass.toDecimalPlaces(readable.g).isZero() ? noMass : mass,
   };
 }
+
+/** What of a stream is in no container yet; all of it, however little, when nothing was placed. */
+export const stillUnplaced = (amount: Held, placed: Held): Held =>
+  isNothing(placed) ? amount : readableDifference(amount, placed);
 
 const volumeUnits = ['L', 'mL', 'US gal'] as const;
 const massUnits = ['g', 'kg', 'lb'] as const;

@@ -1,7 +1,7 @@
 /** What is wrong now, from the state alone; clocks and due dates are elsewhere. Codes and numbers, no sentences. */
 
 import type { StreamKind } from '../safety/stream-kind';
-import { isNothing } from './amounts';
+import { isNothing, readableDifference } from './amounts';
 import { clearanceFault } from './clearance';
 import type { RuleName } from './entries/local-rules';
 import { capacityOf, fillLimit, fillLimitPercent, takesUp } from './fill';
@@ -108,14 +108,11 @@ function flagsOfStream({ body, amount, placed, unplaced }: StreamState): Flag[] 
     const [volume, mass] = [unplaced.volume.toFixed(), unplaced.mass.toFixed()];
     flags.push({ pressing: 'soon', about, code: 'stream-not-placed', volume, mass });
   }
-  const volumeOver = placed.volume.minus(amount.volume);
-  const massOver = placed.mass.minus(amount.mass);
-  const [volume, mass] = [volumeOver, massOver].map((over) => (over.gt(0) ? over.toFixed() : '0')) as [
-    string,
-    string,
-  ];
-  if (volume !== '0' || mass !== '0')
+  const over = readableDifference(placed, amount);
+  if (!isNothing(over)) {
+    const [volume, mass] = [over.volume.toFixed(), over.mass.toFixed()];
     flags.push({ pressing: 'soon', about, code: 'placed-more-than-logged', volume, mass });
+  }
   return flags;
 }
 

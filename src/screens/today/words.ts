@@ -19,7 +19,6 @@ export const todayWords = {
   mustLeave: (code: string) => `${code} must leave`,
   by: (day: string) => `By ${day}`,
   over: (day: string) => `Since ${day}`,
-  noTray: '',
   min: 'min',
   days: (n: number) => (n === 1 ? 'day' : 'days'),
   damaged: (n: number) => (n === 1 ? 'One entry could not be read' : `${n} entries could not be read`),

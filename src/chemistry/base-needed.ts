@@ -11,7 +11,7 @@ import type { Written } from '../quantities/written';
 import { type BaseId, bases, liquor, type Metal, metals } from '../reference/tables';
 import { ranged, sourceOf } from './constants';
 import { molarMass } from './formula';
-import { type Load, metalsPresent, molesOf } from './load';
+import { type Load, metalsPresent, molesOf, openMetals } from './load';
 
 export type StatedPurity = { readonly purity: Written<'%'>; readonly origin: string };
 
@@ -68,15 +68,6 @@ function purityOf(base: BaseId, stated: StatedPurity | undefined): Figure<'%'> {
 const oneEach = (acid: Figure<'mol'>): Figure<'mol'> =>
   workedOut({ sentence: 'Free acid takes one each', unit: 'mol', formula: times(1, acid) });
 
-/** Metals that every liquor of this trade holds: one that nobody determined is missing, not absent. */
-const always: readonly Metal[] = ['Cu', 'Ni'];
-
-/** Liquors that do not tell the acid, copper, nickel, or a metal that another liquor tells. */
-function openIn({ freeAcid, metals: all }: Load): readonly string[] {
-  const asked = [...all].filter(([m, a]) => a.figure !== undefined || always.includes(m));
-  return [...new Set([freeAcid, ...asked.map(([, a]) => a)].flatMap((a) => a.openIn))];
-}
-
 /**
  * Base needed for a load; undefined when its free acid is not known, since no figure is better than a wrong one.
  * @param stated purity of the base in the workshop, per cent by mass of the pure substance
@@ -112,7 +103,8 @@ export function baseNeeded(base: BaseId, load: Load, stated?: StatedPurity): Bas
     unit: 'g',
     formula: times(over(times(hydroxide, each), purityOf(base, stated)), surplus),
   });
-  return { base, hydroxide, mass, leaves: leaves.filter((m) => present.includes(m)), openIn: openIn(load) };
+  const openIn = [...new Set([...load.freeAcid.openIn, ...openMetals(load)])];
+  return { base, hydroxide, mass, leaves: leaves.filter((m) => present.includes(m)), openIn };
 }
 
 /** Carbon dioxide that a carbonate gives off, L at 20 °C; undefined for a base without carbonate. */

@@ -6,6 +6,7 @@ import { liquor } from '../reference/tables';
 import { ranged } from './constants';
 import { densityOf } from './density';
 import { assumedBetween, type StatedSpread, spreadFor, weighed } from './evidence';
+import { moistureFault } from './evidence-faults';
 import { type Load, partOfVolume } from './load';
 
 type Mass = Written<'g' | 'kg' | 'mg' | 'lb'>;
@@ -16,8 +17,27 @@ export type WrittenMoisture =
   | { readonly by: 'assumed'; readonly low: Written<'%'>; readonly high: Written<'%'> }
   | { readonly by: 'not-determined' };
 
-/** Share of the wet mass that is liquor, %. Salt that stays in the dried sample is neglected: below the spread. */
-export function moistureFrom(found: WrittenMoisture, origin: string): Figure<'%'> {
+/** What is usual for a kind of waste; undefined where nothing is, as for soiled gloves or absorbent. */
+function usualMoisture(kind: string): Figure<'%'> | undefined {
+  const usual = liquor.moisture[kind];
+  return usual && ranged(`moisture/${kind}`, 'Moisture, usual after draining', usual, '%');
+}
+
+/**
+ * Share of the wet mass that is liquor, %. Salt that stays in the dried sample is neglected: below the spread. What
+ * contradicts itself is taken for not determined.
+ * @param kind the waste by its name in reference/liquor.json: where nobody determined the moisture, what is usual for
+ * it; without it, what is usual for ceramic residue
+ * @returns undefined where nobody determined it and nothing is usual for the kind
+ */
+export function moistureFrom(found: WrittenMoisture, origin: string): Figure<'%'>;
+export function moistureFrom(found: WrittenMoisture, origin: string, kind: string): Figure<'%'> | undefined;
+export function moistureFrom(
+  found: WrittenMoisture,
+  origin: string,
+  kind = 'ceramic-residue',
+): Figure<'%'> | undefined {
+  if (moistureFault(found)) return usualMoisture(kind);
   switch (found.by) {
     case 'dried-sample': {
       const wet = weighed(found.wet, `${origin}/wet`, 'Sample, wet');
@@ -40,7 +60,7 @@ export function moistureFrom(found: WrittenMoisture, origin: string): Figure<'%'
     case 'assumed':
       return assumedBetween(found.low, found.high, '%', origin, 'Moisture of the residue');
     case 'not-determined':
-      return ranged('moisture', 'Moisture, usual after draining', liquor.moisture, '%');
+      return usualMoisture(kind);
   }
 }
 

@@ -118,6 +118,7 @@ export const liquor = z
     grit: Ranged,
     baseDemand: Ranged,
     strongAcidFrom: Constant,
-    moisture: Ranged,
+    /** Of a drained wet solid, by kind of waste; a kind that is not named holds nobody knows how much. */
+    moisture: z.record(z.string(), Ranged),
   })
   .parse(liquorJson);

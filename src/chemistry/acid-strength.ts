@@ -1,22 +1,32 @@
 /** Nitric acid: strength from % w/w, mol/L or density, by the published density table at 20 °C. */
 import Decimal from 'decimal.js';
 import { over, times } from '../quantities/expression';
-import { type Figure, read, type Source, within, workedOut } from '../quantities/figure';
+import { type Figure, given, read, type Source, within, workedOut } from '../quantities/figure';
 import { inUnit } from '../quantities/quantity';
 import type { Written } from '../quantities/written';
-import { evidence, nitricAcid } from '../reference/tables';
+import { evidence, liquor, nitricAcid } from '../reference/tables';
 import { sourceOf } from './constants';
 import { molarMass } from './formula';
 
-type Row = { readonly percent: Decimal; readonly density: Decimal };
+type Row = {
+  readonly percent: Decimal;
+  readonly density: Decimal;
+  readonly status: Source['status'];
+};
 
 /** Rows from pure water (0.9982 kg/L at 20 °C) to 70 %. */
 const rows: readonly Row[] = [
-  { percent: new Decimal(0), density: new Decimal('0.9982') },
-  ...nitricAcid.rows.map((r) => ({ percent: new Decimal(r.percent), density: new Decimal(r.density) })),
+  {
+    percent: new Decimal(0),
+    density: new Decimal(liquor.waterDensity.value),
+    status: liquor.waterDensity.status,
+  },
+  ...nitricAcid.rows.map((r) => ({
+    percent: new Decimal(r.percent),
+    density: new Decimal(r.density),
+    status: r.status,
+  })),
 ];
-
-const tableSource: Source = sourceOf({ source: nitricAcid.source, status: 'verified' });
 
 export type StrengthFailure = { readonly code: 'outside-table'; readonly low: string; readonly high: string };
 type Strength =
@@ -30,18 +40,40 @@ const outside = (a: Decimal | undefined, b: Decimal | undefined): Strength => ({
   failure: { code: 'outside-table', low: String(a), high: String(b) },
 });
 
-/** Straight line between the two rows around `x`; undefined outside the table. */
-function between(x: Decimal, from: keyof Row, to: keyof Row): { value: Decimal; slope: Decimal } | undefined {
+type Column = 'percent' | 'density';
+type Between = { readonly value: Decimal; readonly slope: Decimal; readonly source: Source };
+
+/** Straight line between the two rows around `x`, seen in print only if both were; undefined outside the table. */
+function between(x: Decimal, from: Column, to: Column): Between | undefined {
   const upper = rows.findIndex((row) => row[from].gte(x));
   const [a, b] = [rows[Math.max(upper - 1, 0)], rows[Math.max(upper, 1)]];
   if (upper < 0 || !a || !b || x.lt(a[from])) return undefined;
   const slope = b[to].minus(a[to]).div(b[from].minus(a[from]));
-  return { value: a[to].plus(slope.times(x.minus(a[from]))), slope };
+  const used = [a, b].filter((row) => !(row === a ? b : a)[from].eq(x));
+  const status = used.find((row) => row.status !== 'verified')?.status ?? 'verified';
+  return {
+    value: a[to].plus(slope.times(x.minus(a[from]))),
+    slope,
+    source: sourceOf({ source: nitricAcid.source, status }),
+  };
 }
 
 /** Density of nitric acid of `percent` w/w at 20 °C, kg/L; undefined above 70 %. */
 export const densityAt = (percent: Decimal): Decimal | undefined =>
   between(percent, 'percent', 'density')?.value;
+
+/** How well the table itself is known: a factor of 1 on what is read from it. */
+const tableItself = (density: Between): Figure<'1'> =>
+  given({
+    origin: 'table/nitric-acid-density',
+    sentence: 'How well the table of densities is known',
+    value: 1,
+    unit: '1',
+    how: 'constant',
+    spread: within(new Decimal(nitricAcid.uncertainty).div(density.value)),
+    decimals: 0,
+    sources: [density.source],
+  });
 
 const strengthSpread = (value: Decimal) => within(value.times(evidence.strength.value).div(100));
 
@@ -62,11 +94,12 @@ function fromPercent(percent: Figure<'%'>): Strength {
           unit: 'kg/L',
           slope: density.slope.times(100),
         },
+        tableItself(density),
         percent,
       ),
       molarMass('HNO3'),
     ),
-    sources: [tableSource],
+    sources: [density.source],
   });
   return { ok: true, molarity };
 }
@@ -78,11 +111,11 @@ function fromPercent(percent: Figure<'%'>): Strength {
  */
 export function acidStrength(written: WrittenStrength, origin: string): Strength {
   const sentence = 'Strength of the acid as stated';
-  const given = { origin, sentence, how: 'stated' as const, spread: strengthSpread };
-  if (written.unit === '%') return fromPercent(read({ ...given, written, unit: '%' }));
-  if (written.unit === 'mol/L') return { ok: true, molarity: read({ ...given, written, unit: 'mol/L' }) };
+  const stated = { origin, sentence, how: 'stated' as const, spread: strengthSpread };
+  if (written.unit === '%') return fromPercent(read({ ...stated, written, unit: '%' }));
+  if (written.unit === 'mol/L') return { ok: true, molarity: read({ ...stated, written, unit: 'mol/L' }) };
   const density = read({
-    ...given,
+    ...stated,
     sentence: 'Density of the acid',
     written,
     unit: 'kg/L',
@@ -103,7 +136,7 @@ export function acidStrength(written: WrittenStrength, origin: string): Strength
         unit: '%',
         slope: percent.slope.div(1000),
       },
-      sources: [tableSource],
+      sources: [percent.source],
     }),
   );
 }

@@ -12,8 +12,14 @@ export const sourceOf = (told: { source: SourceId; status: Source['status'] }): 
   status: told.status,
 });
 
-/** A published value with an even uncertainty. `U` must be the unit in the table: checked as the figure is made. */
-export function constant<U extends Unit>(id: string, sentence: string, c: Constant, unit: U): Figure<U> {
+/** A published value with its uncertainty. `U` must be the unit in the table: checked as the figure is made. */
+export function constant<U extends Unit>(
+  id: string,
+  sentence: string,
+  c: Constant | Ranged,
+  unit: U,
+): Figure<U> {
+  if ('low' in c) return ranged(id, sentence, c, unit);
   if (c.unit !== unit) throw new Error(`${id} is in ${c.unit}, not in ${unit}`);
   return given({
     origin: `constant/${id}`,

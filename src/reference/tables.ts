@@ -110,14 +110,15 @@ export const liquor = z
     partialVolumes: z.strictObject({
       unit: z.literal('cm³/mol'),
       ...told,
-      values: z.record(z.string(), Num),
+      /** Of nitrate, and of the metals of which it is known. */
+      values: z.intersection(z.strictObject({ NO3: Num }), z.partialRecord(Composed, Num)),
     }),
     densityFit: z.strictObject({ acid: Num, salt: Num, uncertainty: Num, unit: z.literal('%'), ...told }),
     gasVolume: Constant,
     cakeSolids: Ranged,
     grit: Ranged,
     baseDemand: Ranged,
-    strongAcidFrom: Constant,
+    strongAcidFrom: Ranged,
     /** Of a drained wet solid, by kind of waste; a kind that is not named holds nobody knows how much. */
     moisture: z.record(z.string(), Ranged),
   })

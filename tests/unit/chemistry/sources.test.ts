@@ -1,0 +1,53 @@
+import { expect, it } from 'vitest';
+import { acidStrength } from '../../../src/chemistry/acid-strength';
+import { densityOf } from '../../../src/chemistry/density';
+import { liquorFrom } from '../../../src/chemistry/liquor';
+import { loadOf } from '../../../src/chemistry/load';
+import type { Metal } from '../../../src/reference/tables';
+
+const molarity = (percent: string) => {
+  const strength = acidStrength({ value: percent, unit: '%' }, 'test');
+  if (!strength.ok) throw new Error('outside');
+  return strength.molarity;
+};
+
+it.each([
+  ['10', 'verified'],
+  ['12.5', 'verified'],
+  ['27', 'verified'],
+  ['27.5', 'memory'],
+  ['50', 'memory'],
+  ['68', 'verified'],
+  ['68.5', 'memory'],
+])('acid of %s %% is %s: only a reading between rows that were seen is called so', (percent, status) => {
+  expect(molarity(percent).sources.map((s) => s.status)).toEqual([status]);
+});
+
+it('a strength read from the table is no better known than the table', () => {
+  const table = molarity('10').slopes.get('table/nitric-acid-density');
+  // 0.0005 kg/L on 1.0543, as two standard uncertainties.
+  expect((table?.plus ?? 0) * 2).toBeCloseTo(0.0005 / 1.0543, 8);
+});
+
+const density = (metal: Metal) =>
+  densityOf(
+    loadOf(
+      liquorFrom({
+        origin: 'test',
+        volume: { value: '1.00', unit: 'L' },
+        findings: [{ by: 'weighing', metal, mass: { value: '100', unit: 'g' } }],
+        freeAcid: [{ by: 'titration', result: { value: '0', unit: 'mol/L' } }],
+      }),
+      'test',
+    ),
+  );
+
+it.each(['Pd', 'Sn'] as const)('%s has no known volume: the density leaves it out and says so', (metal) => {
+  expect(density(metal).value.toString()).toBe('0.9982');
+  expect(density(metal).note).toContain('is not counted');
+});
+
+it('copper counts, and nothing is said', () => {
+  expect(density('Cu').value.gt('1.2')).toBe(true);
+  expect(density('Cu').note).toBeUndefined();
+});

@@ -9,6 +9,7 @@ import { type Load, loadAfter, loadOf, type Movement, together } from '../chemis
 import { type HeldLiquor, heldLiquor, moistureFrom } from '../chemistry/residue';
 import { minus, over, plus, times } from '../quantities/expression';
 import { type Figure, workedOut } from '../quantities/figure';
+import type { StreamKind } from '../safety/stream-kind';
 import { isNothing, isVolume } from './amounts';
 import type { Amount, StreamPlaced } from './entries/containers';
 import type { LiquidPart, SolidPart } from './entries/streams';
@@ -50,13 +51,14 @@ export function liquorOf(state: State, streamId: string): Liquor | undefined {
 }
 
 /** A wet solid as it was logged, with the liquor it holds. */
-export function residueFrom(state: State, streamId: string, solid: SolidPart): Residue {
+export function residueFrom(state: State, streamId: string, kind: StreamKind, solid: SolidPart): Residue {
   const origin = originOf(streamId);
   const wetMass = weighed(solid.wetMass, `${origin}/wet-mass`, 'Residue, wet', solid.massSpread);
   const motherId = solid.holds.liquor;
   const mother = motherId === 'not-determined' ? undefined : liquorOf(state, motherId);
   if (!mother) return { streamId, wetMass };
-  const moisture = moistureFrom(solid.moisture, `${origin}/moisture`);
+  const moisture = moistureFrom(solid.moisture, `${origin}/moisture`, kind);
+  if (!moisture) return { streamId, wetMass };
   return { streamId, wetMass, held: heldLiquor({ wetMass, moisture }, loadOf(mother, motherId)) };
 }
 
@@ -114,7 +116,7 @@ function placed(state: State, contents: Contents, entryId: string, body: StreamP
     after = pouredIn(after, { kind: 'in', name: streamId, liquor, ...part });
   }
   if (stream.solid && !isVolume(amount)) {
-    const residue = residueFrom(state, streamId, stream.solid);
+    const residue = residueFrom(state, streamId, stream.stream, stream.solid);
     const share = workedOut({
       sentence: 'Share of the residue',
       unit: '1',

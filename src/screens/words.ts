@@ -159,6 +159,6 @@ export function failureWords(failure: StoreFailure): string {
     case 'no-store':
       return 'This browser gives no place to keep the record (a private window?). Open Leesbook in a normal window.';
     case 'store-failed':
-      return `The record could not be written (${failure.name}). Nothing was written. Try again.`;
+      return `The record did not answer (${failure.name}). Nothing was written. Try again.`;
   }
 }

@@ -62,7 +62,7 @@ export function LogSolid({ batchId, kind }: Props) {
   }));
   const { value: draft, change } = form;
   const { solid, wrong } = readSolid(draft);
-  const held = solid && residueFrom(state.value, 'draft', solid).held;
+  const held = solid && residueFrom(state.value, 'draft', kind, solid).held;
   const { moisture } = draft;
   return (
     <LogPage

@@ -26,17 +26,10 @@ function usualMoisture(kind: string): Figure<'%'> | undefined {
 /**
  * Share of the wet mass that is liquor, %. Salt that stays in the dried sample is neglected: below the spread. What
  * contradicts itself is taken for not determined.
- * @param kind the waste by its name in reference/liquor.json: where nobody determined the moisture, what is usual for
- * it; without it, what is usual for ceramic residue
+ * @param kind the waste by its name in reference/liquor.json: where nobody determined the moisture, what is usual for it
  * @returns undefined where nobody determined it and nothing is usual for the kind
  */
-export function moistureFrom(found: WrittenMoisture, origin: string): Figure<'%'>;
-export function moistureFrom(found: WrittenMoisture, origin: string, kind: string): Figure<'%'> | undefined;
-export function moistureFrom(
-  found: WrittenMoisture,
-  origin: string,
-  kind = 'ceramic-residue',
-): Figure<'%'> | undefined {
+export function moistureFrom(found: WrittenMoisture, origin: string, kind: string): Figure<'%'> | undefined {
   if (moistureFault(found)) return usualMoisture(kind);
   switch (found.by) {
     case 'dried-sample': {

@@ -187,11 +187,11 @@ describe('moisture', () => {
       [28.96077, 30, 31.03923],
     ],
     ['assumed', { by: 'assumed', low: g('20', '%'), high: g('40', '%') }, [20, 30, 40]],
-  ])('%s', (_, found, range) => meets(moistureFrom(found, 'm'), range));
+  ])('%s', (_, found, range) => meets(moistureFrom(found, 'm', 'ceramic-residue'), range));
 
   it('a sample of 10.00 g that dries to 8.00 g was 20 % liquor', () => {
     const found: WrittenMoisture = { by: 'dried-sample', wet: g('10.00', 'g'), dry: g('8.00', 'g') };
-    expect(moistureFrom(found, 'm').value.toNumber()).toBeCloseTo(20, 9);
+    expect(moistureFrom(found, 'm', 'ceramic-residue')?.value.toNumber()).toBeCloseTo(20, 9);
   });
 });
 

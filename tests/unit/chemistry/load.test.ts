@@ -160,7 +160,9 @@ it('a wet residue holds liquor as strong as the liquor it was filtered from', ()
   const moisture = moistureFrom(
     { by: 'dried-sample', wet: { value: '10.0', unit: 'g' }, dry: { value: '8.0', unit: 'g' } },
     'm',
+    'ceramic-residue',
   );
+  if (!moisture) throw new Error('no moisture');
   const held = heldLiquor({ wetMass, moisture }, mother);
   expect(held.volume.value.toNumber()).toBeCloseTo(0.1 / densityOf(mother).value.toNumber(), 9);
   expect(perLitre(held.load, 'Cu')?.value.toNumber()).toBeCloseTo(10, 9);

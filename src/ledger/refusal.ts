@@ -27,6 +27,11 @@ type Reason =
       readonly code: 'contents-doubtful';
       readonly details: { readonly containerId: string; readonly since: string };
     }
+  /** What the ledger says it holds, L and g as decimals. */
+  | {
+      readonly code: 'more-than-held';
+      readonly details: { readonly containerId: string; readonly volume: string; readonly mass: string };
+    }
   /** Something is in it that no logged waste accounts for. */
   | { readonly code: 'contents-unaccounted'; readonly details: { readonly containerId: string } }
   /** `rule` is a never-rule's id. */

@@ -53,10 +53,16 @@ export function workingDecimals(figure: Figure): number {
   return Math.min(enough, significant(figure.value, 6));
 }
 
-const roundedTo = (value: Decimal, decimals: number): Decimal =>
-  decimals >= 0
-    ? value.toDecimalPlaces(decimals)
-    : value.div(Decimal.pow(10, -decimals)).round().times(Decimal.pow(10, -decimals));
+/** Negative `decimals` round to tens, hundreds. */
+const roundedTo = (
+  value: Decimal,
+  decimals: number,
+  mode: Decimal.Rounding = Decimal.ROUND_HALF_UP,
+): Decimal => {
+  const step = Decimal.pow(10, -decimals);
+  // An end of 110.000000000001 is 110: the square root behind it is no finer.
+  return value.toSignificantDigits(10).div(step).toDecimalPlaces(0, mode).times(step);
+};
 
 /** Text parts of a figure: value, unit, and the ends of its range where it has one. */
 export type Printed = {
@@ -80,7 +86,9 @@ export function printed(figure: Figure, sign: DecimalSign = '.'): Printed {
 
 function rangeText(figure: Figure, sign: DecimalSign): Partial<Printed> {
   const decimals = decimalsFor(halfWidth(figure));
-  const text = (d: Decimal) => formatNumber(roundedTo(d, decimals), decimals, sign);
+  // Outwards, so that what is printed holds what was worked out: too little bought is worse than a gram too much.
+  const text = (d: Decimal, mode: Decimal.Rounding) =>
+    formatNumber(roundedTo(d, decimals, mode), decimals, sign);
   const even = figure.high
     .minus(figure.value)
     .div(figure.value.minus(figure.low).plus(1e-12))
@@ -89,8 +97,8 @@ function rangeText(figure: Figure, sign: DecimalSign): Partial<Printed> {
     .lt(0.1);
   const share = halfWidth(figure).div(figure.value.abs()).times(100);
   return {
-    low: text(figure.low),
-    high: text(figure.high),
+    low: text(figure.low, Decimal.ROUND_FLOOR),
+    high: text(figure.high, Decimal.ROUND_CEIL),
     ...(even && !figure.value.isZero()
       ? { percent: formatNumber(share, share.lt(1) ? Math.max(1, significant(share, 1)) : 0, sign) }
       : {}),

@@ -1,5 +1,5 @@
 /** Amounts and names as screens print them. */
-import { format } from 'date-fns';
+import { format, isSameDay } from 'date-fns';
 import type { Amount } from '../ledger/entries/containers';
 import type { Held, State } from '../ledger/state';
 import type { Figure } from '../quantities/figure';
@@ -67,6 +67,12 @@ export function contentsTitle(state: State, containerId: string): string {
 /** "14 May" in this year, "14 May 2025" in another. */
 export const dayText = (iso: string, now: string): string =>
   format(new Date(iso), iso.slice(0, 4) === now.slice(0, 4) ? 'd\u00a0MMM' : 'd\u00a0MMM\u00a0yyyy');
+
+/** "11:05" today, "26 Nov 11:05" on another day. */
+export const momentText = (iso: string, now: string): string => {
+  const time = format(new Date(iso), 'HH:mm');
+  return isSameDay(new Date(iso), new Date(now)) ? time : `${dayText(iso, now)} ${time}`;
+};
 
 /** A calendar day "2026-09-26" as "26 Sep". */
 export function calendarDayText(day: string, now: string): string {

@@ -1,5 +1,5 @@
 /** What became of the last attempt to write something down, where the person looks: at the button. */
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Entry } from '../ledger/entries/entry';
 import type { Intention } from '../ledger/intention';
 import type { Refusal } from '../ledger/refusal';
@@ -12,12 +12,22 @@ export const performedWords = (performed: Performed): string | null => {
   return 'refusal' in performed ? refusalWords(performed.refusal) : failureWords(performed.failure);
 };
 
-export const Fault = ({ words }: { readonly words: string | null }) =>
-  words === null ? null : (
-    <Notice mark="wrong" role="alert">
-      {words}
-    </Notice>
+/** Comes into sight by itself: a Keep that seems to do nothing is tapped again. */
+export function Fault({ words }: { readonly words: string | null }) {
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (words !== null) place.current?.scrollIntoView({ block: 'center' });
+  }, [words]);
+  return (
+    <div ref={place}>
+      {words !== null && (
+        <Notice mark="wrong" role="alert">
+          {words}
+        </Notice>
+      )}
+    </div>
   );
+}
 
 /** A refusal, and what stood in the form when it was given. */
 type Refused = { readonly refusal: Refusal; readonly of: unknown };

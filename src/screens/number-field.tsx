@@ -22,10 +22,8 @@ type NumberFieldProps = {
   readonly onBlur?: () => void;
 };
 
-const unitLabel = (unit: string): string => (unit === '1' ? '' : unit);
-
-/** "1,250" may be meant for a thousand: it is taken as written, and said so. */
-const mayBeThousand = (typed: string): boolean => /^[1-9]\d{0,2},\d{3}$/.test(typed.trim());
+/** "1,250" or "1.250" may be meant for a thousand: it is taken as written, and said so. */
+const mayBeThousand = (typed: string): boolean => /^[1-9]\d{0,2}[.,]\d{3}$/.test(typed.trim());
 
 export function NumberField(props: NumberFieldProps) {
   const { label, field, onChange, read, tried = false, units, evidence, hint, optional = false } = props;
@@ -34,15 +32,16 @@ export function NumberField(props: NumberFieldProps) {
   const shown = left || tried ? fault : undefined;
   const doubt =
     read.state === 'written' && mayBeThousand(field.typed)
-      ? words.number.readAs(read.written.value)
+      ? words.number.readAs(field.typed.trim(), field.unit)
       : undefined;
   return (
     <Field
       label={label}
       value={field.typed}
       onInput={(typed) => onChange({ ...field, typed })}
-      unit={field.unit}
-      units={units.map((unit) => ({ value: unit, label: unitLabel(unit) }))}
+      {...(units.length === 1 && units[0] === '1'
+        ? {}
+        : { unit: field.unit, units: units.map((unit) => ({ value: unit, label: unit })) })}
       onUnit={(unit) => onChange({ ...field, unit })}
       evidence={evidence}
       hint={doubt ?? (hint === undefined && optional ? words.optional : hint)}

@@ -34,7 +34,8 @@ export const words = {
     look: 'Something above is missing or wrong. Nothing is lost.',
     zero: 'It must be more than nothing.',
     tooMuch: (most: string, unit: string) => `At most ${most} ${unit}. Check the number and its unit.`,
-    readAs: (value: string) => `Read as ${value}: the comma is the decimal sign.`,
+    readAs: (value: string, unit: string) =>
+      `Read as ${value} ${unit}, not as thousands. For thousands leave the sign out.`,
   },
   when: { label: 'When', empty: 'empty: now', fault: 'Choose a day and hour that have passed.' },
   begun: 'You had begun this.',
@@ -125,6 +126,8 @@ export function refusalWords(refusal: Refusal): string {
       return 'This container is closed. Choose another, or reopen it first.';
     case 'contents-doubtful':
       return 'Nobody knows for sure what is in it. Do not add; choose another container.';
+    case 'more-than-held':
+      return `By the record it holds ${litres(refusal.details.volume)} and ${refusal.details.mass} g. Read the level again, or correct an entry.`;
     case 'contents-unaccounted':
       return 'Something in it is in no log. Do not add; choose another container.';
     case 'must-not-meet': {

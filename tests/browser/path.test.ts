@@ -84,6 +84,9 @@ async function logTheLiquor(page: Page): Promise<void> {
   await page.getByLabel('Volume', { exact: true }).fill('rubbish');
   await tap(page, 'Keep this barren liquor');
   await page.getByText('“rubbish” is not a number').waitFor();
+  await page.getByLabel('Copper, how it is known').selectOption('copper-weighed');
+  await page.getByLabel('Copper weighed in', { exact: true }).waitFor();
+  await page.getByLabel('Copper, how it is known').selectOption('photometer');
   await page.getByLabel('Volume', { exact: true }).fill('6,70');
   await page.getByLabel('Copper', { exact: true }).fill('17.6');
   await page.getByLabel('Nickel', { exact: true }).fill('6.2');

@@ -39,6 +39,6 @@ describe('EURACHEM / CITAC example A1', () => {
   });
 
   it('is printed to the digit that is known', () => {
-    expect(printed(standard)).toMatchObject({ value: '1002.7', low: '1001.0', high: '1004.4' });
+    expect(printed(standard)).toMatchObject({ value: '1002.7', low: '1000.9', high: '1004.5' });
   });
 });

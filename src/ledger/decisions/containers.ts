@@ -1,7 +1,7 @@
 /** Decisions on containers and what goes into them. */
 import { mustNotMeet } from '../../safety/must-not-meet';
 import type { StreamKind } from '../../safety/stream-kind';
-import { asHeld, placedAmount, plus } from '../amounts';
+import { asHeld, isNothing, placedAmount, plus, readableDifference } from '../amounts';
 import { capacityOf, fillLimit, takesUp } from '../fill';
 import type { Context, IntentionOf } from '../intention';
 import { type Decided, type Refusal, refused, written } from '../refusal';
@@ -77,6 +77,14 @@ export function placeStream(state: State, intention: IntentionOf<'place-stream'>
 export function moveContents(state: State, intention: IntentionOf<'move-contents'>): Decided {
   const { fromContainerId, toContainerId, amount } = intention;
   const body = { kind: 'contents-moved', v: 1, ...stated(intention) } as const;
+  const held = state.containers.get(fromContainerId)?.holds;
+  const more = held && readableDifference(asHeld(amount), held);
+  if (held && more && !isNothing(more))
+    return refused({
+      code: 'more-than-held',
+      details: { containerId: fromContainerId, volume: held.volume.toFixed(), mass: held.mass.toFixed() },
+      field: 'amount',
+    });
   if (toContainerId === null) return written(body);
   if (toContainerId === fromContainerId)
     return refused({

@@ -51,8 +51,8 @@ export function EvidenceLines<B extends string>(props: Props<B>) {
   const begun = read.state === 'wrong';
   const known = <Known {...props} />;
   return (
-    <fieldset class={styles.group}>
-      <legend class="visually-hidden">{props.name}</legend>
+    // No fieldset: Chromium loses its first line when the lines in it change.
+    <section class={styles.group} aria-label={props.name}>
       {lines.length === 0 && (
         <p class={styles.alone}>
           <span class={styles.name}>{props.name}</span>
@@ -79,6 +79,6 @@ export function EvidenceLines<B extends string>(props: Props<B>) {
           {read.whole}
         </Notice>
       )}
-    </fieldset>
+    </section>
   );
 }

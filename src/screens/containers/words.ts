@@ -8,7 +8,7 @@ export const containerWords = {
   openSecond: 'A vessel that will hold waste',
   newTitle: 'A new container',
   code: 'Code on the label',
-  codeHint: (code: string) => `Stays empty: ${code}`,
+  codeHint: (code: string) => `Empty: it becomes ${code}`,
   vessel: 'Vessel',
   capacity: 'Holds when full',
   material: 'Made of',

@@ -8,6 +8,7 @@ import { Frame, hour } from '../frame';
 import { useShell } from '../shell';
 import { goBack } from './go-back';
 import { useNoted } from './noted';
+import { useRealWorkshop } from './real-workshop';
 import styles from './sos.module.css';
 import { actWords, sayWords, words } from './words';
 
@@ -31,7 +32,7 @@ type Times = ReturnType<typeof useNoted>;
 /** The acts in their order, the words to say with the call. */
 function Acts({ card, times }: { readonly card: EmergencyCard } & Pick<Times, 'times'>) {
   const { state } = useShell();
-  const workshop = state.value.workshop?.body;
+  const workshop = useRealWorkshop();
   const first = times[0];
   return (
     <ol class={styles.steps} aria-label={words.steps}>
@@ -59,7 +60,7 @@ function Acts({ card, times }: { readonly card: EmergencyCard } & Pick<Times, 't
 /** The call is the largest thing at the thumb; without a described workshop the person knows the number. */
 function Thumb({ times, note }: Times) {
   const { state, now } = useShell();
-  const number = state.value.workshop?.body.emergencyNumber;
+  const number = useRealWorkshop()?.emergencyNumber;
   return (
     <>
       {times.length > 0 && (
@@ -90,7 +91,7 @@ export function Card({ card }: { readonly card: EmergencyCard }) {
   const { state } = useShell();
   const noted = useNoted(card.id);
   const { times, forget } = noted;
-  const workshop = state.value.workshop?.body;
+  const workshop = useRealWorkshop();
   const said = card.steps.some(({ call }) => call);
   return (
     <Frame

@@ -9,7 +9,7 @@ import { minutesLeft } from '../../safety/clearance';
 import { FigureValue, unbroken } from '../../ui/figure-value';
 import { Mark, type MarkKind } from '../../ui/marks';
 import { Row } from '../../ui/row';
-import { calendarDayText, dayText, streamTitle } from '../amounts';
+import { calendarDayText, dayText, momentText, streamTitle } from '../amounts';
 import { stepWords } from '../batches/words';
 import { hour } from '../frame';
 import { useShell } from '../shell';
@@ -123,7 +123,7 @@ export function RunningRows({ state }: { readonly state: State }) {
           key={entryId}
           mark={<Mark kind="clearance" />}
           title={[body.checklist.title, batchCode(body.batchId)].filter(Boolean).join(', ')}
-          second={w.clearedUntil(hour(body.validUntil ?? now.value))}
+          second={w.clearedUntil(momentText(body.validUntil ?? now.value, now.value))}
           href={`#/clearance/${entryId}`}
           figure={
             <FigureValue value={String(minutesLeft(body.validUntil ?? now.value, now.value))} unit={w.min} />

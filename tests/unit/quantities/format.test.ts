@@ -24,12 +24,12 @@ const figure = (value: string, half: string) =>
 
 describe('digits follow the range', () => {
   it.each([
-    ['117.92', '16.3', '118', '102', '134'],
-    ['17.62', '2.3', '17.6', '15.3', '19.9'],
-    ['3.886', '0.39', '3.9', '3.5', '4.3'],
-    ['386.6', '66', '390', '320', '450'],
+    ['117.92', '16.3', '118', '101', '135'],
+    ['17.62', '2.3', '17.6', '15.3', '20.0'],
+    ['3.886', '0.39', '3.9', '3.4', '4.3'],
+    ['386.6', '66', '390', '320', '460'],
     ['28460', '3100', '28\u202f000', '25\u202f000', '32\u202f000'],
-    ['0.00432', '0.00051', '0.0043', '0.0038', '0.0048'],
+    ['0.00432', '0.00051', '0.0043', '0.0038', '0.0049'],
   ])('%s ± %s is printed as %s', (value, half, text, low, high) => {
     expect(printed(figure(value, half))).toMatchObject({ value: text, low, high, unit: 'g' });
   });
@@ -56,4 +56,9 @@ describe('digits follow the range', () => {
 it('a minus is a minus, and nothing is not negative', () => {
   expect(formatNumber(new Decimal('-2.5'), 1)).toBe('−2.5');
   expect(formatNumber(new Decimal('-0.01'), 1)).toBe('0.0');
+});
+
+it('the ends of a range are printed outwards, and a round end stays as it is', () => {
+  expect(printed(figure('600.2', '0.7'))).toMatchObject({ low: '599.5', high: '600.9' });
+  expect(printed(figure('100', '10'))).toMatchObject({ low: '90', high: '110' });
 });

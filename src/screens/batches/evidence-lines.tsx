@@ -52,7 +52,7 @@ export function EvidenceLines<B extends string>(props: Props<B>) {
   const known = <Known {...props} />;
   return (
     // No fieldset: Chromium loses its first line when the lines in it change.
-    <section class={styles.group} aria-label={props.name}>
+    <div class={styles.group}>
       {lines.length === 0 && (
         <p class={styles.alone}>
           <span class={styles.name}>{props.name}</span>
@@ -79,6 +79,6 @@ export function EvidenceLines<B extends string>(props: Props<B>) {
           {read.whole}
         </Notice>
       )}
-    </section>
+    </div>
   );
 }

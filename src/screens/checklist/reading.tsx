@@ -48,6 +48,7 @@ export function ReadingPad(props: {
       onChange={props.onKeyed}
       onEnter={props.onEnter}
       decimalSign={sign.value}
+      maxLength={7}
       enterDisabled={props.keyed === ''}
       enterLabel={words.reading
         .enter(props.keyed === '' ? '' : written(props.keyed.replace(',', '.'), props.item.unit, sign.value))

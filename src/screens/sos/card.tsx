@@ -31,7 +31,6 @@ type Times = ReturnType<typeof useNoted>;
 
 /** The acts in their order, the words to say with the call. */
 function Acts({ card, times }: { readonly card: EmergencyCard } & Pick<Times, 'times'>) {
-  const { state } = useShell();
   const workshop = useRealWorkshop();
   const first = times[0];
   return (
@@ -59,7 +58,7 @@ function Acts({ card, times }: { readonly card: EmergencyCard } & Pick<Times, 't
 
 /** The call is the largest thing at the thumb; without a described workshop the person knows the number. */
 function Thumb({ times, note }: Times) {
-  const { state, now } = useShell();
+  const { now } = useShell();
   const number = useRealWorkshop()?.emergencyNumber;
   return (
     <>
@@ -88,7 +87,6 @@ function Thumb({ times, note }: Times) {
 }
 
 export function Card({ card }: { readonly card: EmergencyCard }) {
-  const { state } = useShell();
   const noted = useNoted(card.id);
   const { times, forget } = noted;
   const workshop = useRealWorkshop();

@@ -67,24 +67,6 @@ export const capWords: Readonly<Record<ContainerOpened['cap'], string>> = {
   open: 'open, no cap',
 };
 
-export const howKnownWords: Readonly<Record<string, string>> = {
-  assay: 'laboratory assay',
-  photometer: 'photometer',
-  strip: 'test strip',
-  titration: 'titration',
-  'titration-volumes': 'titration, from volumes',
-  weighing: 'weighing',
-  reading: 'reading',
-  stated: 'as stated',
-  assumed: 'assumed',
-  'worked-out': 'worked out',
-  constant: 'published value',
-  'copper-weighed': 'copper weighed in and out',
-  'metals-recovered': 'silver, palladium recovered',
-  ph: 'from pH',
-  'charged-minus-consumed': 'acid charged less consumed',
-};
-
 export const statusWords: Readonly<Record<string, string>> = {
   verified: 'read in the source or a public copy',
   memory: 'from memory, not checked',

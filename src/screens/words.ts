@@ -75,26 +75,6 @@ export const streamName: Readonly<Record<StreamKind, string>> = {
   'hydroxide-sludge': 'Hydroxide sludge',
 };
 
-/** How a value is known, as it stands under it. */
-export const howKnown: Readonly<Record<string, string>> = {
-  assay: 'laboratory assay',
-  photometer: 'photometer',
-  strip: 'test strip',
-  titration: 'titration',
-  'titration-volumes': 'titration, from volumes',
-  weighing: 'weighing',
-  reading: 'reading',
-  stated: 'as stated',
-  assumed: 'assumed',
-  'worked-out': 'worked out',
-  constant: 'published value',
-  'copper-weighed': 'copper weighed in and out',
-  'metals-recovered': 'silver, palladium recovered',
-  ph: 'from pH',
-  'charged-minus-consumed': 'charged minus consumed',
-  'not-determined': 'not determined',
-};
-
 const litres = (text: string) => `${formatNumber(new Decimal(text), 2)} L`;
 
 /** Why something was refused, and what makes it right. */

@@ -2,6 +2,7 @@
  * The working of a figure: what stands in it, the formula with the numbers put in, where each number is from. Every
  * input that was worked out opens in the same way, down to what was read, measured or published.
  */
+import { howKnownWords } from '../chemistry/evidence-words';
 import type { Figure } from '../quantities/figure';
 import { partsOfRange } from '../quantities/figure';
 import { type DecimalSign, formatNumber, headlineDecimals, inFormula, printed } from '../quantities/format';
@@ -13,7 +14,7 @@ import { shown } from './amounts';
 import { containerWords } from './containers/words';
 import { Frame } from './frame';
 import { useShell } from './shell';
-import { howKnown, words } from './words';
+import { words } from './words';
 import styles from './working.module.css';
 
 const w = containerWords.working;
@@ -56,12 +57,12 @@ function Line({ figure, number, href }: LineProps) {
         </span>
         {figure.inputs.length > 0 ? (
           <a class={styles.link} href={href}>
-            {howKnown[figure.how]}, {spread}
+            {howKnownWords[figure.how]}, {spread}
           </a>
         ) : (
           <>
             <span class={styles.source}>
-              {howKnown[figure.how]}, {spread}
+              {howKnownWords[figure.how]}, {spread}
             </span>
             <Sources figure={figure} />
           </>
@@ -167,7 +168,7 @@ export function WorkingPage({ root, steps, here, subject, back }: Props) {
         </Part>
       ) : (
         <Part rule title={w.evidence}>
-          <p>{howKnown[figure.how]}</p>
+          <p>{howKnownWords[figure.how]}</p>
           <Sources figure={figure} />
         </Part>
       )}

@@ -1,11 +1,13 @@
 /** What is dissolved, how each amount is known, and what neutralising it would take. */
+
+import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Amount } from '../../chemistry/load';
 import type { BaseFigures, ContainerFigures } from '../../ledger/container-figures';
 import type { Figure } from '../../quantities/figure';
 import { formatWritten } from '../../quantities/format';
 import { type BaseId, baseIds, bases, type Metal, metalSymbols, metals } from '../../reference/tables';
 import { dayOf, daysText } from '../dates';
-import { capital, howKnownWords, notDetermined, dataWords as w } from '../words';
+import { capital, notDetermined, dataWords as w } from '../words';
 import type { Asked } from './asked';
 import type { ContainerData } from './disposal-data';
 import { streamText } from './origins';

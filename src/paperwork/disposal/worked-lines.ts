@@ -1,8 +1,9 @@
 /** Figures as lines of a working: every figure once, its inputs before it, down to what was read, measured, published. */
+
+import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Figure } from '../../quantities/figure';
 import { type DecimalSign, formatNumber, inFormula, printed, workingDecimals } from '../../quantities/format';
 import { formulaText } from '../../quantities/formula-text';
-import { howKnownWords } from '../words';
 import type { PaperFigure, WorkingLine } from './disposal-data';
 
 /** A figure as printed, with its ends; an exact one has its value at both. */

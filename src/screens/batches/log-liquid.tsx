@@ -1,5 +1,7 @@
 /** Logging a liquid: volume, evidence of what is dissolved, into which container. Load and vessel change with each key. */
+
 import * as z from 'zod/mini';
+import { howKnownWords } from '../../chemistry/evidence-words';
 import { type Liquor, liquorFrom } from '../../chemistry/liquor';
 import { writtenLiquor } from '../../ledger/container-load';
 import type { LiquidPart } from '../../ledger/entries/streams';
@@ -15,7 +17,7 @@ import { readTyped, Typed, typed, useForm } from '../form';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
 import { WhenDraft } from '../when';
-import { howKnown, words } from '../words';
+import { words } from '../words';
 import {
   AcidDraft,
   acidLines,
@@ -84,7 +86,7 @@ function readLiquid(draft: Draft): { readonly liquid: LiquidPart | null; readonl
 }
 
 const ways = <B extends string>(...by: B[]) =>
-  by.map((value) => ({ value, label: howKnown[value] ?? value }));
+  by.map((value) => ({ value, label: howKnownWords[value] ?? value }));
 const metalWays = (metal: string) =>
   metal === 'Cu'
     ? ways('photometer', 'assay', 'strip', 'copper-weighed', 'metals-recovered', 'weighing', 'assumed')

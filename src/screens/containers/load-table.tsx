@@ -1,4 +1,5 @@
 /** What is dissolved: each metal and the acid, a litre and in all, every figure a way to its working. */
+import { howKnownWords } from '../../chemistry/evidence-words';
 import type { ContainerFigures } from '../../ledger/container-figures';
 import { type Figure, mostlyKnownBy } from '../../quantities/figure';
 import { printed } from '../../quantities/format';
@@ -8,7 +9,7 @@ import { Mark } from '../../ui/marks';
 import { Row, Rows } from '../../ui/row';
 import { shown, streamTitle } from '../amounts';
 import { useShell } from '../shell';
-import { howKnown, words } from '../words';
+import { words } from '../words';
 import styles from './load-table.module.css';
 import { containerWords as w } from './words';
 
@@ -17,7 +18,7 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 /** How the widest part of its range is known, and how wide it is: of the concentration, where the volume says nothing. */
 function evidenceOf(figure: Figure): string {
   const { percent } = printed(figure);
-  return `${howKnown[mostlyKnownBy(figure)]}${percent === undefined ? '' : `, ±\u2009${percent}\u2009%`}`;
+  return `${howKnownWords[mostlyKnownBy(figure)]}${percent === undefined ? '' : `, ±\u2009${percent}\u2009%`}`;
 }
 
 const Cell = ({

@@ -1,10 +1,11 @@
 /** Words for the single statements of an entry: what each is called, how it reads, and in which order they stand. */
+import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Body, PlainBody } from '../../ledger/entries/body';
 import type { State } from '../../ledger/state';
 import { type DecimalSign, formatWritten } from '../../quantities/format';
 import { metals } from '../../reference/tables';
 import { eraWords } from '../batches/words';
-import { howKnown, streamName } from '../words';
+import { streamName } from '../words';
 import {
   amount,
   batchCode,
@@ -73,7 +74,7 @@ const spaced = (key: string): string => key.replace(/[A-Z]/g, (letter) => ` ${le
 function findingText(value: unknown, asStatement: boolean): string {
   const { metal, by } = (value ?? {}) as { readonly metal?: string; readonly by?: string };
   const name = metal === undefined ? '' : (metals[metal as keyof typeof metals]?.name ?? metal);
-  const how = by === undefined || asStatement ? '' : `(${howKnown[by] ?? by})`;
+  const how = by === undefined || asStatement ? '' : `(${howKnownWords[by] ?? by})`;
   return [name, how].filter((text) => text !== '').join(' ');
 }
 
@@ -121,7 +122,7 @@ export function leafText(state: State, leaf: Leaf | undefined, sign: DecimalSign
   const key = path.at(-1);
   if (key === 'era') return eraWords[value as keyof typeof eraWords] ?? value;
   if (key === 'step') return stepText(value);
-  if (key === 'by') return howKnown[value] ?? value;
+  if (key === 'by') return howKnownWords[value] ?? value;
   if (key === 'metal') return metals[value as keyof typeof metals]?.name ?? value;
   if (key === 'stream') return streamName[value as keyof typeof streamName] ?? value;
   if (key === 'rule') return ruleWords[value as keyof typeof ruleWords]?.name ?? value;

@@ -1,0 +1,21 @@
+/** What each way of knowing is called, on screens and papers alike. */
+
+/** How a value is known, as it stands under it. */
+export const howKnownWords: Readonly<Record<string, string>> = {
+  assay: 'laboratory assay',
+  photometer: 'photometer',
+  strip: 'test strip',
+  titration: 'titration',
+  'titration-volumes': 'titration, from volumes',
+  weighing: 'weighing',
+  reading: 'reading',
+  stated: 'as stated',
+  assumed: 'assumed',
+  'worked-out': 'worked out',
+  constant: 'a constant, by its source',
+  'copper-weighed': 'copper weighed in and out',
+  'metals-recovered': 'silver, palladium recovered',
+  ph: 'from pH',
+  'charged-minus-consumed': 'acid charged less consumed',
+  'not-determined': 'not determined',
+};

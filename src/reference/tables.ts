@@ -14,12 +14,12 @@ import metalsJson from './metals.json';
 import nitricAcidJson from './nitric-acid.json';
 import sourcesJson from './sources.json';
 
-const Num = z.string().check(z.regex(/^-?\d+(\.\d+)?$/));
+export const Num = z.string().check(z.regex(/^-?\d+(\.\d+)?$/));
 const Status = z.enum(['verified', 'memory', 'computed', 'common practice']);
-const SourceId = z.enum(
+export const SourceId = z.enum(
   Object.keys(sourcesJson) as [keyof typeof sourcesJson, ...(keyof typeof sourcesJson)[]],
 );
-const told = { source: SourceId, status: Status, note: z.optional(z.string()) };
+export const told = { source: SourceId, status: Status, note: z.optional(z.string()) };
 
 /** A value with its uncertainty (about 19 times in 20). */
 const Constant = z.strictObject({ value: Num, unit: z.string(), uncertainty: Num, ...told });

@@ -14,6 +14,9 @@ import type { WrittenMoisture } from './residue';
 export type EvidenceFault =
   | { readonly code: 'after-more-than-before' }
   | { readonly code: 'high-below-low' }
+  | { readonly code: 'residue-above-feed' }
+  /** The step beside the one that was read is not beside it. */
+  | { readonly code: 'steps-out-of-order' }
   /** One end a litre, the other in all. */
   | { readonly code: 'units-differ' }
   | { readonly code: 'ph-out-of-range' }
@@ -33,10 +36,20 @@ const isLess = <U extends Unit>(a: Written<Unit>, b: Written<Unit>, unit: U): bo
 const unitOf = (written: { readonly unit: string }): 'g/L' | 'g' =>
   written.unit.endsWith('/L') ? 'g/L' : 'g';
 
+function stripFault({ concentration, steps }: Extract<MetalEvidence, { by: 'strip' }>): EvidenceFault | null {
+  const { below, above } = steps ?? {};
+  const inOrder =
+    (!below || isLess(below, concentration, 'g/L')) && (!above || isLess(concentration, above, 'g/L'));
+  return inOrder ? null : { code: 'steps-out-of-order' };
+}
+
 /** What is wrong with a metal's evidence; null when it can be true. */
 export function metalFault(found: MetalEvidence): EvidenceFault | null {
   if (found.by === 'copper-weighed' && isLess(found.before, found.after, 'g'))
     return { code: 'after-more-than-before' };
+  if (found.by === 'feed-minus-residue' && isLess(found.feed, found.residue, 'g'))
+    return { code: 'residue-above-feed' };
+  if (found.by === 'strip') return stripFault(found);
   if (found.by === 'assumed') {
     const unit = unitOf(found.low);
     if (unit !== unitOf(found.high)) return { code: 'units-differ' };

@@ -15,6 +15,8 @@ export const howKnownWords: Readonly<Record<string, string>> = {
   constant: 'a constant, by its source',
   'copper-weighed': 'copper weighed in and out',
   'metals-recovered': 'silver, palladium recovered',
+  typical: 'typical of the feed',
+  'feed-minus-residue': 'feed less dried residue',
   ph: 'from pH',
   'charged-minus-consumed': 'acid charged less consumed',
   'not-determined': 'not determined',

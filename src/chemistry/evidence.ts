@@ -1,14 +1,13 @@
 /**
- * From what a person has found out to an amount with its uncertainty. Every way of knowing gives a figure; the narrowest
- * is used and the others stay beside it.
+ * Every way of knowing a metal, and how far off each may be. `metal-from.ts` makes the figure of a piece of evidence; the
+ * narrowest is used and the others stay beside it.
  */
 import Decimal from 'decimal.js';
-import { minus, over, plus, times } from '../quantities/expression';
+import { over, plus, times } from '../quantities/expression';
 import {
   between,
   type Figure,
   given,
-  type How,
   read,
   type Spread,
   width,
@@ -25,16 +24,33 @@ import { molarMass, ratio } from './formula';
 /** ± that a person or a laboratory stated. */
 export type StatedSpread = { readonly plusMinus: Written<Unit>; readonly as: 'k2' | 'limits' };
 
-type PerLitre = Written<'g/L' | 'mg/L'>;
-type Mass = Written<'g' | 'kg' | 'mg' | 'lb'>;
+export type PerLitre = Written<'g/L' | 'mg/L'>;
+export type Mass = Written<'g' | 'kg' | 'mg' | 'lb'>;
+
+/** The colour fields next to the one that was read, as printed on the strip. */
+export type StripSteps = { readonly below?: PerLitre | undefined; readonly above?: PerLitre | undefined };
+
+/** What a kind of feed usually gives, and which liquor it is asked of: that of the leach, or what copper left of it. */
+export type FeedKnown = {
+  readonly capacitors: 'precious-metal-electrode' | 'base-metal-electrode' | 'mixed' | 'unknown';
+  readonly liquor: 'leach' | 'barren';
+  readonly feed: Mass;
+};
 
 /** One metal in a liquid, known in one way. */
 export type MetalEvidence =
   | {
-      readonly by: 'assay' | 'photometer' | 'strip';
+      readonly by: 'assay' | 'photometer';
       readonly metal: Metal;
       readonly concentration: PerLitre;
       readonly spread?: StatedSpread | undefined;
+    }
+  | {
+      readonly by: 'strip';
+      readonly metal: Metal;
+      readonly concentration: PerLitre;
+      readonly spread?: StatedSpread | undefined;
+      readonly steps?: StripSteps | undefined;
     }
   | {
       readonly by: 'weighing';
@@ -50,6 +66,9 @@ export type MetalEvidence =
       readonly low: PerLitre | Mass;
       readonly high: PerLitre | Mass;
     }
+  | ({ readonly by: 'typical'; readonly metal: Metal } & FeedKnown)
+  /** The residue dried: what is gone from the feed has dissolved. */
+  | ({ readonly by: 'feed-minus-residue'; readonly metal: Metal; readonly residue: Mass } & FeedKnown)
   | { readonly by: 'not-determined'; readonly metal: Metal };
 
 /** The same amount two ways: in all, and per litre. */
@@ -71,7 +90,7 @@ export function usualSpread(id: EvidenceId): (value: Decimal) => Spread {
 }
 
 /** Limits are taken as a rectangular distribution: u = a/√3 (JCGM 100:2008, 4.3.7), twice that being the range. */
-const limits = new Decimal(2).div(Decimal.sqrt(3));
+export const limits = new Decimal(2).div(Decimal.sqrt(3));
 
 /** What was stated, else what is usual for this way of knowing. */
 export function spreadFor<U extends Unit>(
@@ -131,34 +150,22 @@ export function assumedBetween<U extends Unit>(
   });
 }
 
-const isPerLitre = (unit: string): unit is 'g/L' | 'mg/L' => unit.endsWith('/L');
+/** Copper that goes into solution as a metal comes out of it. Source: balanced reactions in reference. */
+export const displacedBy = (metal: 'Ag' | 'Pd', mass: Figure<'g'>): Figure<'g'> =>
+  workedOut({
+    sentence: `Copper displaced by ${metals[metal].name}`,
+    unit: 'g',
+    formula: over(
+      times(mass, ratio(cementation.reactions[metal], 'Cu', metal).toNumber(), molarMass('Cu')),
+      molarMass(metal),
+    ),
+    sources: [sourceOf(cementation)],
+  });
 
-const fromPerLitre = (perLitre: Figure<'g/L'>, volume: Figure<'L'>, name: string): KnownMetal => ({
-  perLitre,
-  all: workedOut({ sentence: `${name} in all`, unit: 'g', formula: times(perLitre, volume) }),
-});
-
-const fromMass = (all: Figure<'g'>, volume: Figure<'L'>, name: string): KnownMetal => ({
-  all,
-  perLitre: workedOut({ sentence: `${name} a litre`, unit: 'g/L', formula: over(all, volume) }),
-});
-
-/** Copper that went into solution as silver and palladium came out. Source: balanced reactions in reference. */
+/** Copper that went into solution as silver and palladium came out. */
 export function displacedCopper(found: { silver: Mass; palladium: Mass }, origin: string): Figure<'g'> {
   const part = (metal: 'Ag' | 'Pd', mass: Mass) =>
-    workedOut({
-      sentence: `Copper displaced by ${metals[metal].name}`,
-      unit: 'g',
-      formula: over(
-        times(
-          weighed(mass, `${origin}/${metal}`, `${capital(metals[metal].name)} recovered`),
-          ratio(cementation.reactions[metal], 'Cu', metal).toNumber(),
-          molarMass('Cu'),
-        ),
-        molarMass(metal),
-      ),
-      sources: [sourceOf(cementation)],
-    });
+    displacedBy(metal, weighed(mass, `${origin}/${metal}`, `${capital(metals[metal].name)} recovered`));
   return workedOut({
     sentence: 'Copper displaced in all',
     unit: 'g',
@@ -167,50 +174,6 @@ export function displacedCopper(found: { silver: Mass; palladium: Mass }, origin
 }
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** The amount that one piece of evidence gives; undefined where it says that it is not known. */
-export function metalFrom(found: MetalEvidence, volume: Figure<'L'>, origin: string): KnownMetal | undefined {
-  const name = capital(metals[found.metal].name);
-  switch (found.by) {
-    case 'assay':
-    case 'photometer':
-    case 'strip': {
-      const how: How = found.by;
-      const perLitre = read({
-        origin,
-        sentence: `${name} a litre`,
-        written: found.concentration,
-        unit: 'g/L',
-        how,
-        spread: spreadFor(found.spread, found.by, 'g/L'),
-        sources: found.spread ? [] : [sourceOf(evidence[found.by])],
-      });
-      return fromPerLitre(perLitre, volume, name);
-    }
-    case 'weighing':
-      return fromMass(weighed(found.mass, origin, `${name} weighed`, found.spread), volume, name);
-    case 'copper-weighed': {
-      const gone = workedOut({
-        sentence: 'Copper that went into solution',
-        unit: 'g',
-        formula: minus(
-          weighed(found.before, `${origin}/before`, 'Copper weighed in'),
-          weighed(found.after, `${origin}/after`, 'Copper weighed out'),
-        ),
-      });
-      // What the leach had dissolved before is not in it.
-      return { ...fromMass(gone, volume, name), atLeast: true };
-    }
-    case 'metals-recovered':
-      return { ...fromMass(displacedCopper(found, origin), volume, name), atLeast: true };
-    case 'assumed':
-      return isPerLitre(found.low.unit)
-        ? fromPerLitre(assumedBetween(found.low, found.high, 'g/L', origin, `${name} a litre`), volume, name)
-        : fromMass(assumedBetween(found.low, found.high, 'g', origin, `${name} in all`), volume, name);
-    case 'not-determined':
-      return undefined;
-  }
-}
 
 /**
  * The narrowest of several, with the rest behind it in order; evidence that tells only of a part comes last. Undefined when

@@ -33,7 +33,10 @@ export type AcidEvidence =
   | { readonly by: 'assumed'; readonly low: Molarity; readonly high: Molarity }
   | { readonly by: 'not-determined' };
 
-export type KnownAcid = Known<'mol', 'mol/L'>;
+export type KnownAcid = Known<'mol', 'mol/L'> & {
+  /** The metals took more than was charged: by so much. */
+  readonly short?: Figure<'mol'>;
+};
 
 const perLitreName = 'Free nitric acid a litre';
 
@@ -104,56 +107,82 @@ function fromPh(found: Extract<AcidEvidence, { by: 'ph' }>, origin: string): Fig
 }
 
 /**
- * Acid charged less what the dissolved metals took. The gas that forms sets how much: nitric oxide from dilute acid is
- * the least, nitrogen dioxide from strong acid the most; the truth lies between, so each metal's share runs from the one
- * to the other with one common position.
+ * How the metals dissolved. The gas that forms sets what they took: nitric oxide from dilute acid is the least, nitrogen
+ * dioxide from strong acid the most; the truth lies between, so each metal's share runs from the one to the other with
+ * one common position.
+ * @param strength of the acid as charged
  */
-function chargedMinusConsumed(
-  found: Extract<AcidEvidence, { by: 'charged-minus-consumed' }>,
-  dissolved: ReadonlyMap<Metal, KnownMetal>,
-  origin: string,
-): Figure<'mol'> | undefined {
-  const strength = acidStrength(found.strength, `${origin}/strength`);
-  if (!strength.ok) return undefined;
+export function routeOf(strength: Figure<'mol/L'>, origin: string): Figure<'1'> {
   const strongFrom = constant('strong-acid-from', 'Strong acid from', liquor.strongAcidFrom, 'mol/L');
-  const isStrong = strength.molarity.value.gte(strongFrom.value);
-  const route = given({
+  const likely = strength.value.gte(strongFrom.value) ? 1 : 0;
+  return given({
     origin: `${origin}/route`,
     sentence: 'Share of the metal that dissolved with brown gas',
-    value: isStrong ? 1 : 0,
+    value: likely,
     unit: '1',
     how: 'assumed',
-    spread: between(0, isStrong ? 1 : 0, 1),
+    spread: between(0, likely, 1),
     decimals: 0,
     sources: [sourceOf(dissolution)],
     note: dissolution.note,
   });
-  const charged = workedOut({
-    sentence: 'Acid charged',
-    unit: 'mol',
-    formula: times(
-      read({
-        origin: `${origin}/volume`,
-        sentence: 'Volume of acid charged',
-        written: found.volume,
-        unit: 'L',
-        how: 'reading',
-        spread: usualSpread('vessel-scale'),
-        sources: [sourceOf(evidence['vessel-scale'])],
-      }),
-      strength.molarity,
-    ),
-  });
-  const taken = [...dissolved].flatMap(([metal, known]) => acidTaken(metal, known, route) ?? []);
-  return workedOut({
-    sentence: 'Free nitric acid in all',
-    unit: 'mol',
-    formula: taken.length === 0 ? plus(charged) : notBelowNothing(minus(charged, plus(...taken))),
-    note: 'Acid lost as fume or taken by metals that were not determined is not counted.',
-  });
 }
 
-function acidTaken(metal: Metal, known: KnownMetal, route: Figure<'1'>): Figure<'mol'> | undefined {
+/** Acid charged, mol: volume × strength; undefined where the table of nitric acid does not know the strength. */
+export function acidCharged(
+  found: { readonly volume: Volume; readonly strength: WrittenStrength },
+  origin: string,
+):
+  | { readonly moles: Figure<'mol'>; readonly strength: Figure<'mol/L'>; readonly volume: Figure<'L'> }
+  | undefined {
+  const strength = acidStrength(found.strength, `${origin}/strength`);
+  if (!strength.ok) return undefined;
+  const volume = read({
+    origin: `${origin}/volume`,
+    sentence: 'Volume of acid charged',
+    written: found.volume,
+    unit: 'L',
+    how: 'reading',
+    spread: usualSpread('vessel-scale'),
+    sources: [sourceOf(evidence['vessel-scale'])],
+  });
+  const moles = workedOut({
+    sentence: 'Acid charged',
+    unit: 'mol',
+    formula: times(volume, strength.molarity),
+  });
+  return { moles, strength: strength.molarity, volume };
+}
+
+/** Acid charged less what the dissolved metals took, mol; `short` by how much they took more than there was. */
+function chargedMinusConsumed(
+  found: Extract<AcidEvidence, { by: 'charged-minus-consumed' }>,
+  dissolved: ReadonlyMap<Metal, Pick<KnownMetal, 'all'>>,
+  origin: string,
+): Pick<KnownAcid, 'all' | 'short'> | undefined {
+  const charged = acidCharged(found, origin);
+  if (!charged) return undefined;
+  const route = routeOf(charged.strength, origin);
+  const taken = [...dissolved].flatMap(([metal, { all }]) => acidTaken(metal, all, route) ?? []);
+  const all = workedOut({
+    sentence: 'Free nitric acid in all',
+    unit: 'mol',
+    formula: taken.length === 0 ? plus(charged.moles) : notBelowNothing(minus(charged.moles, plus(...taken))),
+    note: 'Acid lost as fume or taken by metals that were not determined is not counted.',
+  });
+  const short =
+    taken.length === 0
+      ? undefined
+      : workedOut({
+          sentence: 'Acid that the metals took beyond what was charged',
+          unit: 'mol',
+          formula: minus(plus(...taken), charged.moles),
+        });
+  return { all, ...(short?.value.gt(0) ? { short } : {}) };
+}
+
+/** Acid that dissolving a metal took, mol, by the route; undefined for a metal whose reaction is not known. */
+export function acidTaken(metal: Metal, mass: Figure<'g'>, route: Figure<'1'>): Figure<'mol'> | undefined {
   const routes = dissolution.reactions[metal];
   if (!routes) return undefined;
   const dilute = ratio(routes.dilute, 'HNO3', metal);
@@ -173,7 +202,7 @@ function acidTaken(metal: Metal, known: KnownMetal, route: Figure<'1'>): Figure<
     sentence: `Acid taken by ${metals[metal].name}`,
     unit: 'mol',
     formula: times(
-      over(known.all, molarMass(metal)),
+      over(mass, molarMass(metal)),
       plus(exactRatio(dilute), times(route, exactRatio(strong.minus(dilute)))),
     ),
   });
@@ -205,11 +234,11 @@ export function acidFrom(
     case 'ph':
       return fromPerLitre(fromPh(found, origin), volume);
     case 'charged-minus-consumed': {
-      const all = chargedMinusConsumed(found, dissolved, origin);
+      const known = chargedMinusConsumed(found, dissolved, origin);
       return (
-        all && {
-          all,
-          perLitre: workedOut({ sentence: perLitreName, unit: 'mol/L', formula: over(all, volume) }),
+        known && {
+          ...known,
+          perLitre: workedOut({ sentence: perLitreName, unit: 'mol/L', formula: over(known.all, volume) }),
         }
       );
     }

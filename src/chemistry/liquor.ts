@@ -8,7 +8,6 @@ import { sourceOf } from './constants';
 import {
   type KnownMetal,
   type MetalEvidence,
-  metalFrom,
   narrowest,
   type StatedSpread,
   spreadFor,
@@ -16,10 +15,13 @@ import {
 } from './evidence';
 import { acidFault, metalFault } from './evidence-faults';
 import { type AcidEvidence, acidFrom, type KnownAcid } from './free-acid';
+import { metalFrom } from './metal-from';
 
 /** A liquor as it was written down. `origin` names it, so that figures made from it twice stay one thing. */
 export type WrittenLiquor = {
   readonly origin: string;
+  /** Names the batch it is of, whose feed two of its liquors share; its own origin where it is of none. */
+  readonly batch?: string | undefined;
   readonly volume: Written<'L' | 'mL' | 'US gal'>;
   readonly volumeSpread?: StatedSpread | undefined;
   readonly density?: Written<'kg/L' | 'g/mL'> | undefined;
@@ -27,8 +29,11 @@ export type WrittenLiquor = {
   readonly freeAcid: readonly AcidEvidence[];
 };
 
+/** What one piece of evidence comes to: which way of knowing, and the how manieth in the list it was written in. */
+export type Piece<K> = K & { readonly by: string; readonly index: number };
+
 /** The evidence used, and the other evidence of the same thing. */
-export type Evidenced<K> = { readonly best: K; readonly others: readonly K[] };
+export type Evidenced<K> = { readonly best: Piece<K>; readonly others: readonly Piece<K>[] };
 
 export type Liquor = {
   readonly volume: Figure<'L'>;
@@ -64,19 +69,20 @@ export function liquorFrom(w: WrittenLiquor): Liquor {
   if (volume.value.lte(0)) return { volume, metals: new Map() };
   const metals = new Map<Metal, Evidenced<KnownMetal>>();
   for (const metal of new Set(w.findings.map((f) => f.metal))) {
-    const known = w.findings
-      .map((f, i) =>
-        f.metal === metal && !metalFault(f) ? metalFrom(f, volume, `${w.origin}/${metal}/${i}`) : undefined,
-      )
-      .filter((k) => k !== undefined);
-    const chosen = narrowest(known);
+    const chosen = narrowest(
+      pieces(w.findings, (f, i) =>
+        f.metal === metal && !metalFault(f)
+          ? metalFrom(f, volume, `${w.origin}/${metal}/${i}`, w.batch ?? w.origin)
+          : undefined,
+      ),
+    );
     if (chosen) metals.set(metal, chosen);
   }
   const dissolved = new Map([...metals].map(([metal, { best }]) => [metal, best]));
   const freeAcid = narrowest(
-    w.freeAcid
-      .map((f, i) => (acidFault(f) ? undefined : acidFrom(f, volume, dissolved, `${w.origin}/acid/${i}`)))
-      .filter((k) => k !== undefined),
+    pieces(w.freeAcid, (f, i) =>
+      acidFault(f) ? undefined : acidFrom(f, volume, dissolved, `${w.origin}/acid/${i}`),
+    ),
   );
   return {
     volume,
@@ -85,6 +91,16 @@ export function liquorFrom(w: WrittenLiquor): Liquor {
     ...(freeAcid ? { freeAcid } : {}),
   };
 }
+
+/** What of the evidence tells something, each with its place in the list. */
+const pieces = <E extends { readonly by: string }, K>(
+  found: readonly E[],
+  known: (one: E, index: number) => K | undefined,
+): readonly Piece<K>[] =>
+  found.flatMap((one, index) => {
+    const it = known(one, index);
+    return it === undefined ? [] : [{ ...it, by: one.by, index }];
+  });
 
 const measuredDensity = (written: Written<Unit>, origin: string): Figure<'kg/L'> =>
   read({

@@ -35,8 +35,13 @@ const nothing: Contents = { residues: [], unaccounted: false };
 const originOf = (streamId: string): string => `stream/${streamId}`;
 
 /** A logged liquid as chemistry reads it. */
-export const writtenLiquor = (streamId: string, liquid: LiquidPart): WrittenLiquor => ({
+export const writtenLiquor = (
+  streamId: string,
+  liquid: LiquidPart,
+  batchId: string | null = null,
+): WrittenLiquor => ({
   origin: originOf(streamId),
+  batch: batchId === null ? undefined : `batch/${batchId}`,
   volume: liquid.volume,
   volumeSpread: liquid.volumeSpread,
   density: liquid.density,
@@ -46,8 +51,8 @@ export const writtenLiquor = (streamId: string, liquid: LiquidPart): WrittenLiqu
 
 /** The liquor of a stream as it was logged; undefined when the stream is not one. */
 export function liquorOf(state: State, streamId: string): Liquor | undefined {
-  const liquid = state.streams.get(streamId)?.body.liquid;
-  return liquid && liquorFrom(writtenLiquor(streamId, liquid));
+  const body = state.streams.get(streamId)?.body;
+  return body?.liquid && liquorFrom(writtenLiquor(streamId, body.liquid, body.batchId));
 }
 
 /** A wet solid as it was logged, with the liquor it holds. */
@@ -108,7 +113,7 @@ function placed(state: State, contents: Contents, entryId: string, body: StreamP
   if (!stream) return { ...contents, unaccounted: true };
   let after = contents;
   if (stream.liquid && (isVolume(amount) || !stream.solid)) {
-    const liquor = liquorFrom(writtenLiquor(streamId, stream.liquid));
+    const liquor = liquorFrom(writtenLiquor(streamId, stream.liquid, stream.batchId));
     const whole = isSame(amount, stream.liquid.volume);
     const part = whole
       ? {}

@@ -15,7 +15,7 @@ import { coverage, halfWidths, noSlopes, type Slope, type Slopes, sides } from '
 import { meaningOf, sameDimension, type Unit } from './unit';
 import { halfLastDigit, type Written } from './written';
 
-/** How a value is known. The first eight are evidence of a person's own; the last two are the book's. */
+/** How a value is known. The first eight are evidence of a person's own; the others are the book's. */
 export type How =
   | 'assay'
   | 'photometer'
@@ -25,6 +25,7 @@ export type How =
   | 'reading'
   | 'assumed'
   | 'stated'
+  | 'typical'
   | 'worked-out'
   | 'constant';
 

@@ -3,12 +3,14 @@
  * Values stay decimal strings. Each names its source (sources.json) and whether it was seen there.
  */
 import * as z from 'zod/mini';
+import acidDilutionJson from './acid-dilution.json';
 import atomicWeightsJson from './atomic-weights.json';
 import basesJson from './bases.json';
 import cementationJson from './cementation.json';
 import dissolutionJson from './dissolution.json';
 import enthalpiesJson from './enthalpies.json';
 import evidenceJson from './evidence.json';
+import feedJson from './feed.json';
 import liquorJson from './liquor.json';
 import metalsJson from './metals.json';
 import nitricAcidJson from './nitric-acid.json';
@@ -47,6 +49,31 @@ export const nitricAcid = z
     rows: z.array(z.strictObject({ percent: Num, density: Num, status: Status })),
   })
   .parse(nitricAcidJson);
+
+export const acidDilution = z
+  .strictObject({
+    /** Heat that acid in so many moles of water gives as no end of water is added, kJ for one mole of acid. */
+    heat: z.strictObject({
+      source: SourceId,
+      unit: z.literal('kJ/mol'),
+      temperature: z.string(),
+      uncertainty: Num,
+      note: z.string(),
+      rows: z.array(z.strictObject({ water: Num, heat: Num, status: Status })),
+    }),
+    heatCapacity: z.strictObject({
+      source: SourceId,
+      unit: z.literal('cal/(g·°C)'),
+      temperature: z.string(),
+      /** In % of the value. */
+      uncertainty: Num,
+      rows: z.array(z.strictObject({ percent: Num, capacity: Num, status: Status })),
+    }),
+    calorie: Constant,
+    /** How warm a mixture may become. */
+    warmest: Constant,
+  })
+  .parse(acidDilutionJson);
 
 const MetalData = z.strictObject({
   name: z.string(),
@@ -123,3 +150,11 @@ export const liquor = z
     moisture: z.record(z.string(), Ranged),
   })
   .parse(liquorJson);
+
+/** Share of the mass of a kind of feed that is a metal which dissolves; a metal that is not named there is not told. */
+export const feedShares = z
+  .record(
+    z.enum(['precious-metal-electrode', 'base-metal-electrode', 'mixed']),
+    z.partialRecord(Composed, Ranged),
+  )
+  .parse(feedJson);

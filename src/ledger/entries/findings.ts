@@ -29,21 +29,35 @@ export const Metal = z.enum(['Cu', 'Ni', 'Ag', 'Pd', 'Zn', 'Fe', 'Sn', 'Ba', 'Pb
 /** Concentration, or mass in all. */
 const ConcentrationOrMass = writtenIn('g/L', 'mg/L', 'g', 'kg', 'mg', 'lb');
 
-const measured = <const B extends string>(by: B) =>
-  z.strictObject({
-    by: z.literal(by),
-    metal: Metal,
-    concentration: WrittenPerLitre,
-    spread: z.optional(ConcentrationSpread),
-    on: z.optional(Day),
-    reference: z.optional(Line),
-  });
+const measuredFields = {
+  metal: Metal,
+  concentration: WrittenPerLitre,
+  spread: z.optional(ConcentrationSpread),
+  on: z.optional(Day),
+  reference: z.optional(Line),
+};
+const measured = <const B extends string>(by: B) => z.strictObject({ ...measuredFields, by: z.literal(by) });
+
+/** The feed, and whether the liquor is that of the leach or what cementation left of it. */
+const feedKnown = {
+  metal: Metal,
+  capacitors: z.enum(['precious-metal-electrode', 'base-metal-electrode', 'mixed', 'unknown']),
+  liquor: z.enum(['leach', 'barren']),
+  feed: WrittenMass,
+};
 
 /** One metal in a liquid, known in one way. Several findings of one metal stand side by side. */
 export const Finding = z.discriminatedUnion('by', [
   measured('assay'),
   measured('photometer'),
-  measured('strip'),
+  z.strictObject({
+    ...measuredFields,
+    by: z.literal('strip'),
+    /** The colour fields beside the one that was read. */
+    steps: z.optional(
+      z.strictObject({ below: z.optional(WrittenPerLitre), above: z.optional(WrittenPerLitre) }),
+    ),
+  }),
   /** Mass of the metal in all. */
   z.strictObject({
     by: z.literal('weighing'),
@@ -72,6 +86,10 @@ export const Finding = z.discriminatedUnion('by', [
     high: ConcentrationOrMass,
     reference: z.optional(Line),
   }),
+  /** By what such a feed usually gives. */
+  z.strictObject({ ...feedKnown, by: z.literal('typical') }),
+  /** What is gone from the feed, shared out as such a feed usually is. */
+  z.strictObject({ ...feedKnown, by: z.literal('feed-minus-residue'), residue: WrittenMass }),
   z.strictObject({ by: z.literal('not-determined'), metal: Metal }),
 ]);
 

@@ -3,7 +3,7 @@
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Amount } from '../../chemistry/load';
 import type { BaseFigures, ContainerFigures } from '../../ledger/container-figures';
-import type { Figure } from '../../quantities/figure';
+import { type Figure, mostlyKnownBy } from '../../quantities/figure';
 import { formatWritten } from '../../quantities/format';
 import { type BaseId, baseIds, bases, type Metal, metalSymbols, metals } from '../../reference/tables';
 import { dayOf, daysText } from '../dates';
@@ -31,7 +31,7 @@ function evidenceBehind({ state, zone }: Asked, figure: Figure, what: Metal | 'a
     days.set(how, [...(days.get(how) ?? []), on ?? dayOf(stream.at, zone)]);
   }
   const found = [...days].map(([how, on]) => w.evidenceOn(how, daysText(on)));
-  return found.length > 0 ? found.join('; ') : (howKnownWords[figure.how] ?? figure.how);
+  return found.length > 0 ? found.join('; ') : (howKnownWords[mostlyKnownBy(figure)] ?? figure.how);
 }
 
 const namesOf = ({ state }: Asked, streamIds: readonly string[]): string[] => [

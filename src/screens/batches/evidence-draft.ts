@@ -185,6 +185,10 @@ const faultWords = (fault: EvidenceFault): string => {
       return w.dryAboveWet;
     case 'nothing-in-sample':
       return words.number.zero;
+    case 'residue-above-feed':
+      return w.residueAboveFeed;
+    case 'steps-out-of-order':
+      return w.stepsOutOfOrder;
     case 'strength-outside-table':
       return w.strengthRange(fault.low, fault.high, fault.unit);
   }

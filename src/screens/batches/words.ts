@@ -96,6 +96,8 @@ export const logWords = {
   chargedStrength: 'Strength as charged',
   afterMore: 'More came out than went in. Check both weighings.',
   highBelowLow: 'The most is less than the least. Check both.',
+  residueAboveFeed: 'The residue weighs more than the feed. Was it dry?',
+  stepsOutOfOrder: 'The step read must lie between the two beside it.',
   oneUnit: 'The two are in different units. Choose one unit for both.',
   phRange: 'A pH lies between 0 and 14.',
   percentRange: 'At most 100 %.',

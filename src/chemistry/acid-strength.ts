@@ -1,142 +1,222 @@
-/** Nitric acid: strength from % w/w, mol/L or density, by the published density table at 20 °C. */
+/**
+ * Nitric acid: strength as % w/w, mol/L or density, each from any other by the published density table at 20 °C.
+ * c = ρ(w)·w ÷ M, with the density ρ straight between the rows of the table.
+ */
 import Decimal from 'decimal.js';
 import { over, times } from '../quantities/expression';
-import { type Figure, given, read, type Source, within, workedOut } from '../quantities/figure';
+import { exact, type Figure, given, read, workedOut } from '../quantities/figure';
 import { inUnit } from '../quantities/quantity';
 import type { Written } from '../quantities/written';
 import { evidence, liquor, nitricAcid } from '../reference/tables';
 import { sourceOf } from './constants';
+import { usualSpread } from './evidence';
 import { molarMass } from './formula';
+import { type Between, between, rowsAround, type TableRow, tableReading } from './table-reading';
 
-type Row = {
-  readonly percent: Decimal;
-  readonly density: Decimal;
-  readonly status: Source['status'];
-};
+/** `acid` is kg of HNO3 in 100 L: density × %. */
+type Column = 'percent' | 'density' | 'acid';
+
+const row = (percent: Decimal, density: Decimal, status: TableRow<Column>['status']): TableRow<Column> => ({
+  percent,
+  density,
+  acid: percent.times(density),
+  status,
+});
 
 /** Rows from pure water (0.9982 kg/L at 20 °C) to 70 %. */
-const rows: readonly Row[] = [
-  {
-    percent: new Decimal(0),
-    density: new Decimal(liquor.waterDensity.value),
-    status: liquor.waterDensity.status,
-  },
-  ...nitricAcid.rows.map((r) => ({
-    percent: new Decimal(r.percent),
-    density: new Decimal(r.density),
-    status: r.status,
-  })),
+const rows: readonly TableRow<Column>[] = [
+  row(new Decimal(0), new Decimal(liquor.waterDensity.value), liquor.waterDensity.status),
+  ...nitricAcid.rows.map((r) => row(new Decimal(r.percent), new Decimal(r.density), r.status)),
 ];
-
-export type StrengthFailure = { readonly code: 'outside-table'; readonly low: string; readonly high: string };
-type Strength =
-  | { readonly ok: true; readonly molarity: Figure<'mol/L'> }
-  | { readonly ok: false; readonly failure: StrengthFailure };
 
 export type WrittenStrength = Written<'%' | 'mol/L' | 'kg/L'>;
 
-const outside = (a: Decimal | undefined, b: Decimal | undefined): Strength => ({
+/** The ends of the table in the unit that was written. */
+export type StrengthFailure = {
+  readonly code: 'outside-table';
+  readonly low: string;
+  readonly high: string;
+};
+
+type Failed = { readonly ok: false; readonly failure: StrengthFailure };
+type Strength = { readonly ok: true; readonly molarity: Figure<'mol/L'> } | Failed;
+
+/** Nitric acid by all three measures of its strength. */
+export type NitricAcid = {
+  readonly percent: Figure<'%'>;
+  readonly density: Figure<'kg/L'>;
+  readonly molarity: Figure<'mol/L'>;
+};
+type ByMass = ({ readonly ok: true } & NitricAcid) | Failed;
+
+/** kg of HNO3 in 100 L for each mol/L. */
+const acidPerMolarity = (): Decimal => molarMass('HNO3').value.div(10);
+
+const ends: Readonly<Record<WrittenStrength['unit'], (row: TableRow<Column> | undefined) => string>> = {
+  '%': (end) => String(end?.percent),
+  'kg/L': (end) => String(end?.density),
+  'mol/L': (end) => end?.acid.div(acidPerMolarity()).toDecimalPlaces(2, Decimal.ROUND_DOWN).toString() ?? '',
+};
+
+const outside = (unit: WrittenStrength['unit']): Failed => ({
   ok: false,
-  failure: { code: 'outside-table', low: String(a), high: String(b) },
+  failure: { code: 'outside-table', low: ends[unit](rows[0]), high: ends[unit](rows.at(-1)) },
 });
-
-type Column = 'percent' | 'density';
-type Between = { readonly value: Decimal; readonly slope: Decimal; readonly source: Source };
-
-/** Straight line between the two rows around `x`, seen in print only if both were; undefined outside the table. */
-function between(x: Decimal, from: Column, to: Column): Between | undefined {
-  const upper = rows.findIndex((row) => row[from].gte(x));
-  const [a, b] = [rows[Math.max(upper - 1, 0)], rows[Math.max(upper, 1)]];
-  if (upper < 0 || !a || !b || x.lt(a[from])) return undefined;
-  const slope = b[to].minus(a[to]).div(b[from].minus(a[from]));
-  const used = [a, b].filter((row) => !(row === a ? b : a)[from].eq(x));
-  const status = used.find((row) => row.status !== 'verified')?.status ?? 'verified';
-  return {
-    value: a[to].plus(slope.times(x.minus(a[from]))),
-    slope,
-    source: sourceOf({ source: nitricAcid.source, status }),
-  };
-}
 
 /** Density of nitric acid of `percent` w/w at 20 °C, kg/L; undefined above 70 %. */
 export const densityAt = (percent: Decimal): Decimal | undefined =>
-  between(percent, 'percent', 'density')?.value;
+  between(rows, percent, 'percent', 'density')?.value;
 
-/** How well the table itself is known: a factor of 1 on what is read from it. */
-const tableItself = (density: Between): Figure<'1'> =>
-  given({
-    origin: 'table/nitric-acid-density',
-    sentence: 'How well the table of densities is known',
-    value: 1,
-    unit: '1',
-    how: 'constant',
-    spread: within(new Decimal(nitricAcid.uncertainty).div(density.value)),
-    decimals: 0,
-    sources: [density.source],
+/**
+ * % w/w of acid with `acid` kg of HNO3 in 100 L: the exact inverse of ρ(w)·w with ρ = k + s·w between two rows, that is
+ * w = (√(k² + 4·s·acid) − k) ÷ 2s.
+ */
+function percentOf(acid: Decimal): Between | undefined {
+  const around = rowsAround<Column>(rows, acid, 'acid');
+  if (!around) return undefined;
+  const [a, b, status] = around;
+  const s = b.density.minus(a.density).div(b.percent.minus(a.percent));
+  const k = a.density.minus(s.times(a.percent));
+  const root = k.pow(2).plus(s.times(acid).times(4)).sqrt();
+  return { value: root.minus(k).div(s.times(2)), slope: new Decimal(1).div(root), status };
+}
+
+type Told = {
+  readonly written: WrittenStrength;
+  readonly origin: string;
+  /** It is what somebody wants, and exact; else it is what stands on a bottle. */
+  readonly wanted: boolean;
+};
+
+const stated = 'Strength of the acid as stated';
+const wantedStrength = 'Strength wanted';
+const sentences = {
+  stated: { '%': stated, 'mol/L': stated, 'kg/L': 'Density of the acid' },
+  wanted: { '%': wantedStrength, 'mol/L': wantedStrength, 'kg/L': 'Density wanted' },
+} as const;
+
+/** The strength as it was told, in its own unit. A density is as good as a hydrometer; 0.5 % of it is 1.6 % acid. */
+function told<U extends WrittenStrength['unit']>({ written, origin, wanted }: Told, unit: U): Figure<U> {
+  const sentence = sentences[wanted ? 'wanted' : 'stated'][unit];
+  if (wanted)
+    return given({
+      origin,
+      sentence,
+      value: inUnit(written, unit),
+      unit,
+      how: 'stated',
+      spread: exact,
+      decimals: written.value.split('.')[1]?.length ?? 0,
+    });
+  const usual = unit === 'kg/L' ? 'density' : 'strength';
+  return read({
+    origin,
+    sentence,
+    written,
+    unit,
+    how: unit === 'kg/L' ? 'reading' : 'stated',
+    spread: usualSpread(usual),
+    sources: [sourceOf(evidence[usual])],
   });
+}
 
-const strengthSpread = (value: Decimal) => within(value.times(evidence.strength.value).div(100));
+const tableSpread = new Decimal(nitricAcid.uncertainty);
+const table = {
+  origin: 'table/nitric-acid-density',
+  sentence: 'How well the table of densities is known',
+  source: nitricAcid.source,
+} as const;
 
-/** mol of HNO3 per litre, from % and the density there: c = ρ·w ÷ M. */
-function fromPercent(percent: Figure<'%'>): Strength {
-  const density = between(percent.value, 'percent', 'density');
-  if (!density) return outside(rows[0]?.percent, rows[rows.length - 1]?.percent);
-  const molarity = workedOut({
-    sentence: 'Strength of the acid, from % by mass',
+/** Acid as it comes, or what water made of it: names the figures. */
+type Which = 'acid' | 'mixture';
+
+/** Density of acid of `percent`, from the table; undefined above 70 %. */
+export function densityOfAcid(percent: Figure<'%'>, which: Which): Figure<'kg/L'> | undefined {
+  const found = between(rows, percent.value, 'percent', 'density');
+  if (!found) return undefined;
+  return workedOut({
+    sentence: `Density of the ${which}`,
+    unit: 'kg/L',
+    formula: tableReading({
+      ...table,
+      table: 'density of nitric acid',
+      at: percent,
+      read: found,
+      unit: 'kg/L',
+      half: tableSpread,
+    }),
+    sources: [sourceOf({ source: nitricAcid.source, status: found.status })],
+  });
+}
+
+/** mol of HNO3 in a litre: c = ρ·w ÷ M. */
+export const molarityOf = (percent: Figure<'%'>, density: Figure<'kg/L'>, which: Which): Figure<'mol/L'> =>
+  workedOut({
+    sentence: `Strength of the ${which}, mol a litre`,
     unit: 'mol/L',
-    formula: over(
-      times(
-        {
-          op: 'reading',
-          table: 'density of nitric acid',
-          at: { op: 'figure', figure: percent },
-          value: density.value,
-          unit: 'kg/L',
-          slope: density.slope.times(100),
-        },
-        tableItself(density),
-        percent,
-      ),
-      molarMass('HNO3'),
-    ),
-    sources: [density.source],
+    formula: over(times(density, percent), molarMass('HNO3')),
   });
-  return { ok: true, molarity };
+
+const percentFrom = (at: Figure, found: Between, half: Decimal, which: Which): Figure<'%'> =>
+  workedOut({
+    sentence: `Strength of the ${which}, % by mass`,
+    unit: '%',
+    formula: tableReading({ ...table, table: 'strength of nitric acid', at, read: found, unit: '%', half }),
+    sources: [sourceOf({ source: nitricAcid.source, status: found.status })],
+  });
+
+function fromDensity(density: Figure<'kg/L'>, which: Which): ByMass {
+  const found = between(rows, density.value, 'density', 'percent');
+  if (!found) return outside('kg/L');
+  const percent = percentFrom(density, found, found.slope.times(tableSpread), which);
+  return { ok: true, percent, density, molarity: molarityOf(percent, density, which) };
+}
+
+function fromMolarity(molarity: Figure<'mol/L'>, which: Which): ByMass {
+  const each = acidPerMolarity();
+  const found = percentOf(molarity.value.times(each));
+  if (!found) return outside('mol/L');
+  // At the same strength in mol/L, denser acid has less of it by mass: dw = −w·dρ ÷ (d(ρ·w)/dw).
+  const half = found.slope.times(found.value).times(tableSpread);
+  const percent = percentFrom(molarity, { ...found, slope: found.slope.times(each) }, half, which);
+  const density = densityOfAcid(percent, which);
+  return density ? { ok: true, percent, density, molarity } : outside('mol/L');
+}
+
+function fromPercent(percent: Figure<'%'>, which: Which): ByMass {
+  const density = densityOfAcid(percent, which);
+  return density
+    ? { ok: true, percent, density, molarity: molarityOf(percent, density, which) }
+    : outside('%');
+}
+
+function byMass(acid: Told): ByMass {
+  const which = acid.wanted ? 'mixture' : 'acid';
+  switch (acid.written.unit) {
+    case '%':
+      return fromPercent(told(acid, '%'), which);
+    case 'kg/L':
+      return fromDensity(told(acid, 'kg/L'), which);
+    case 'mol/L':
+      return fromMolarity(told(acid, 'mol/L'), which);
+  }
 }
 
 /**
- * Strength of nitric acid as mol/L from what is on the bottle. Fails with the ends of the table when outside
- * 0 to 70 % (density 0.9982 to 1.4134 kg/L).
+ * Nitric acid by all three measures, from what is on the bottle. Fails with the ends of the table when outside 0 to 70 %
+ * (density 0.9982 to 1.4134 kg/L, 15.70 mol/L).
  * Source: density table named in reference/nitric-acid.json.
+ * @example acidByMass({ value: '68', unit: '%' }, 'stock') // 68 %, 1.4048 kg/L, 15.16 mol/L
  */
+export const acidByMass = (written: WrittenStrength, origin: string): ByMass =>
+  byMass({ written, origin, wanted: false });
+
+/** The same of a strength that somebody wants: the number itself is exact. */
+export const wantedAcid = (written: WrittenStrength, origin: string): ByMass =>
+  byMass({ written, origin, wanted: true });
+
+/** Strength in mol/L from what is on the bottle. One told in mol/L needs no table, so it may be above it. */
 export function acidStrength(written: WrittenStrength, origin: string): Strength {
-  const sentence = 'Strength of the acid as stated';
-  const stated = { origin, sentence, how: 'stated' as const, spread: strengthSpread };
-  if (written.unit === '%') return fromPercent(read({ ...stated, written, unit: '%' }));
-  if (written.unit === 'mol/L') return { ok: true, molarity: read({ ...stated, written, unit: 'mol/L' }) };
-  const density = read({
-    ...stated,
-    sentence: 'Density of the acid',
-    written,
-    unit: 'kg/L',
-    how: 'reading',
-    spread: () => within(0),
-  });
-  const percent = between(inUnit(written, 'kg/L'), 'density', 'percent');
-  if (!percent) return outside(rows[0]?.density, rows[rows.length - 1]?.density);
-  return fromPercent(
-    workedOut({
-      sentence: 'Strength of the acid, % by mass',
-      unit: '%',
-      formula: {
-        op: 'reading',
-        table: 'strength of nitric acid',
-        at: { op: 'figure', figure: density },
-        value: percent.value,
-        unit: '%',
-        slope: percent.slope.div(1000),
-      },
-      sources: [percent.source],
-    }),
-  );
+  if (written.unit !== 'mol/L') return acidByMass(written, origin);
+  return { ok: true, molarity: told({ written, origin, wanted: false }, 'mol/L') };
 }

@@ -1,14 +1,14 @@
 import { expect, it } from 'vitest';
-import { acidStrength } from '../../../src/chemistry/acid-strength';
+import { acidByMass } from '../../../src/chemistry/acid-strength';
 import { densityOf } from '../../../src/chemistry/density';
 import { liquorFrom } from '../../../src/chemistry/liquor';
 import { loadOf } from '../../../src/chemistry/load';
 import type { Metal } from '../../../src/reference/tables';
 
-const molarity = (percent: string) => {
-  const strength = acidStrength({ value: percent, unit: '%' }, 'test');
-  if (!strength.ok) throw new Error('outside');
-  return strength.molarity;
+const acid = (percent: string) => {
+  const found = acidByMass({ value: percent, unit: '%' }, 'test');
+  if (!found.ok) throw new Error('outside');
+  return found;
 };
 
 it.each([
@@ -20,11 +20,11 @@ it.each([
   ['68', 'verified'],
   ['68.5', 'memory'],
 ])('acid of %s %% is %s: only a reading between rows that were seen is called so', (percent, status) => {
-  expect(molarity(percent).sources.map((s) => s.status)).toEqual([status]);
+  expect(acid(percent).density.sources.map((s) => s.status)).toEqual([status]);
 });
 
 it('a strength read from the table is no better known than the table', () => {
-  const table = molarity('10').slopes.get('table/nitric-acid-density');
+  const table = acid('10').molarity.slopes.get('table/nitric-acid-density');
   // 0.0005 kg/L on 1.0543, as two standard uncertainties.
   expect((table?.plus ?? 0) * 2).toBeCloseTo(0.0005 / 1.0543, 8);
 });

@@ -7,11 +7,15 @@ const binding = {
   figure: 3,
   reading: 3,
   'not-below-nothing': 1,
+  power: 2.5,
   product: 2,
   quotient: 2,
   sum: 1,
   difference: 1,
 } as const;
+
+const raisedDigits = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+const raisedText = (digits: string): string => digits.replace(/\d/g, (d) => raisedDigits[Number(d)] ?? d);
 
 /** @example formulaText(over(times(2, copper), molarMass)) // '2 × 117.9 g ÷ 63.546 g/mol' */
 export function formulaText(e: Expression, sign: DecimalSign = '.'): string {
@@ -33,6 +37,10 @@ export function formulaText(e: Expression, sign: DecimalSign = '.'): string {
       return e.factors.map((f, i) => inside(f, i > 0 && f.op === 'quotient')).join(' × ');
     case 'quotient':
       return `${inside(e.over, false)} ÷ ${inside(e.under, true)}`;
+    case 'power':
+      return e.root === 1
+        ? `${inside(e.of, true)}${raisedText(`${e.times}`)}`
+        : `${raisedText(`${e.root}`)}√${inside(e.of, true)}`;
     case 'not-below-nothing':
       return `${inside(e.of, false)}, not below 0`;
     case 'reading':

@@ -24,9 +24,9 @@ export const SourceId = z.enum(
 export const told = { source: SourceId, status: Status, note: z.optional(z.string()) };
 
 /** A value with its uncertainty (about 19 times in 20). */
-const Constant = z.strictObject({ value: Num, unit: z.string(), uncertainty: Num, ...told });
+export const Constant = z.strictObject({ value: Num, unit: z.string(), uncertainty: Num, ...told });
 /** A value with the ends between which it lies about 19 times in 20. */
-const Ranged = z.strictObject({ value: Num, low: Num, high: Num, unit: z.string(), ...told });
+export const Ranged = z.strictObject({ value: Num, low: Num, high: Num, unit: z.string(), ...told });
 const Composed = z.enum(['Cu', 'Ni', 'Zn', 'Fe', 'Ag', 'Pd', 'Pb', 'Sn', 'Ba', 'Al']);
 
 export type Constant = z.infer<typeof Constant>;

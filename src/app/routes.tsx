@@ -16,6 +16,8 @@ import { NewContainer } from '../screens/containers/new';
 import { PlaceStream, PutIn } from '../screens/containers/put-in';
 import { TakeOut } from '../screens/containers/take-out';
 import { ContainerWorking } from '../screens/containers/working';
+import { DilutionScreen } from '../screens/dilution/dilution';
+import { DilutionWorking } from '../screens/dilution/working';
 import { PaperList } from '../screens/papers/list';
 import { NewPaper } from '../screens/papers/new';
 import { AboutScreen } from '../screens/record/about';
@@ -91,6 +93,9 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['record/demo/not-removed', DemoNotRemovedScreen],
   ['record/about', AboutScreen],
   ['batches/:batch/step', StepChoice],
+  ['batches/:batch/dilution', DilutionScreen],
+  ['batches/:batch/dilution/:key', DilutionWorking],
+  ['batches/:batch/dilution/:key/:steps', DilutionWorking],
   ['check/:batch/:list', RunList],
   ['clearance/:entry', Clearance],
   ['sos', Sos],

@@ -8,6 +8,7 @@ import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { amountText, dayText, heldText } from '../amounts';
+import { dilutionWords } from '../dilution/words';
 import { Fault, useWriting } from '../fault';
 import { Frame, hour } from '../frame';
 import { useShell } from '../shell';
@@ -33,6 +34,9 @@ function StepRow({ step }: { readonly step: StepState }) {
         step.endedAt === null ? (
           <>
             <Fault words={fault} />
+            {step.body.step === 'acid-dilution' && (
+              <Button href={`#/batches/${step.body.batchId}/dilution`}>{dilutionWords.open}</Button>
+            )}
             <Button disabled={busy} onTap={() => void write({ do: 'end-step', stepId })}>
               {w.end}
             </Button>

@@ -6,6 +6,7 @@ import { unbroken } from '../../ui/figure-value';
 import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
+import { dilutionWords } from '../dilution/words';
 import { Frame, hour } from '../frame';
 import { type Shell, useShell } from '../shell';
 import { KeptRun, runDraft } from './kept-run';
@@ -86,6 +87,15 @@ function Steps({ batchId }: Props) {
       ways={[{ label: words.step.back, href: `#/batches/${batchId}` }]}
       actions={<Likely offer={likely} batchId={batchId} first={required?.title ?? null} />}
     >
+      <Part width="edge">
+        <Rows>
+          <Row
+            title={dilutionWords.open}
+            second={dilutionWords.openSecond}
+            href={`#/batches/${batchId}/dilution`}
+          />
+        </Rows>
+      </Part>
       <Part width="edge" title={words.step.others}>
         <Rows>
           {others.map((offer) => (

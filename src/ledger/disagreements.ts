@@ -1,0 +1,58 @@
+/** Where the evidence of a waste contradicts itself: two pieces too far apart, or more acid taken than was charged. */
+import { type Disagreement, disagreements } from '../chemistry/disagreement';
+import type { Liquor } from '../chemistry/liquor';
+import type { Figure } from '../quantities/figure';
+import type { Metal } from '../reference/tables';
+import { liquorOf } from './container-load';
+import type { State } from './state';
+
+export type Contradictions = {
+  readonly metals: ReadonlyMap<Metal, readonly Disagreement<'g'>[]>;
+  readonly acid: readonly Disagreement<'mol'>[];
+  /** By how much the metals took more acid than was charged, where that is beyond its uncertainty. */
+  readonly short?: Figure<'mol'>;
+};
+
+const nothing: Contradictions = { metals: new Map(), acid: [] };
+
+export function contradictionsIn({ metals, freeAcid }: Liquor): Contradictions {
+  const short = freeAcid && [freeAcid.best, ...freeAcid.others].find((one) => one.short?.low.gt(0))?.short;
+  return {
+    metals: new Map(
+      [...metals].flatMap(([metal, known]) => {
+        const found = disagreements<'g'>(known);
+        return found.length > 0 ? [[metal, found] as const] : [];
+      }),
+    ),
+    acid: freeAcid ? disagreements<'mol'>(freeAcid) : [],
+    ...(short ? { short } : {}),
+  };
+}
+
+/** One piece of each thing cannot contradict another; most wastes are known in one way. */
+function mayContradict(state: State, streamId: string): boolean {
+  const { findings = [], freeAcid = [] } = state.streams.get(streamId)?.body.liquid ?? {};
+  const told = findings.filter(({ by }) => by !== 'not-determined');
+  const twice = new Set(told.map(({ metal }) => metal)).size < told.length;
+  return twice || freeAcid.length > 1 || freeAcid.some(({ by }) => by === 'charged-minus-consumed');
+}
+
+/** Worked out once for a state. */
+const known = new WeakMap<State, Map<string, Contradictions>>();
+
+export function contradictionsOf(state: State, streamId: string): Contradictions {
+  const ofState = known.get(state) ?? new Map<string, Contradictions>();
+  known.set(state, ofState);
+  const before = ofState.get(streamId);
+  if (before) return before;
+  const liquor = mayContradict(state, streamId) ? liquorOf(state, streamId) : undefined;
+  const found = liquor ? contradictionsIn(liquor) : nothing;
+  ofState.set(streamId, found);
+  return found;
+}
+
+/** What of a waste is told in two ways that disagree. */
+export const disputedIn = ({ metals, acid }: Contradictions): readonly (Metal | 'acid')[] => [
+  ...metals.keys(),
+  ...(acid.length > 0 ? (['acid'] as const) : []),
+];

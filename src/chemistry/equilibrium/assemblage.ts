@@ -1,0 +1,83 @@
+/**
+ * The solids that are there fix as many activities: the components they fix (metals first) are written by the free ones,
+ * and every species by the free components alone. What is left to solve has no solids in it.
+ */
+import { at } from './floats';
+import { type Sparse, type System, sparse } from './system';
+
+export type Assemblage = {
+  /** Numbers of the phases that are there. */
+  readonly phases: readonly number[];
+  readonly fixed: readonly number[];
+  readonly free: readonly number[];
+  /** Inverse of the phases' numbers of the fixed components: fixed × phases. */
+  readonly inverse: Float64Array;
+  /** Part of each free component in a fixed one: ln a(fixed) = inverse · lnK − share · ln a(free). Fixed × free. */
+  readonly share: Float64Array;
+  /** Numbers of the free components in each species once the fixed ones are written out. */
+  readonly nu: Sparse;
+  /** The same of each phase of the system. */
+  readonly phaseNu: Sparse;
+};
+
+/** Smaller than this a number that should be a small whole one is nought. */
+const nought = 1e-9;
+
+/** Gauss and Jordan with the first component that a phase can fix; undefined where one phase is made of others. */
+export function assemblageOf(system: System, phases: readonly number[]): Assemblage | undefined {
+  const n = system.components.length;
+  const r = phases.length;
+  const rows = phases.map((p, i) => {
+    const row = new Float64Array(n + r);
+    row.set(system.phases[p]?.nu ?? []);
+    row[n + i] = 1;
+    return row;
+  });
+  const fixed: number[] = [];
+  for (const row of rows) {
+    const pivot = row.findIndex((x, k) => k < n && Math.abs(x) > nought);
+    if (pivot < 0) return undefined;
+    fixed.push(pivot);
+    const by = at(row, pivot);
+    for (let k = 0; k < n + r; k++) row[k] = at(row, k) / by;
+    for (const other of rows) {
+      const factor = at(other, pivot);
+      if (other === row || factor === 0) continue;
+      for (let k = 0; k < n + r; k++) other[k] = at(other, k) - factor * at(row, k);
+    }
+  }
+  const isFixed = new Set(fixed);
+  const free = system.components.flatMap((_, k) => (isFixed.has(k) ? [] : [k]));
+  const inverse = Float64Array.from(rows.flatMap((row) => [...row.subarray(n)]));
+  const share = Float64Array.from(rows.flatMap((row) => free.map((k) => at(row, k))));
+  const written = (of: (k: number) => number): number[] =>
+    free.map((k, c) => {
+      const x = fixed.reduce((sum, q, p) => sum - of(q) * at(share, p * free.length + c), of(k));
+      return Math.abs(x) < nought ? 0 : x;
+    });
+  return {
+    phases,
+    fixed,
+    free,
+    inverse,
+    share,
+    nu: sparse(system.species.map((_, j) => written((k) => entry(system.nu, j, k)))),
+    phaseNu: sparse(system.phases.map(({ nu }) => written((k) => at(nu, k)))),
+  };
+}
+
+function entry({ starts, columns, values }: Sparse, row: number, column: number): number {
+  for (let a = starts[row] as number; a < (starts[row + 1] as number); a++)
+    if (columns[a] === column) return at(values, a);
+  return 0;
+}
+
+/** Remembers assemblages by the phases that are there: along a curve they come again. */
+export function assemblages(system: System): (phases: readonly number[]) => Assemblage | undefined {
+  const known = new Map<string, Assemblage | undefined>();
+  return (phases) => {
+    const key = phases.join();
+    if (!known.has(key)) known.set(key, assemblageOf(system, phases));
+    return known.get(key);
+  };
+}

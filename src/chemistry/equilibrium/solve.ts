@@ -1,0 +1,92 @@
+/**
+ * Equilibrium of a liquor with the solids that may form: the mass balances of all components, mass action of all species,
+ * each solid either there and in equilibrium or not there and not supersaturated, water counted.
+ */
+import { kilogramsPerMole } from './activity';
+import { assemblages } from './assemblage';
+import { Climb } from './climb';
+import { add, at } from './floats';
+import type { Component } from './reaction';
+import type { Totals } from './substances';
+import type { SolidId, System } from './system';
+
+/** Water as it is told: kg that stays as it is, or mol in all, so that what neutralisation makes is counted. */
+export type Water = { readonly kilograms: number } | { readonly moles: number };
+
+export type Equilibrium = {
+  readonly system: System;
+  readonly pH: number;
+  /** mol/kg */
+  readonly ionicStrength: number;
+  /** kg of free water. */
+  readonly water: number;
+  /** mol of water in all, that in species and solids included. */
+  readonly waterInAll: number;
+  readonly waterActivity: number;
+  /** mol of each species. */
+  readonly moles: Float64Array;
+  readonly lnGamma: Float64Array;
+  /** mol of each solid or gas that is there. */
+  readonly solids: ReadonlyMap<SolidId, number>;
+  /** Where to begin for a neighbouring liquor. */
+  readonly start: Start;
+  /** Newton steps it took. */
+  readonly steps: number;
+};
+
+/** ln of the component activities and coefficients, and the numbers of the solids that are there. */
+export type Start = {
+  readonly lnActivity: Float64Array;
+  readonly lnGamma: Float64Array;
+  readonly lnWater: number;
+  readonly kilograms: number;
+  readonly phases: readonly number[];
+};
+
+export type NoEquilibrium = {
+  readonly code: 'not-converged';
+  /** Largest relative gap of a mass balance at the end, and whose. */
+  readonly gap: number;
+  readonly component: Component | undefined;
+};
+export type Solved =
+  | { readonly ok: true; readonly value: Equilibrium }
+  | { readonly ok: false; readonly failure: NoEquilibrium };
+
+export type Solver = (totals: Totals, water: Water, start?: Start) => Solved;
+
+/** Longest rise of ln(amount) in a step, and how many steps at most: quick, careful. */
+const quick = { rise: 2.5, most: 200 };
+const careful = { rise: 0.5, most: 3000 };
+
+/** A solver over one system. It begins where it is told, then from scratch, then from scratch with short steps. */
+export function solverOf(system: System): Solver {
+  const remembered = assemblages(system);
+  return (totals, water, start) => {
+    const from = (begin: Start, pace: typeof quick) => new Climb(system, remembered, totals, water, begin, pace).run();
+    const warm = start && from(start, quick);
+    if (warm?.ok) return warm;
+    const cold = coldStart(system, totals, water);
+    const first = from(cold, quick);
+    return first.ok ? first : from(cold, careful);
+  };
+}
+
+/** Everything dissolved and uncomplexed; a component of each solid lowered until none is supersaturated. */
+function coldStart(system: System, totals: Totals, water: Water): Start {
+  const kilograms = 'kilograms' in water ? water.kilograms : water.moles * kilogramsPerMole;
+  const lnActivity = Float64Array.from(system.components, (c) => {
+    const total = totals.of.get(c) ?? 0;
+    // Alkali is owed hydrogen ion: begin at pH 12.
+    return Math.log(c === 'H+' && total <= 0 ? 1e-12 : Math.max(total, 1e-12) / kilograms);
+  });
+  const held: number[] = [];
+  for (const [p, phase] of system.phases.entries()) {
+    if (phase.held) held.push(p);
+    let over = -phase.lnK;
+    for (const [k, x] of phase.nu.entries()) over += x * at(lnActivity, k);
+    const lowered = phase.nu.findIndex((x) => x > 0);
+    if (lowered >= 0 && (over > 0 || phase.held)) add(lnActivity, lowered, -over / at(phase.nu, lowered));
+  }
+  return { lnActivity, lnGamma: new Float64Array(system.species.length), lnWater: 0, kilograms, phases: held };
+}

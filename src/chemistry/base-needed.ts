@@ -8,10 +8,11 @@ import Decimal from 'decimal.js';
 import { over, plus, times } from '../quantities/expression';
 import { type Figure, given, read, within, workedOut } from '../quantities/figure';
 import type { Written } from '../quantities/written';
+import { iron } from '../reference/iron-tables';
 import { type BaseId, bases, liquor, type Metal, metals } from '../reference/tables';
 import { ranged, sourceOf } from './constants';
 import { molarMass } from './formula';
-import { type Load, metalsPresent, molesOf, openMetals } from './load';
+import { type Load, metalsPresent, molesOf, molesOfIronTwo, openMetals } from './load';
 
 export type StatedPurity = { readonly purity: Written<'%'>; readonly origin: string };
 
@@ -52,6 +53,25 @@ function hydroxideFor(metal: Metal, base: BaseId, load: Load): Figure<'mol'> | u
   });
 }
 
+/** Hydroxides that a mole of iron(II) takes with `base`, none where it stays; and the solid, as air gets at it. */
+export const ironTwoWith = (base: BaseId) =>
+  iron.ironTwo.leftBy.includes(base)
+    ? { each: 0, solid: null }
+    : { each: Number(iron.ironTwo.hydroxide), solid: iron.ironTwo.solid };
+
+function hydroxideForIronTwo(base: BaseId, load: Load): Figure<'mol'> | undefined {
+  const n = molesOfIronTwo(load);
+  const { each } = ironTwoWith(base);
+  if (!n || each === 0) return undefined;
+  return workedOut({
+    sentence: 'Iron(II) takes two each',
+    unit: 'mol',
+    formula: times(each, n),
+    sources: [sourceOf(iron.ironTwo)],
+    ...(iron.ironTwo.note === undefined ? {} : { note: iron.ironTwo.note }),
+  });
+}
+
 /** The purity the person stated, to ± 1 %; else what is usual for the grade. */
 function purityOf(base: BaseId, stated: StatedPurity | undefined): Figure<'%'> {
   if (!stated) return ranged(`purity/${base}`, 'Purity, usual for this grade', bases[base].purity, '%');
@@ -78,7 +98,10 @@ export function baseNeeded(base: BaseId, load: Load, stated?: StatedPurity): Bas
   const { formula, hydroxidePerMol, excess } = bases[base];
   const leaves = bases[base].leaves?.metals ?? [];
   const present = metalsPresent(load);
-  const taken = present.flatMap((m) => hydroxideFor(m, base, load) ?? []);
+  const taken = [
+    ...present.flatMap((m) => hydroxideFor(m, base, load) ?? []),
+    ...[hydroxideForIronTwo(base, load)].filter((figure) => figure !== undefined),
+  ];
   const hydroxide = workedOut({
     sentence: 'Base needed in all',
     unit: 'mol',

@@ -5,11 +5,12 @@
  */
 import { type Expression, minus, over, plus, times } from '../quantities/expression';
 import { exact, type Figure, given, type Source, within, workedOut } from '../quantities/figure';
+import { iron } from '../reference/iron-tables';
 import { liquor, type Metal, metals } from '../reference/tables';
 import { constant, sourceOf } from './constants';
 import { capital } from './evidence';
 import { molarMass } from './formula';
-import { acidPerLitre, type Load, metalsPresent, molesOf } from './load';
+import { acidPerLitre, type Load, metalsPresent, molesOf, molesOfIronTwo } from './load';
 
 const volumes = liquor.partialVolumes;
 
@@ -77,20 +78,49 @@ const bend = {
   salt: fixed('Fitted bend for salt', liquor.densityFit.salt, 'kg/L', [fitSource]),
 };
 
-function saltOf(metal: Metal, load: Load): Solute | undefined {
-  const n = molesOf(load, metal);
+type Salt = {
+  readonly name: string;
+  readonly element: Metal;
+  readonly charge: number;
+  readonly n: Figure<'mol'> | undefined;
+  readonly volume: Figure<'mL/mol'> | undefined;
+};
+
+const metalSalt = (metal: Metal, load: Load): Salt => {
   const volume = volumes.values[metal];
+  return {
+    name: metals[metal].name,
+    element: metal,
+    charge: Number(metals[metal].chargeInNitrate),
+    n: molesOf(load, metal),
+    volume: volume === undefined ? undefined : partialVolume(metal, volume),
+  };
+};
+
+const ironTwoVolume = constant(
+  'partial-volume/Fe(II)',
+  'Partial molal volume of iron(II)',
+  iron.partialVolume,
+  'mL/mol',
+);
+const ironTwoSalt = (load: Load): Salt => ({
+  name: 'iron(II)',
+  element: 'Fe',
+  charge: Number(iron.ironTwo.charge),
+  n: molesOfIronTwo(load),
+  volume: ironTwoVolume,
+});
+
+function saltOf({ name, element, charge, n, volume }: Salt, load: Load): Solute | undefined {
   // Of palladium and tin nobody here knows the volume: `uncounted` says that they are left out.
   if (!n || n.value.lte(0) || volume === undefined) return undefined;
-  const { name, chargeInNitrate } = metals[metal];
-  const charge = Number(chargeInNitrate);
   const c = workedOut({
     sentence: `${capital(name)}, mol a litre`,
     unit: 'mol/L',
     formula: over(n, load.volume),
   });
   const ions: Expression = plus(
-    minus(molarMass(metal), times(water, partialVolume(metal, volume))),
+    minus(molarMass(element), times(water, volume)),
     times(charge, minus(molarMass('NO3'), times(water, nitrateVolume))),
   );
   return {
@@ -147,7 +177,8 @@ function uncounted(load: Load): string | undefined {
 export function densityOf(load: Load): Figure<'kg/L'> {
   if (load.density) return load.density;
   const acid = acidOf(load);
-  const solutes = [...[...load.metals.keys()].flatMap((m) => saltOf(m, load) ?? []), ...(acid ? [acid] : [])];
+  const salts = [...[...load.metals.keys()].map((m) => metalSalt(m, load)), ironTwoSalt(load)];
+  const solutes = [...salts.flatMap((salt) => saltOf(salt, load) ?? []), ...(acid ? [acid] : [])];
   const note = uncounted(load);
   const sum: Expression = plus(water, ...solutes.map((s) => s.gain));
   return workedOut({

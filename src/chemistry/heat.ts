@@ -6,11 +6,13 @@
  */
 import { minus, type Operand, over, plus, times } from '../quantities/expression';
 import { type Figure, workedOut } from '../quantities/figure';
+import { iron } from '../reference/iron-tables';
 import { type BaseId, bases, enthalpies, liquor, type Metal, metals } from '../reference/tables';
 import type { BaseNeeded } from './base-needed';
 import { constant, ranged } from './constants';
 import { densityOf } from './density';
-import { type Load, metalsPresent, molesOf } from './load';
+import { ratio } from './formula';
+import { type Load, metalsPresent, molesOf, molesOfIronTwo } from './load';
 
 const ofFormation = (species: string): Figure<'kJ/mol'> => {
   const value = enthalpies[species];
@@ -97,6 +99,33 @@ export function heatPerMetal(base: BaseId, metal: Metal): Figure<'kJ/mol'> | und
   });
 }
 
+/**
+ * Heat per mole of iron(II) brought down by `base` as air takes it to iron(III), kJ/mol; undefined with a carbonate. The
+ * oxygen counts nothing: an element's enthalpy of formation is 0.
+ */
+export function heatPerIronTwo(base: BaseId): Figure<'kJ/mol'> | undefined {
+  if (Number(bases[base].carbonDioxidePerMol) > 0) return undefined;
+  const n = Number(iron.ironTwo.hydroxide);
+  const water = ratio(iron.reactions.intoAir, 'H2O', 'Fe+2').toNumber();
+  return workedOut({
+    sentence: 'Heat for one mole of iron(II), the air counted',
+    unit: 'kJ/mol',
+    formula: plus(
+      times(n, heatOfHydroxide(base)),
+      minus(
+        plus(ofFormation('Fe+2'), times(n, ofFormation('OH-')), times(water, ofFormation('H2O(l)'))),
+        ofFormation(iron.ironTwo.solid),
+      ),
+    ),
+  });
+}
+
+function heatFromIronTwo(load: Load, base: BaseId): readonly Figure<'kJ'>[] {
+  const [n, each] = [molesOfIronTwo(load), heatPerIronTwo(base)];
+  if (!n || !each) return [];
+  return [workedOut({ sentence: 'Heat from iron(II)', unit: 'kJ', formula: times(n, each) })];
+}
+
 export type Warming = { readonly heat: Figure<'kJ'>; readonly rise: Figure<'K'> };
 
 /** Heat of the whole treatment and the rise if nothing were lost and all went in at once. */
@@ -118,7 +147,7 @@ export function warming(load: Load, needed: BaseNeeded): Warming | undefined {
   const heat = workedOut({
     sentence: 'Heat of neutralising in all',
     unit: 'kJ',
-    formula: plus(fromAcid, ...fromMetals),
+    formula: plus(fromAcid, ...fromMetals, ...heatFromIronTwo(load, needed.base)),
   });
   const mass = workedOut({
     sentence: 'Mass of liquor and base',

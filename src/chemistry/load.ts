@@ -6,6 +6,7 @@ import Decimal from 'decimal.js';
 import { minus, over, plus, times } from '../quantities/expression';
 import { type Figure, workedOut } from '../quantities/figure';
 import type { Unit } from '../quantities/unit';
+import { iron } from '../reference/iron-tables';
 import { type Metal, metalSymbols, metals } from '../reference/tables';
 import { capital } from './evidence';
 import { molarMass } from './formula';
@@ -22,6 +23,8 @@ export type Load = {
   readonly volume: Figure<'L'>;
   readonly metals: ReadonlyMap<Metal, Amount<'g'>>;
   readonly freeAcid: Amount<'mol'>;
+  /** Iron that went in as metal and is dissolved as iron(II); the iron among `metals` is iron(III). */
+  readonly ironTwo?: Figure<'g'>;
   /** As measured, while nothing else has been mixed in. */
   readonly density?: Figure<'kg/L'>;
 };
@@ -68,6 +71,7 @@ function mapped(
     volume,
     metals: new Map([...load.metals].map(([m, a]) => [m, one(a, (x) => metal(x, m))])),
     freeAcid: one(load.freeAcid, acid),
+    ...(load.ironTwo ? { ironTwo: metal(load.ironTwo, 'Fe') } : {}),
   };
 }
 
@@ -103,6 +107,7 @@ function summed<U extends 'g' | 'mol'>(a: Amount<U>, b: Amount<U>, sentence: str
 
 /** Two loads poured together. Volumes are added; what mixing takes from them is far below a reading on a vessel. */
 export function together(a: Load, b: Load): Load {
+  const ironTwo = [a.ironTwo, b.ironTwo].filter((iron) => iron !== undefined);
   return {
     volume: workedOut({ sentence: 'Volume in the container', unit: 'L', formula: plus(a.volume, b.volume) }),
     metals: new Map(
@@ -117,6 +122,7 @@ export function together(a: Load, b: Load): Load {
       ]),
     ),
     freeAcid: summed(a.freeAcid, b.freeAcid, 'Free nitric acid in the container', 'mol'),
+    ...(ironTwo.length > 0 ? { ironTwo: grams('Iron(II) in the container', plus(...ironTwo)) } : {}),
   };
 }
 
@@ -166,6 +172,10 @@ export const molesOf = (load: Load, metal: Metal): Figure<'mol'> | undefined => 
   return all && moles(`${capital(metals[metal].name)}, as moles`, over(all, molarMass(metal)));
 };
 
+/** Moles of iron(II) in a load that iron went into; undefined in any other. */
+export const molesOfIronTwo = ({ ironTwo }: Load): Figure<'mol'> | undefined =>
+  ironTwo && moles('Iron(II), as moles', over(ironTwo, molarMass('Fe')));
+
 /** Metals that are there with an amount above nothing. */
 export const metalsPresent = (load: Load): readonly Metal[] =>
   [...load.metals].filter(([, a]) => a.figure?.high.gt(0)).map(([m]) => m);
@@ -184,11 +194,15 @@ export function nitrateIn(load: Load): Amount<'mol'> {
   const acid = load.freeAcid.figure;
   const openIn = [...new Set([...load.freeAcid.openIn, ...openMetals(load)])];
   if (!acid) return { openIn };
+  const ironTwo = molesOfIronTwo(load);
+  const withIron = ironTwo
+    ? [moles('Nitrate with iron(II)', times(Number(iron.ironTwo.charge), ironTwo))]
+    : [];
   return {
     figure: workedOut({
       sentence: 'Nitrate in all',
       unit: 'mol',
-      formula: plus(acid, ...parts),
+      formula: plus(acid, ...parts, ...withIron),
       note: 'Lime, caustic and soda do not remove nitrate.',
     }),
     openIn,

@@ -2,7 +2,7 @@
 import { over, plus, times } from '../quantities/expression';
 import { type Figure, workedOut } from '../quantities/figure';
 import { type BaseId, bases, liquor, type Metal, metals } from '../reference/tables';
-import { type BaseNeeded, broughtDown } from './base-needed';
+import { type BaseNeeded, broughtDown, ironTwoWith } from './base-needed';
 import { ranged } from './constants';
 import { composition, molarMass } from './formula';
 import { type Load, metalsPresent } from './load';
@@ -23,6 +23,16 @@ function solidFrom(metal: Metal, base: BaseId, load: Load): Figure<'g'> | undefi
   });
 }
 
+function solidFromIronTwo(base: BaseId, { ironTwo }: Load): Figure<'g'> | undefined {
+  const { solid } = ironTwoWith(base);
+  if (!ironTwo || solid === null) return undefined;
+  return workedOut({
+    sentence: `Solid from iron(II), as ${solid}`,
+    unit: 'g',
+    formula: over(times(ironTwo, molarMass(solid)), molarMass('Fe')),
+  });
+}
+
 /** Sludge from a load treated with `needed`; undefined when nothing comes down. */
 export function sludgeFrom(load: Load, needed: BaseNeeded): Sludge | undefined {
   const solids = metalsPresent(load).flatMap((m) => solidFrom(m, needed.base, load) ?? []);
@@ -38,7 +48,8 @@ export function sludgeFrom(load: Load, needed: BaseNeeded): Sludge | undefined {
         }),
       ]
     : [];
-  const parts = [...solids, ...grit];
+  const ironTwo = [solidFromIronTwo(needed.base, load)].filter((figure) => figure !== undefined);
+  const parts = [...solids, ...ironTwo, ...grit];
   if (parts.length === 0) return undefined;
   const dry = workedOut({
     sentence: 'Sludge, dry',

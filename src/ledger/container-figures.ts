@@ -13,9 +13,9 @@ import {
 import { type Sludge, sludgeFrom } from '../chemistry/sludge';
 import type { Figure } from '../quantities/figure';
 import { type BaseId, baseIds, type Metal, metalSymbols } from '../reference/tables';
-import { type Contents, contentsOf, silentResidues, wholeLoad } from './container-load';
-import type { State } from './state';
-import { wasteKinds } from './waste-kinds';
+import { type Contents, contentsBefore, contentsOf, silentResidues, wholeLoad } from './container-load';
+import type { ContentsPart, State } from './state';
+import { kindsOfParts } from './waste-kinds';
 
 export type MetalFigures = {
   readonly metal: Metal;
@@ -35,9 +35,10 @@ export type BaseFigures = {
 
 /**
  * `ammonia`: lime frees the gas and, with silver, favours explosive silver nitride. `doubtful`, `unaccounted`: nobody knows
- * what is in it, so any figure would be a guess. `acid-open`: no liquor tells its free acid.
+ * what is in it, so any figure would be a guess. `treated`: something was added, so what was worked out before holds no
+ * more. `acid-open`: no liquor tells its free acid.
  */
-export type NoBase = 'ammonia' | 'doubtful' | 'unaccounted' | 'acid-open';
+export type NoBase = 'ammonia' | 'doubtful' | 'unaccounted' | 'treated' | 'acid-open';
 
 export type ContainerFigures = {
   readonly contents: Contents;
@@ -92,24 +93,49 @@ function baseFigures(state: State, load: Load): ReadonlyMap<BaseId, BaseFigures>
 /** Worked out once for a state, since a page asks again at every turn of the clock. */
 const known = new WeakMap<State, Map<string, ContainerFigures>>();
 
-/** Everything for one container. The bases are worked out when they are first asked for. */
-export function containerFigures(state: State, containerId: string): ContainerFigures {
+function once(state: State, name: string, workOut: () => ContainerFigures): ContainerFigures {
   const ofState = known.get(state) ?? new Map<string, ContainerFigures>();
   known.set(state, ofState);
-  const figures = ofState.get(containerId) ?? workedOutFor(state, containerId);
-  ofState.set(containerId, figures);
+  const figures = ofState.get(name) ?? workOut();
+  ofState.set(name, figures);
   return figures;
 }
 
-function noBaseFor(state: State, containerId: string, contents: Contents): NoBase | null {
-  const { kinds, unaccounted } = wasteKinds(state, containerId);
+/** Everything for one container. The bases are worked out when they are first asked for. */
+export const containerFigures = (state: State, containerId: string): ContainerFigures =>
+  once(state, containerId, () => {
+    const contents = contentsOf(state, containerId);
+    const parts = state.containers.get(containerId)?.contents ?? [];
+    return workedOutFor(state, contents, noBaseFor(state, containerId, contents, parts));
+  });
+
+/**
+ * Everything for what a treatment found in its container, before anything was added: what its plan and its curve rest
+ * on. What is there now while nothing has been added.
+ */
+export const figuresBefore = (state: State, treatmentId: string): ContainerFigures =>
+  once(state, `before ${treatmentId}`, () => {
+    const treatment = state.treatments.get(treatmentId);
+    const { containerId = '' } = treatment?.body ?? {};
+    const parts = treatment?.treated ?? state.containers.get(containerId)?.contents ?? [];
+    const contents = contentsBefore(state, treatmentId);
+    return workedOutFor(state, contents, noBaseFor(state, containerId, contents, parts));
+  });
+
+function noBaseFor(
+  state: State,
+  containerId: string,
+  contents: Contents,
+  parts: readonly ContentsPart[],
+): NoBase | null {
+  const { kinds, unaccounted } = kindsOfParts(state, parts);
   if (kinds.includes('ammonia-test-waste')) return 'ammonia';
   if ((state.containers.get(containerId)?.doubtfulSince ?? null) !== null) return 'doubtful';
-  return unaccounted || contents.unaccounted ? 'unaccounted' : null;
+  if (unaccounted || contents.unaccounted) return 'unaccounted';
+  return parts.some(({ treatedBy }) => treatedBy.length > 0) ? 'treated' : null;
 }
 
-function workedOutFor(state: State, containerId: string): ContainerFigures {
-  const contents = contentsOf(state, containerId);
+function workedOutFor(state: State, contents: Contents, forbidden: NoBase | null): ContainerFigures {
   const load = wholeLoad(contents);
   const silent = silentResidues(contents);
   if (!load)
@@ -119,14 +145,18 @@ function workedOutFor(state: State, containerId: string): ContainerFigures {
       acid: { openIn: [] },
       nitrate: { openIn: [] },
       bases: new Map(),
-      noBase: noBaseFor(state, containerId, contents),
+      noBase: forbidden,
       silent,
     };
   const metals = metalFigures(load);
   const acidConcentration = acidPerLitre(load);
   const nitrateConcentration = nitratePerLitre(load);
-  const noBase = noBaseFor(state, containerId, contents) ?? (load.freeAcid.figure ? null : 'acid-open');
-  const known = load.density ?? load.freeAcid.figure ?? metals.find(({ all }) => all);
+  const noBase = forbidden ?? (load.freeAcid.figure ? null : 'acid-open');
+  // What a base leaves behind is dissolved too, and nobody knows how much.
+  const known =
+    forbidden === 'treated'
+      ? undefined
+      : (load.density ?? load.freeAcid.figure ?? metals.find(({ all }) => all));
   let bases: ContainerFigures['bases'] | undefined;
   return {
     contents,

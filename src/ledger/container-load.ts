@@ -1,19 +1,22 @@
 /**
  * What a container holds, as chemistry: every liquor with its evidence, what residues hold, taken through each movement
- * in order. Names of liquors are stream ids; the screens know what to call them.
+ * and each dose in order. Names of liquors are stream ids, and treatment ids for what has been through a treatment; the
+ * screens know what to call them.
  */
 import { densityOf } from '../chemistry/density';
 import { weighed } from '../chemistry/evidence';
 import { type Liquor, liquorFrom, volumeRead, type WrittenLiquor } from '../chemistry/liquor';
 import { type Load, loadAfter, loadOf, type Movement, together } from '../chemistry/load';
 import { type HeldLiquor, heldLiquor, moistureFrom } from '../chemistry/residue';
+import { measuredLoad, treatedLoad } from '../chemistry/treated-load';
 import { minus, over, plus, times } from '../quantities/expression';
 import { type Figure, workedOut } from '../quantities/figure';
 import type { StreamKind } from '../safety/stream-kind';
-import { isNothing, isVolume } from './amounts';
-import type { Amount, StreamPlaced } from './entries/containers';
+import { asHeld, isNothing, isVolume } from './amounts';
+import type { Amount, ContentsMoved, StreamPlaced } from './entries/containers';
 import type { LiquidPart, SolidPart } from './entries/streams';
-import type { State } from './state';
+import type { PotRead } from './entries/treatments';
+import type { Happening, State } from './state';
 
 /** A wet solid with the liquor it still holds; `held` is absent when nobody said which liquor that is. */
 export type Residue = {
@@ -188,34 +191,88 @@ const emptiedBy = (state: State): ReadonlySet<string> =>
     ),
   );
 
-/** Every container's contents in one pass through all movements, each transfer from what its source held just then. */
-function followed(state: State): ReadonlyMap<string, Contents> {
-  const all = new Map<string, Contents>();
+/** Whatever was known to be dissolved is open from here on, in the free liquid and in what residues hold. */
+const treated = (contents: Contents, treatmentId: string): Contents => ({
+  ...contents,
+  ...(contents.liquid ? { liquid: treatedLoad(contents.liquid, treatmentId) } : {}),
+  residues: contents.residues.map((residue) =>
+    residue.held
+      ? { ...residue, held: { ...residue.held, load: treatedLoad(residue.held.load, treatmentId) } }
+      : residue,
+  ),
+});
+
+const measured = (contents: Contents, entryId: string, { findings = [] }: PotRead): Contents =>
+  contents.liquid && findings.length > 0
+    ? { ...contents, liquid: measuredLoad(contents.liquid, findings, `entry/${entryId}`) }
+    : contents;
+
+/** Contents now, by container, and just before anything was done to them, by treatment. */
+type Followed = {
+  readonly now: Map<string, Contents>;
+  readonly before: Map<string, Contents>;
+};
+
+function moved(all: Followed['now'], entryId: string, body: ContentsMoved, set: Setting): void {
+  const { fromContainerId, toContainerId, amount } = body;
+  const { stays, taken } = parted(all.get(fromContainerId) ?? nothing, amount, entryId);
+  set(fromContainerId, entryId, stays);
+  if (toContainerId !== null) set(toContainerId, entryId, joined(all.get(toContainerId) ?? nothing, taken));
+}
+
+type Setting = (id: string, entryId: string, contents: Contents) => void;
+
+/** Whether this entry put what its container holds through the treatment. */
+function treats(state: State, { body, entryId }: Happening): boolean {
+  if (body.kind === 'dose-added') return !isNothing(asHeld(body.mass));
+  if (body.kind !== 'treatment-ended' || body.outcome !== 'reached') return false;
+  const told = state.treatments.get(body.treatmentId);
+  return told?.ended?.entryId === entryId && told.doses.length === 0;
+}
+
+/** Every container's contents in one pass through all that happened, each transfer from what its source held just then. */
+function followed(state: State): Followed {
+  const [now, before] = [new Map<string, Contents>(), new Map<string, Contents>()];
   const emptied = emptiedBy(state);
-  const set = (id: string, entryId: string, contents: Contents): void => {
-    all.set(id, emptied.has(`${id} ${entryId}`) ? nothing : contents);
+  const set: Setting = (id, entryId, contents) => {
+    now.set(id, emptied.has(`${id} ${entryId}`) ? nothing : contents);
   };
-  for (const { entryId, body } of state.movements) {
-    if (body.kind === 'stream-placed') {
-      const before = all.get(body.containerId) ?? nothing;
-      set(body.containerId, entryId, placed(state, before, entryId, body));
-      continue;
+  for (const happening of state.happenings) {
+    const { entryId, body } = happening;
+    if (body.kind === 'stream-placed')
+      set(body.containerId, entryId, placed(state, now.get(body.containerId) ?? nothing, entryId, body));
+    else if (body.kind === 'contents-moved') moved(now, entryId, body, set);
+    else if (body.kind === 'dose-added' || body.kind === 'treatment-ended' || body.kind === 'pot-read') {
+      const { treatmentId } = body;
+      const id = state.treatments.get(treatmentId)?.body.containerId ?? '';
+      const contents = now.get(id);
+      if (!contents) continue;
+      if (body.kind === 'pot-read') set(id, entryId, measured(contents, entryId, body));
+      else if (treats(state, happening)) {
+        if (!before.has(treatmentId)) before.set(treatmentId, contents);
+        set(id, entryId, treated(contents, treatmentId));
+      }
     }
-    const { fromContainerId, toContainerId, amount } = body;
-    const { stays, taken } = parted(all.get(fromContainerId) ?? nothing, amount, entryId);
-    set(fromContainerId, entryId, stays);
-    if (toContainerId !== null) set(toContainerId, entryId, joined(all.get(toContainerId) ?? nothing, taken));
   }
+  return { now, before };
+}
+
+const known = new WeakMap<State, Followed>();
+
+function followedOnce(state: State): Followed {
+  const all = known.get(state) ?? followed(state);
+  known.set(state, all);
   return all;
 }
 
-const known = new WeakMap<State, ReadonlyMap<string, Contents>>();
+/** What a container holds by everything that happened. Worked out once for a state. */
+export const contentsOf = (state: State, containerId: string): Contents =>
+  followedOnce(state).now.get(containerId) ?? nothing;
 
-/** What a container holds by all movements. Worked out once for a state. */
-export function contentsOf(state: State, containerId: string): Contents {
-  const all = known.get(state) ?? followed(state);
-  known.set(state, all);
-  return all.get(containerId) ?? nothing;
+/** What a treatment found in its container; what is there now while nothing has been added. */
+export function contentsBefore(state: State, treatmentId: string): Contents {
+  const found = followedOnce(state).before.get(treatmentId);
+  return found ?? contentsOf(state, state.treatments.get(treatmentId)?.body.containerId ?? '');
 }
 
 /** Free liquid and held liquor together: what neutralising has to deal with; undefined when there is neither. */

@@ -1,39 +1,45 @@
-/** What each container holds, by following every movement in the order it happened. */
-import { type Quantity, quantity } from '../quantities/quantity';
-import { asHeld, isNothing, isVolume, less, noMass, nothing, noVolume, placedAmount, plus } from './amounts';
+/** What each container holds and what was done to it, by following everything in the order in which it happened. */
+import { asHeld, isNothing, isVolume, nothing, placedAmount, plus } from './amounts';
 import type { ContentsMoved, StreamPlaced } from './entries/containers';
 import type { StreamLogged } from './entries/streams';
+import type { BenchTested, DoseAdded, TreatmentBegun, TreatmentEnded } from './entries/treatments';
+import { newPot, noteOtherContents, type Pot, putIn, putThrough, takeOut } from './pot';
 import type {
-  ContainerMovement,
   ContainerState,
   ContentsPart,
+  Happening,
   Held,
-  Movement,
   StreamState,
   Told,
+  TreatmentState,
   Upset,
 } from './state';
 
-/** A container while its movements are followed. `parts` is keyed by stream; '' is what no stream accounts for. */
-type Pot = {
-  holds: Held;
-  parts: Map<string, Held>;
-  since: string | null;
-  readonly movements: ContainerMovement[];
-};
-
 export type Vessel = Pick<ContainerState, 'marks'>;
 
-export type Contents = Pick<ContainerState, 'holds' | 'contents' | 'firstWasteIn' | 'movements'>;
+export type Contents = Pick<
+  ContainerState,
+  'holds' | 'contents' | 'firstWasteIn' | 'movements' | 'benchTests'
+>;
 export type Placing = Pick<StreamState, 'placed' | 'placements' | 'whereNow'>;
+/** A treatment as it was told, without what it did. */
+export type ToldTreatment = Omit<TreatmentState, 'treated'>;
 
-export const noContents: Contents = { holds: nothing, contents: [], firstWasteIn: null, movements: [] };
+export const noContents: Contents = {
+  holds: nothing,
+  contents: [],
+  firstWasteIn: null,
+  movements: [],
+  benchTests: [],
+};
 export const notPlaced: Placing = { placed: nothing, placements: [], whereNow: [] };
 
 type Ledger = {
   readonly pots: ReadonlyMap<string, Pot>;
   readonly vessels: ReadonlyMap<string, Vessel>;
   readonly streams: ReadonlyMap<string, Told<StreamLogged>>;
+  readonly treatments: ReadonlyMap<string, ToldTreatment>;
+  readonly treated: Map<string, readonly ContentsPart[]>;
   readonly placed: Map<string, Held>;
   readonly placements: Map<string, StreamState['placements'][number][]>;
   readonly upsets: Upset[];
@@ -41,54 +47,25 @@ type Ledger = {
 
 type Moment = { readonly entryId: string; readonly at: string };
 
-const earlier = (a: string | null, b: string): string => (a !== null && a < b ? a : b);
-
 const closedAt = (vessel: Vessel | undefined, at: string): boolean =>
   vessel?.marks
     .filter(({ at: marked, body }) => marked < at && (body.mark === 'closed' || body.mark === 'reopened'))
     .at(-1)?.body.mark === 'closed';
 
-function putIn(pot: Pot, parts: ReadonlyMap<string, Held>, since: string): void {
-  for (const [streamId, held] of parts) {
-    pot.parts.set(streamId, plus(pot.parts.get(streamId) ?? nothing, held));
-    pot.holds = plus(pot.holds, held);
-  }
-  pot.since = earlier(pot.since, since);
-}
-
-/**
- * Takes `taken` out of a pot that is taken to be mixed: each part gives its share of the volume, or of the mass.
- * @returns what was taken, by stream; what the pot did not hold by the ledger is under ''
- */
-function takeOut(pot: Pot, taken: Held): Map<string, Held> {
-  const out = new Map<string, Held>();
-  const share = <U extends 'L' | 'g'>(of: Quantity<U>, all: Quantity<U>, part: Quantity<U>, unit: U) =>
-    quantity(of.gte(all) ? part : part.times(of).div(all), unit);
-  const before = pot.holds;
-  for (const [streamId, part] of pot.parts) {
-    const given: Held = {
-      volume: taken.volume.isZero() ? noVolume : share(taken.volume, before.volume, part.volume, 'L'),
-      mass: taken.mass.isZero() ? noMass : share(taken.mass, before.mass, part.mass, 'g'),
-    };
-    if (isNothing(given)) continue;
-    out.set(streamId, given);
-    const left = less(part, given);
-    if (isNothing(left)) pot.parts.delete(streamId);
-    else pot.parts.set(streamId, left);
-  }
-  pot.holds = less(before, taken);
-  if (isNothing(pot.holds)) {
-    pot.parts.clear();
-    pot.since = null;
-  }
-  const missing = less(taken, before);
-  if (!isNothing(missing)) out.set('', plus(out.get('') ?? nothing, missing));
-  return out;
-}
-
 function noteClosed(ledger: Ledger, containerId: string, { entryId, at }: Moment): void {
   if (closedAt(ledger.vessels.get(containerId), at))
     ledger.upsets.push({ code: 'added-while-closed', entryId, containerId });
+}
+
+/** Everything in the pot has been through the treatment from now on; what it was before is kept once. */
+function treat(ledger: Ledger, pot: Pot, treatmentId: string, at: string): void {
+  if (!ledger.treated.has(treatmentId)) ledger.treated.set(treatmentId, [...pot.parts.values()]);
+  putThrough(pot, treatmentId, at);
+}
+
+function noteRunning(ledger: Ledger, containerId: string, pot: Pot, entryId: string): void {
+  for (const treatmentId of pot.running)
+    ledger.upsets.push({ code: 'added-during-treatment', entryId, containerId, treatmentId });
 }
 
 function place(ledger: Ledger, { entryId, at, body }: Told<StreamPlaced>): void {
@@ -102,7 +79,9 @@ function place(ledger: Ledger, { entryId, at, body }: Told<StreamPlaced>): void 
     ledger.upsets.push({ code: 'placed-in-another-unit', entryId, containerId, streamId });
   const held = inItsTerms ?? asHeld(amount);
   if (isNothing(held)) return;
-  putIn(pot, new Map([[stream ? streamId : '', held]]), at);
+  noteRunning(ledger, containerId, pot, entryId);
+  noteOtherContents(pot, at);
+  putIn(pot, [{ streamId: stream ? streamId : null, treatedBy: [], ...held }], at);
   pot.movements.push({
     entryId,
     at,
@@ -137,61 +116,118 @@ function move(ledger: Ledger, { entryId, at, body }: Told<ContentsMoved>): void 
   const seen = { entryId, at, amount, purpose, streamId: null } as const;
   const since = source?.since ?? at;
   if (source) noteTooMuch(ledger, entryId, body, source.holds);
-  const parts = source ? takeOut(source, taken) : new Map([['', taken]]);
+  const parts = source ? takeOut(source, taken, at) : [{ streamId: null, treatedBy: [], ...taken }];
   source?.movements.push({ ...seen, way: 'out', otherId: toContainerId, after: source.holds });
   if (!target || toContainerId === null) return;
   noteClosed(ledger, toContainerId, { entryId, at });
+  noteRunning(ledger, toContainerId, target, entryId);
+  noteOtherContents(target, at);
   putIn(target, parts, since);
   target.movements.push({ ...seen, way: 'in', otherId: fromContainerId, after: target.holds });
 }
 
+function begin(ledger: Ledger, { entryId, body }: Told<TreatmentBegun>): void {
+  const { treatmentId, containerId } = body;
+  const pot = ledger.pots.get(containerId);
+  // A second entry that tells of the same treatment begins nothing.
+  if (!pot || ledger.treatments.get(treatmentId)?.entryId !== entryId) return;
+  if (pot.running.length > 0)
+    ledger.upsets.push({ code: 'treatment-while-another-runs', entryId, containerId, treatmentId });
+  pot.running = [...pot.running, treatmentId];
+}
+
+function dose(ledger: Ledger, { entryId, at, body }: Told<DoseAdded>): void {
+  const { treatmentId, mass } = body;
+  const containerId = ledger.treatments.get(treatmentId)?.body.containerId ?? '';
+  const pot = ledger.pots.get(containerId);
+  if (!pot || isNothing(asHeld(mass))) return;
+  if (!pot.running.includes(treatmentId))
+    ledger.upsets.push({ code: 'dose-outside-treatment', entryId, containerId, treatmentId });
+  treat(ledger, pot, treatmentId, at);
+}
+
+/** What has reached its end was treated, even when nobody told of a dose. */
+function end(ledger: Ledger, { entryId, at, body }: Told<TreatmentEnded>): void {
+  const { treatmentId, outcome } = body;
+  const treatment = ledger.treatments.get(treatmentId);
+  const pot = ledger.pots.get(treatment?.body.containerId ?? '');
+  if (!treatment || !pot || treatment.ended?.entryId !== entryId) return;
+  if (outcome === 'reached' && treatment.doses.length === 0) treat(ledger, pot, treatmentId, at);
+  pot.running = pot.running.filter((id) => id !== treatmentId);
+}
+
+function testOnBench(ledger: Ledger, test: Told<BenchTested>): void {
+  const pot = ledger.pots.get(test.body.containerId);
+  if (pot) pot.benchTests = [...pot.benchTests, { ...test, staleSince: null }];
+}
+
+const follows: {
+  readonly [K in Happening['body']['kind']]: (
+    ledger: Ledger,
+    told: Told<Extract<Happening['body'], { kind: K }>>,
+  ) => void;
+} = {
+  'stream-placed': place,
+  'contents-moved': move,
+  'treatment-begun': begin,
+  'dose-added': dose,
+  'treatment-ended': end,
+  'bench-tested': testOnBench,
+  // What is seen changes nothing.
+  'pot-read': () => {},
+};
+
+const follow = (ledger: Ledger, told: Happening): void =>
+  (follows[told.body.kind] as (ledger: Ledger, told: Happening) => void)(ledger, told);
+
 const contentsOf = (pot: Pot): Contents => ({
   holds: pot.holds,
-  contents: [...pot.parts].map(([id, held]): ContentsPart => ({ streamId: id === '' ? null : id, ...held })),
+  contents: [...pot.parts.values()],
   firstWasteIn: pot.since,
   movements: pot.movements,
+  benchTests: pot.benchTests,
 });
 
-/**
- * @param movements in the order in which they happened
- * @param vessels the containers there are, with their marks in order
- * @param streams the streams that were logged
- */
+function whereNow(pots: ReadonlyMap<string, Pot>): ReadonlyMap<string, readonly string[]> {
+  const places = new Map<string, Set<string>>();
+  for (const [id, { parts }] of pots)
+    for (const { streamId } of parts.values())
+      if (streamId !== null) places.set(streamId, (places.get(streamId) ?? new Set()).add(id));
+  return new Map([...places].map(([streamId, ids]) => [streamId, [...ids]]));
+}
+
+export type Things = {
+  /** The containers there are, with their marks in order. */
+  readonly vessels: ReadonlyMap<string, Vessel>;
+  readonly streams: ReadonlyMap<string, Told<StreamLogged>>;
+  readonly treatments: ReadonlyMap<string, ToldTreatment>;
+};
+
+/** @param happenings in the order in which they happened */
 export function followed(
-  movements: readonly Movement[],
-  vessels: ReadonlyMap<string, Vessel>,
-  streams: ReadonlyMap<string, Told<StreamLogged>>,
+  happenings: readonly Happening[],
+  { vessels, streams, treatments }: Things,
 ): {
   readonly containers: ReadonlyMap<string, Contents>;
   readonly placings: ReadonlyMap<string, Placing>;
+  /** What each treatment found in its container, where it did something. */
+  readonly treated: ReadonlyMap<string, readonly ContentsPart[]>;
   readonly upsets: readonly Upset[];
 } {
-  const newPot = (): Pot => ({ holds: nothing, parts: new Map(), since: null, movements: [] });
   const pots = new Map([...vessels.keys()].map((id) => [id, newPot()]));
-  const ledger: Ledger = { pots, vessels, streams, placed: new Map(), placements: new Map(), upsets: [] };
-  for (const { body, ...told } of movements) {
-    if (body.kind === 'stream-placed') place(ledger, { ...told, body });
-    else move(ledger, { ...told, body });
-  }
-  const whereNow = new Map<string, string[]>();
-  for (const [id, pot] of pots)
-    for (const streamId of pot.parts.keys()) {
-      const places = whereNow.get(streamId);
-      if (places) places.push(id);
-      else whereNow.set(streamId, [id]);
-    }
+  const [placed, placements, treated] = [new Map(), new Map(), new Map()];
+  const ledger: Ledger = { pots, vessels, streams, treatments, treated, placed, placements, upsets: [] };
+  for (const happening of happenings) follow(ledger, happening);
+  const places = whereNow(pots);
+  const placingOf = (id: string): Placing => ({
+    placed: ledger.placed.get(id) ?? notPlaced.placed,
+    placements: ledger.placements.get(id) ?? notPlaced.placements,
+    whereNow: places.get(id) ?? notPlaced.whereNow,
+  });
   return {
     containers: new Map([...pots].map(([id, pot]) => [id, contentsOf(pot)])),
-    placings: new Map(
-      [...streams.keys()].map((id) => [
-        id,
-        {
-          placed: ledger.placed.get(id) ?? notPlaced.placed,
-          placements: ledger.placements.get(id) ?? notPlaced.placements,
-          whereNow: whereNow.get(id) ?? notPlaced.whereNow,
-        },
-      ]),
-    ),
+    placings: new Map([...streams.keys()].map((id) => [id, placingOf(id)])),
+    treated,
     upsets: ledger.upsets,
   };
 }

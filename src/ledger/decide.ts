@@ -6,6 +6,7 @@ import { endStep, finishChecklist, openBatch, startStep } from './decisions/batc
 import { moveContents, openContainer, placeStream } from './decisions/containers';
 import { correctEntry, withdrawEntry } from './decisions/corrections';
 import { stated } from './decisions/stated';
+import { beginTreatment, endTreatment, logTreatment } from './decisions/treatments';
 import { Body } from './entries/body';
 import type { Context, Intention, IntentionOf } from './intention';
 import { knows, referencesOf } from './references';
@@ -54,6 +55,10 @@ function decided(state: State, intention: Intention, context: Context): Decided 
       return written({ kind: 'step-started', v, stepId: context.newId(), ...stated(intention) });
     case 'end-step':
       return endStep(state, intention);
+    case 'log-charge':
+      return written({ kind: 'batch-charged', v, ...stated(intention) });
+    case 'log-recovery':
+      return written({ kind: 'batch-recovered', v, ...stated(intention) });
     case 'log-stream':
       return logStream(intention, context);
     case 'open-container':
@@ -68,6 +73,20 @@ function decided(state: State, intention: Intention, context: Context): Decided 
       return written({ kind: 'contents-moved', v, ...stated(intention) });
     case 'mark-container':
       return written({ kind: 'container-marked', v, ...stated(intention) });
+    case 'begin-treatment':
+      return beginTreatment(state, intention, context);
+    case 'log-treatment-happened':
+      return logTreatment(state, intention, context);
+    case 'log-dose':
+      return written({ kind: 'dose-added', v, ...stated(intention) });
+    case 'log-pot-reading':
+      return written({ kind: 'pot-read', v, ...stated(intention) });
+    case 'end-treatment':
+      return endTreatment(state, intention);
+    case 'log-bench-test':
+      return written({ kind: 'bench-tested', v, ...stated(intention) });
+    case 'state-price':
+      return written({ kind: 'price-stated', v, ...stated(intention) });
     case 'record-paper':
       return written({ kind: 'paper-made', v, paperId: context.newId(), ...stated(intention) });
     case 'correct-entry':

@@ -19,6 +19,8 @@ const asContainer = (intention: IntentionOf<'open-container'>): ContainerState =
     movements: [],
     holds: nothing,
     contents: [],
+    treatmentIds: [],
+    benchTests: [],
     firstWasteIn: null,
     closedAt: null,
     doubtfulSince: null,

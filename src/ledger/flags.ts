@@ -1,12 +1,16 @@
 /** What is wrong now, from the state alone; clocks and due dates are elsewhere. Codes and numbers, no sentences. */
 
+import type { Metal } from '../reference/tables';
 import type { StreamKind } from '../safety/stream-kind';
 import { isNothing, readableDifference } from './amounts';
 import { clearanceFault } from './clearance';
+import { contradictionsOf, disputedIn } from './disagreements';
 import type { RuleName } from './entries/local-rules';
 import { capacityOf, fillLimit, fillLimitPercent, takesUp } from './fill';
 import type { Refusal } from './refusal';
 import type { ContainerState, State, StepState, StreamState, Trouble } from './state';
+import { type NotAllowed, treatmentRuleFault } from './treatment';
+import { flagsOfAmmonia, flagsOfTreatment } from './treatment-flags';
 import { wasteKinds } from './waste-kinds';
 
 /** `now`: someone may get hurt or waste may run out; `soon`: the record or the shelf is wrong; `know`: it limits what is shown. */
@@ -17,6 +21,7 @@ type About = {
   readonly containerId?: string;
   readonly streamId?: string;
   readonly stepId?: string;
+  readonly treatmentId?: string;
   readonly entryId?: string;
 };
 
@@ -42,13 +47,22 @@ export type Flag = { readonly pressing: Pressing; readonly about: About } & (
   | { readonly code: 'placed-in-another-unit' }
   | { readonly code: 'stream-not-placed'; readonly volume: string; readonly mass: string }
   | { readonly code: 'placed-more-than-logged'; readonly volume: string; readonly mass: string }
+  | { readonly code: 'evidence-disagrees'; readonly of: readonly (Metal | 'acid')[] }
+  | { readonly code: 'more-acid-taken-than-charged' }
   | { readonly code: 'step-without-clearance'; readonly step: string }
   | { readonly code: 'clearance-does-not-hold'; readonly step: string; readonly why: Refusal['code'] }
+  /** Under way, not wrong. */
+  | { readonly code: 'treatment-running'; readonly since: string; readonly lastReadingAt: string | null }
+  | { readonly code: 'treatment-not-allowed'; readonly because: NotAllowed }
+  | { readonly code: 'treatment-without-clearance' }
+  | { readonly code: 'treatment-clearance-does-not-hold'; readonly why: Refusal['code'] }
+  | { readonly code: 'ammonia-in-treatment'; readonly baseAdded: boolean }
+  | { readonly code: 'dose-outside-treatment' | 'treatment-while-another-runs' | 'added-during-treatment' }
   | { readonly code: 'code-used-twice'; readonly used: string }
   | { readonly code: 'entry-does-not-add-up'; readonly why: Trouble['code']; readonly subject: string }
   | { readonly code: 'workshop-not-described' }
   | { readonly code: 'local-rules-missing'; readonly rules: readonly RuleName[] }
-  | { readonly code: 'treatment-for-planning-only'; readonly because: 'not-stated' | 'not-allowed' }
+  | { readonly code: 'treatment-for-planning-only'; readonly because: NotAllowed }
   | { readonly code: 'nothing-fit-for-drain' }
 );
 
@@ -98,7 +112,7 @@ function flagsOfContainer(state: State, container: ContainerState): Flag[] {
     flags.push({ pressing: 'now', about, code: 'tight-cap-on-gassing-waste', streams: kinds });
   if (container.doubtfulSince !== null)
     flags.push({ pressing: 'soon', about, code: 'contents-doubtful', since: container.doubtfulSince });
-  return flags;
+  return [...flags, ...flagsOfAmmonia(state, container)];
 }
 
 function flagsOfStream({ body, amount, placed, unplaced }: StreamState): Flag[] {
@@ -116,6 +130,17 @@ function flagsOfStream({ body, amount, placed, unplaced }: StreamState): Flag[] 
   return flags;
 }
 
+/** Evidence is of the waste as it was logged, wherever it is now. */
+function flagsOfEvidence(state: State, { body }: StreamState): Flag[] {
+  const about = { streamId: body.streamId };
+  const found = contradictionsOf(state, body.streamId);
+  const of = disputedIn(found);
+  return [
+    ...(of.length > 0 ? [{ pressing: 'soon', about, code: 'evidence-disagrees', of } as const] : []),
+    ...(found.short ? [{ pressing: 'soon', about, code: 'more-acid-taken-than-charged' } as const] : []),
+  ];
+}
+
 function flagsOfStep(state: State, { body, at, who }: StepState): Flag[] {
   const { stepId, step, batchId, clearance } = body;
   const about = { stepId };
@@ -126,7 +151,7 @@ function flagsOfStep(state: State, { body, at, who }: StepState): Flag[] {
 
 const flagsOfUpsets = (state: State): Flag[] =>
   state.upsets.map((upset): Flag => {
-    const { code, entryId, containerId } = upset;
+    const { entryId, containerId } = upset;
     const about = { entryId, containerId };
     if (upset.code === 'more-taken-than-held') {
       const { held, taken, unit } = upset;
@@ -141,7 +166,8 @@ const flagsOfUpsets = (state: State): Flag[] =>
     }
     if (upset.code === 'placed-in-another-unit')
       return { pressing: 'soon', about: { ...about, streamId: upset.streamId }, code: upset.code };
-    return { pressing: 'soon', about, code: code as 'added-while-closed' };
+    if (upset.code === 'added-while-closed') return { pressing: 'soon', about, code: upset.code };
+    return { pressing: 'soon', about: { ...about, treatmentId: upset.treatmentId }, code: upset.code };
   });
 
 /** Two devices that were apart can give the same code; big and small letters are the same on a label. */
@@ -163,11 +189,8 @@ function flagsOfRules(state: State): Flag[] {
   if (!state.workshop) flags.push({ pressing: 'know', about, code: 'workshop-not-described' });
   const rules = allRules.filter((rule) => !state.rules.has(rule));
   if (rules.length > 0) flags.push({ pressing: 'know', about, code: 'local-rules-missing', rules });
-  const allowed = state.rules.get('treatment-allowed')?.body.stated.value;
-  if (allowed !== 'yes') {
-    const because = allowed === undefined ? 'not-stated' : 'not-allowed';
-    flags.push({ pressing: 'know', about, code: 'treatment-for-planning-only', because });
-  }
+  const because = treatmentRuleFault(state);
+  if (because) flags.push({ pressing: 'know', about, code: 'treatment-for-planning-only', because });
   if (rules.length > 0) flags.push({ pressing: 'know', about, code: 'nothing-fit-for-drain' });
   return flags;
 }
@@ -179,7 +202,9 @@ export const flags = (state: State): readonly Flag[] =>
   [
     ...[...state.containers.values()].flatMap((container) => flagsOfContainer(state, container)),
     ...[...state.streams.values()].flatMap(flagsOfStream),
+    ...[...state.streams.values()].flatMap((stream) => flagsOfEvidence(state, stream)),
     ...[...state.steps.values()].flatMap((step) => flagsOfStep(state, step)),
+    ...[...state.treatments.values()].flatMap((treatment) => flagsOfTreatment(state, treatment)),
     ...flagsOfUpsets(state),
     ...flagsOfCodes(state),
     ...state.troubles.map(

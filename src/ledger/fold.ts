@@ -5,14 +5,14 @@
 import type { Entry } from './entries/entry';
 import { linked } from './links';
 import { compareEntries, joined } from './order';
-import { movementsIn, sorted } from './sorted-facts';
+import { happeningsIn, sorted } from './sorted-facts';
 import { standing } from './standing';
 import type { State } from './state';
 
 /** @param log in order, each entry once */
 function derived(log: readonly Entry[]): State {
   const { history, facts, troubles } = standing(log);
-  const state = linked(sorted(facts), movementsIn(facts));
+  const state = linked(sorted(facts), happeningsIn(facts));
   return { ...state, log, history, troubles: [...troubles, ...state.troubles] };
 }
 

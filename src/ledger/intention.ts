@@ -6,10 +6,13 @@ type Stated<K extends Plain, Given extends string = never> = Omit<BodyOf<K>, 'ki
 /** A code is the next free one unless the person typed one. */
 type Coded<K extends Plain, Given extends string> = Stated<K, Given | 'code'> & { readonly code?: string };
 
+/** What the local rules said is for the ledger to know. */
+type Begun = Stated<'treatment-begun', 'treatmentId' | 'allowed' | 'clearance'>;
+
 type Does<Name extends string, What> = { readonly do: Name } & Readonly<What>;
 
 /**
- * A plan (`start-step`, `place-stream`, `move-contents`) can be refused; what has happened (`log-…-happened`) is
+ * A plan (`start-step`, `place-stream`, `move-contents`, `begin-treatment`) can be refused; what has happened (`log-…-happened`) is
  * written down and flagged.
  */
 export type Intention =
@@ -24,6 +27,8 @@ export type Intention =
   | Does<'start-step', Stated<'step-started', 'stepId' | 'clearance'> & { clearance: string }>
   | Does<'log-step-happened', Stated<'step-started', 'stepId'>>
   | Does<'end-step', Stated<'step-ended'>>
+  | Does<'log-charge', Stated<'batch-charged'>>
+  | Does<'log-recovery', Stated<'batch-recovered'>>
   | Does<'log-stream', Stated<'stream-logged', 'streamId'> & { placements?: readonly Placement[] }>
   | Does<'open-container', Coded<'container-opened', 'containerId'>>
   | Does<'place-stream', Stated<'stream-placed'>>
@@ -31,6 +36,13 @@ export type Intention =
   | Does<'move-contents', Stated<'contents-moved'>>
   | Does<'log-move-happened', Stated<'contents-moved'>>
   | Does<'mark-container', Stated<'container-marked'>>
+  | Does<'begin-treatment', Begun & { clearance: string }>
+  | Does<'log-treatment-happened', Begun & Pick<BodyOf<'treatment-begun'>, 'clearance'>>
+  | Does<'log-dose', Stated<'dose-added'>>
+  | Does<'log-pot-reading', Stated<'pot-read'>>
+  | Does<'end-treatment', Stated<'treatment-ended'>>
+  | Does<'log-bench-test', Stated<'bench-tested'>>
+  | Does<'state-price', Stated<'price-stated'>>
   | Does<'record-paper', Stated<'paper-made', 'paperId'>>
   | Does<'correct-entry', Omit<BodyOf<'entry-corrected'>, 'kind' | 'v'>>
   | Does<'withdraw-entry', Omit<BodyOf<'entry-withdrawn'>, 'kind' | 'v'>>;

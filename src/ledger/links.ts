@@ -1,6 +1,6 @@
 /** Things and how they hang together: batches with their steps and streams, containers with their contents. */
 import { loggedAmount, stillUnplaced } from './amounts';
-import { type Contents, followed, noContents, notPlaced, type Placing } from './contents';
+import { type Contents, followed, noContents, notPlaced, type Placing, type ToldTreatment } from './contents';
 import type { PlainBody } from './entries/body';
 import type { ContainerMarked, ContainerOpened } from './entries/containers';
 import type { StreamLogged } from './entries/streams';
@@ -10,6 +10,7 @@ import {
   type BatchState,
   type ContainerState,
   emptyState,
+  type Happening,
   type Movement,
   type PersonState,
   type State,
@@ -91,6 +92,8 @@ function batchesOf(
   const stepsByBatch = grouped(steps.values(), ({ body }) => body.batchId);
   const streamsByBatch = grouped(streams.values(), ({ body }) => body.batchId);
   const checklists = grouped(asHappened(facts['checklist-finished']), ({ body }) => body.batchId);
+  const charged = grouped(asHappened(facts['batch-charged']), ({ body }) => body.batchId);
+  const recovered = grouped(asHappened(facts['batch-recovered']), ({ body }) => body.batchId);
   return mapped(
     byId(facts['batch-opened'], ({ batchId }) => batchId, troubles),
     (fact, batchId) => ({
@@ -98,15 +101,32 @@ function batchesOf(
       steps: (stepsByBatch.get(batchId) ?? []).map(({ body }) => body.stepId),
       streamIds: (streamsByBatch.get(batchId) ?? []).map(({ body }) => body.streamId),
       checklists: (checklists.get(batchId) ?? []).map(({ entryId }) => entryId),
+      charged: charged.get(batchId) ?? [],
+      recovered: recovered.get(batchId) ?? [],
     }),
   );
+}
+
+function treatmentsOf(facts: SortedFacts, troubles: Trouble[]): Map<string, ToldTreatment> {
+  const begun = byId(asHappened(facts['treatment-begun']), ({ treatmentId }) => treatmentId, troubles);
+  const doses = grouped(asHappened(facts['dose-added']), ({ body }) => body.treatmentId);
+  const readings = grouped(asHappened(facts['pot-read']), ({ body }) => body.treatmentId);
+  const ended = new Map(asHappened(facts['treatment-ended']).map((fact) => [fact.body.treatmentId, fact]));
+  return mapped(begun, (fact, treatmentId) => ({
+    ...fact,
+    doses: doses.get(treatmentId) ?? [],
+    readings: readings.get(treatmentId) ?? [],
+    ended: ended.get(treatmentId) ?? null,
+  }));
 }
 
 function containersOf(
   opened: ReadonlyMap<string, Told<ContainerOpened>>,
   marksByContainer: ReadonlyMap<string, readonly Told<ContainerMarked>[]>,
   contents: ReadonlyMap<string, Contents>,
+  treatments: ReadonlyMap<string, ToldTreatment>,
 ): Map<string, ContainerState> {
+  const treatmentsIn = grouped(treatments.values(), ({ body }) => body.containerId);
   return mapped(opened, (fact, containerId) => {
     const marks = marksByContainer.get(containerId) ?? [];
     const lastOf = (a: Mark, b: Mark) =>
@@ -116,6 +136,7 @@ function containersOf(
     return {
       ...fact,
       ...(contents.get(containerId) ?? noContents),
+      treatmentIds: (treatmentsIn.get(containerId) ?? []).map(({ body }) => body.treatmentId),
       marks,
       closedAt: closing?.body.mark === 'closed' ? closing.at : null,
       doubtfulSince: doubt?.body.mark === 'contents-doubtful' ? doubt.at : null,
@@ -133,19 +154,24 @@ const streamsOf = (
     return { ...fact, ...placing, amount, unplaced: stillUnplaced(amount, placing.placed) };
   });
 
+const isMovement = (happening: Happening): happening is Movement =>
+  happening.body.kind === 'stream-placed' || happening.body.kind === 'contents-moved';
+
 /**
  * @param facts those that stand, each kind in the order of the log
- * @param moved movements among them, of both kinds, in the order of the log
+ * @param befell what befell contents among them, of all kinds, in the order of the log
  */
-export function linked(facts: SortedFacts, moved: readonly Movement[]): State {
+export function linked(facts: SortedFacts, befell: readonly Happening[]): State {
   const troubles: Trouble[] = [];
   const steps = stepsOf(facts, troubles);
   const logged = byId(asHappened(facts['stream-logged']), ({ streamId }) => streamId, troubles);
   const opened = byId(facts['container-opened'], ({ containerId }) => containerId, troubles);
   const marks = grouped(asHappened(facts['container-marked']), ({ body }) => body.containerId);
   const vessels = mapped(opened, (_, id) => ({ marks: marks.get(id) ?? [] }));
-  const movements = asHappened(moved);
-  const { containers, placings, upsets } = followed(movements, vessels, logged);
+  const told = treatmentsOf(facts, troubles);
+  const happenings = asHappened(befell);
+  const things = { vessels, streams: logged, treatments: told };
+  const { containers, placings, treated, upsets } = followed(happenings, things);
   const state: State = {
     ...emptyState,
     workshop: facts['workshop-described'].at(-1) ?? null,
@@ -156,9 +182,12 @@ export function linked(facts: SortedFacts, moved: readonly Movement[]): State {
     steps,
     checklists: new Map(asHappened(facts['checklist-finished']).map((fact) => [fact.entryId, fact])),
     streams: streamsOf(logged, placings),
-    containers: containersOf(opened, marks, containers),
+    containers: containersOf(opened, marks, containers, told),
+    treatments: mapped(told, (fact, id) => ({ ...fact, treated: treated.get(id) ?? null })),
+    prices: new Map(facts['price-stated'].map((fact) => [fact.body.what, fact])),
     papers: byId(facts['paper-made'], ({ paperId }) => paperId, troubles),
-    movements,
+    movements: happenings.filter(isMovement),
+    happenings,
     upsets,
   };
   return { ...state, troubles: [...troubles, ...unknownReferences(facts, state)] };

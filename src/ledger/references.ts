@@ -4,7 +4,7 @@ import type { SortedFacts } from './sorted-facts';
 import type { Fact, State, Trouble } from './state';
 
 export type Reference = {
-  readonly to: 'person' | 'batch' | 'step' | 'stream' | 'container' | 'checklist' | 'entry';
+  readonly to: 'person' | 'batch' | 'step' | 'stream' | 'container' | 'checklist' | 'treatment' | 'entry';
   readonly id: string;
   /** Field of the body that holds it. */
   readonly field: string;
@@ -31,10 +31,13 @@ export function referencesOf(body: Body): Reference[] {
     case 'base-described':
     case 'batch-opened':
     case 'container-opened':
+    case 'price-stated':
       return [];
     case 'person-left':
       return ref('person', 'personId', body.personId);
     case 'checklist-finished':
+    case 'batch-charged':
+    case 'batch-recovered':
       return ref('batch', 'batchId', body.batchId);
     case 'step-started':
       return [...ref('batch', 'batchId', body.batchId), ...ref('checklist', 'clearance', body.clearance)];
@@ -52,6 +55,16 @@ export function referencesOf(body: Body): Reference[] {
         ...ref('container', 'fromContainerId', body.fromContainerId),
         ...ref('container', 'toContainerId', body.toContainerId),
       ];
+    case 'treatment-begun':
+      return [
+        ...ref('container', 'containerId', body.containerId),
+        ...ref('checklist', 'clearance', body.clearance),
+      ];
+    case 'dose-added':
+    case 'pot-read':
+    case 'treatment-ended':
+      return ref('treatment', 'treatmentId', body.treatmentId);
+    case 'bench-tested':
     case 'container-marked':
       return ref('container', 'containerId', body.containerId);
     case 'paper-made':
@@ -80,6 +93,8 @@ export function knows(state: State, { to, id }: Reference): boolean {
       return state.containers.has(id);
     case 'checklist':
       return state.checklists.has(id);
+    case 'treatment':
+      return state.treatments.has(id);
     case 'entry':
       return state.log.some((entry) => entry.id === id);
     default:

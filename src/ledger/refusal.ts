@@ -44,6 +44,25 @@ type Reason =
         readonly added: StreamKind;
       };
     }
+  /** No base may be put on it; `rule` is a never-rule's id. */
+  | {
+      readonly code: 'must-not-be-treated';
+      readonly details: { readonly containerId: string; readonly rule: string; readonly there: StreamKind };
+    }
+  /** By the local rules. */
+  | {
+      readonly code: 'treatment-not-allowed';
+      readonly details: { readonly because: 'not-stated' | 'not-allowed' };
+    }
+  | {
+      readonly code: 'treatment-running';
+      readonly details: { readonly containerId: string; readonly treatmentId: string };
+    }
+  | {
+      readonly code: 'treatment-ended';
+      readonly details: { readonly treatmentId: string; readonly at: string };
+    }
+  | { readonly code: 'nothing-to-treat'; readonly details: { readonly containerId: string } }
   /** Volumes in L, as decimals. */
   | { readonly code: 'over-capacity' | 'over-fill-limit'; readonly details: Overfill }
   | { readonly code: 'same-container'; readonly details: { readonly containerId: string } }

@@ -1,6 +1,6 @@
 /** Facts sorted by what they tell of. A new kind of entry is given its place here; until then this does not compile. */
 import type { PlainBody } from './entries/body';
-import type { Fact, Movement, Told } from './state';
+import type { Fact, Happening, Told } from './state';
 
 type Told1<K extends PlainBody['kind']> = Told<Extract<PlainBody, { kind: K }>>;
 
@@ -19,12 +19,20 @@ const emptyLists = (): Lists => ({
   'checklist-finished': [],
   'step-started': [],
   'step-ended': [],
+  'batch-charged': [],
+  'batch-recovered': [],
   'stream-logged': [],
   'container-opened': [],
   'stream-placed': [],
   'contents-moved': [],
   'container-marked': [],
   'paper-made': [],
+  'treatment-begun': [],
+  'dose-added': [],
+  'pot-read': [],
+  'bench-tested': [],
+  'treatment-ended': [],
+  'price-stated': [],
 });
 
 export function sorted(facts: readonly Fact[]): SortedFacts {
@@ -33,8 +41,17 @@ export function sorted(facts: readonly Fact[]): SortedFacts {
   return lists;
 }
 
-const isMovement = (fact: Fact): fact is Movement =>
-  fact.body.kind === 'stream-placed' || fact.body.kind === 'contents-moved';
+const happenings: ReadonlySet<PlainBody['kind']> = new Set<Happening['body']['kind']>([
+  'stream-placed',
+  'contents-moved',
+  'treatment-begun',
+  'dose-added',
+  'pot-read',
+  'bench-tested',
+  'treatment-ended',
+]);
 
-/** Movements of both kinds in one list: which of two in the same minute came first is told by the log alone. */
-export const movementsIn = (facts: readonly Fact[]): readonly Movement[] => facts.filter(isMovement);
+const isHappening = (fact: Fact): fact is Happening => happenings.has(fact.body.kind);
+
+/** What befell contents, of all kinds in one list: which of two in the same minute came first is told by the log alone. */
+export const happeningsIn = (facts: readonly Fact[]): readonly Happening[] => facts.filter(isHappening);

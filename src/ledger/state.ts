@@ -3,6 +3,7 @@
  * Amounts are decimals in L and g; maps are keyed by the id of the thing unless said otherwise.
  */
 import type { Quantity } from '../quantities/quantity';
+import type { BatchCharged, BatchRecovered } from './entries/accounts';
 import type { Base, BaseDescribed } from './entries/bases';
 import type { BatchOpened, StepStarted } from './entries/batches';
 import type { PlainBody } from './entries/body';
@@ -17,7 +18,9 @@ import type {
 import type { Entry } from './entries/entry';
 import type { LocalRuleStated, RuleName } from './entries/local-rules';
 import type { PaperMade } from './entries/papers';
+import type { Priced, PriceStated } from './entries/prices';
 import type { StreamLogged } from './entries/streams';
+import type { BenchTested, DoseAdded, PotRead, TreatmentBegun, TreatmentEnded } from './entries/treatments';
 import type { PersonAdded, WorkshopDescribed } from './entries/workshop';
 
 /** Where a fact comes from: its entry, when it happened, and who wrote it. */
@@ -41,18 +44,51 @@ export type StepState = Told<StepStarted> & {
   readonly streamIds: readonly string[];
 };
 
-/** `steps` in the order they began; `checklists` holds the entry ids of finished checklists, in order. */
+/**
+ * `steps` in the order they began; `checklists` holds the entry ids of finished checklists, in order; what was charged and
+ * got back, in the order in which it happened.
+ */
 export type BatchState = Told<BatchOpened> & {
   readonly steps: readonly string[];
   readonly streamIds: readonly string[];
   readonly checklists: readonly string[];
+  readonly charged: readonly Told<BatchCharged>[];
+  readonly recovered: readonly Told<BatchRecovered>[];
 };
 
 /** One movement of waste, in the order it happened. */
 export type Movement = Told<StreamPlaced | ContentsMoved>;
 
-/** Part of a container's contents; `streamId` is null for what came out of a container that held less by the ledger. */
-export type ContentsPart = Held & { readonly streamId: string | null };
+/** What befell contents: they were moved, treated, or looked at. */
+export type Happening = Told<
+  StreamPlaced | ContentsMoved | TreatmentBegun | DoseAdded | PotRead | BenchTested | TreatmentEnded
+>;
+
+/**
+ * Part of a container's contents; `streamId` is null for what came out of a container that held less by the ledger.
+ * The same stream can be in it twice: once treated, once not.
+ */
+export type ContentsPart = Held & {
+  readonly streamId: string | null;
+  /** Treatments that it went through, here or where it was before, in order; empty when it is as it was logged. */
+  readonly treatedBy: readonly string[];
+};
+
+export type TreatmentState = Told<TreatmentBegun> & {
+  /** In the order in which they happened. */
+  readonly doses: readonly Told<DoseAdded>[];
+  readonly readings: readonly Told<PotRead>[];
+  /** The last end that was told; null while it runs. */
+  readonly ended: Told<TreatmentEnded> | null;
+  /**
+   * What the container held just before the first dose, or before it was told to have reached its end with no dose
+   * told; null while nothing has been done to it.
+   */
+  readonly treated: readonly ContentsPart[] | null;
+};
+
+/** A trial on the bench; `staleSince` is when something was first added to what was sampled, or it was emptied. */
+export type BenchTestState = Told<BenchTested> & { readonly staleSince: string | null };
 
 /** A movement as one container saw it: `amount` as written. */
 export type ContainerMovement = {
@@ -74,6 +110,10 @@ export type ContainerState = Told<ContainerOpened> & {
   readonly movements: readonly ContainerMovement[];
   readonly holds: Held;
   readonly contents: readonly ContentsPart[];
+  /** Treatments begun in it, in the order in which they began. */
+  readonly treatmentIds: readonly string[];
+  /** In the order in which they were made. */
+  readonly benchTests: readonly BenchTestState[];
   /**
    * When the oldest waste in it first went into a container: carried over by a transfer, begun anew after the
    * container was empty; null while it is empty.
@@ -108,7 +148,7 @@ export type Trouble = {
   readonly subject: string;
 };
 
-/** A movement that the ledger cannot follow. `L` or `g`, as decimals. */
+/** Something that the ledger cannot follow, or that should not have happened. `L` or `g`, as decimals. */
 export type Upset =
   | {
       readonly code: 'more-taken-than-held';
@@ -124,6 +164,13 @@ export type Upset =
       readonly entryId: string;
       readonly containerId: string;
       readonly streamId: string;
+    }
+  | {
+      /** Before it began or after it had ended; begun while another ran; waste put in while it ran. */
+      readonly code: 'dose-outside-treatment' | 'treatment-while-another-runs' | 'added-during-treatment';
+      readonly entryId: string;
+      readonly containerId: string;
+      readonly treatmentId: string;
     };
 
 /** One line of the history with what became of it: `body` and `at` are what counts now, null when withdrawn. */
@@ -150,9 +197,13 @@ export type State = {
   readonly checklists: ReadonlyMap<string, Told<ChecklistFinished>>;
   readonly streams: ReadonlyMap<string, StreamState>;
   readonly containers: ReadonlyMap<string, ContainerState>;
+  readonly treatments: ReadonlyMap<string, TreatmentState>;
+  readonly prices: ReadonlyMap<Priced, Told<PriceStated>>;
   readonly papers: ReadonlyMap<string, Told<PaperMade>>;
   /** In the order in which they happened. */
   readonly movements: readonly Movement[];
+  /** Movements, doses and looks in one list, in the order in which they happened. */
+  readonly happenings: readonly Happening[];
   readonly troubles: readonly Trouble[];
   readonly upsets: readonly Upset[];
 };
@@ -169,8 +220,11 @@ export const emptyState: State = {
   checklists: new Map(),
   streams: new Map(),
   containers: new Map(),
+  treatments: new Map(),
+  prices: new Map(),
   papers: new Map(),
   movements: [],
+  happenings: [],
   troubles: [],
   upsets: [],
 };

@@ -22,7 +22,7 @@ const ofThePlace: ReadonlySet<Checklist['step']> = new Set<Checklist['step']>(['
 export const isLook = ({ step, moment }: Checklist): boolean => ofThePlace.has(step) || moment === 'running';
 
 const isUsed = (state: State, clearance: string): boolean =>
-  [...state.steps.values()].some(({ body }) => body.clearance === clearance);
+  [...state.steps.values(), ...state.treatments.values()].some(({ body }) => body.clearance === clearance);
 
 /** The newest finished run of this very list that holds for this batch and person. */
 export function clearanceOfList(

@@ -1,6 +1,7 @@
 /** Which kinds of waste a container holds, as far as the record tells. */
 import type { StreamKind } from '../safety/stream-kind';
-import type { State } from './state';
+import type { ContentsPart, State } from './state';
+import { isNeutralised } from './treatment';
 
 export type WasteKinds = {
   /** Of the streams in it, and of the liquors that its wet solids still hold. */
@@ -17,8 +18,36 @@ export function kindsOfStream(state: State, streamId: string): readonly StreamKi
   return [...(stream ? [stream.stream] : []), ...(mother ? [mother.stream] : [])];
 }
 
-export function wasteKinds(state: State, containerId: string): WasteKinds {
-  const parts = state.containers.get(containerId)?.contents ?? [];
-  const kinds = parts.flatMap(({ streamId }) => (streamId === null ? [] : kindsOfStream(state, streamId)));
+/** Liquors that are treated slurry once a base has met them. */
+const becomesSlurry: ReadonlySet<StreamKind> = new Set<StreamKind>([
+  'leach-liquor',
+  'barren-liquor',
+  'wash-water',
+  'filtrate',
+]);
+
+/** What a part is called now. Test waste stays what it was: its dangers do. */
+export function namedKind(kind: StreamKind, { treatedBy }: ContentsPart): StreamKind {
+  return treatedBy.length > 0 && becomesSlurry.has(kind) ? 'treated-slurry' : kind;
+}
+
+/** A treated liquor counts as slurry and as the liquor that it was, until it is read to be acid no more. */
+function kindsOfPart(state: State, part: ContentsPart): readonly StreamKind[] {
+  const { streamId, treatedBy } = part;
+  if (streamId === null) return [];
+  const kinds = kindsOfStream(state, streamId);
+  const last = state.treatments.get(treatedBy.at(-1) ?? '');
+  if (!last) return kinds;
+  return kinds.flatMap((kind) => {
+    const named = namedKind(kind, part);
+    return named === kind || isNeutralised(last) ? [named] : [named, kind];
+  });
+}
+
+export function kindsOfParts(state: State, parts: readonly ContentsPart[]): WasteKinds {
+  const kinds = parts.flatMap((part) => kindsOfPart(state, part));
   return { kinds: [...new Set(kinds)], unaccounted: parts.some(({ streamId }) => streamId === null) };
 }
+
+export const wasteKinds = (state: State, containerId: string): WasteKinds =>
+  kindsOfParts(state, state.containers.get(containerId)?.contents ?? []);

@@ -4,7 +4,9 @@ import type { Feed } from '../ledger/entries/batches';
 import type { PlainBody } from '../ledger/entries/body';
 import type { ContainerOpened } from '../ledger/entries/containers';
 import type { RuleName } from '../ledger/entries/local-rules';
+import type { Agent } from '../ledger/entries/treatments';
 import type { Flag } from '../ledger/flags';
+import { bases } from '../reference/tables';
 import type { StreamKind } from '../safety/stream-kind';
 
 export const months = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
@@ -84,6 +86,10 @@ export const ruleWords: Readonly<Record<RuleName, string>> = {
 
 export const instrumentWords = { paper: 'by paper', meter: 'by meter' } as const;
 
+/** What is added in a treatment, within a sentence. */
+export const agentWords = (agent: Agent): string =>
+  agent === 'iron' ? 'iron' : bases[agent].name.toLowerCase();
+
 export const kindWords: Readonly<Record<PlainBody['kind'] | 'entry-corrected' | 'entry-withdrawn', string>> =
   {
     'workshop-described': 'workshop described',
@@ -95,12 +101,20 @@ export const kindWords: Readonly<Record<PlainBody['kind'] | 'entry-corrected' | 
     'checklist-finished': 'checklist finished',
     'step-started': 'step started',
     'step-ended': 'step ended',
+    'batch-charged': 'charged',
+    'batch-recovered': 'got back',
     'stream-logged': 'waste logged',
     'container-opened': 'container opened',
     'stream-placed': 'waste put in',
     'contents-moved': 'contents moved',
     'container-marked': 'container marked',
     'paper-made': 'paper made',
+    'treatment-begun': 'treatment begun',
+    'dose-added': 'dose added',
+    'pot-read': 'pot read',
+    'bench-tested': 'bench test',
+    'treatment-ended': 'treatment ended',
+    'price-stated': 'price stated',
     'entry-corrected': 'correction',
     'entry-withdrawn': 'withdrawal',
   };
@@ -148,6 +162,7 @@ export const dataWords = {
     ammonia: 'Not worked out: ammonia-test waste is in it. Never lime or caustic here; ask the collector.',
     doubtful: 'Not worked out: nobody knows for sure what is in it.',
     unaccounted: 'Not worked out: something in it is in no log.',
+    treated: 'Not worked out: it has been treated since.',
     'acid-open': 'Not worked out: the free acid is not determined.',
   },
   noBaseNothing: 'Not worked out: no liquor is logged in it.',
@@ -155,6 +170,20 @@ export const dataWords = {
   treatmentNot: 'The local rules do not allow treatment here.',
   treatmentOpen: 'Whether treatment is allowed here: not determined.',
   treatmentAllowed: (who: string, day: string) => `Treatment here is allowed: ${who} said so, ${day}.`,
+  slurry:
+    'slurry: liquid with the solids that were brought down; volume as logged, what was added not counted',
+  treatedIn: (code: string, when: string) => `treated in ${code}, ${when}`,
+  dosed: (agent: string, mass: string, doses: number) => `${agent} ${mass} ${times(doses)}`,
+  nothingAdded: 'nothing logged as added',
+  lastPh: (said: string) => `last pH ${said}`,
+  noPh: 'no pH read',
+  targetPh: (ph: string) => `planned to pH ${ph}`,
+  targetNone: 'no pH planned',
+  stillRunning: (to: string) => `${to}, still running`,
+  endedOn: (to: string, outcome: string, when: string) => `${to}, ${outcome} ${when}`,
+  outcome: { reached: 'end reached', stopped: 'stopped before the end' },
+  dissolvedNow: 'What is dissolved now: not determined, unless measured since. Nitrate stays.',
+  untreatedToo: 'Untreated waste has been put to it.',
   yes: 'yes',
   no: 'no',
   daysText: (n: string) => withUnit(n, n === '1' ? 'day' : 'days'),
@@ -216,10 +245,36 @@ export function flagWords(
       return `Of a waste in it, some is in no container by the record (${volumeAndMass(flag, amount)}).`;
     case 'placed-more-than-logged':
       return `More of a waste was put into containers than was logged (${volumeAndMass(flag, amount)} over).`;
+    case 'evidence-disagrees':
+      return 'Two ways of knowing what is dissolved in it disagree beyond their uncertainty.';
+    case 'more-acid-taken-than-charged':
+      return 'Its metals took more acid than was charged, by what was written down.';
     case 'step-without-clearance':
       return `Step done without a clearance: ${flag.step.replaceAll('-', ' ')}.`;
     case 'clearance-does-not-hold':
       return `The clearance of a step does not hold: ${flag.step.replaceAll('-', ' ')}.`;
+    case 'treatment-running':
+      return flag.lastReadingAt === null
+        ? `A treatment has been running since ${day(flag.since)}; nothing was read yet.`
+        : `A treatment has been running since ${day(flag.since)}; last read ${day(flag.lastReadingAt)}.`;
+    case 'treatment-not-allowed':
+      return flag.because === 'not-allowed'
+        ? 'Treated though the local rules did not allow it.'
+        : 'Treated though nobody had said that it is allowed.';
+    case 'treatment-without-clearance':
+      return 'Treated without a clearance.';
+    case 'treatment-clearance-does-not-hold':
+      return 'The clearance of its treatment does not hold.';
+    case 'ammonia-in-treatment':
+      return flag.baseAdded
+        ? 'Ammonia-test waste has met a base in it: it may explode. Confirm with the collector before anybody touches it.'
+        : 'A treatment was begun on ammonia-test waste. No base may be put on it.';
+    case 'dose-outside-treatment':
+      return 'Something was added as a treatment while none was running.';
+    case 'treatment-while-another-runs':
+      return 'Two treatments ran in it at once by the record.';
+    case 'added-during-treatment':
+      return 'Waste was put in while a treatment was running.';
     case 'code-used-twice':
       return `The code ${unbroken(flag.used)} is used twice in the record.`;
     case 'entry-does-not-add-up':
@@ -267,6 +322,7 @@ export const paperWords = {
   attachment: 'Everything this paper says, as data; its hash is over the canonical JSON (RFC 8785).',
   sheetOf: (code: string) => `${code}: characterisation sheet`,
   whatItIs: 'What it is',
+  treatment: 'Treatment',
   howItArose: 'How it arose',
   state: 'State',
   stateText: (state: string, colour: string, layers: string, ph: string) =>

@@ -25,6 +25,15 @@ function ruleFor(a: Family, b: Family): string | null {
   return pair.includes('chloride') && pair.includes('nitric') ? 'nitric-with-hydrochloric' : null;
 }
 
+/** The never-rule that forbids lime, caustic or soda on one of these; null when none is known to, which does not make it harmless. */
+export function mustNotBeMadeAlkaline(
+  there: readonly StreamKind[],
+): { readonly rule: NeverRule; readonly there: StreamKind } | null {
+  const kind = there.find((one) => familyOf(one) === 'ammonia');
+  const rule = neverRules.find(({ id }) => id === 'lime-on-ammonia-silver');
+  return kind && rule ? { rule, there: kind } : null;
+}
+
 export type Meeting = { readonly rule: NeverRule; readonly there: StreamKind; readonly added: StreamKind };
 
 /** The first pair that must not meet; null when none is known to be forbidden, which does not make it harmless. */

@@ -2,6 +2,7 @@
 import { format, isSameDay } from 'date-fns';
 import type { Amount } from '../ledger/entries/containers';
 import type { Held, State } from '../ledger/state';
+import { namedKind } from '../ledger/waste-kinds';
 import type { Figure } from '../quantities/figure';
 import { type DecimalSign, formatNumber, formatWritten, printed } from '../quantities/format';
 import type { FigureValueProps } from '../ui/figure-value';
@@ -36,10 +37,10 @@ export function shown(
   };
 }
 
-/** A stream by what it is and its batch: "Leach liquor, B-18". */
+/** A stream by what it is and its batch: "Leach liquor, B-18"; what has been through a treatment as slurry. */
 export function streamTitle(state: State, streamId: string): string {
   const stream = state.streams.get(streamId)?.body;
-  if (!stream) return words.notDetermined;
+  if (!stream) return state.treatments.has(streamId) ? streamName['treated-slurry'] : words.notDetermined;
   const batch = stream.batchId === null ? undefined : state.batches.get(stream.batchId)?.body.code;
   return batch === undefined ? streamName[stream.stream] : `${streamName[stream.stream]}, ${unbroken(batch)}`;
 }
@@ -48,9 +49,9 @@ export function streamTitle(state: State, streamId: string): string {
 export function contentsTitle(state: State, containerId: string): string {
   const contents = state.containers.get(containerId)?.contents ?? [];
   const byKind = new Map<string, string[]>();
-  for (const { streamId } of contents) {
-    const stream = streamId === null ? undefined : state.streams.get(streamId)?.body;
-    const kind = stream ? streamName[stream.stream] : words.notDetermined;
+  for (const part of contents) {
+    const stream = part.streamId === null ? undefined : state.streams.get(part.streamId)?.body;
+    const kind = stream ? streamName[namedKind(stream.stream, part)] : words.notDetermined;
     const batch = stream?.batchId ? state.batches.get(stream.batchId)?.body.code : undefined;
     const codes = byKind.get(kind) ?? [];
     if (batch !== undefined && !codes.includes(unbroken(batch))) codes.push(unbroken(batch));

@@ -23,6 +23,7 @@ function tintOf(state: State, container: ContainerState, figures: ContainerFigur
   const coloured = ['Fe', 'Pd'].some((symbol) => metal(symbol)?.all);
   const told = [copper, nickel].every((m) => m?.perLitre && m.openIn.length === 0);
   if (!told || !copper?.perLitre || !nickel?.perLitre || coloured) return 'not-computed';
+  if (container.contents.some(({ treatedBy }) => treatedBy.length > 0)) return 'not-computed';
   if (kinds.some((kind) => kind && colourOfItsOwn.has(kind))) return 'not-computed';
   return tint(copper.perLitre.value.toNumber(), nickel.perLitre.value.toNumber());
 }

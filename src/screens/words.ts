@@ -118,6 +118,20 @@ export function refusalWords(refusal: Refusal): string {
       return `It would hold ${litres(refusal.details.wouldHold)}, more than fits. Choose a larger one, or place a part.`;
     case 'over-fill-limit':
       return `It would hold ${litres(refusal.details.wouldHold)}; the fill limit is ${litres(refusal.details.limit)}. Choose a larger one, or place a part.`;
+    case 'must-not-be-treated': {
+      const rule = neverRules.find(({ id }) => id === refusal.details.rule);
+      return `${streamName[refusal.details.there]} is in it. ${rule?.short ?? ''}. ${rule?.happens ?? ''} Keep it as it is; ask the collector.`;
+    }
+    case 'treatment-not-allowed':
+      return refusal.details.because === 'not-allowed'
+        ? 'Your local rules do not allow treatment here. Keep it in the container for the collector.'
+        : 'Nobody has said yet that treatment is allowed here. Ask the authority, then enter what they said.';
+    case 'treatment-running':
+      return 'A treatment is running in it. End that one first, or choose another container.';
+    case 'treatment-ended':
+      return 'This treatment has ended already.';
+    case 'nothing-to-treat':
+      return 'By the record there is nothing in it. Put the waste in first.';
     case 'same-container':
       return 'From and into are the same container.';
     case 'another-kind':

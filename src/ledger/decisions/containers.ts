@@ -6,6 +6,7 @@ import { capacityOf, fillLimit, takesUp } from '../fill';
 import type { Context, IntentionOf } from '../intention';
 import { type Decided, type Refusal, refused, written } from '../refusal';
 import type { Held, State } from '../state';
+import { runningTreatment } from '../treatment';
 import { kindsOfStream, wasteKinds } from '../waste-kinds';
 import { nextCode, takenCode } from './codes';
 import { stated } from './stated';
@@ -41,6 +42,9 @@ export function fillingFault(state: State, containerId: string, filling: Filling
     return { code: 'contents-doubtful', details: { containerId, since: doubtfulSince }, field };
   const there = wasteKinds(state, containerId);
   if (there.unaccounted) return { code: 'contents-unaccounted', details: { containerId }, field };
+  const running = runningTreatment(state, containerId)?.body.treatmentId;
+  if (running !== undefined)
+    return { code: 'treatment-running', details: { containerId, treatmentId: running }, field };
   const meeting = mustNotMeet(there.kinds, streams);
   if (meeting) {
     const { rule, added: poured } = meeting;

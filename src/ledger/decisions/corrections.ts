@@ -20,6 +20,8 @@ function subjectOf(body: PlainBody): string | null {
       return body.streamId;
     case 'container-opened':
       return body.containerId;
+    case 'treatment-begun':
+      return body.treatmentId;
     case 'paper-made':
       return body.paperId;
     default:

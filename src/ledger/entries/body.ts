@@ -1,5 +1,6 @@
 /** What an entry can say. `kind` tells the bodies apart; `v` is the version of a body's shape, read for ever. */
 import * as z from 'zod/mini';
+import { BatchCharged, BatchRecovered } from './accounts';
 import { BaseDescribed } from './bases';
 import { BatchOpened, StepEnded, StepStarted } from './batches';
 import { ChecklistFinished } from './checklists';
@@ -8,8 +9,10 @@ import { TimedId } from './identity';
 import { LocalRuleStated } from './local-rules';
 import { Instant } from './moments';
 import { PaperMade } from './papers';
+import { PriceStated } from './prices';
 import { StreamLogged } from './streams';
 import { Note } from './text';
+import { BenchTested, DoseAdded, PotRead, TreatmentBegun, TreatmentEnded } from './treatments';
 import { PersonAdded, PersonLeft, WorkshopDescribed } from './workshop';
 
 /** A body that tells of the workshop itself; each can be corrected. */
@@ -23,12 +26,20 @@ export const PlainBody = z.discriminatedUnion('kind', [
   ChecklistFinished,
   StepStarted,
   StepEnded,
+  BatchCharged,
+  BatchRecovered,
   StreamLogged,
   ContainerOpened,
   StreamPlaced,
   ContentsMoved,
   ContainerMarked,
   PaperMade,
+  TreatmentBegun,
+  DoseAdded,
+  PotRead,
+  BenchTested,
+  TreatmentEnded,
+  PriceStated,
 ]);
 
 /** The whole body as it should have been, of the same kind; `happenedAt` when the time was wrong. The last one counts. */

@@ -3,6 +3,9 @@
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Amount } from '../../chemistry/load';
 import type { BaseFigures, ContainerFigures } from '../../ledger/container-figures';
+import type { LiquidPart, StreamLogged } from '../../ledger/entries/streams';
+import type { PotRead } from '../../ledger/entries/treatments';
+import type { State, Told } from '../../ledger/state';
 import { type Figure, mostlyKnownBy } from '../../quantities/figure';
 import { formatWritten } from '../../quantities/format';
 import { type BaseId, baseIds, bases, type Metal, metalSymbols, metals } from '../../reference/tables';
@@ -16,14 +19,20 @@ import type { WorkedLines } from './worked-lines';
 type Substance = ContainerData['substances'][number];
 type BaseLine = ContainerData['bases'][number];
 
+const potReadings = ({ treatments }: State): ReadonlyMap<string, Told<PotRead>> =>
+  new Map([...treatments.values()].flatMap(({ readings }) => readings.map((read) => [read.entryId, read])));
+
+const evidenceIn = (body: StreamLogged | PotRead): Partial<Pick<LiquidPart, 'findings' | 'freeAcid'>> =>
+  body.kind === 'stream-logged' ? (body.liquid ?? {}) : { findings: body.findings ?? [] };
+
 /** "photometer, 11 May 2026": the evidence that the range of a figure goes back to. */
 function evidenceBehind({ state, zone }: Asked, figure: Figure, what: Metal | 'acid'): string {
   const days = new Map<string, string[]>();
   for (const origin of figure.slopes.keys()) {
-    const [, streamId = '', about, index = ''] = /^stream\/([^/]+)\/(\w+)\/(\d+)/.exec(origin) ?? [];
-    const stream = state.streams.get(streamId);
+    const [, , id = '', about, index = ''] = /^(stream|entry)\/([^/]+)\/(\w+)\/(\d+)/.exec(origin) ?? [];
+    const stream = state.streams.get(id) ?? potReadings(state).get(id);
     if (about !== what || !stream) continue;
-    const { findings = [], freeAcid = [] } = stream.body.liquid ?? {};
+    const { findings = [], freeAcid = [] } = evidenceIn(stream.body);
     const evidence = what === 'acid' ? freeAcid[Number(index)] : findings[Number(index)];
     if (!evidence) continue;
     const on = 'on' in evidence ? evidence.on : undefined;

@@ -17,6 +17,7 @@ const factsOf = (c: ContainerData): Block => ({
   facts: [
     { term: w.whatItIs, says: c.whatItIs },
     { term: w.howItArose, says: c.howItArose.length === 0 ? notDetermined : c.howItArose.join(' ') },
+    ...(c.treated ? [{ term: w.treatment, says: c.treated.join(' ') }] : []),
     { term: w.state, says: w.stateText(c.state, c.colour, c.layers, c.ph) },
     {
       term: w.container,

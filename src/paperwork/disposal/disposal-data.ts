@@ -108,6 +108,8 @@ export const ContainerData = z.strictObject({
   tray: Said,
   whatItIs: Said,
   howItArose: z.array(Text),
+  /** What was done to it, and what follows; absent where nothing was. */
+  treated: z.optional(z.array(Text)),
   state: Said,
   colour: Said,
   layers: Said,

@@ -3,7 +3,8 @@
 import type { Body } from '../../ledger/entries/body';
 import { namedBy } from '../../ledger/standing';
 import type { State } from '../../ledger/state';
-import { kindWords, notDetermined, unbroken, dataWords as w } from '../words';
+import { formatWritten } from '../../quantities/format';
+import { agentWords, kindWords, notDetermined, unbroken, dataWords as w } from '../words';
 import { type Asked, amountText } from './asked';
 import type { ContainerData } from './disposal-data';
 import { streamText } from './origins';
@@ -17,7 +18,7 @@ function upstream(state: State, containerId: string, seen = new Set<string>()): 
   return seen;
 }
 
-/** Ids of the things behind a container: wastes, batches, steps. */
+/** Ids of the things behind a container: wastes, batches, steps, treatments. */
 export function thingsBehind(state: State, containerId: string) {
   const containers = upstream(state, containerId);
   const streams = new Set<string>();
@@ -33,7 +34,12 @@ export function thingsBehind(state: State, containerId: string) {
   const batches = new Set(bodies.flatMap(({ batchId }) => batchId ?? []));
   const steps = new Set(bodies.flatMap(({ stepId }) => stepId ?? []));
   for (const id of batches) for (const step of state.batches.get(id)?.steps ?? []) steps.add(step);
-  return { containers, streams, batches, steps };
+  const treatments = new Set(
+    [...state.treatments.values()].flatMap(({ body }) =>
+      containers.has(body.containerId) ? [body.treatmentId] : [],
+    ),
+  );
+  return { containers, streams, batches, steps, treatments };
 }
 
 type Behind = ReturnType<typeof thingsBehind>;
@@ -45,6 +51,8 @@ function isBehind(body: Body, behind: Behind, clearances: ReadonlySet<string>, e
     case 'base-described':
       return true;
     case 'batch-opened':
+    case 'batch-charged':
+    case 'batch-recovered':
       return behind.batches.has(body.batchId);
     case 'step-started':
     case 'step-ended':
@@ -55,12 +63,19 @@ function isBehind(body: Body, behind: Behind, clearances: ReadonlySet<string>, e
       return behind.streams.has(body.streamId);
     case 'container-opened':
     case 'container-marked':
+    case 'treatment-begun':
+    case 'bench-tested':
     case 'stream-placed':
       return behind.containers.has(body.containerId);
     case 'contents-moved':
       return [body.fromContainerId, body.toContainerId].some(
         (id) => id !== null && behind.containers.has(id),
       );
+    case 'dose-added':
+    case 'pot-read':
+    case 'treatment-ended':
+      return behind.treatments.has(body.treatmentId);
+    case 'price-stated':
     case 'entry-corrected':
     case 'entry-withdrawn':
     case 'person-added':
@@ -88,6 +103,16 @@ function about({ state, sign }: Asked, body: Body): string {
       return unbroken(body.code);
     case 'container-marked':
       return `${code(body.containerId)}: ${body.mark.replaceAll('-', ' ')}`;
+    case 'treatment-begun':
+      return code(body.containerId);
+    case 'dose-added':
+      return `${agentWords(body.agent)}, ${amountText(body.mass, sign)}`;
+    case 'pot-read':
+      return body.ph ? `pH ${formatWritten(body.ph.value, sign)}` : kindWords[body.kind];
+    case 'bench-tested':
+      return `${code(body.containerId)}: ${agentWords(body.agent)}, ${amountText(body.mass, sign)} in ${amountText(body.sampleVolume, sign)}`;
+    case 'treatment-ended':
+      return w.outcome[body.outcome];
     case 'step-started':
     case 'step-ended':
       return (state.steps.get(body.stepId)?.body.step ?? notDetermined).replaceAll('-', ' ');
@@ -110,7 +135,11 @@ function about({ state, sign }: Asked, body: Body): string {
 export function entriesBehind(asked: Asked, containerId: string): ContainerData['entries'] {
   const { state } = asked;
   const behind = thingsBehind(state, containerId);
-  const clearances = new Set([...behind.steps].flatMap((id) => state.steps.get(id)?.body.clearance ?? []));
+  const begun = [
+    ...[...behind.steps].map((id) => state.steps.get(id)),
+    ...[...behind.treatments].map((id) => state.treatments.get(id)),
+  ];
+  const clearances = new Set(begun.flatMap((told) => told?.body.clearance ?? []));
   const ids = new Set(
     state.log.filter(({ id, body }) => isBehind(body, behind, clearances, id)).map(({ id }) => id),
   );

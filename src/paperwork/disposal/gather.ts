@@ -5,6 +5,7 @@ import type { RuleName } from '../../ledger/entries/local-rules';
 import { capacityOf, fillLimitPercent } from '../../ledger/fill';
 import type { Flag } from '../../ledger/flags';
 import type { ContainerState, State } from '../../ledger/state';
+import { wasteKinds } from '../../ledger/waste-kinds';
 import { formatNumber, formatWritten } from '../../quantities/format';
 import { storageClock } from '../../rules/storage-clock';
 import { neverFor } from '../../safety/never-rules';
@@ -23,7 +24,8 @@ import { basesNoteOf, basesOf, residuesOf, substancesOf } from './composition';
 import { type ContainerData, type DisposalContent, type DisposalData, sealed } from './disposal-data';
 import { entriesBehind } from './entries-behind';
 import { flagsBehind } from './open-points';
-import { colourOf, howItArose, layersOf, phOf, stateOf, streamsIn, testWasteOf, whatItIs } from './origins';
+import { colourOf, howItArose, layersOf, phOf, stateOf, testWasteOf, whatItIs } from './origins';
+import { treatmentsTold } from './treatments';
 import { type WorkedLines, workedLines } from './worked-lines';
 
 const thin = '\u2009';
@@ -77,7 +79,8 @@ function containerData(asked: Asked, lines: WorkedLines, container: ContainerSta
   const { body, firstWasteIn } = container;
   const { containerId } = body;
   const figures = containerFigures(state, containerId);
-  const kinds = streamsIn(state, container).map(({ body: stream }) => stream.stream);
+  const { kinds } = wasteKinds(state, containerId);
+  const treated = treatmentsTold(asked, container);
   const of = (figure: Parameters<WorkedLines['of']>[0] | undefined) =>
     figure ? lines.of(figure, containerId) : notDetermined;
   return {
@@ -92,6 +95,7 @@ function containerData(asked: Asked, lines: WorkedLines, container: ContainerSta
     tray: body.tray ?? notDetermined,
     whatItIs: whatItIs(state, container),
     howItArose: howItArose(asked, container),
+    ...(treated.length > 0 ? { treated } : {}),
     state: stateOf(asked, container),
     colour: colourOf(asked, container),
     layers: layersOf(asked, container),

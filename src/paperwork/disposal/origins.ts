@@ -1,6 +1,7 @@
 /** What a container holds and how that arose: its wastes, their batches, steps and movements, in sentences. */
 
 import type { BatchState, ContainerState, State, StreamState } from '../../ledger/state';
+import { namedKind } from '../../ledger/waste-kinds';
 import { formatWritten } from '../../quantities/format';
 import type { StreamKind } from '../../safety/stream-kind';
 import { dayOf, dayText, spanText } from '../dates';
@@ -16,23 +17,27 @@ import {
   dataWords as w,
 } from '../words';
 import { type Asked, amountText, heldText, massText } from './asked';
+import { treatedColour, treatedPh } from './treatments';
 
 /** "barren liquor, B-17" */
 export function streamText(state: State, streamId: string): string {
   const stream = state.streams.get(streamId)?.body;
-  if (!stream) return notDetermined;
+  if (!stream) return state.treatments.has(streamId) ? streamWords['treated-slurry'] : notDetermined;
   const batch = stream.batchId === null ? undefined : state.batches.get(stream.batchId)?.body.code;
   return batch === undefined
     ? streamWords[stream.stream]
     : `${streamWords[stream.stream]}, ${unbroken(batch)}`;
 }
 
-/** The wastes in it that a log accounts for. */
+/** The wastes in it that a log accounts for, each once, treated or not. */
 export const streamsIn = (state: State, container: ContainerState): readonly StreamState[] =>
-  container.contents.flatMap(({ streamId }) => {
+  [...new Set(container.contents.map(({ streamId }) => streamId))].flatMap((streamId) => {
     const stream = streamId === null ? undefined : state.streams.get(streamId);
     return stream ? [stream] : [];
   });
+
+const hasTreated = ({ contents }: ContainerState): boolean =>
+  contents.some(({ treatedBy }) => treatedBy.length > 0);
 
 const hasUnaccounted = ({ contents }: ContainerState): boolean =>
   contents.some(({ streamId }) => streamId === null);
@@ -40,11 +45,14 @@ const hasUnaccounted = ({ contents }: ContainerState): boolean =>
 /** "Barren liquor of batches B-16 and B-17: nitrate liquor left after …". */
 export function whatItIs(state: State, container: ContainerState): string {
   const byKind = new Map<StreamKind, string[]>();
-  for (const { body } of streamsIn(state, container)) {
-    const codes = byKind.get(body.stream) ?? [];
+  for (const part of container.contents) {
+    const body = part.streamId === null ? undefined : state.streams.get(part.streamId)?.body;
+    if (!body) continue;
+    const kind = namedKind(body.stream, part);
+    const codes = byKind.get(kind) ?? [];
     const batch = body.batchId === null ? undefined : state.batches.get(body.batchId)?.body.code;
     if (batch !== undefined && !codes.includes(unbroken(batch))) codes.push(unbroken(batch));
-    byKind.set(body.stream, codes);
+    byKind.set(kind, codes);
   }
   const kinds = [...byKind].map(([kind, codes]) => {
     const name = codes.length > 0 ? `${streamWords[kind]} of ${w.ofBatches(codes)}` : streamWords[kind];
@@ -118,7 +126,7 @@ function perStream(
   of: (stream: StreamState) => string | undefined,
 ): string {
   const streams = streamsIn(asked.state, container);
-  if (streams.length === 0 || hasUnaccounted(container)) return notDetermined;
+  if (streams.length === 0 || hasUnaccounted(container) || hasTreated(container)) return notDetermined;
   const said = streams.map((stream) => {
     const found = of(stream);
     const day = dayText(stream.at, asked.zone);
@@ -132,15 +140,19 @@ function perStream(
 }
 
 export const colourOf = (asked: Asked, container: ContainerState): string =>
-  perStream(asked, container, ({ body }) => body.colour);
+  hasTreated(container)
+    ? treatedColour(asked, container.body.containerId)
+    : perStream(asked, container, ({ body }) => body.colour);
 
 export const layersOf = (asked: Asked, container: ContainerState): string =>
   perStream(asked, container, ({ body }) => body.layers);
 
 /** Liquid, wet solid or both, as held by the record. */
-export function stateOf({ sign }: Asked, { holds, contents }: ContainerState): string {
+export function stateOf({ sign }: Asked, container: ContainerState): string {
+  const { holds, contents } = container;
   if (contents.length === 0) return notDetermined;
-  const liquid = holds.volume.isZero() ? w.liquidNone : w.liquid;
+  if (hasTreated(container) && holds.mass.isZero()) return capital(w.slurry);
+  const liquid = holds.volume.isZero() ? w.liquidNone : hasTreated(container) ? w.slurry : w.liquid;
   const solid = holds.mass.isZero() ? w.solidsNone : w.wetSolid(massText(holds.mass, sign));
   return capital(holds.volume.isZero() ? `${solid}, ${liquid}` : `${liquid}, ${solid}`);
 }
@@ -156,6 +168,7 @@ function phOfStream({ body }: StreamState): Ph | undefined {
 
 /** The pH logged; of a mixture only the parts have one. */
 export function phOf(asked: Asked, container: ContainerState): string {
+  if (hasTreated(container)) return treatedPh(asked, container.body.containerId);
   const streams = streamsIn(asked.state, container);
   const said = streams.flatMap((stream) => {
     const ph = phOfStream(stream);

@@ -47,6 +47,7 @@ export const containerWords = {
     ammonia: 'Never lime or caustic here: ammonia waste is in it. Ask the collector.',
     doubtful: 'Not worked out: nobody knows for sure what is in it.',
     unaccounted: 'Not worked out: something in it is in no log.',
+    treated: 'Not worked out: something was added to it. What was dissolved before is not what is now.',
     'acid-open': 'Not worked out: the free acid is not determined.',
   },
   moreNeeded: 'At least. More may be needed.',

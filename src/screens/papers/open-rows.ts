@@ -15,8 +15,9 @@ export type OpenRow = {
   readonly href: string;
 };
 
-const entryOf = (state: State, streamId: string): string =>
-  `#/record/entry/${state.streams.get(streamId)?.entryId ?? ''}`;
+/** What does not tell is a waste, or the treatment that it went through. */
+const entryOf = (state: State, id: string): string =>
+  `#/record/entry/${(state.streams.get(id) ?? state.treatments.get(id))?.entryId ?? ''}`;
 
 function placeOf(state: State, { about }: Flag, containerId: string): string {
   const batch = about.stepId === undefined ? undefined : state.steps.get(about.stepId)?.body.batchId;

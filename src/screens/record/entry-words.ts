@@ -5,9 +5,11 @@ import type { HistoryLine, State } from '../../ledger/state';
 import { type DecimalSign, formatWritten } from '../../quantities/format';
 import { bases } from '../../reference/tables';
 import { unbroken } from '../../ui/figure-value';
+import { chargeWords, recoveryWords } from '../batches/account-words';
 import { stepWords } from '../batches/words';
 import { streamName } from '../words';
 import { ruleWords } from './rule-words';
+import { treatmentTitle } from './treatment-words';
 
 export const entryWords = {
   historyTitle: 'History',
@@ -101,6 +103,15 @@ export const amount = (
   sign: DecimalSign,
 ): string => `${formatWritten({ value, unit }, sign)}\u2009${unit}`;
 
+const chargeText = (charge: BodyOf<'batch-charged'>['charge'], sign: DecimalSign): string =>
+  joined(
+    `${chargeWords[charge.what]} ${amount(charge.what === 'copper' ? charge.mass : charge.volume, sign)}`,
+    charge.what === 'acid' ? amount(charge.strength, sign) : '',
+  );
+
+const recoveryText = ({ what, mass }: BodyOf<'batch-recovered'>['recovery'], sign: DecimalSign): string =>
+  `${recoveryWords[what]} ${amount(mass, sign)}`;
+
 /** One line for each kind, so that a new kind does not compile until it has its words. */
 export function entryTitle(state: State, body: Body, sign: DecimalSign): string {
   switch (body.kind) {
@@ -125,6 +136,10 @@ export function entryTitle(state: State, body: Body, sign: DecimalSign): string 
       return `${joined(stepText(body.step), batchCode(state, body.batchId))}: begun`;
     case 'step-ended':
       return `${stepOf(state, body.stepId)}: ended`;
+    case 'batch-charged':
+      return joined(chargeText(body.charge, sign), batchCode(state, body.batchId));
+    case 'batch-recovered':
+      return joined(recoveryText(body.recovery, sign), batchCode(state, body.batchId));
     case 'stream-logged':
       return joined(
         streamName[body.stream],
@@ -148,6 +163,13 @@ export function entryTitle(state: State, body: Body, sign: DecimalSign): string 
       return `${containerCode(state, body.containerId)}: ${markText[body.mark]}`;
     case 'paper-made':
       return `Paper made: ${body.fileName}`;
+    case 'treatment-begun':
+    case 'dose-added':
+    case 'pot-read':
+    case 'bench-tested':
+    case 'treatment-ended':
+    case 'price-stated':
+      return treatmentTitle(state, body, sign);
     case 'entry-corrected':
       return `Correction: ${lower(entryTitle(state, body.body, sign))}`;
     case 'entry-withdrawn': {

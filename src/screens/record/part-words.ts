@@ -1,9 +1,11 @@
 /** Words for the single statements of an entry: what each is called, how it reads, and in which order they stand. */
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Body, PlainBody } from '../../ledger/entries/body';
+import type { Priced } from '../../ledger/entries/prices';
 import type { State } from '../../ledger/state';
 import { type DecimalSign, formatWritten } from '../../quantities/format';
 import { metals } from '../../reference/tables';
+import { chargeWords, recoveryWords } from '../batches/account-words';
 import { eraWords } from '../batches/words';
 import { streamName } from '../words';
 import {
@@ -19,6 +21,7 @@ import {
 } from './entry-words';
 import { at, type Leaf, type Path } from './leaves';
 import { ruleWords, yesNo } from './rule-words';
+import { agentText, allowedText, outcomeText, pricedText, treatmentText } from './treatment-words';
 
 /** Words of the parts; a part that is missing here is shown by its own name, spaced out. */
 const parts: Readonly<Record<string, string>> = {
@@ -52,6 +55,9 @@ const parts: Readonly<Record<string, string>> = {
   freeAcid: 'free acid',
   titrantStrength: 'strength of the titrant',
   ph: 'pH',
+  charge: 'charged',
+  recovery: 'got back',
+  what: 'what it was',
   holds: 'holds',
   liquor: 'liquor',
   otherMaterial: 'other material',
@@ -60,6 +66,13 @@ const parts: Readonly<Record<string, string>> = {
   finishedAt: 'finished',
   contentHash: 'hash of the paper',
   fileName: 'file',
+  treatmentId: 'treatment',
+  stages: 'stage',
+  targetPh: 'target pH',
+  endPh: 'pH at the end',
+  sampleVolume: 'sample',
+  agent: 'what was added',
+  allowed: 'local rule then',
 };
 
 /** Levels that a person need not hear. */
@@ -69,6 +82,12 @@ const silent = new Set(['liquid', 'solid', 'findings', 'body', 'contact']);
 const said = new Set(['value', 'name', 'concentration', 'result', 'by']);
 
 const spaced = (key: string): string => key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+
+/** A stage by what is added in it: "hydrated lime". */
+const stageText = (value: unknown): string => {
+  const { agent } = (value ?? {}) as { readonly agent?: string };
+  return agent === undefined ? '' : agentText(agent).toLowerCase();
+};
 
 /** A finding by its metal and how it is known: "copper (photometer)"; how alone stands as the statement itself. */
 function findingText(value: unknown, asStatement: boolean): string {
@@ -83,7 +102,8 @@ export function partText(body: unknown, path: Path): string {
   const last = path.at(-1);
   const heard = path.flatMap((key, depth): string[] => {
     if (typeof key === 'number') {
-      const inside = findingText(at(body, path.slice(0, depth + 1)), last === 'by');
+      const one = at(body, path.slice(0, depth + 1));
+      const inside = findingText(one, last === 'by') || (last === 'agent' ? '' : stageText(one));
       return inside === '' ? [] : [inside];
     }
     if (silent.has(key) && depth < path.length - 1) return [];
@@ -102,12 +122,18 @@ const namesOf: readonly ((state: State, id: string) => string | undefined)[] = [
   (state, id) => state.streams.get(id) && streamText(state, id),
   (state, id) => state.steps.get(id) && stepOf(state, id),
   (state, id) => state.checklists.get(id)?.body.checklist.title,
+  (state, id) => state.treatments.get(id) && treatmentText(state, id),
 ];
 
 /** Parts that were chosen from a list, whose answers are written with hyphens. */
 const chosen = new Set(
   'capacitors era vessel cap purpose mark base instrument step outcome format'.split(' '),
 );
+
+const accountText = (path: Path, what: string): string =>
+  (path[0] === 'charge' ? chargeWords[what as keyof typeof chargeWords] : undefined) ??
+  recoveryWords[what as keyof typeof recoveryWords] ??
+  what;
 
 /** A statement as a person reads it: things by their names, moments by the hour on the wall. */
 export function leafText(state: State, leaf: Leaf | undefined, sign: DecimalSign): string {
@@ -122,6 +148,10 @@ export function leafText(state: State, leaf: Leaf | undefined, sign: DecimalSign
   const key = path.at(-1);
   if (key === 'era') return eraWords[value as keyof typeof eraWords] ?? value;
   if (key === 'step') return stepText(value);
+  if (key === 'what') return path.length === 1 ? pricedText(value as Priced) : accountText(path, value);
+  if (key === 'agent') return agentText(value);
+  if (key === 'allowed') return allowedText[value as keyof typeof allowedText] ?? value;
+  if (key === 'outcome' && value in outcomeText) return outcomeText[value as keyof typeof outcomeText];
   if (key === 'by') return howKnownWords[value] ?? value;
   if (key === 'metal') return metals[value as keyof typeof metals]?.name ?? value;
   if (key === 'stream') return streamName[value as keyof typeof streamName] ?? value;
@@ -140,6 +170,7 @@ const own: ReadonlySet<string> = new Set([
   'stepId',
   'runId',
   'paperId',
+  'treatmentId',
 ]);
 const ownOf: Partial<Record<PlainBody['kind'], string>> = {
   'person-added': 'personId',
@@ -149,14 +180,39 @@ const ownOf: Partial<Record<PlainBody['kind'], string>> = {
   'step-started': 'stepId',
   'checklist-finished': 'runId',
   'paper-made': 'paperId',
+  'treatment-begun': 'treatmentId',
 };
 
 /** What is looked for first stands first; an entry itself keeps its parts in the order of the alphabet. */
 const order = [
   ...['name', 'address', 'emergencyNumber', 'phone', 'code', 'base', 'purity', 'stated', 'saidBy', 'saidOn'],
   ...['step', 'stream', 'batchId', 'stepId', 'feed', 'streamId', 'fromContainerId', 'toContainerId'],
-  ...['containerId', 'amount', 'spread', 'liquid.volume', 'liquid.findings', 'liquid.freeAcid', 'liquid'],
+  ...[
+    'charge.what',
+    'charge',
+    'recovery.what',
+    'recovery',
+    'containerId',
+    'amount',
+    'spread',
+    'liquid.volume',
+    'liquid.findings',
+    'liquid.freeAcid',
+    'liquid',
+  ],
   ...['solid.wetMass', 'solid', 'vessel', 'capacity', 'material', 'cap', 'place', 'tray', 'mark', 'purpose'],
+  ...[
+    'treatmentId',
+    'what',
+    'agent',
+    'mass',
+    'sampleVolume',
+    'endPh',
+    'ph',
+    'temperature',
+    'stages',
+    'targetPh',
+  ],
 ];
 
 function rankOf(path: Path): number {

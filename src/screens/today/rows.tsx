@@ -17,6 +17,7 @@ import { flagWords, todayWords as w } from './words';
 
 export const markOf = (flag: Flag): MarkKind => {
   if (flag.pressing === 'now') return 'wrong';
+  if (flag.code === 'treatment-running') return 'due';
   return flag.code === 'contents-doubtful' || flag.pressing === 'know' ? 'unknown' : 'wrong';
 };
 
@@ -27,6 +28,8 @@ function subjectOf(state: State, { about, code }: Flag): { readonly name: string
   const stream = about.streamId && state.streams.get(about.streamId);
   if (stream) {
     const { batchId, streamId } = stream.body;
+    if (code === 'evidence-disagrees' || code === 'more-acid-taken-than-charged')
+      return { name: streamTitle(state, streamId), href: `#/streams/${streamId}` };
     return {
       name: streamTitle(state, streamId),
       href: batchId ? `#/batches/${batchId}` : `#/record/entry/${stream.entryId}`,

@@ -1,6 +1,7 @@
 /** Words of Today. */
 import { format } from 'date-fns';
 import type { Flag } from '../../ledger/flags';
+import { substanceNames } from '../batches/evidence-words';
 
 export const todayWords = {
   title: (iso: string) => format(new Date(iso), 'EEEE d MMMM'),
@@ -24,6 +25,8 @@ export const todayWords = {
   damaged: (n: number) => (n === 1 ? 'One entry could not be read' : `${n} entries could not be read`),
   damagedSecond: 'They are kept as they are. See Record.',
 } as const;
+
+const hourText = (iso: string): string => format(new Date(iso), 'd\u00a0MMM HH:mm');
 
 /** A flag as a row: what is wrong, and what to do. `name` is the container, batch or waste it is about. */
 export function flagWords(flag: Flag, name: string): { readonly title: string; readonly second: string } {
@@ -55,12 +58,71 @@ export function flagWords(flag: Flag, name: string): { readonly title: string; r
       return { title: `${name} is in no container`, second: 'Say which container holds it.' };
     case 'placed-more-than-logged':
       return { title: `${name}: more placed than logged`, second: 'Correct the volume, or what was placed.' };
+    case 'evidence-disagrees':
+      return {
+        title: `${name}: two ways of knowing disagree`,
+        second: `On ${substanceNames(flag.of)}. See both, correct the one that is wrong.`,
+      };
+    case 'more-acid-taken-than-charged':
+      return {
+        title: `${name}: metals took more acid than was charged`,
+        second: 'See both, correct the volume, the strength or a metal.',
+      };
     case 'step-without-clearance':
       return { title: `${name} without clearance`, second: 'It stays visible on the batch and the papers.' };
     case 'clearance-does-not-hold':
       return {
         title: `${name}: its clearance did not hold`,
         second: 'It stays visible on the batch and the papers.',
+      };
+    case 'treatment-running':
+      return {
+        title: `${name}: treatment running`,
+        second:
+          flag.lastReadingAt === null
+            ? `No reading yet. Begun ${hourText(flag.since)}.`
+            : `Last reading ${hourText(flag.lastReadingAt)}.`,
+      };
+    case 'treatment-not-allowed':
+      return {
+        title: `${name}: treated, not allowed`,
+        second:
+          flag.because === 'not-allowed'
+            ? 'The local rules said no. It stays visible on the papers.'
+            : 'Nobody had said that it is allowed. If they had: enter it, with its day.',
+      };
+    case 'treatment-without-clearance':
+      return {
+        title: `${name}: treated without clearance`,
+        second: 'It stays visible on the container and the papers.',
+      };
+    case 'treatment-clearance-does-not-hold':
+      return {
+        title: `${name}: clearance of its treatment did not hold`,
+        second: 'It stays visible on the container and the papers.',
+      };
+    case 'ammonia-in-treatment':
+      return flag.baseAdded
+        ? {
+            title: `${name}: base on ammonia waste`,
+            second:
+              'Alkaline is the explosive side. Add nothing, do not close it, keep away, ask the collector.',
+          }
+        : {
+            title: `${name}: treatment begun on ammonia waste`,
+            second: 'Put no base on it. End the treatment, ask the collector.',
+          };
+    case 'dose-outside-treatment':
+      return {
+        title: `${name}: base added while no treatment ran`,
+        second: 'Begin another treatment for it, or correct the hour.',
+      };
+    case 'treatment-while-another-runs':
+      return { title: `${name}: two treatments at once`, second: 'End one, or withdraw it.' };
+    case 'added-during-treatment':
+      return {
+        title: `${name}: waste put in during treatment`,
+        second: 'What was worked out before it no longer holds. Read the pH.',
       };
     case 'code-used-twice':
       return { title: `${flag.used} is used twice`, second: 'Correct one of the codes and its label.' };

@@ -1,0 +1,45 @@
+/** What is wrong or under way with treatments. */
+import { clearanceFault } from './clearance';
+import type { Flag } from './flags';
+import type { ContainerState, State, TreatmentState } from './state';
+import {
+  baseWentIn,
+  notAllowedThen,
+  runningTreatment,
+  treatmentOf,
+  treatmentStep,
+  treatmentsOfParts,
+} from './treatment';
+import { wasteKinds } from './waste-kinds';
+
+/** How a treatment was begun; it stays visible, as with a step. */
+export function flagsOfTreatment(state: State, treatment: TreatmentState): Flag[] {
+  const { body, at, who, ended, readings } = treatment;
+  const { treatmentId, containerId, clearance } = body;
+  const about = { containerId, treatmentId };
+  const flags: Flag[] = [];
+  if (ended === null) {
+    const lastReadingAt = readings.at(-1)?.at ?? null;
+    flags.push({ pressing: 'soon', about, code: 'treatment-running', since: at, lastReadingAt });
+  }
+  const because = notAllowedThen(state, treatment);
+  if (because) flags.push({ pressing: 'soon', about, code: 'treatment-not-allowed', because });
+  if (clearance === null) flags.push({ pressing: 'soon', about, code: 'treatment-without-clearance' });
+  const fault =
+    clearance === null
+      ? null
+      : clearanceFault(state, clearance, { step: treatmentStep, batchId: null, who, at });
+  if (fault)
+    flags.push({ pressing: 'soon', about, code: 'treatment-clearance-does-not-hold', why: fault.code });
+  return flags;
+}
+
+/** Ammonia waste that is being treated, or lies with what was: the alkaline side is the explosive side. */
+export function flagsOfAmmonia(state: State, { body, contents }: ContainerState): Flag[] {
+  const { containerId } = body;
+  const { kinds } = wasteKinds(state, containerId);
+  if (!kinds.includes('ammonia-test-waste') || !treatmentOf(state, containerId)) return [];
+  const baseAdded = treatmentsOfParts(state, contents).some(baseWentIn);
+  if (!baseAdded && !runningTreatment(state, containerId)) return [];
+  return [{ pressing: 'now', about: { containerId }, code: 'ammonia-in-treatment', baseAdded }];
+}

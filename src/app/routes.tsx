@@ -1,10 +1,13 @@
 /** Which screen stands at which address. The first pattern that fits wins; ":" takes any part and hands it over. */
 import type { ComponentType } from 'preact';
+import { AccountForm } from '../screens/batches/account-form';
 import { BatchScreen } from '../screens/batches/batch';
 import { ChooseStream } from '../screens/batches/choose-stream';
+import { ClosureScreen, ClosureWorking } from '../screens/batches/closure';
 import { BatchList } from '../screens/batches/list';
 import { LogStream } from '../screens/batches/log';
 import { NewBatch } from '../screens/batches/new';
+import { StreamScreen, StreamWorking } from '../screens/batches/stream';
 import { Clearance } from '../screens/checklist/clearance';
 import { RunList } from '../screens/checklist/run-list';
 import { StepChoice } from '../screens/checklist/step-choice';
@@ -57,6 +60,13 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['batches/:batch', BatchScreen],
   ['batches/:batch/log', ChooseStream],
   ['batches/:batch/log/:stream', LogStream],
+  ['batches/:batch/account', AccountForm],
+  ['batches/:batch/closure/:of', ClosureScreen],
+  ['batches/:batch/closure/:of/working/:key', ClosureWorking],
+  ['batches/:batch/closure/:of/working/:key/:steps', ClosureWorking],
+  ['streams/:stream', StreamScreen],
+  ['streams/:stream/working/:key', StreamWorking],
+  ['streams/:stream/working/:key/:steps', StreamWorking],
   ['containers', ContainerList],
   ['containers/new', NewContainer],
   ['containers/:id', ContainerScreen],

@@ -13,6 +13,7 @@ import { Fault, useWriting } from '../fault';
 import { Frame, hour } from '../frame';
 import { useShell } from '../shell';
 import { streamName } from '../words';
+import { ChargedAndGotBack, ClosureRows } from './account-part';
 import { capacitorWords, stepWords, batchWords as w } from './words';
 
 type Props = { readonly state: State; readonly batch: BatchState };
@@ -72,7 +73,6 @@ function Streams({ state, batch }: Props) {
             unbroken(state.containers.get(containerId)?.body.code ?? ''),
           );
           const open = !isNothing(stream.unplaced);
-          const container = stream.placements[0]?.containerId;
           return (
             <Row
               key={id}
@@ -80,9 +80,7 @@ function Streams({ state, batch }: Props) {
               second={open ? w.notPlaced : [...new Set(where)].join(', ')}
               {...(open ? { mark: <Mark kind="unknown" /> } : { start: 'text' as const })}
               figure={heldText(stream.amount, sign.value)}
-              href={
-                container === undefined ? `#/record/entry/${stream.entryId}` : `#/containers/${container}`
-              }
+              href={`#/streams/${id}`}
             />
           );
         })}
@@ -151,6 +149,8 @@ export function BatchScreen({ at }: { readonly at: Readonly<Record<string, strin
     >
       <Steps {...props} />
       <Streams {...props} />
+      <ChargedAndGotBack {...props} />
+      <ClosureRows {...props} />
       <Lists {...props} />
     </Frame>
   );

@@ -169,7 +169,7 @@ export type GroupRead<T> =
   | { readonly state: 'empty' }
   | { readonly state: 'wrong'; readonly whole?: string };
 
-const faultWords = (fault: EvidenceFault): string => {
+export const faultWords = (fault: EvidenceFault): string => {
   switch (fault.code) {
     case 'after-more-than-before':
       return w.afterMore;

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { containerFigures } from '../../../src/ledger/container-figures';
 import { Entry } from '../../../src/ledger/entries/entry';
 import { flags } from '../../../src/ledger/flags';
 import { applyAll, fold } from '../../../src/ledger/fold';
@@ -123,6 +124,40 @@ describe('laws of the record', () => {
         const state = applyAll(entries);
         expect(state.history.map(({ entry }) => entry.id).sort()).toEqual(entries.map(({ id }) => id).sort());
         expect(() => flags(state)).not.toThrow();
+      }),
+      runs,
+    );
+  });
+
+  test('nothing is known to be dissolved in what was treated and not measured since', () => {
+    fc.assert(
+      fc.property(anyRecord, (entries) => {
+        const state = applyAll(entries);
+        for (const [containerId, { contents }] of state.containers) {
+          const measured = [...state.treatments.values()].some(({ readings }) =>
+            readings.some(({ body }) => (body.findings ?? []).length > 0),
+          );
+          const figures = containerFigures(state, containerId);
+          if (contents.length > 0 && contents.every(({ treatedBy }) => treatedBy.length > 0)) {
+            expect(figures.acid.figure).toBeUndefined();
+            expect(figures.bases.size).toBe(0);
+            if (!measured) expect(figures.metals.filter(({ all }) => all)).toEqual([]);
+          }
+        }
+      }),
+      runs,
+    );
+  });
+
+  test('whatever befell is kept in one list, in the order in which it happened', () => {
+    fc.assert(
+      fc.property(anyRecord, (entries) => {
+        const { happenings, movements } = applyAll(entries);
+        const times = happenings.map(({ at }) => at);
+        expect(times).toEqual([...times].sort());
+        expect(happenings.filter((one) => movements.some(({ entryId }) => entryId === one.entryId))).toEqual(
+          movements,
+        );
       }),
       runs,
     );

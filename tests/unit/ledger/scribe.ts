@@ -1,7 +1,7 @@
 /** A person with a notebook in a made-up workshop: writes sealed entries with given times and ids. */
 import fc from 'fast-check';
 import { decide } from '../../../src/ledger/decide';
-import type { Body, PlainBody } from '../../../src/ledger/entries/body';
+import type { Body, BodyOf, PlainBody } from '../../../src/ledger/entries/body';
 import type { Entry } from '../../../src/ledger/entries/entry';
 import { applyAll } from '../../../src/ledger/fold';
 import type { Intention } from '../../../src/ledger/intention';
@@ -104,6 +104,54 @@ export const tip = (from: number, to: number | null, volume: string) =>
     purpose: 'transfer',
   }) satisfies PlainBody;
 
+export const begun = (n: number, container: number, clearance: string | null = null) =>
+  ({
+    kind: 'treatment-begun',
+    v: 1,
+    treatmentId: id('7e', n),
+    containerId: id('c0', container),
+    stages: [
+      { agent: 'limestone', targetPh: { value: '5', unit: '1' } },
+      { agent: 'hydrated-lime', targetPh: { value: '9.0', unit: '1' } },
+    ],
+    targetPh: { value: '9.0', unit: '1' },
+    clearance,
+    allowed: 'yes',
+  }) satisfies PlainBody;
+
+export const dose = (treatment: number, mass: string, agent: 'hydrated-lime' | 'iron' = 'hydrated-lime') =>
+  ({
+    kind: 'dose-added',
+    v: 1,
+    treatmentId: id('7e', treatment),
+    agent,
+    mass: grams(mass),
+  }) satisfies PlainBody;
+
+export const potRead = (treatment: number, ph: string, more: Partial<BodyOf<'pot-read'>> = {}) =>
+  ({
+    kind: 'pot-read',
+    v: 1,
+    treatmentId: id('7e', treatment),
+    ph: { value: { value: ph, unit: '1' }, instrument: 'paper' },
+    ...more,
+  }) satisfies PlainBody;
+
+export const treatmentEnd = (treatment: number, outcome: 'reached' | 'stopped' = 'reached') =>
+  ({ kind: 'treatment-ended', v: 1, treatmentId: id('7e', treatment), outcome }) satisfies PlainBody;
+
+export const benchTest = (container: number) =>
+  ({
+    kind: 'bench-tested',
+    v: 1,
+    containerId: id('c0', container),
+    sampleVolume: { value: '100', unit: 'mL' },
+    agent: 'hydrated-lime',
+    mass: grams('4.1'),
+    endPh: { value: '9.1', unit: '1' },
+    instrument: 'meter',
+  }) satisfies PlainBody;
+
 const few = fc.integer({ min: 1, max: 3 });
 const volume = fc.integer({ min: 0, max: 9999 }).map((n) => (n / 1000).toFixed(3));
 
@@ -125,6 +173,28 @@ const plain: fc.Arbitrary<PlainBody> = fc.oneof(
       batchId: id('ba', n),
       step: 'leach',
       clearance: null,
+    }),
+  ),
+  fc.tuple(few, few).map(([n, c]) => begun(n, c)),
+  fc
+    .tuple(few, volume, fc.constantFrom('hydrated-lime' as const, 'iron' as const))
+    .map(([n, v, agent]) => dose(n, v, agent)),
+  fc.tuple(few, fc.constantFrom('1.5', '9.2')).map(([n, ph]) => potRead(n, ph)),
+  fc
+    .tuple(few, volume)
+    .map(([n, value]) =>
+      potRead(n, '9', { findings: [{ by: 'strip', metal: 'Cu', concentration: { value, unit: 'mg/L' } }] }),
+    ),
+  fc
+    .tuple(few, fc.constantFrom('reached' as const, 'stopped' as const))
+    .map(([n, outcome]) => treatmentEnd(n, outcome)),
+  few.map(benchTest),
+  fc.tuple(fc.constantFrom('iron' as const, 'collection-visit' as const), volume).map(
+    ([what, value]): PlainBody => ({
+      kind: 'price-stated',
+      v: 1,
+      what,
+      amount: { value, unit: 'EUR' },
     }),
   ),
   few.map(

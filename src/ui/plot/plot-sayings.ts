@@ -1,0 +1,21 @@
+/** The words that every plot has of its own; all others come from the caller. */
+export const plotSayings = {
+  across: 'Across',
+  upwards: 'Upwards',
+  axis: (way: string, title: string, from: string, to: string, decades: boolean): string =>
+    `${way}: ${title}, from ${from} to ${to}${decades ? ', in decades' : ''}.`,
+  asTable: 'The figures as a table',
+  low: (name: string): string => `${name}, low`,
+  high: (name: string): string => `${name}, high`,
+  read: 'read',
+  expected: 'expected',
+  readOrExpected: 'Read or expected',
+  word: 'Word',
+  atMost: (value: string): string => `${value} or less`,
+  none: 'none here',
+  marked: 'Marked on the plot',
+  at: (word: string, axis: string, value: string): string => `${word}: ${axis} ${value}`,
+  between: (word: string, axis: string, from: string, to: string): string =>
+    `${word}: ${axis} ${from} to ${to}`,
+  point: (word: string, x: string, y: string): string => `${word}: ${x}; ${y}`,
+};

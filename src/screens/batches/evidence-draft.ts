@@ -1,19 +1,25 @@
 /** Evidence as it stands in a form, and what it comes to once it can be read. An empty line says "not determined". */
 import * as z from 'zod/mini';
+import type { FeedKnown } from '../../chemistry/evidence';
 import { acidFault, type EvidenceFault, metalFault, moistureFault } from '../../chemistry/evidence-faults';
 import { AcidFinding, Finding } from '../../ledger/entries/findings';
 import { Moisture } from '../../ledger/entries/streams';
 import { meaningOf, sameDimension, type Unit } from '../../quantities/unit';
 import { type FieldRead, readTyped, Typed, typed } from '../form';
 import { words } from '../words';
+import { acidLines, type Key, type Line, metalLines, moistureLines } from './evidence-asks';
 import { logWords as w } from './words';
 
 const MetalSymbol = z.enum(['Cu', 'Ni', 'Ag', 'Pd', 'Zn', 'Fe', 'Sn', 'Ba', 'Pb', 'Al']);
 export const MetalDraft = z.object({
   metal: MetalSymbol,
-  by: z.enum(['photometer', 'assay', 'strip', 'weighing', 'copper-weighed', 'metals-recovered', 'assumed']),
+  by: z.enum([
+    ...(['photometer', 'assay', 'strip', 'weighing', 'copper-weighed', 'metals-recovered'] as const),
+    ...(['typical', 'feed-minus-residue', 'assumed'] as const),
+  ]),
   a: Typed,
   b: Typed,
+  c: z.optional(Typed),
 });
 export const AcidDraft = z.object({
   by: z.enum(['titration', 'titration-volumes', 'ph', 'charged-minus-consumed', 'assumed']),
@@ -30,94 +36,7 @@ export const MoistureDraft = z.object({
 export type MetalDraft = z.infer<typeof MetalDraft>;
 export type AcidDraft = z.infer<typeof AcidDraft>;
 export type MoistureDraft = z.infer<typeof MoistureDraft>;
-type Lines = { readonly a: Typed; readonly b: Typed; readonly c?: Typed };
-type Key = 'a' | 'b' | 'c';
-
-/** One line of a form: which field, what it is called, in which units. */
-export type Line = {
-  readonly key: Key;
-  readonly label: string;
-  readonly units: readonly [Unit, ...Unit[]];
-  /** The other line of the same two bounds: both are in one unit. */
-  readonly boundWith?: Key;
-};
-
-const perLitre = ['g/L', 'mg/L'] as const;
-const grams = ['g', 'kg', 'lb'] as const;
-const litres = ['L', 'mL', 'US gal'] as const;
-
-/** The lines that a way of knowing a metal asks for. */
-export function metalLines(by: MetalDraft['by'], name: string): readonly Line[] {
-  switch (by) {
-    case 'photometer':
-    case 'assay':
-      return [{ key: 'a', label: name, units: perLitre }];
-    case 'strip':
-      return [{ key: 'a', label: name, units: ['mg/L', 'g/L'] }];
-    case 'weighing':
-      return [{ key: 'a', label: name, units: ['g', 'kg', 'mg', 'lb'] }];
-    case 'copper-weighed':
-      return [
-        { key: 'a', label: w.before, units: grams },
-        { key: 'b', label: w.after, units: grams },
-      ];
-    case 'metals-recovered':
-      return [
-        { key: 'a', label: w.silver, units: grams },
-        { key: 'b', label: w.palladium, units: grams },
-      ];
-    case 'assumed':
-      return [
-        { key: 'a', label: w.low(name), units: ['g/L', 'mg/L', 'g'], boundWith: 'b' },
-        { key: 'b', label: w.high(name), units: ['g/L', 'mg/L', 'g'], boundWith: 'a' },
-      ];
-  }
-}
-
-/** The lines that a way of knowing the free acid asks for. */
-export function acidLines(by: AcidDraft['by']): readonly Line[] {
-  switch (by) {
-    case 'titration':
-      return [{ key: 'a', label: w.acid, units: ['mol/L'] }];
-    case 'titration-volumes':
-      return [
-        { key: 'a', label: w.sample, units: ['mL', 'L'] },
-        { key: 'b', label: w.titrant, units: ['mL', 'L'] },
-        { key: 'c', label: w.strength, units: ['mol/L'] },
-      ];
-    case 'ph':
-      return [{ key: 'a', label: w.ph, units: ['1'] }];
-    case 'charged-minus-consumed':
-      return [
-        { key: 'a', label: w.charged, units: litres },
-        { key: 'b', label: w.chargedStrength, units: ['%', 'mol/L', 'kg/L'] },
-      ];
-    case 'assumed':
-      return [
-        { key: 'a', label: w.low(w.acid), units: ['mol/L'] },
-        { key: 'b', label: w.high(w.acid), units: ['mol/L'] },
-      ];
-  }
-}
-
-export function moistureLines(by: MoistureDraft['by']): readonly Line[] {
-  switch (by) {
-    case 'not-determined':
-      return [];
-    case 'dried-sample':
-      return [
-        { key: 'a', label: w.sampleWet, units: ['g', 'kg', 'mg'] },
-        { key: 'b', label: w.sampleDry, units: ['g', 'kg', 'mg'] },
-      ];
-    case 'stated':
-      return [{ key: 'a', label: w.moisturePercent, units: ['%'] }];
-    case 'assumed':
-      return [
-        { key: 'a', label: w.moistureLow, units: ['%'] },
-        { key: 'b', label: w.moistureHigh, units: ['%'] },
-      ];
-  }
-}
+type Lines = { readonly a: Typed; readonly b: Typed; readonly c?: Typed | undefined };
 
 /** Digits mean what they meant only in their own unit: under another the line is empty. */
 const inUnitOf = (field: Typed, unit: string): Typed => (field.unit === unit ? field : typed(unit));
@@ -132,6 +51,9 @@ export function fitted<D extends Lines>(draft: D, lines: readonly Line[]): D {
   }
   return { ...draft, ...fields };
 }
+
+/** The feed, where the liquor is one that the feed tells of: that of the leach, or what cementation left of it. */
+export type FeedTold = Pick<FeedKnown, 'capacitors' | 'liquor'>;
 
 const ofOneKind = (a: string, b: string): boolean =>
   sameDimension(meaningOf(a as Unit).dimension, meaningOf(b as Unit).dimension);
@@ -197,20 +119,27 @@ export const faultWords = (fault: EvidenceFault): string => {
 export const readLine = (draft: Lines, { key }: Line): FieldRead<string> =>
   readTyped(draft[key] ?? typed(''), { most: 1_000_000 });
 
-/** Reads every line; a group is empty when all its lines are, and wrong when only some are filled. */
+/**
+ * Reads every line; a group is empty when all its lines are, and wrong when only some are filled that may not stay empty.
+ */
 function readGroup<T>(
   draft: Lines,
   lines: readonly Line[],
   make: (fields: Record<Key, unknown>) => T | null,
 ): GroupRead<T> {
-  const reads = lines.map((line) => [line.key, readLine(draft, line)] as const);
-  if (reads.every(([, read]) => read.state === 'empty')) return { state: 'empty' };
-  if (reads.some(([, read]) => read.state !== 'written')) return { state: 'wrong' };
+  const reads = lines.map((line) => ({ ...line, read: readLine(draft, line) }));
+  if (reads.every(({ read }) => read.state === 'empty')) return { state: 'empty' };
+  if (
+    reads.some(
+      ({ read, mayStayEmpty }) => read.state !== 'written' && !(mayStayEmpty && read.state === 'empty'),
+    )
+  )
+    return { state: 'wrong' };
   // A draft kept by an earlier version may hold two units; the chemistry takes one.
   if (lines.some(({ key, boundWith }) => boundWith && draft[key]?.unit !== draft[boundWith]?.unit))
     return { state: 'wrong', whole: w.oneUnit };
   const fields = Object.fromEntries(
-    reads.map(([key, read]) => [key, read.state === 'written' ? read.written : null]),
+    reads.map(({ key, read }) => [key, read.state === 'written' ? read.written : undefined]),
   );
   const value = make(fields as Record<Key, unknown>);
   return value === null ? { state: 'wrong' } : { state: 'known', value };
@@ -222,16 +151,25 @@ function checked<T>(group: GroupRead<T>, fault: (value: T) => EvidenceFault | nu
   return found ? { state: 'wrong', whole: faultWords(found) } : group;
 }
 
-export function readMetal(draft: MetalDraft): GroupRead<Finding> {
+/** Steps that were left empty are not written. */
+const stepsOf = (below: unknown, above: unknown): object =>
+  below === undefined && above === undefined
+    ? {}
+    : { steps: { ...(below === undefined ? {} : { below }), ...(above === undefined ? {} : { above }) } };
+
+/** @param feed null where the feed tells nothing of the liquor */
+export function readMetal(draft: MetalDraft, feed: FeedTold | null = null): GroupRead<Finding> {
   const { by, metal } = draft;
-  const group = readGroup(draft, metalLines(by, metal), ({ a, b }): Finding | null => {
+  const group = readGroup(draft, metalLines(by, metal), ({ a, b, c }): Finding | null => {
     const shapes: Readonly<Record<MetalDraft['by'], unknown>> = {
       photometer: { by, metal, concentration: a },
       assay: { by, metal, concentration: a },
-      strip: { by, metal, concentration: a },
+      strip: { by, metal, concentration: a, ...stepsOf(b, c) },
       weighing: { by, metal, mass: a },
       'copper-weighed': { by, metal, before: a, after: b },
       'metals-recovered': { by, metal, silver: a, palladium: b },
+      typical: { by, metal, feed: a, ...feed },
+      'feed-minus-residue': { by, metal, feed: a, residue: b, ...feed },
       assumed: { by, metal, low: a, high: b },
     };
     const read = Finding.safeParse(shapes[by]);

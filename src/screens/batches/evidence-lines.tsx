@@ -5,7 +5,8 @@ import { useId } from 'preact/hooks';
 import { Notice } from '../../ui/notice';
 import type { Typed } from '../form';
 import { NumberField } from '../number-field';
-import { type GroupRead, type Line, readLine } from './evidence-draft';
+import type { Line } from './evidence-asks';
+import { type GroupRead, readLine } from './evidence-draft';
 import styles from './evidence-lines.module.css';
 
 type Props<B extends string> = {
@@ -14,7 +15,7 @@ type Props<B extends string> = {
   readonly ways: readonly { readonly value: B; readonly label: string }[];
   readonly onBy: (by: B) => void;
   readonly knownLabel: string;
-  readonly draft: { readonly a: Typed; readonly b: Typed; readonly c?: Typed };
+  readonly draft: { readonly a: Typed; readonly b: Typed; readonly c?: Typed | undefined };
   readonly lines: readonly Line[];
   readonly onLine: (key: Line['key'], field: Typed) => void;
   readonly read: GroupRead<unknown>;
@@ -68,7 +69,7 @@ export function EvidenceLines<B extends string>(props: Props<B>) {
           onChange={(field) => onLine(line.key, field)}
           read={readLine(draft, line)}
           tried={tried && begun}
-          optional={!begun}
+          optional={!begun || line.mayStayEmpty === true}
           evidence={i === 0 ? known : undefined}
           hint={null}
         />

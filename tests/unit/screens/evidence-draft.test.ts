@@ -1,11 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { acidLines, metalLines } from '../../../src/screens/batches/evidence-asks';
 import {
-  acidLines,
   emptyAcid,
   emptyMetal,
   fitted,
   type MetalDraft,
-  metalLines,
   readMetal,
   withLine,
 } from '../../../src/screens/batches/evidence-draft';

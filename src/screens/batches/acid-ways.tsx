@@ -1,0 +1,81 @@
+/** Free acid of a liquor, known in one way or several. */
+import { disagreements } from '../../chemistry/disagreement';
+import { howKnownWords } from '../../chemistry/evidence-words';
+import type { Liquor } from '../../chemistry/liquor';
+import { SelectField } from '../../ui/select-field';
+import { acidLines } from './evidence-asks';
+import { type AcidDraft, emptyAcid, fitted, readAcid } from './evidence-draft';
+import { EvidenceLines } from './evidence-lines';
+import { WaysFoot } from './ways-foot';
+import { logWords as w } from './words';
+
+const ways = ['titration', 'titration-volumes', 'charged-minus-consumed', 'ph', 'assumed'] as const;
+
+type WayProps = {
+  readonly draft: AcidDraft;
+  readonly name: string;
+  readonly tried: boolean;
+  readonly onChange: (draft: AcidDraft) => void;
+};
+
+const Way = ({ draft, name, tried, onChange }: WayProps) => (
+  <EvidenceLines
+    name={name}
+    by={draft.by}
+    ways={ways.map((value) => ({ value, label: howKnownWords[value] ?? value }))}
+    knownLabel={w.known}
+    onBy={(by) => onChange(fitted({ ...draft, by }, acidLines(by, name)))}
+    draft={draft}
+    lines={acidLines(draft.by, name)}
+    onLine={(key, field) => onChange({ ...draft, [key]: field })}
+    read={readAcid(draft)}
+    tried={tried}
+  >
+    {draft.by === 'ph' && (
+      <SelectField
+        label={w.instrument}
+        value={draft.instrument}
+        options={[
+          { value: 'paper', label: w.paper },
+          { value: 'meter', label: w.meter },
+        ]}
+        onChoose={(instrument) => onChange({ ...draft, instrument })}
+      />
+    )}
+  </EvidenceLines>
+);
+
+type Props = {
+  readonly drafts: readonly AcidDraft[];
+  readonly onChange: (drafts: AcidDraft[]) => void;
+  readonly liquor: Liquor | null;
+  readonly tried: boolean;
+};
+
+export function AcidWays({ drafts, onChange, liquor, tried }: Props) {
+  const taken = new Set(drafts.map(({ by }) => by));
+  const next = ways.find((by) => !taken.has(by));
+  const known = drafts.every((draft) => readAcid(draft).state === 'known');
+  const add = (by: AcidDraft['by']): void =>
+    onChange([...drafts, fitted({ ...emptyAcid(), by }, acidLines(by, w.acid))]);
+  return (
+    <>
+      {drafts.map((draft, i) => (
+        <Way
+          key={i}
+          draft={draft}
+          name={i === 0 ? w.acid : w.way(w.acid, i + 1)}
+          tried={tried}
+          onChange={(changed) => onChange(drafts.map((one, j) => (j === i ? changed : one)))}
+        />
+      ))}
+      <WaysFoot
+        name={w.acidLower}
+        known={liquor?.freeAcid}
+        disputed={liquor?.freeAcid !== undefined && disagreements(liquor.freeAcid).length > 0}
+        more={known && next !== undefined}
+        onMore={() => next && add(next)}
+      />
+    </>
+  );
+}

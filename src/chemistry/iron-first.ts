@@ -145,9 +145,15 @@ function bases(plan: IronPlan, load: Load, first: Load | undefined, after: Load)
     baseAfter: atLast.needed.mass,
     withIron,
     without,
-    baseChange: change('More base with iron first', withIron.mass, without.mass),
+    baseChange: change('Base with iron first, less base without', withIron.mass, without.mass),
     ...(withIron.sludge && without.sludge
-      ? { sludgeChange: change('More sludge with iron first', withIron.sludge, without.sludge) }
+      ? {
+          sludgeChange: change(
+            'Sludge with iron first, less sludge without',
+            withIron.sludge,
+            without.sludge,
+          ),
+        }
       : {}),
   };
 }
@@ -158,7 +164,7 @@ function cementOf(load: Load, copper: Figure<'g'>): Figure<'g'> {
     sentence: 'Cement, dry: copper with what goes down beside it',
     unit: 'g',
     formula: plus(copper, ...others),
-    note: 'Iron scraps and basic salts in it come on top.',
+    note: 'Iron scraps, rust and basic salts in it come on top.',
   });
 }
 
@@ -172,7 +178,7 @@ function ironFigures(load: Load, parts: Parts, copperLeft: Figure<'g'>, plan: Ir
   const needed = workedOut({
     sentence: 'Iron to put in',
     unit: 'g',
-    formula: times(dissolved, plus(1, excess)),
+    formula: times(dissolved, ranged('iron/air', 'What air takes besides', iron.air, '1'), plus(1, excess)),
   });
   const goingOn = parts.ironThree
     ? workedOut({

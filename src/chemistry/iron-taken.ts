@@ -93,12 +93,9 @@ export function partsOf(load: Load, copper: Figure<'g'>, acid: Figure<'mol'>): P
   };
 }
 
+/** Iron that goes into the liquor: no more than what it drives out, and the acid, leave nitrate for. */
 export const dissolvedFrom = ({ taken }: Parts): Figure<'g'> =>
-  workedOut({
-    sentence: 'Iron that dissolves',
-    unit: 'g',
-    formula: times(plus(...taken), ranged('iron/air', 'What air adds', iron.air, '1')),
-  });
+  workedOut({ sentence: 'Iron that dissolves', unit: 'g', formula: plus(...taken) });
 
 /** Ammonium and nitric oxide: from none to all that the acid the iron takes can make. */
 export const fromAcid = (acid: Figure<'mol'>) => ({

@@ -23,7 +23,7 @@ export const iron = z
     copperLeft: Ranged,
     /** Iron put in, over what dissolves. */
     excess: Ranged,
-    /** Iron that dissolves, as a multiple of what the reactions take. */
+    /** Iron that is used up, as a multiple of what the reactions take: air turns the rest to rust. */
     air: Ranged,
     ironTwo: z.strictObject({
       hydroxide: Num,

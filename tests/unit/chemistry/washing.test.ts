@@ -56,9 +56,11 @@ const drained = (): Washable => {
   if (!made) throw new Error('nothing to wash');
   return made;
 };
+const atMost = <U extends 'mg/kg' | 'mg/L'>(value: string, unit: U) =>
+  given({ origin: 'limit', sentence: 'Limit', value, unit, how: 'stated', spread: exact });
 const limit = (value: string, unit: 'mg/kg' | 'mg/L' = 'mg/kg'): WashLimit => ({
   metal: 'Cu',
-  at: given({ origin: 'limit', sentence: 'Limit', value, unit, how: 'stated', spread: exact }),
+  at: unit === 'mg/kg' ? atMost(value, unit) : atMost(value, unit),
 });
 const allowed = (value: string, unit?: 'mg/kg' | 'mg/L', of = drained()) => {
   const share = shareAllowed(of, limit(value, unit));

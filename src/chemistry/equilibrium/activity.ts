@@ -78,7 +78,12 @@ function specificInteraction(
   };
 }
 
-function afterDavies(system: System, lnGamma: Float64Array, ionicStrength: number, sum: number): Surroundings {
+function afterDavies(
+  system: System,
+  lnGamma: Float64Array,
+  ionicStrength: number,
+  sum: number,
+): Surroundings {
   const root = Math.sqrt(ionicStrength);
   const ion = -A * (root / (1 + root) - davies.linear * ionicStrength);
   for (let j = 0; j < lnGamma.length; j++) {

@@ -11,7 +11,8 @@ export function factorise(matrix: Float64Array, n: number): void {
     matrix[k * n + k] = root;
     for (let i = k + 1; i < n; i++) {
       let sum = at(matrix, i * n + k);
-      if (sum !== 0 || k > 0) for (let p = 0; p < k; p++) sum -= at(matrix, i * n + p) * at(matrix, k * n + p);
+      if (sum !== 0 || k > 0)
+        for (let p = 0; p < k; p++) sum -= at(matrix, i * n + p) * at(matrix, k * n + p);
       matrix[i * n + k] = sum / root;
     }
   }

@@ -50,7 +50,10 @@ const terms = (side: string): Term[] =>
 /** Parts of the one name in `reaction` that is neither a component nor water. Throws where there is not exactly one. */
 export function partsIn(reaction: string): Parts {
   const [left = '', right = ''] = reaction.split(' = ');
-  const all = [...terms(left).map((t) => ({ ...t, side: -1 })), ...terms(right).map((t) => ({ ...t, side: 1 }))];
+  const all = [
+    ...terms(left).map((t) => ({ ...t, side: -1 })),
+    ...terms(right).map((t) => ({ ...t, side: 1 })),
+  ];
   const made = all.filter((t) => !isComponent(t.name) && t.name !== 'H2O');
   const [one] = made;
   if (!one || made.length > 1 || one.count !== 1) throw new Error(`what does "${reaction}" make?`);

@@ -63,7 +63,8 @@ const careful = { rise: 0.5, most: 3000 };
 export function solverOf(system: System): Solver {
   const remembered = assemblages(system);
   return (totals, water, start) => {
-    const from = (begin: Start, pace: typeof quick) => new Climb(system, remembered, totals, water, begin, pace).run();
+    const from = (begin: Start, pace: typeof quick) =>
+      new Climb(system, remembered, totals, water, begin, pace).run();
     const warm = start && from(start, quick);
     if (warm?.ok) return warm;
     const cold = coldStart(system, totals, water);
@@ -88,5 +89,11 @@ function coldStart(system: System, totals: Totals, water: Water): Start {
     const lowered = phase.nu.findIndex((x) => x > 0);
     if (lowered >= 0 && (over > 0 || phase.held)) add(lnActivity, lowered, -over / at(phase.nu, lowered));
   }
-  return { lnActivity, lnGamma: new Float64Array(system.species.length), lnWater: 0, kilograms, phases: held };
+  return {
+    lnActivity,
+    lnGamma: new Float64Array(system.species.length),
+    lnWater: 0,
+    kilograms,
+    phases: held,
+  };
 }

@@ -16,7 +16,10 @@ const ionOf = new Map<string, Component>([
 
 /** Ammonia and ammonium groups in a formula: nitrogen that is not nitrate. */
 const ammoniaIn = (formula: string): number =>
-  [...formula.matchAll(/\(?NH[34]\)?(\d*)/g)].reduce((sum, [whole, n]) => sum + (whole.startsWith('(') ? Number(n || 1) : 1), 0);
+  [...formula.matchAll(/\(?NH[34]\)?(\d*)/g)].reduce(
+    (sum, [whole, n]) => sum + (whole.startsWith('(') ? Number(n || 1) : 1),
+    0,
+  );
 
 /**
  * What one mole of a neutral substance brings: "HNO3", "Cu(NO3)2", "NH4NO3", "Ca(OH)2", "NaHCO3". Metals are taken in the

@@ -1,7 +1,11 @@
 /**
  * The species and solids of one set of components as flat arrays: what a solver runs over. Natural logarithms, molal scale.
  */
-import { type EquilibriumSolid, type EquilibriumSpecies, equilibrium } from '../../reference/equilibrium-tables';
+import {
+  type EquilibriumSolid,
+  type EquilibriumSpecies,
+  equilibrium,
+} from '../../reference/equilibrium-tables';
 import { type Component, chargeOf, components, type Parts, partsIn } from './reaction';
 
 /** How activity coefficients are worked out: by specific ion interaction, or after Davies for comparison. */
@@ -30,6 +34,22 @@ const phases: ReadonlyMap<SolidId, Known> = new Map(
 
 export const carbonDioxide: SolidId = equilibrium.gas.id;
 export const isKnownSolid = (id: string): boolean => phases.has(id);
+
+/** A solid or the gas by its name. Throws for one that the reference data does not hold. */
+export function phaseOf(id: SolidId): Known {
+  const known = phases.get(id);
+  if (!known) throw new Error(`no solid "${id}"`);
+  return known;
+}
+
+/** The metal that a solid holds; the first where it holds several. */
+export function metalOf(id: SolidId): Component {
+  const [metal] = [...phaseOf(id).parts.of].flatMap(([c, n]) =>
+    n > 0 && chargeOf(c) > 0 && c !== 'H+' ? c : [],
+  );
+  if (!metal) throw new Error(`no metal in "${id}"`);
+  return metal;
+}
 
 /** A phase beside the solution. `held` is there in any amount, also owed: its activity is fixed whatever it costs. */
 export type PhaseAsked = {
@@ -91,12 +111,10 @@ export type System = {
 const fits = (parts: Parts, present: ReadonlySet<Component>): boolean =>
   [...parts.of.keys()].every((c) => present.has(c));
 
-/** pH held at a value, as hydrogen ion given or taken in any amount. */
-export const heldPh = (pH: number) => ({ pH });
-
 /**
  * The system of the components that are present (water and H+ always are).
  * @param asked solids and gas that may form; those whose components are not all present are left out
+ * @param held a pH that is held, as hydrogen ion given or taken in any amount
  */
 export function systemOf(
   model: ActivityModel,
@@ -125,10 +143,13 @@ export function systemOf(
   };
 }
 
-function phasesFor(asked: readonly PhaseAsked[], set: ReadonlySet<Component>, row: (parts: Parts) => number[]): Phase[] {
+function phasesFor(
+  asked: readonly PhaseAsked[],
+  set: ReadonlySet<Component>,
+  row: (parts: Parts) => number[],
+): Phase[] {
   return asked.flatMap((a) => {
-    const known = phases.get(a.id);
-    if (!known) throw new Error(`no solid "${a.id}"`);
+    const known = phaseOf(a.id);
     if (!fits(known.parts, set)) return [];
     return {
       id: a.id,
@@ -152,6 +173,8 @@ function pairsAmong(ids: readonly string[]): System['pairs'] {
   const at = new Map(ids.map((id, i) => [id, i]));
   return equilibrium.interactions.values.flatMap(({ cation, anion, value }) => {
     const [a, b] = [at.get(cation), at.get(anion)];
-    return a === undefined || b === undefined || Number(value) === 0 ? [] : { a, b, epsilon: Number(value) * ln10 };
+    return a === undefined || b === undefined || Number(value) === 0
+      ? []
+      : { a, b, epsilon: Number(value) * ln10 };
   });
 }

@@ -1,6 +1,14 @@
 /** pH and what is dissolved as a base is added, each point in equilibrium: the curve that the plan and the plots are read from. */
 import { type Component, components } from './reaction';
-import { type Equilibrium, type NoEquilibrium, type Solved, type Solver, solverOf, type Start, type Water } from './solve';
+import {
+  type Equilibrium,
+  type NoEquilibrium,
+  type Solved,
+  type Solver,
+  type Start,
+  solverOf,
+  type Water,
+} from './solve';
 import { broughtBy, hydroxideIn, type Totals, totalsOf } from './substances';
 import { type ActivityModel, carbonDioxide, type PhaseAsked, type SolidId, systemOf } from './system';
 
@@ -118,15 +126,4 @@ export function titrate(titration: Titration, bases: readonly number[]): Titrate
     if (titration.gas === 'leaves') gone += over;
   }
   return { ok: true, value: points };
-}
-
-/** mol of a component in solution, all its species together. */
-export function dissolved({ system, moles }: Equilibrium, component: Component): number {
-  const k = system.components.indexOf(component);
-  const { starts, columns, values } = system.nu;
-  let sum = 0;
-  for (let j = 0; j < moles.length; j++)
-    for (let a = starts[j] ?? 0; a < (starts[j + 1] ?? 0); a++)
-      if (columns[a] === k) sum += (values[a] ?? 0) * (moles[j] ?? 0);
-  return sum;
 }

@@ -1,0 +1,102 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, describe, expect, it } from 'vitest';
+import { evaluateFolder, failedIn, passedIn } from '../../cases/evaluate';
+
+const folder = mkdtempSync(join(tmpdir(), 'leesbook-cases-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const published = (name: string): string =>
+  readFileSync(fileURLToPath(new URL(`../../published/equilibrium-cases/${name}`, import.meta.url)), 'utf8');
+
+/** What one file of this text comes to. */
+function evaluated(text: string) {
+  const file = join(folder, 'case.json');
+  writeFileSync(file, text);
+  const all = evaluateFolder(folder);
+  rmSync(file);
+  return all;
+}
+
+const lines = (all: ReturnType<typeof evaluateFolder>): string[] =>
+  all.flatMap(({ outcome }) => outcome.checks.filter(({ ok }) => !ok).map(({ line }) => line));
+
+describe('a case made wrong on purpose fails, and only where it is wrong', () => {
+  const wrong = evaluateFolder(fileURLToPath(new URL('../../cases/wrong-on-purpose', import.meta.url)));
+  const of = (id: string) =>
+    wrong.find((one) => one.id === id)?.outcome ?? { checks: [], computed: null, notes: [] };
+
+  it('a pH, a dissolved amount and a base of a titration', () => {
+    expect([passedIn(of('W1')), failedIn(of('W1'))]).toEqual([2, 3]);
+  });
+
+  it('a solubility', () => {
+    expect([passedIn(of('W2')), failedIn(of('W2'))]).toEqual([3, 1]);
+  });
+
+  it('an activity coefficient', () => {
+    expect([passedIn(of('W3')), failedIn(of('W3'))]).toEqual([0, 1]);
+  });
+});
+
+describe('what cannot be evaluated counts as failed', () => {
+  it('a file that is not JSON', () => {
+    expect(lines(evaluated('{ "id": '))).toEqual([expect.stringContaining('cannot be read')]);
+  });
+
+  it('a kind that is not known', () => {
+    expect(lines(evaluated('{ "id": "X", "kind": "toString" }'))).toEqual([
+      expect.stringContaining('toString'),
+    ]);
+  });
+
+  it('a case without id or kind', () => {
+    expect(lines(evaluated('[{ "kind": "titration" }, 3]'))).toHaveLength(2);
+  });
+
+  it('a case whose result sets are all of others', () => {
+    const c = JSON.parse(published('T05.json'));
+    const { 'app-sit': own } = c.results;
+    expect(lines(evaluated(JSON.stringify({ ...c, results: { other: own } })))).toEqual([
+      expect.stringContaining('no result set'),
+    ]);
+  });
+
+  it('a row at no step of the case', () => {
+    const c = JSON.parse(published('T05.json'));
+    c.results['app-sit'].rows = [{ ...c.results['app-sit'].rows[0], base_mol: 0.01234 }];
+    c.results['app-sit'].base_mol_to_pH = {};
+    c.results['app-davies'] = undefined;
+    expect(lines(evaluated(JSON.stringify(c)))).toEqual([expect.stringContaining('no step')]);
+  });
+
+  it('a solid, a substance or a temperature that the model does not hold', () => {
+    const c = JSON.parse(published('T05.json'));
+    const changed = (input: object): string => JSON.stringify({ ...c, input: { ...c.input, ...input } });
+    expect(lines(evaluated(changed({ solids_allowed: ['Unobtainium'] })))).toHaveLength(1);
+    expect(lines(evaluated(changed({ temperature_C: 40 })))).toHaveLength(1);
+    expect(lines(evaluated(changed({ composition_mol_per_kg_water: { HNO3: 1, KNO3: 1 } })))).toHaveLength(1);
+  });
+
+  it('two cases of one name', () => {
+    const text = published('G1-activity.json');
+    expect(lines(evaluated(`[${text},${text}]`))).toEqual([expect.stringContaining('second case')]);
+  });
+});
+
+describe('what is computed has the shape of the case', () => {
+  it('base to every pH asked for, and every step, in each of our sets', () => {
+    const [one] = evaluated(published('T05.json'));
+    const c = JSON.parse(published('T05.json'));
+    const computed = one?.outcome.computed as Record<string, { base_mol_to_pH: object; rows: object[] }>;
+    for (const set of ['app-sit', 'app-davies']) {
+      expect(Object.keys(computed[set]?.base_mol_to_pH ?? {})).toEqual(
+        Object.keys(c.results[set].base_mol_to_pH),
+      );
+      expect(computed[set]?.rows).toHaveLength(c.input.steps + 1);
+      expect(Object.keys(computed[set]?.rows[0] ?? {})).toEqual(Object.keys(c.results[set].rows[0]));
+    }
+  });
+});

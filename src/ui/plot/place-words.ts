@@ -1,5 +1,6 @@
 /** Puts words beside what they name, clear of each other and, where it can be, of the curves. */
 import { type Box, boxAround, clipped, grown, holds, nearestIn, overlap, type Place, within } from './box';
+import { along, type Occupied, type OccupiedPlaces, occupiedPlaces } from './occupied';
 
 export type WordWanted = {
   /** Whose word it is: its own curve may be near, another's may not. */
@@ -11,9 +12,6 @@ export type WordWanted = {
   /** May interrupt its own curve, as the words on a contour do. */
   readonly onCurve?: boolean;
 };
-
-/** A place of a curve that words keep clear of; of hatching, rather than not. */
-export type Occupied = { readonly owner: string; readonly at: Place; readonly light?: boolean };
 
 export type WordPlaced = {
   readonly box: Box;
@@ -51,6 +49,8 @@ const sides: readonly Place[] = [
 
 type Candidate = WordPlaced & { readonly cost: number };
 
+type Search = PlacingRoom & { readonly occupied: OccupiedPlaces; readonly taken: readonly Box[] };
+
 /** Which way a word goes from its anchor: its near side, not its middle, is `distance` away. */
 const beside = ([x, y]: Place, [dx, dy]: Place, wanted: WordWanted, distance: number): Box =>
   boxAround(
@@ -62,17 +62,12 @@ const beside = ([x, y]: Place, [dx, dy]: Place, wanted: WordWanted, distance: nu
     wanted.height,
   );
 
-function weighed(box: Box, anchor: Place, wanted: WordWanted, room: PlacingRoom): Candidate | undefined {
-  if (!within(box, room.frame) || room.taken.some((other) => overlap(other, box))) return undefined;
-  const near = nearestIn(box, anchor);
-  const distance = Math.hypot(near[0] - anchor[0], near[1] - anchor[1]) / room.text;
-  const leader = distance > farRing ? ([anchor, near] as const) : undefined;
-  if (leader && room.taken.some((other) => !holds(other, anchor) && clipped(...leader, other)))
-    return undefined;
-  const around = grown(box, room.text * 0.4);
-  let cost = distance;
+/** What it costs to lie there, and whether anything is under it. */
+function costOf(box: Box, wanted: WordWanted, { occupied, text }: Search) {
+  const around = grown(box, text * 0.4);
+  let cost = 0;
   let covers = false;
-  for (const { owner, at, light } of room.curves) {
+  for (const { owner, at, light } of occupied.near(around)) {
     if (!holds(around, at)) continue;
     const on = holds(box, at);
     covers ||= on;
@@ -80,55 +75,60 @@ function weighed(box: Box, anchor: Place, wanted: WordWanted, room: PlacingRoom)
     else if (owner === wanted.owner) cost += on ? (wanted.onCurve ? 0.12 : 1.5) : 0;
     else cost += on ? 1.5 : 0.25;
   }
-  const align = box.left >= anchor[0] ? 'start' : box.right <= anchor[0] ? 'end' : 'middle';
-  return { box, align, covers, cost, ...(leader ? { leader } : {}) };
+  return { cost, covers };
 }
 
-/** Wherever there is room at all, nearest first; tried only where nothing beside the anchors is free. */
-function anywhere(wanted: WordWanted, room: PlacingRoom): Candidate[] {
-  const { frame, text } = room;
-  const anchor = wanted.anchors[0];
-  const found: Candidate[] = [];
-  if (!anchor) return found;
+const align = (box: Box, [x]: Place): WordPlaced['align'] =>
+  box.left >= x ? 'start' : box.right <= x ? 'end' : 'middle';
+
+type Trial = { readonly box: Box; readonly anchor: Place; readonly more: number };
+
+/** The better of what was found so far and a trial; what cannot be better is not looked at further. */
+function better(best: Candidate | undefined, trial: Trial, wanted: WordWanted, search: Search) {
+  const { box, anchor, more } = trial;
+  const near = nearestIn(box, anchor);
+  const distance = Math.hypot(near[0] - anchor[0], near[1] - anchor[1]) / search.text;
+  const limit = best?.cost ?? Infinity;
+  if (distance + more >= limit || !within(box, search.frame)) return best;
+  if (search.taken.some((other) => overlap(other, box))) return best;
+  const leader = distance > farRing ? ([anchor, near] as const) : undefined;
+  const crosses =
+    leader && search.taken.some((other) => !holds(other, anchor) && clipped(...leader, other) !== undefined);
+  const { cost, covers } = costOf(box, wanted, search);
+  const total = distance + more + cost + (crosses ? 5 : 0);
+  if (total >= limit) return best;
+  return { box, covers, cost: total, align: align(box, anchor), ...(leader ? { leader } : {}) };
+}
+
+function besideAnchors(wanted: WordWanted, search: Search): Candidate | undefined {
+  let best: Candidate | undefined;
+  const attempt = (trial: Trial) => {
+    best = better(best, trial, wanted, search);
+  };
+  wanted.anchors.forEach((anchor, rank) => {
+    if (wanted.onCurve)
+      attempt({ box: boxAround(anchor, wanted.width, wanted.height), anchor, more: 0.4 + rank * 0.1 });
+    for (const ring of rings)
+      sides.forEach((side, at) => {
+        const box = beside(anchor, side, wanted, ring * search.text);
+        attempt({ box, anchor, more: rank * 0.1 + at * 0.05 });
+      });
+  });
+  return best;
+}
+
+/** Wherever there is room at all; tried only where nothing beside the anchors is free. */
+function anywhere(wanted: WordWanted, search: Search): Candidate | undefined {
+  const { frame, text } = search;
+  const [anchor] = wanted.anchors;
+  let best: Candidate | undefined;
+  if (!anchor) return best;
   for (let left = frame.left; left + wanted.width <= frame.right; left += text / 2)
     for (let top = frame.top; top + wanted.height <= frame.bottom; top += text / 2) {
       const box = { left, top, right: left + wanted.width, bottom: top + wanted.height };
-      const candidate = weighed(box, anchor, wanted, room);
-      if (candidate) found.push(candidate);
+      best = better(best, { box, anchor, more: 0 }, wanted, search);
     }
-  return found;
-}
-
-const cheapest = (candidates: readonly Candidate[]): Candidate | undefined =>
-  candidates.reduce<Candidate | undefined>(
-    (best, next) => (best === undefined || next.cost < best.cost ? next : best),
-    undefined,
-  );
-
-function besideAnchors(wanted: WordWanted, room: PlacingRoom): Candidate[] {
-  const tried = (anchor: Place, box: Box, more: number): Candidate[] => {
-    const candidate = weighed(box, anchor, wanted, room);
-    return candidate ? [{ ...candidate, cost: candidate.cost + more }] : [];
-  };
-  return wanted.anchors.flatMap((anchor, rank) => [
-    ...(wanted.onCurve
-      ? tried(anchor, boxAround(anchor, wanted.width, wanted.height), 0.4 + rank * 0.1)
-      : []),
-    ...rings.flatMap((ring) =>
-      sides.flatMap((side, sideRank) =>
-        tried(anchor, beside(anchor, side, wanted, ring * room.text), rank * 0.1 + sideRank * 0.05),
-      ),
-    ),
-  ]);
-}
-
-/** Places along a straight line, close enough that no word lies between two of them. */
-export function along([x, y]: Place, [toX, toY]: Place, apart: number): readonly Place[] {
-  const count = Math.max(1, Math.ceil(Math.hypot(toX - x, toY - y) / apart));
-  return Array.from(
-    { length: count + 1 },
-    (_, at): Place => [x + ((toX - x) * at) / count, y + ((toY - y) * at) / count],
-  );
+  return best;
 }
 
 /**
@@ -140,16 +140,15 @@ export function placeWords(
   room: PlacingRoom,
 ): readonly (WordPlaced | undefined)[] {
   const taken = [...room.taken];
-  const curves = [...room.curves];
+  const search: Search = { ...room, taken, occupied: occupiedPlaces(room.text, room.curves) };
   const gap = room.text * 0.12;
   return wanted.map((word) => {
-    const now = { ...room, taken, curves };
-    const best = cheapest(besideAnchors(word, now)) ?? cheapest(anywhere(word, now));
+    const best = besideAnchors(word, search) ?? anywhere(word, search);
     if (!best) return undefined;
     taken.push(grown(best.box, gap));
-    if (best.leader)
-      curves.push(...along(...best.leader, room.text / 3).map((at) => ({ owner: word.owner, at })));
     const { cost: _, ...placed } = best;
+    const { leader } = placed;
+    if (leader) search.occupied.add(along(leader, room.text / 3).map((at) => ({ owner: word.owner, at })));
     return placed;
   });
 }

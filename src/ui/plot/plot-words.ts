@@ -6,7 +6,7 @@ import { placeWords } from './place-words';
 import type { CurveShapes } from './plot-curves';
 import type { PlotFrame } from './plot-frame';
 import type { PlotSize, PlotSpec } from './plot-spec';
-import { occupiedPlaces, takenBoxes, wantedWords } from './wanted-words';
+import { drawnPlaces, takenBoxes, wantedWords } from './wanted-words';
 import { type PlotWords, wordTexts } from './word-lines';
 
 function wordsInside(spec: PlotSpec, frame: PlotFrame, text: number, shapes: CurveShapes): PlotWords {
@@ -15,7 +15,7 @@ function wordsInside(spec: PlotSpec, frame: PlotFrame, text: number, shapes: Cur
   const { left, top, right, bottom } = frame.box;
   const placed = placeWords(wanted, {
     frame: { left: left + text * 0.3, top: top + text * 0.1, right, bottom: bottom - text * 0.2 },
-    curves: occupiedPlaces(wanting, shapes),
+    curves: drawnPlaces(wanting, shapes),
     taken: takenBoxes(wanting),
     text,
   });

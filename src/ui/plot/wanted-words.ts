@@ -1,7 +1,7 @@
 /** Which words ask for a place beside what they name, where they would like to stand, and what they keep clear of. */
 import { type Box, boxAround, type Place } from './box';
 import { endsOutside } from './end-words';
-import { along, type Occupied } from './place-words';
+import { along, type Occupied } from './occupied';
 import type { Curve, CurveShapes } from './plot-curves';
 import type { PlotFrame } from './plot-frame';
 import { across, blockBox, bracketHeight, dotAt, dotRadius } from './plot-marks';
@@ -77,9 +77,7 @@ const markWords = (wanting: Wanting): PlotWord[] => {
 
 /** From where a line ends, or comes down to the floor, backwards; what the floor hides has no words. */
 function curveAnchors({ pieces }: Curve, { box }: PlotFrame, text: number): readonly Place[] {
-  const places = pieces.flatMap((piece) =>
-    piece.slice(1).flatMap((to, at) => along(piece[at] ?? to, to, text)),
-  );
+  const places = pieces.flatMap((piece) => along(piece, text));
   const seen = places.filter(([, y]) => y < box.bottom - text);
   const spaced: Place[] = [];
   for (const place of (seen.length > 0 ? seen : places).toReversed()) {
@@ -129,21 +127,19 @@ export const takenBoxes = ({ spec, frame, text }: Wanting): readonly Box[] => {
 };
 
 /** Places of everything drawn that words keep clear of where they can. */
-export function occupiedPlaces({ spec, frame, text }: Wanting, shapes: CurveShapes): readonly Occupied[] {
+export function drawnPlaces({ spec, frame, text }: Wanting, shapes: CurveShapes): readonly Occupied[] {
   const apart = text / 3;
   const owned = (owner: string, places: readonly Place[]): Occupied[] => places.map((at) => ({ owner, at }));
   const line = (owner: string, axis: 'x' | 'y', at: number): Occupied[] => {
     const ends = across(axis, at, frame);
-    return ends ? owned(owner, along(...ends, apart)) : [];
+    return ends ? owned(owner, along(ends, apart)) : [];
   };
   return [
     ...shapes.curves.flatMap(({ name, pieces }) =>
-      pieces.flatMap((piece) =>
-        piece.slice(1).flatMap((to, at) => owned(name, along(piece[at] ?? to, to, apart))),
-      ),
+      pieces.flatMap((piece) => owned(name, along(piece, apart))),
     ),
     ...shapes.hatchLines.flatMap((ends) =>
-      along(...ends, text / 2).map((at) => ({ owner: 'hatching', at, light: true })),
+      along(ends, text / 2).map((at) => ({ owner: 'hatching', at, light: true })),
     ),
     ...layersOf(spec, 'limit').flatMap(({ axis, at }, index) => line(`limit ${index}`, axis, at)),
     ...layersOf(spec, 'window').flatMap(({ axis = 'x', from, to }, index) =>
@@ -151,7 +147,16 @@ export function occupiedPlaces({ spec, frame, text }: Wanting, shapes: CurveShap
     ),
     ...layersOf(spec, 'step').flatMap(({ x, y }, index) => {
       const [left, top] = dotAt(x, y, frame).at;
-      return owned(`step ${index}`, along([left, top - text * 0.5], [left, top + text * 0.5], apart));
+      return owned(
+        `step ${index}`,
+        along(
+          [
+            [left, top - text * 0.5],
+            [left, top + text * 0.5],
+          ],
+          apart,
+        ),
+      );
     }),
   ];
 }

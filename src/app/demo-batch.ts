@@ -1,6 +1,7 @@
 /** One invented batch from opening to clean metal, with its wastes on the shelf. */
 import type { Feed } from '../ledger/entries/batches';
 import type { Finding } from '../ledger/entries/findings';
+import type { IntentionOf } from '../ledger/intention';
 import type { Pen, timesBefore } from './demo-pen';
 
 export type Layers = {
@@ -23,6 +24,14 @@ export type BatchNotes = {
   readonly leach: { readonly volume: string; readonly metals: readonly Finding[]; readonly acid: string };
   readonly residue: string;
   readonly recovered: { readonly silver: string; readonly palladium: string };
+  /** Acid of 68 %, water and copper as charged, where they wrote it down. */
+  readonly charged?: {
+    readonly acid: string;
+    readonly water: string;
+    readonly washWater: string;
+    readonly copper: string;
+    readonly copperLeft: string;
+  };
   readonly barren: { readonly volume: string; readonly metals: readonly Finding[]; readonly acid: string };
   readonly wash: {
     readonly into: 'wash' | 'firstWash';
@@ -62,6 +71,17 @@ const readies = ({ pen, second }: Batch, at: string) =>
     second,
   });
 
+type Charge = IntentionOf<'log-charge'>['charge'];
+type Recovery = IntentionOf<'log-recovery'>['recovery'];
+
+const charges = async ({ pen, batchId, notes }: Batch, at: string, ...all: Charge[]): Promise<void> => {
+  if (notes.charged) for (const charge of all) await pen.writes({ do: 'log-charge', batchId, charge }, at);
+};
+const getsBack = async ({ pen, batchId, notes }: Batch, at: string, ...all: Recovery[]): Promise<void> => {
+  if (notes.charged)
+    for (const recovery of all) await pen.writes({ do: 'log-recovery', batchId, recovery }, at);
+};
+
 /** A day and a half in dilute acid, then the filter; the liquor stands in the can for work in hand. */
 async function leaches(batch: Batch): Promise<void> {
   const { pen, when, notes, batchId, shelf } = batch;
@@ -72,6 +92,16 @@ async function leaches(batch: Batch): Promise<void> {
     at: when.at(began, '09:32'),
     said: { 'lst-first': '8' },
   });
+  await charges(
+    batch,
+    when.at(began, '09:50'),
+    { what: 'dilution-water', volume: litres(notes.charged?.water ?? '0') },
+    {
+      what: 'acid',
+      volume: litres(notes.charged?.acid ?? '0'),
+      strength: { value: '68', unit: '%' },
+    },
+  );
   await ends(batch, leachId, when.at(began - 1, '15:20'), 'No bubbles for two hours.');
   await readies(batch, when.at(began - 1, '15:24'));
   const stepId = await begins(batch, {
@@ -136,6 +166,10 @@ async function cements(batch: Batch): Promise<void> {
     },
     when.at(began - 2, '09:30'),
   );
+  await charges(batch, when.at(began - 2, '09:36'), {
+    what: 'copper',
+    mass: grams(notes.charged?.copper ?? '0'),
+  });
   await pen.writes(
     {
       do: 'log-stream',
@@ -160,6 +194,10 @@ async function cements(batch: Batch): Promise<void> {
     },
     when.at(began - 4, '11:15'),
   );
+  await getsBack(batch, when.at(began - 4, '11:20'), {
+    what: 'copper',
+    mass: grams(notes.charged?.copperLeft ?? '0'),
+  });
   await ends(batch, stepId, when.at(began - 4, '11:30'));
 }
 
@@ -215,6 +253,16 @@ async function washes(batch: Batch): Promise<void> {
       placements: [{ containerId: shelf[wash.into], amount: litres(wash.volume) }],
     },
     when.at(began - 4, '15:30'),
+  );
+  await charges(batch, when.at(began - 4, '15:30'), {
+    what: 'wash-water',
+    volume: litres(notes.charged?.washWater ?? '0'),
+  });
+  await getsBack(
+    batch,
+    when.at(began - 5, '08:40'),
+    { what: 'silver', mass: grams(recovered.silver) },
+    { what: 'palladium', mass: grams(recovered.palladium) },
   );
   const note = `Dry: silver ${recovered.silver} g, palladium ${recovered.palladium} g.`;
   await ends(batch, stepId, when.at(began - 5, '08:50'), note);

@@ -145,6 +145,21 @@ const photometer = (metal: 'Cu' | 'Ni', value: string): Finding => ({
   reference: 'diluted 1 to 100',
 });
 
+const silverAssay: Finding = {
+  by: 'assay',
+  metal: 'Ag',
+  concentration: { value: '12.6', unit: 'g/L' },
+  reference: 'KW-4471 (invented)',
+};
+
+/** Somebody forgot the dilution: it cannot be true beside the photometer. */
+const nickelStrip: Finding = {
+  by: 'strip',
+  metal: 'Ni',
+  concentration: { value: '500', unit: 'mg/L' },
+  steps: { below: { value: '250', unit: 'mg/L' }, above: { value: '1000', unit: 'mg/L' } },
+};
+
 /**
  * Writes the invented scenario into an empty record. What the disk refuses in the middle of it is left out.
  * @returns the person who holds the phone in it
@@ -163,7 +178,12 @@ export async function layDemo(perform: Book['perform'], now: string): Promise<st
         era: 'may-hold-lead',
         mass: { value: '900', unit: 'g' },
       },
-      leach: { volume: '3.55', metals: [photometer('Cu', '0.42'), photometer('Ni', '2.9')], acid: '1.62' },
+      leach: {
+        volume: '3.55',
+        metals: [photometer('Cu', '0.42'), photometer('Ni', '2.9'), silverAssay],
+        acid: '0.95',
+      },
+      charged: { acid: '0.33', water: '3.50', washWater: '9.7', copper: '120.0', copperLeft: '97.6' },
       residue: '1.04',
       recovered: { silver: '44.1', palladium: '14.0' },
       barren: { volume: '3.35', metals: [photometer('Cu', '6.5'), photometer('Ni', '3.0')], acid: '0.71' },
@@ -178,7 +198,11 @@ export async function layDemo(perform: Book['perform'], now: string): Promise<st
       leach: { volume: '3.45', metals: [photometer('Cu', '0.38'), photometer('Ni', '2.5')], acid: '1.48' },
       residue: '0.88',
       recovered: { silver: '37.2', palladium: '11.9' },
-      barren: { volume: '3.30', metals: [photometer('Cu', '5.6'), photometer('Ni', '2.6')], acid: '0.66' },
+      barren: {
+        volume: '3.30',
+        metals: [photometer('Cu', '5.6'), photometer('Ni', '2.6'), nickelStrip],
+        acid: '0.66',
+      },
       wash: {
         into: 'firstWash',
         volume: '4.7',

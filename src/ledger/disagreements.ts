@@ -56,3 +56,18 @@ export const disputedIn = ({ metals, acid }: Contradictions): readonly (Metal | 
   ...metals.keys(),
   ...(acid.length > 0 ? (['acid'] as const) : []),
 ];
+
+/** Wastes in a container that tell of a metal or of the acid in two ways that disagree. */
+export function disputesIn(
+  state: State,
+  containerId: string,
+): ReadonlyMap<Metal | 'acid', readonly string[]> {
+  const streams = new Set(
+    (state.containers.get(containerId)?.contents ?? []).flatMap(({ streamId }) => streamId ?? []),
+  );
+  const all = new Map<Metal | 'acid', readonly string[]>();
+  for (const streamId of streams)
+    for (const of of disputedIn(contradictionsOf(state, streamId)))
+      all.set(of, [...(all.get(of) ?? []), streamId]);
+  return all;
+}

@@ -1,6 +1,7 @@
 /** What is dissolved: each metal and the acid, a litre and in all, every figure a way to its working. */
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { ContainerFigures } from '../../ledger/container-figures';
+import { disputesIn } from '../../ledger/disagreements';
 import { type Figure, mostlyKnownBy } from '../../quantities/figure';
 import { printed } from '../../quantities/format';
 import { metals } from '../../reference/tables';
@@ -51,9 +52,11 @@ type LineProps = {
   readonly keyName: string;
   readonly base: string;
   readonly openIn: readonly string[];
+  /** Wastes in it that tell of this in two ways that disagree. */
+  readonly disputed: readonly string[];
 };
 
-function Line({ name, all, perLitre, keyName, base, openIn }: LineProps) {
+function Line({ name, all, perLitre, keyName, base, openIn, disputed }: LineProps) {
   const { state } = useShell();
   const open = openIn.map((id) => streamTitle(state.value, id)).join('; ');
   return (
@@ -61,6 +64,12 @@ function Line({ name, all, perLitre, keyName, base, openIn }: LineProps) {
       <span class={styles.name}>
         {name}
         <span class={styles.second}>{evidenceOf(perLitre ?? all)}</span>
+        {disputed.map((id) => (
+          <a key={id} class={styles.disputed} href={`#/streams/${id}`}>
+            <Mark kind="wrong" sizePx={24} />
+            <mark>{w.disputed}</mark>
+          </a>
+        ))}
         {open !== '' && <span class={styles.second}>{`${w.atLeast}${w.openIn(open)}`}</span>}
       </span>
       {perLitre ? (
@@ -76,6 +85,8 @@ function Line({ name, all, perLitre, keyName, base, openIn }: LineProps) {
 type Props = { readonly figures: ContainerFigures; readonly containerId: string };
 
 export function LoadTable({ figures, containerId }: Props) {
+  const { state } = useShell();
+  const disputes = disputesIn(state.value, containerId);
   const base = `#/containers/${containerId}/working`;
   const told = figures.metals.filter((m) => m.all);
   const untold = figures.metals.filter((m) => !m.all).map((m) => metals[m.metal].name);
@@ -98,6 +109,7 @@ export function LoadTable({ figures, containerId }: Props) {
                 keyName={m.metal}
                 base={base}
                 openIn={m.openIn}
+                disputed={disputes.get(m.metal) ?? []}
               />
             ),
         )}
@@ -109,6 +121,7 @@ export function LoadTable({ figures, containerId }: Props) {
             keyName="acid"
             base={base}
             openIn={figures.acid.openIn}
+            disputed={disputes.get('acid') ?? []}
           />
         )}
         {figures.nitrate.figure && (
@@ -119,6 +132,7 @@ export function LoadTable({ figures, containerId }: Props) {
             keyName="nitrate"
             base={base}
             openIn={figures.nitrate.openIn}
+            disputed={[]}
           />
         )}
       </ul>

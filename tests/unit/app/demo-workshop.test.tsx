@@ -3,6 +3,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { layDemo } from '../../../src/app/demo-workshop';
 import { openBook } from '../../../src/app/open-book';
 import { shellOf } from '../../../src/app/shell';
+import { batchClosure } from '../../../src/ledger/batch-closure';
 import { Body } from '../../../src/ledger/entries/body';
 import { flags } from '../../../src/ledger/flags';
 import { verifyChain } from '../../../src/ledger/verify';
@@ -50,12 +51,13 @@ describe('the invented workshop', () => {
     },
   );
 
-  test('has one can too full, one in doubt, rules half entered, and nothing else wrong', async () => {
+  test('has one can too full, one in doubt, two readings that disagree, rules half entered, and nothing else wrong', async () => {
     const { state } = await laidAt(morning);
     const codes = new Map([...state.containers].map(([id, { body }]) => [id, body.code]));
     expect(flags(state).map(({ code, about }) => [code, codes.get(about.containerId ?? '')])).toEqual([
       ['over-fill-limit', 'C-03'],
       ['contents-doubtful', 'C-04'],
+      ['evidence-disagrees', undefined],
       ['local-rules-missing', undefined],
       ['treatment-for-planning-only', undefined],
       ['nothing-fit-for-drain', undefined],
@@ -115,5 +117,18 @@ describe('the invented workshop', () => {
     expect(Object.values({ ...localStorage })).not.toContain('demo');
     expect(real.state.value.log).toEqual([]);
     real.close();
+  });
+});
+
+describe('the account of the first invented batch', () => {
+  test('closes in volume, copper and acid; of silver somebody wrote down too little', async () => {
+    const { state } = await laidAt(morning);
+    const [first] = state.batches.values();
+    const { volume, copper, acid, silver } = first
+      ? batchClosure(state, first)
+      : expect.fail('no batch was laid');
+    expect([volume, copper, acid].map(({ verdict }) => verdict)).toEqual(['closes', 'closes', 'closes']);
+    expect(silver.verdict).toBe('cannot-be-told');
+    expect(silver.missing.map(({ what }) => what)).toEqual(['silver', 'silver']);
   });
 });

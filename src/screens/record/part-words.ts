@@ -71,7 +71,7 @@ const parts: Readonly<Record<string, string>> = {
   targetPh: 'target pH',
   endPh: 'pH at the end',
   sampleVolume: 'sample',
-  agent: 'what was added',
+  agent: 'what goes in',
   allowed: 'local rule then',
 };
 

@@ -1,7 +1,7 @@
 /** Nitric acid strength and density against published tables and worked examples. */
 import Decimal from 'decimal.js';
 import { describe, expect, it } from 'vitest';
-import { acidStrength, densityAt, type WrittenStrength } from '../../src/chemistry/acid-strength';
+import { acidByMass, acidStrength, densityAt, type WrittenStrength } from '../../src/chemistry/acid-strength';
 import { expectWithin } from '../support/close';
 
 const molarity = (value: string, unit: WrittenStrength['unit']) => {
@@ -48,6 +48,23 @@ describe('strength in mol/L', () => {
   it('a density of 1.4048 kg/L is 68 %, as the table says, and 15.16 mol/L', () => {
     // 1404.8 g × 0.68 = 955.3 g of HNO₃ a litre, worked out on a public page from the same table; ÷ 63.013 g/mol.
     expectWithin(molarity('1.4048', 'kg/L'), 955.3 / 63.013, 0.0005);
+  });
+});
+
+describe('strength in % by mass', () => {
+  const percent = (value: string, unit: WrittenStrength['unit']) => {
+    const acid = acidByMass({ value, unit }, 'test');
+    return acid.ok ? acid.percent.value : undefined;
+  };
+
+  it('15.6976 mol/L is 70 %', () => {
+    // The laboratory protocol above, the other way round.
+    expectWithin(percent('15.6976', 'mol/L'), 70, 0.001);
+  });
+
+  it('1.4048 kg/L is 68 %', () => {
+    // Perry's table, as quoted on the second page above.
+    expectWithin(percent('1.4048', 'kg/L'), 68, 0.00001);
   });
 });
 

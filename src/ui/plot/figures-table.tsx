@@ -44,9 +44,11 @@ export const FiguresAsTable = ({
   readonly figures: PlotFigures;
 }) => (
   <details class={styles.figures}>
-    <summary class={styles.summary}>{plotSayings.asTable}</summary>
-    {figures.lines && <Table name={title} table={figures.lines} />}
-    {figures.dots && <Table name={plotSayings.readOrExpected} table={figures.dots} />}
+    <summary class={styles.summary}>
+      <span>{plotSayings.asTable}</span>
+    </summary>
+    {figures.lines && <Table name={plotSayings.linesOf(title)} table={figures.lines} />}
+    {figures.dots && <Table name={plotSayings.dotsOf(title)} table={figures.dots} />}
     {figures.marks.length > 0 && (
       <>
         <p class={styles.marksHead}>{plotSayings.marked}</p>

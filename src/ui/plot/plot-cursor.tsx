@@ -3,6 +3,7 @@ import { useId } from 'preact/hooks';
 import styles from './plot.module.css';
 import type { PlotGeometry } from './plot-geometry';
 
+/** For an even axis of x; in decades the thumb would not stand under the line. */
 export type PlotCursor = {
   /** Name of the slider, e.g. "Read at a pH". */
   readonly label: string;

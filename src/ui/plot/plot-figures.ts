@@ -51,7 +51,9 @@ const columnsOf = (spec: PlotSpec): readonly Column[] => [
 
 function linesTable(spec: PlotSpec, x: Scale, y: Scale): FiguresTable | undefined {
   const columns = columnsOf(spec);
-  const all = columns.flatMap(({ points }) => points.map(([at]) => at));
+  // A row for places of the lines; those of the hatching only where there is no line.
+  const lines = layersOf(spec, 'line');
+  const all = (lines.length > 0 ? lines : columns).flatMap(({ points }) => points.map(([at]) => at));
   const inside = [...new Set(all)].filter((at) => x.share(at) >= -1e-9 && x.share(at) <= 1 + 1e-9);
   if (inside.length === 0) return undefined;
   const text = (points: readonly PlotPoint[], at: number): string => {

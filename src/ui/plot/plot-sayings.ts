@@ -5,6 +5,8 @@ export const plotSayings = {
   axis: (way: string, title: string, from: string, to: string, decades: boolean): string =>
     `${way}: ${title}, from ${from} to ${to}${decades ? ', in decades' : ''}.`,
   asTable: 'The figures as a table',
+  linesOf: (title: string): string => `${title}, lines`,
+  dotsOf: (title: string): string => `${title}, read or expected`,
   low: (name: string): string => `${name}, low`,
   high: (name: string): string => `${name}, high`,
   read: 'read',

@@ -12,14 +12,15 @@ import type { PlotSpec } from './plot-spec';
 export type PlotProps = {
   /** Keep the same object (`useMemo`) as long as it says the same: everything is drawn anew for a new one. */
   readonly spec: PlotSpec;
-  readonly cursor?: PlotCursor;
+  readonly cursor?: PlotCursor | undefined;
 };
 
 export function Plot({ spec, cursor }: PlotProps) {
   const id = useId();
   const figure = useRef<HTMLElement>(null);
   const size = usePlotSize(figure);
-  const [at, setAt] = useState(cursor?.start ?? 0);
+  const [moved, setMoved] = useState<number>();
+  const at = cursor && Math.min(Math.max(moved ?? cursor.start, cursor.from), cursor.to);
   const geometry = useMemo(() => plotGeometry(spec, size), [spec, size]);
   // The same element as before is passed over: a move of the slider redraws one line.
   const drawing = useMemo(() => <PlotDrawing id={id} geometry={geometry} />, [id, geometry]);
@@ -28,13 +29,15 @@ export function Plot({ spec, cursor }: PlotProps) {
     <figure ref={figure} class={styles.plot}>
       <div class={styles.sheet}>
         {drawing}
-        {cursor && (
+        {at !== undefined && (
           <svg class={styles.over} viewBox={`0 0 ${geometry.width} ${geometry.height}`} aria-hidden="true">
             <CursorLine geometry={geometry} at={at} />
           </svg>
         )}
       </div>
-      {cursor && <CursorSlider cursor={cursor} geometry={geometry} at={at} onMove={setAt} />}
+      {cursor && at !== undefined && (
+        <CursorSlider cursor={cursor} geometry={geometry} at={at} onMove={setMoved} />
+      )}
       {table}
     </figure>
   );

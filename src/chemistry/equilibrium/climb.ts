@@ -25,6 +25,9 @@ const hair = 1e-9;
 /** Species below this share of all moles do not hold a step back. */
 const counts = 1e-7;
 
+/** Longest rise of ln(amount) in a step, the part of the way that coefficients follow, and how many steps at most. */
+export type Pace = { readonly rise: number; readonly follow: number; readonly most: number };
+
 export class Climb {
   readonly #lambda: Float64Array;
   readonly #totals: Float64Array;
@@ -55,7 +58,7 @@ export class Climb {
     totals: Totals,
     readonly water: Water,
     start: Start,
-    readonly pace: { readonly rise: number; readonly most: number },
+    readonly pace: Pace,
   ) {
     const [n, m] = [system.components.length, system.species.length];
     this.#lambda = Float64Array.from(start.lnActivity);
@@ -138,6 +141,8 @@ export class Climb {
     const { system } = this;
     const before = this.#around.lnWater;
     this.#around = writeActivity(system, this.#molality, this.#next);
+    const { follow } = this.pace;
+    if (follow < 1) this.#goPartOfTheWay(follow, before);
     const byWater = this.#around.lnWater - before;
     let moved = Math.abs(byWater);
     for (let j = 0; j < system.species.length; j++) {
@@ -148,6 +153,14 @@ export class Climb {
     }
     [this.#lnGamma, this.#next] = [this.#next, this.#lnGamma];
     return moved;
+  }
+
+  /** Where coefficients lean hard on each other, following them all the way goes to and fro for ever. */
+  #goPartOfTheWay(follow: number, lnWaterBefore: number): void {
+    for (let j = 0; j < this.#next.length; j++)
+      this.#next[j] = at(this.#lnGamma, j) + follow * (at(this.#next, j) - at(this.#lnGamma, j));
+    const { lnWater } = this.#around;
+    this.#around = { ...this.#around, lnWater: lnWaterBefore + follow * (lnWater - lnWaterBefore) };
   }
 
   /** What the balances lack over all components: those that solids fix give the amounts of the solids. */
@@ -267,7 +280,7 @@ export class Climb {
     let [lack, own] = [0, 1];
     const { charge } = this.system;
     const { ionSlope, ionicStrength } = this.#around;
-    const following = Number.isFinite(this.#moved);
+    const following = Number.isFinite(this.#moved) && this.pace.follow === 1;
     if (following) {
       let now = 0;
       for (let j = 0; j < this.#moles.length; j++) {

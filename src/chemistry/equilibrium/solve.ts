@@ -4,7 +4,7 @@
  */
 import { kilogramsPerMole } from './activity';
 import { assemblages } from './assemblage';
-import { Climb } from './climb';
+import { Climb, type Pace } from './climb';
 import { add, at } from './floats';
 import type { Component } from './reaction';
 import type { Totals } from './substances';
@@ -55,15 +55,14 @@ export type Solved =
 
 export type Solver = (totals: Totals, water: Water, start?: Start) => Solved;
 
-/** Longest rise of ln(amount) in a step, and how many steps at most: quick, careful. */
-const quick = { rise: 2.5, most: 200 };
-const careful = { rise: 0.5, most: 3000 };
+const quick: Pace = { rise: 2.5, follow: 1, most: 200 };
+const careful: Pace = { rise: 0.5, follow: 0.2, most: 3000 };
 
 /** A solver over one system. It begins where it is told, then from scratch, then from scratch with short steps. */
 export function solverOf(system: System): Solver {
   const remembered = assemblages(system);
   return (totals, water, start) => {
-    const from = (begin: Start, pace: typeof quick) =>
+    const from = (begin: Start, pace: Pace) =>
       new Climb(system, remembered, totals, water, begin, pace).run();
     const warm = start && from(start, quick);
     if (warm?.ok) return warm;

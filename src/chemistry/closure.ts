@@ -55,6 +55,7 @@ export function closed<U extends Unit, P extends { readonly figure: Figure<U> }>
     sentence: `${name}, unaccounted for`,
     unit: a.sum.unit,
     formula: minus(a.sum, b.sum),
+    signed: true,
   });
   return { in: a, out: b, unaccounted, verdict: verdictOf(unaccounted) };
 }

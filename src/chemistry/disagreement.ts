@@ -1,7 +1,9 @@
 /** Two pieces of evidence that cannot both be true: they lie further apart than their difference is uncertain. */
+import Decimal from 'decimal.js';
 import { minus } from '../quantities/expression';
-import { type Figure, workedOut } from '../quantities/figure';
+import { type Figure, width, workedOut } from '../quantities/figure';
 import type { Unit } from '../quantities/unit';
+import { type Known, narrowest } from './evidence';
 
 /** An amount known in one way, as `Piece` of a metal or of free acid. */
 type Told<U extends Unit> = {
@@ -30,8 +32,31 @@ function between<U extends Unit>(a: Told<U>, b: Told<U>): Disagreement<U> | null
     sentence: 'Between the two',
     unit: a.all.unit,
     formula: minus(more.all, less.all),
+    signed: true,
   });
   return difference.low.gt(0) ? { more, less, difference } : null;
+}
+
+/** Width of the range as a share of its high end: how good a way of knowing is, whatever it came to. */
+const looseness = ({ all }: { readonly all: Figure }): Decimal =>
+  all.high.isZero() ? new Decimal(0) : width(all).div(all.high.abs());
+
+/**
+ * The one to use, and the rest behind it: the narrowest, unless a better way of knowing contradicts it. A coarse strip
+ * that came out far too low is narrow in grams; beside a photometer it is not the one to trust.
+ * @returns undefined when there is none
+ */
+export function bestOf<U extends Unit, K extends Told<U> & Known<U, Unit>>(
+  known: readonly K[],
+): { readonly best: K; readonly others: readonly K[] } | undefined {
+  const sorted = narrowest(known);
+  if (!sorted) return undefined;
+  const all = [sorted.best, ...sorted.others];
+  const against = all.filter(
+    (one) => !one.atLeast && looseness(one).lt(looseness(sorted.best)) && between<U>(sorted.best, one),
+  );
+  const [best = sorted.best] = against.sort((a, b) => looseness(a).cmp(looseness(b)));
+  return { best, others: all.filter((one) => one !== best) };
 }
 
 /** Every pair that disagrees; those with the piece that is used come first. */

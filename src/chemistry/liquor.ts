@@ -5,14 +5,8 @@ import type { Unit } from '../quantities/unit';
 import type { Written } from '../quantities/written';
 import { evidence, type Metal } from '../reference/tables';
 import { sourceOf } from './constants';
-import {
-  type KnownMetal,
-  type MetalEvidence,
-  narrowest,
-  type StatedSpread,
-  spreadFor,
-  usualSpread,
-} from './evidence';
+import { bestOf } from './disagreement';
+import { type KnownMetal, type MetalEvidence, type StatedSpread, spreadFor, usualSpread } from './evidence';
 import { acidFault, metalFault } from './evidence-faults';
 import { type AcidEvidence, acidFrom, type KnownAcid } from './free-acid';
 import { metalFrom } from './metal-from';
@@ -69,7 +63,7 @@ export function liquorFrom(w: WrittenLiquor): Liquor {
   if (volume.value.lte(0)) return { volume, metals: new Map() };
   const metals = new Map<Metal, Evidenced<KnownMetal>>();
   for (const metal of new Set(w.findings.map((f) => f.metal))) {
-    const chosen = narrowest(
+    const chosen = bestOf(
       pieces(w.findings, (f, i) =>
         f.metal === metal && !metalFault(f)
           ? metalFrom(f, volume, `${w.origin}/${metal}/${i}`, w.batch ?? w.origin)
@@ -79,7 +73,7 @@ export function liquorFrom(w: WrittenLiquor): Liquor {
     if (chosen) metals.set(metal, chosen);
   }
   const dissolved = new Map([...metals].map(([metal, { best }]) => [metal, best]));
-  const freeAcid = narrowest(
+  const freeAcid = bestOf(
     pieces(w.freeAcid, (f, i) =>
       acidFault(f) ? undefined : acidFrom(f, volume, dissolved, `${w.origin}/acid/${i}`),
     ),

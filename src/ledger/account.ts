@@ -31,6 +31,8 @@ export type Missing = {
 
 export type Account<U extends Unit = Unit> = Closure<U, AccountPart<U>> & {
   readonly missing: readonly Missing[];
+  /** Whether something is missing on that side: its sum is at least there. */
+  readonly open: { readonly in: boolean; readonly out: boolean };
 };
 
 /** What one side, or a part of it, comes to. */
@@ -59,5 +61,9 @@ export function accountOf<U extends Unit>(name: string, ins: Found<U>, outs: Fou
   const missing = [...ins.missing, ...outs.missing].filter(
     (one, i, all) => all.findIndex((o) => o.what === one.what && o.streamId === one.streamId) === i,
   );
-  return { ...closed(name, ins.parts, outs.parts, missing.length === 0), missing };
+  return {
+    ...closed(name, ins.parts, outs.parts, missing.length === 0),
+    missing,
+    open: { in: ins.missing.length > 0, out: outs.missing.length > 0 },
+  };
 }

@@ -84,7 +84,11 @@ export function metalIn(
   const found = (l: BatchLiquor): Piece<KnownMetal> | undefined => own(l.liquor.metals.get(metal));
   const known = found(one);
   if (known && one.held)
-    return workedOut({ sentence: 'Held', unit: 'g', formula: times(one.held, known.perLitre) });
+    return workedOut({
+      sentence: 'In the liquor it holds',
+      unit: 'g',
+      formula: times(one.held, known.perLitre),
+    });
   if (known || !tests.has(one.kind)) return known?.all;
   const strongest = strongestOf(all.flatMap((l) => found(l)?.perLitre ?? []));
   return (
@@ -97,7 +101,11 @@ export function acidIn(all: readonly BatchLiquor[], one: BatchLiquor): Figure<'m
   const found = (l: BatchLiquor): Piece<KnownAcid> | undefined => own(l.liquor.freeAcid);
   const known = found(one);
   if (known && one.held)
-    return workedOut({ sentence: 'Held', unit: 'mol', formula: times(one.held, known.perLitre) });
+    return workedOut({
+      sentence: 'In the liquor it holds',
+      unit: 'mol',
+      formula: times(one.held, known.perLitre),
+    });
   if (known || !tests.has(one.kind)) return known?.all;
   const strongest = strongestOf(all.flatMap((l) => found(l)?.perLitre ?? []));
   return strongest && inTestWaste('mol', one.liquor.volume, strongest, `stream/${one.streamId}/at-most/acid`);

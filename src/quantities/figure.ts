@@ -149,6 +149,8 @@ type Worked<U extends Unit> = {
   readonly sentence: string;
   readonly unit: U;
   readonly formula: Expression;
+  /** It is no amount but lies between two: its range goes below nothing. */
+  readonly signed?: true;
   readonly sources?: readonly Source[];
   readonly note?: string;
 };
@@ -160,11 +162,12 @@ export function workedOut<U extends Unit>(w: Worked<U>): Figure<U> {
   if (!sameDimension(result.dimension, dimension)) throw new Error(`"${w.sentence}" is not in ${w.unit}`);
   const value = quantity(result.value.div(factor), w.unit);
   const { minus, plus } = halfWidths(result.slopes);
+  const low = value.minus(new Decimal(minus).div(factor));
   return {
     sentence: w.sentence,
     value,
     unit: w.unit,
-    low: floored(value, value.minus(new Decimal(minus).div(factor)), w.unit),
+    low: w.signed ? quantity(low, w.unit) : floored(value, low, w.unit),
     high: quantity(value.plus(new Decimal(plus).div(factor)), w.unit),
     how: 'worked-out',
     formula: w.formula,

@@ -2,6 +2,7 @@
 import type { Account } from '../../ledger/account';
 import { batchClosure, type Substance } from '../../ledger/batch-closure';
 import type { BatchState, State } from '../../ledger/state';
+import { Button } from '../../ui/button';
 import { FigureValue } from '../../ui/figure-value';
 import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
@@ -10,6 +11,7 @@ import { amountText, dayText, shown } from '../amounts';
 import { hour } from '../frame';
 import { useShell } from '../shell';
 import { closureWords as c, chargeWords, recoveryWords, accountWords as w } from './account-words';
+import styles from './log.module.css';
 
 type Props = { readonly state: State; readonly batch: BatchState };
 
@@ -43,8 +45,12 @@ export function ChargedAndGotBack({ batch }: Omit<Props, 'state'>) {
             href={`#/record/entry/${entryId}`}
           />
         ))}
-        <Row title={w.add} second={w.addSecond} href={`#/batches/${batch.body.batchId}/account`} />
       </Rows>
+      <div class={styles.add}>
+        <Button href={`#/batches/${batch.body.batchId}/account`} second={w.addSecond}>
+          {w.add}
+        </Button>
+      </div>
     </Part>
   );
 }

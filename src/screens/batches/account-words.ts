@@ -31,7 +31,6 @@ export const accountWords = {
   strength: 'Strength as charged',
   keep: 'Write it down',
   again: 'Written down. Add the next, or go back.',
-  since: (when: string) => when,
 } as const;
 
 export const closureWords = {
@@ -72,11 +71,11 @@ export const closureWords = {
     'silver-of-feed': 'the silver of the leach liquor',
     'silver-recovered': 'the silver got back',
     streams: 'any liquor that came out',
-    held: 'which liquor it holds, or how wet it is',
-    copper: 'the copper, measured',
-    nickel: 'the nickel, measured',
-    silver: 'the silver, measured',
-    acid: 'the free acid, measured',
+    held: 'what liquor is held in',
+    copper: 'a measurement of copper in',
+    nickel: 'a measurement of nickel in',
+    silver: 'a measurement of silver in',
+    acid: 'a measurement of free acid in',
   } satisfies Record<Missing['what'], string>,
-  lostIn: (what: string, stream: string) => `${what}, of ${stream}`,
+  lostIn: (what: string, stream: string) => `${what} ${stream}`,
 } as const;

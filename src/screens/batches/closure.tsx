@@ -25,10 +25,12 @@ function placeOf(state: State, at: Readonly<Record<string, string>>): Place | nu
   return batch && isSubstance(of) ? { batch, of } : null;
 }
 
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
 /** What nobody wrote down, in one line of words. */
 function missingText(state: State, missing: readonly Missing[]): string {
   const names = missing.map(({ what, streamId }) =>
-    streamId === undefined ? w.lost[what] : w.lostIn(w.lost[what], streamTitle(state, streamId)),
+    streamId === undefined ? w.lost[what] : w.lostIn(w.lost[what], lower(streamTitle(state, streamId))),
   );
   return w.cannotWhy(names.join('; '));
 }
@@ -61,7 +63,7 @@ function Side({ side, account, base, sum }: SideProps) {
         {total && parts.length > 1 && (
           <Row
             title={sum}
-            second={account.missing.length > 0 ? w.atLeast : undefined}
+            second={account.open[side] ? w.atLeast : undefined}
             figure={<FigureValue {...shown(total, sign.value)} />}
             href={`${base}/${side}`}
             equals

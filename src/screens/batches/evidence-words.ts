@@ -13,8 +13,8 @@ export const substanceNames = (all: readonly (Metal | 'acid')[]): string =>
 export const evidenceWords = {
   title: 'What is known of it',
   used: 'used',
-  other: 'not used: wider',
-  otherPart: 'not used: tells only of a part',
+  other: 'not used',
+  otherPart: 'not used: a part of it',
   atLeast: 'at least',
   disagree: (name: string) =>
     `Two ways of knowing ${name} disagree beyond their uncertainty. One of them is wrong.`,

@@ -64,12 +64,6 @@ function Line({ name, all, perLitre, keyName, base, openIn, disputed }: LineProp
       <span class={styles.name}>
         {name}
         <span class={styles.second}>{evidenceOf(perLitre ?? all)}</span>
-        {disputed.map((id) => (
-          <a key={id} class={styles.disputed} href={`#/streams/${id}`}>
-            <Mark kind="wrong" sizePx={24} />
-            <mark>{w.disputed}</mark>
-          </a>
-        ))}
         {open !== '' && <span class={styles.second}>{`${w.atLeast}${w.openIn(open)}`}</span>}
       </span>
       {perLitre ? (
@@ -78,6 +72,12 @@ function Line({ name, all, perLitre, keyName, base, openIn, disputed }: LineProp
         <span />
       )}
       <Cell figure={all} href={`${base}/${keyName}`} label={`${name}, ${w.inAll}`} />
+      {disputed.map((id) => (
+        <a key={id} class={styles.disputed} href={`#/streams/${id}`}>
+          <Mark kind="wrong" sizePx={24} />
+          <mark>{w.disputed(streamTitle(state.value, id))}</mark>
+        </a>
+      ))}
     </li>
   );
 }

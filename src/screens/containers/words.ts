@@ -37,7 +37,7 @@ export const containerWords = {
   density: 'Density',
   volume: 'Liquor, held liquor included',
   atLeast: 'at least: ',
-  disputed: 'two readings disagree',
+  disputed: (name: string) => `${name}: two ways of knowing disagree`,
   openIn: (names: string) => `not told by ${names}`,
   others: (names: string) => names,
   holds: 'Residue, wet',

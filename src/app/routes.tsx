@@ -21,6 +21,8 @@ import { TakeOut } from '../screens/containers/take-out';
 import { ContainerWorking } from '../screens/containers/working';
 import { DilutionScreen } from '../screens/dilution/dilution';
 import { DilutionWorking } from '../screens/dilution/working';
+import { IronScreen } from '../screens/iron/iron';
+import { IronWorking } from '../screens/iron/working';
 import { PaperList } from '../screens/papers/list';
 import { NewPaper } from '../screens/papers/new';
 import { AboutScreen } from '../screens/record/about';
@@ -49,6 +51,8 @@ import { StartRulesScreen } from '../screens/start/rules';
 import { WelcomeScreen } from '../screens/start/welcome';
 import { StartWorkshopScreen } from '../screens/start/workshop';
 import { Today } from '../screens/today/today';
+import { WashingScreen } from '../screens/washing/washing';
+import { WashingWorking } from '../screens/washing/working';
 
 /** A screen is given the parts of the address that its pattern named. */
 export type Screen = ComponentType<{ readonly at: Readonly<Record<string, string>> }>;
@@ -75,6 +79,12 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['containers/:id/out', TakeOut],
   ['containers/:id/more', MoreOfContainer],
   ['containers/:id/base/:base', ContainerBase],
+  ['containers/:id/washing', WashingScreen],
+  ['containers/:id/washing/:key', WashingWorking],
+  ['containers/:id/washing/:key/:steps', WashingWorking],
+  ['containers/:id/iron', IronScreen],
+  ['containers/:id/iron/:key', IronWorking],
+  ['containers/:id/iron/:key/:steps', IronWorking],
   ['containers/:id/working/:key', ContainerWorking],
   ['containers/:id/working/:key/:steps', ContainerWorking],
   ['start', WelcomeScreen],

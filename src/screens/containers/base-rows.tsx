@@ -9,6 +9,7 @@ import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { dayText } from '../amounts';
+import { ironWords } from '../iron/words';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { containerWords as w } from './words';
@@ -66,6 +67,9 @@ export function BaseRows({ state, container, figures }: Props) {
             />
           );
         })}
+        {figures.contents.liquid?.metals.get('Cu')?.figure && (
+          <Row title={ironWords.open} second={ironWords.openSecond} href={`#/containers/${id}/iron`} />
+        )}
         {figures.silent.length > 0 && <Row mark={<Mark kind="unknown" />} title={w.silent} />}
       </Rows>
     </Part>

@@ -10,6 +10,7 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { shown, streamTitle } from '../amounts';
 import { useShell } from '../shell';
+import { washingWords } from '../washing/words';
 import { containerWords as w } from './words';
 
 type Props = {
@@ -68,6 +69,13 @@ export function Residues({ state, container, figures }: Props) {
             <Row key={`held ${i}`} mark={<Mark kind="unknown" />} title={w.silent} />
           ),
         ])}
+        {residues.some(({ held }) => held) && (
+          <Row
+            title={washingWords.open}
+            second={washingWords.openSecond}
+            href={`#/containers/${container.body.containerId}/washing`}
+          />
+        )}
       </Rows>
     </Part>
   );

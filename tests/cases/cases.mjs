@@ -64,4 +64,4 @@ if (task.json !== undefined) {
   writeFileSync(task.json, `${JSON.stringify(Object.fromEntries(values), null, 1)}\n`);
 }
 console.log(`${total.passed} passed, ${total.failed} failed`);
-process.exit(total.failed > 0 ? 1 : 0);
+process.exitCode = total.failed > 0 ? 1 : 0;

@@ -13,8 +13,8 @@ import type { Equilibrium, Solved, Start, Water } from './solve';
 import type { Totals } from './substances';
 import type { System } from './system';
 
-/** Relative gap at which a balance is closed, far below the 1e-9 that is promised; and how still the coefficients are. */
-const closed = 1e-11;
+/** Relative gap at which a balance is closed, a tenth of the 1e-9 that is promised; and how still the coefficients are. */
+const closed = 1e-10;
 const settled = 1e-7;
 /** Only once balances are this near do coefficients follow: far off they would run away. */
 const near = 0.3;
@@ -48,7 +48,7 @@ export class Climb {
   #now: Assemblage;
   /** Sum of all moles, ionic strength of the moles as they are, largest relative gap and where. */
   #sum = 0;
-  #worst = Number.POSITIVE_INFINITY;
+  #worst: number;
   #worstAt = 0;
   #moved = 0;
 
@@ -76,6 +76,7 @@ export class Climb {
     this.#hessian = new Float64Array(n * n);
     this.#around = { ionicStrength: 0, lnWater: start.lnWater, ionSlope: 0, neutralSlope: 0 };
     this.#kilograms = start.kilograms;
+    this.#worst = start.near ? 0 : Number.POSITIVE_INFINITY;
     this.#phases = start.phases;
     const now = remembered(start.phases);
     if (!now) throw new Error('a start with solids that are made of each other');
@@ -188,7 +189,8 @@ export class Climb {
     let free = this.water.moles;
     for (let j = 0; j < this.#moles.length; j++) free -= at(water, j) * at(this.#moles, j);
     for (const q of this.#phases) free -= (phases[q]?.water ?? 0) * at(this.#amounts, q);
-    // While the species are still far off they may claim more water than there is.
+    // While the species are still far off they may claim any part of the water, or all of it.
+    if (this.#moved === Number.POSITIVE_INFINITY) return;
     const factor = Math.min(Math.max((free * kilogramsPerMole) / this.#kilograms, 0.8), 1.25);
     if (!Number.isFinite(factor)) return;
     this.#kilograms *= factor;
@@ -371,6 +373,7 @@ export class Climb {
         lnWater: this.#around.lnWater,
         kilograms: this.#kilograms,
         phases: this.#phases,
+        near: true,
       },
       steps,
     };

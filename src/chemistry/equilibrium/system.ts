@@ -97,6 +97,7 @@ export function sparse(rows: readonly (readonly number[])[]): Sparse {
 export type System = {
   readonly model: ActivityModel;
   readonly components: readonly Component[];
+  /** The components first, in their order. */
   readonly species: readonly string[];
   readonly charge: Float64Array;
   readonly lnK: Float64Array;

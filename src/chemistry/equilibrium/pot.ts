@@ -1,0 +1,129 @@
+/** One liquor as a base goes into it: each point is solved from where the last ones ended. */
+import { type Component, components } from './reaction';
+import { type NoEquilibrium, type Solved, type Solver, type Start, solverOf, type Water } from './solve';
+import { broughtBy, hydroxideIn, type Totals, totalsOf } from './substances';
+import { type ActivityModel, carbonDioxide, type PhaseAsked, type SolidId, systemOf } from './system';
+
+/**
+ * What carbon dioxide does. `none`: no carbonate at all; `open`: in equilibrium with air at log p = −3.4; `vent`: a bubble
+ * forms when its pressure reaches 1 atm, and stays over the liquor; `leaves`: the same, and what bubbled out is gone;
+ * `closed`: no gas forms.
+ */
+export type Gas = 'none' | 'open' | 'vent' | 'leaves' | 'closed';
+
+/** log10 of the partial pressure of carbon dioxide in air, atm. */
+const inAir = -3.4;
+
+export type LiquorMade = {
+  /** mol of each substance in `waterKilograms` of water. @example { HNO3: 1, 'Cu(NO3)2': 0.1 } */
+  readonly substances: ReadonlyMap<string, number>;
+  readonly waterKilograms: number;
+};
+
+export type SolidAsked = { readonly id: SolidId; readonly logK?: number };
+
+export type Titration = {
+  readonly model: ActivityModel;
+  readonly liquor: LiquorMade;
+  /** Formula of the pure base. */
+  readonly reagent: string;
+  readonly solids: readonly SolidAsked[];
+  readonly gas: Gas;
+};
+
+const presentIn = (totals: Totals): ReadonlySet<Component> =>
+  new Set(components.filter((c) => c !== 'H+' && (totals.of.get(c) ?? 0) > 0));
+
+const gasPhases = (gas: Gas): PhaseAsked[] => {
+  if (gas === 'open') return [{ id: carbonDioxide, logSaturation: inAir, held: true }];
+  return gas === 'vent' || gas === 'leaves' ? [{ id: carbonDioxide, logSaturation: 0 }] : [];
+};
+
+/** Points on the way to a point that is not come to straight. */
+const walk = 24;
+
+/** Solves points one after the other, each from where the last one ended. */
+export class Pot {
+  readonly #titration: Titration;
+  readonly #each: Totals;
+  readonly #solvers = new Map<string, Solver>();
+  readonly #liquor: Totals;
+  readonly #water: number;
+  /** The last two points of one set of components, the later one first. */
+  #last: readonly Trodden[] = [];
+
+  /** @throws for a substance that the model does not hold */
+  constructor(titration: Titration) {
+    this.#titration = titration;
+    const { substances, waterKilograms } = titration.liquor;
+    this.#liquor = totalsOf([...substances].map(([formula, n]) => [broughtBy(formula), n]));
+    const perBase = 1 / hydroxideIn(titration.reagent);
+    this.#each = totalsOf([[broughtBy(titration.reagent), perBase]]);
+    const before = this.#solve(this.#liquor, { kilograms: waterKilograms }, [], 0);
+    this.#water = before.ok ? before.value.waterInAll : Number.NaN;
+    this.failure = before.ok ? undefined : before.failure;
+    this.#last = [];
+  }
+
+  /** Why not even the liquor as it is could be solved. */
+  readonly failure: NoEquilibrium | undefined;
+
+  /** The liquor after `base` mol of hydroxide. `gone`: carbon dioxide that has left before. */
+  at(base: number, gone = 0): Solved {
+    if (this.failure) return { ok: false, failure: this.failure };
+    const straight = this.#after(base, gone);
+    return straight.ok || base <= 0 ? straight : this.#walkTo(base, gone);
+  }
+
+  /** A strong liquor far from any point solved yet is come to from the acid side, a little at a time. */
+  #walkTo(base: number, gone: number): Solved {
+    this.#last = [];
+    for (let i = 0; i < walk; i++) this.#after((base * i) / walk, (gone * i) / walk);
+    return this.#after(base, gone);
+  }
+
+  #after(base: number, gone: number): Solved {
+    const { solids, gas } = this.#titration;
+    const totals = totalsOf([
+      [this.#liquor, 1],
+      [this.#each, base],
+      [broughtBy('CO2'), -gone],
+    ]);
+    const water = { moles: this.#water + totals.water - this.#liquor.water };
+    return this.#solve(totals, water, [...solids, ...gasPhases(gas)], base);
+  }
+
+  #solve(totals: Totals, water: Water, phases: readonly PhaseAsked[], base: number): Solved {
+    const present = new Set(presentIn(totals));
+    if (phases.some((p) => p.held && p.id === carbonDioxide)) present.add('CO3-2');
+    const key = `${[...present].join()}|${phases.length}`;
+    let solver = this.#solvers.get(key);
+    if (!solver) {
+      solver = solverOf(systemOf(this.#titration.model, present, phases));
+      this.#solvers.set(key, solver);
+    }
+    const last = this.#last.filter((point) => point.key === key);
+    const solved = solver(totals, water, ahead(last, base));
+    if (solved.ok) this.#last = [{ key, base, start: solved.value.start }, ...last.slice(0, 1)];
+    return solved;
+  }
+}
+
+type Trodden = { readonly key: string; readonly base: number; readonly start: Start };
+
+/** Straight on from the last two points, where the same solids are there; from the last one alone otherwise. */
+function ahead([last, before]: readonly Trodden[], base: number): Start | undefined {
+  if (!last || !before || last.base === before.base) return last?.start;
+  const [a, b] = [last.start, before.start];
+  if (a.phases.join() !== b.phases.join()) return a;
+  const factor = (base - last.base) / (last.base - before.base);
+  const on = (x: Float64Array, y: Float64Array): Float64Array =>
+    x.map((v, i) => v + factor * (v - (y[i] ?? v)));
+  return {
+    ...a,
+    lnActivity: on(a.lnActivity, b.lnActivity),
+    lnGamma: on(a.lnGamma, b.lnGamma),
+    lnWater: a.lnWater + factor * (a.lnWater - b.lnWater),
+    kilograms: Math.max(a.kilograms + factor * (a.kilograms - b.kilograms), a.kilograms / 2),
+  };
+}

@@ -117,11 +117,14 @@ function besideAnchors(wanted: WordWanted, search: Search): Candidate | undefine
   return best;
 }
 
-/** Wherever there is room at all; tried only where nothing beside the anchors is free. */
-function anywhere(wanted: WordWanted, search: Search): Candidate | undefined {
+/** What a place may cost before the whole plot is looked through for a better one: about three letters on a curve. */
+const dear = 5;
+
+/** Wherever there is room at all: slower, so only where nothing beside the anchors is free, or all of it is dear. */
+function anywhere(wanted: WordWanted, search: Search, found: Candidate | undefined): Candidate | undefined {
   const { frame, text } = search;
   const [anchor] = wanted.anchors;
-  let best: Candidate | undefined;
+  let best = found;
   if (!anchor) return best;
   for (let left = frame.left; left + wanted.width <= frame.right; left += text / 2)
     for (let top = frame.top; top + wanted.height <= frame.bottom; top += text / 2) {
@@ -143,7 +146,10 @@ export function placeWords(
   const search: Search = { ...room, taken, occupied: occupiedPlaces(room.text, room.curves) };
   const gap = room.text * 0.12;
   return wanted.map((word) => {
-    const best = besideAnchors(word, search) ?? anywhere(word, search);
+    const near = besideAnchors(word, search);
+    // What is long has other places beside it; a word far from it would seem to belong to something else.
+    const settled = near && (near.cost < dear || word.anchors.length > 1);
+    const best = settled ? near : anywhere(word, search, near);
     if (!best) return undefined;
     taken.push(grown(best.box, gap));
     const { cost: _, ...placed } = best;

@@ -11,7 +11,7 @@ import { factorise, solveBy } from './cholesky';
 import { add, at } from './floats';
 import type { Equilibrium, Solved, Start, Water } from './solve';
 import type { Totals } from './substances';
-import type { System } from './system';
+import type { Phase, System } from './system';
 
 /** Relative gap at which a balance is closed, a tenth of the 1e-9 that is promised; and how still the coefficients are. */
 const closed = 1e-10;
@@ -20,8 +20,8 @@ const settled = 1e-7;
 const near = 0.3;
 /** From here on it is known which solids stay. */
 const nearlyClosed = 1e-5;
-/** Water moves a solid over its saturation by less than this, in ln. */
-const hair = 1e-9;
+/** Water and coefficients may move a solid over its saturation by so much without its coming down, in ln. */
+const hair = 1e-8;
 /** Species below this share of all moles do not hold a step back. */
 const counts = 1e-7;
 
@@ -92,7 +92,10 @@ export class Climb {
       this.#writeEquations();
       if (this.#worst < nearlyClosed && this.#moved < 1e-4) {
         if (this.#letLeave()) continue;
-        if (this.#worst < closed && this.#moved < settled) return { ok: true, value: this.#answer(count) };
+        if (this.#worst < closed && this.#moved < settled) {
+          if (this.#letJoin()) continue;
+          return { ok: true, value: this.#answer(count) };
+        }
       }
       if (!Number.isFinite(this.#worst)) break;
       this.#stride();
@@ -260,6 +263,27 @@ export class Climb {
     return leaving >= 0 && this.#become(this.#phases.filter((q) => q !== leaving));
   }
 
+  /** Adds the solid that is most supersaturated: one that was so from the start, where no step has met its limit. */
+  #letJoin(): boolean {
+    let least = -hair;
+    let joining = -1;
+    for (const [q, phase] of this.system.phases.entries()) {
+      if (phase.held || this.#phases.includes(q)) continue;
+      const room = this.#room(phase);
+      if (room >= least) continue;
+      least = room;
+      joining = q;
+    }
+    return joining >= 0 && this.#become(inOrder(this.#phases, joining));
+  }
+
+  /** ln of what is left to saturation. */
+  #room(phase: Phase): number {
+    let room = phase.lnK - phase.water * this.#around.lnWater;
+    for (let k = 0; k < phase.nu.length; k++) room -= at(phase.nu, k) * at(this.#lambda, k);
+    return room;
+  }
+
   #become(phases: readonly number[]): boolean {
     const now = this.remembered(phases);
     if (!now) return false;
@@ -302,7 +326,7 @@ export class Climb {
     const { part, joining } = this.#howFar();
     for (let c = 0; c < f; c++) add(this.#lambda, free[c] as number, part * at(this.#step, c));
     this.#predictActivity(part * rise);
-    if (joining >= 0) this.#become([...this.#phases, joining].sort((a, b) => a - b));
+    if (joining >= 0) this.#become(inOrder(this.#phases, joining));
   }
 
   #predictActivity(rise: number): void {
@@ -329,8 +353,7 @@ export class Climb {
     for (const [q, phase] of this.system.phases.entries()) {
       if (phase.held || this.#phases.includes(q)) continue;
       const rate = this.#rate(q);
-      let room = phase.lnK - phase.water * this.#around.lnWater;
-      for (let k = 0; k < phase.nu.length; k++) room -= at(phase.nu, k) * at(this.#lambda, k);
+      const room = this.#room(phase);
       if (room - part * rate > -hair || (rate <= 0 && this.#worst > nearlyClosed)) continue;
       if (rate > 0) part = Math.max(0, room / rate);
       joining = q;
@@ -379,3 +402,5 @@ export class Climb {
     };
   }
 }
+
+const inOrder = (phases: readonly number[], one: number): number[] => [...phases, one].sort((a, b) => a - b);

@@ -2,6 +2,7 @@
 import type { ContainerFigures } from '../../ledger/container-figures';
 import { type Flag, flags } from '../../ledger/flags';
 import type { State } from '../../ledger/state';
+import { treatmentOf } from '../../ledger/treatment';
 import type { Metal } from '../../reference/tables';
 import { thingsBehind } from './entries-behind';
 import { streamsIn } from './origins';
@@ -12,7 +13,11 @@ export function flagsBehind(state: State, containerId: string): readonly Flag[] 
   const container = state.containers.get(containerId);
   const inIt = new Set(container ? streamsIn(state, container).map(({ body }) => body.streamId) : []);
   const entryIds = new Set([container?.entryId]);
+  const behind = treatmentOf(state, containerId)?.behind ?? [];
+  const treatments = new Set(behind.map(({ body }) => body.treatmentId));
   return flags(state).filter(({ about }) => {
+    // What was treated elsewhere is still what was treated.
+    if (about.treatmentId !== undefined && treatments.has(about.treatmentId)) return true;
     if (about.containerId !== undefined) return about.containerId === containerId;
     if (about.stepId !== undefined) return steps.has(about.stepId);
     if (about.streamId !== undefined) return inIt.has(about.streamId);

@@ -274,6 +274,26 @@ describe('what happened in a treatment', () => {
     expect(scribe.state.treatments.get(t1)?.doses).toHaveLength(3);
   });
 
+  test('iron alone on ammonia waste is no alarm any more once it has ended', () => {
+    const scribe = filled();
+    for (const body of [ammonia(2, '0.05'), pour(2, 1, '0.05'), begun(1, 1), dose(1, '5', 'iron')])
+      scribe.write(body);
+    expect(flagged(scribe, 'ammonia-in-treatment')).toHaveLength(1);
+    scribe.write(treatmentEnd(1, 'stopped'));
+    expect(flagged(scribe, 'ammonia-in-treatment')).toEqual([]);
+  });
+
+  test('of two ends the one that happened last counts', () => {
+    const scribe = filled();
+    scribe.write(begun(1, 1), 10);
+    scribe.write(treatmentEnd(1, 'reached'), 30, 25);
+    scribe.write(treatmentEnd(1, 'stopped'), 31, 20);
+    expect(scribe.state.treatments.get(t1)?.ended).toMatchObject({
+      at: at(25),
+      body: { outcome: 'reached' },
+    });
+  });
+
   test('two that run in one container at once are flagged, one after the other are not', () => {
     const scribe = filled();
     for (const body of [begun(1, 1), treatmentEnd(1), begun(2, 1)]) scribe.write(body);
@@ -324,6 +344,7 @@ describe('contents that were treated', () => {
     expect(containerFigures(scribe.state, inCan)).toMatchObject({ noBase: null });
     scribe.write(dose(1, '0'));
     expect(containerFigures(scribe.state, inCan).acid.figure?.value.toNumber()).toBeCloseTo(2, 9);
+    expect(treatmentOf(scribe.state, inCan)?.behind).toEqual([]);
     scribe.write(dose(1, '100'));
     const now = containerFigures(scribe.state, inCan);
     expect(now).toMatchObject({ noBase: 'treated', acid: { openIn: [t1] }, nitrate: { openIn: [t1] } });
@@ -366,6 +387,8 @@ describe('contents that were treated', () => {
     for (const body of [begun(1, 1), dose(1, '100'), treatmentEnd(1), liquor(2, '1.00'), pour(2, 2, '1.00')])
       scribe.write(body);
     expect(containerFigures(scribe.state, inTub).acid.openIn).toEqual([]);
+    scribe.write(potRead(1, '9.2'));
+    expect(treatmentOf(scribe.state, inCan)?.ph?.body.ph.value.value).toBe('9.2');
     scribe.write(tip(1, 2, '3.00'));
     const tub = containerFigures(scribe.state, inTub);
     expect(tub.noBase).toBe('treated');
@@ -392,6 +415,7 @@ describe('contents that were treated', () => {
     const copper = () => containerFigures(scribe.state, inCan).metals.find(({ metal }) => metal === 'Cu');
     expect(copper()?.all?.value.toNumber()).toBeCloseTo(0.02, 9);
     expect(containerFigures(scribe.state, inCan)).toMatchObject({ noBase: 'treated' });
+    expect(containerFigures(scribe.state, inCan).density).toBeUndefined();
     expect(
       containerFigures(scribe.state, inCan).metals.find(({ metal }) => metal === 'Ni')?.all,
     ).toBeUndefined();

@@ -31,8 +31,8 @@ async function treated(doses: boolean = true) {
   }
   const reads = (more: Partial<IntentionOf<'log-pot-reading'>>) =>
     does({ do: 'log-pot-reading', treatmentId, ...more });
-  const sheet = () => {
-    const [container] = disposalData([memory.barren], {
+  const sheet = (id = memory.barren) => {
+    const [container] = disposalData([id], {
       state: memory.state.value,
       now: memory.now.value,
       zone: 'Europe/Paris',
@@ -98,6 +98,20 @@ describe('the sheet of a container that was treated', () => {
     expect(now.liquor).toMatchObject({ value: '6.7' });
   });
 
+  test('says nothing of layers that were seen before', async () => {
+    const { sheet, does, barren, barrenStream, state } = await treated(false);
+    const entry = state.value.log.find(
+      ({ body }) => body.kind === 'stream-logged' && body.streamId === barrenStream,
+    );
+    if (entry?.body.kind !== 'stream-logged') throw new Error('not logged');
+    const body = { ...entry.body, layers: 'oil on top' };
+    await does({ do: 'correct-entry', corrects: entry.id, body, reason: 'left out' });
+    expect(sheet().layers).toMatch(/^oil on top/);
+    const [treatmentId = ''] = state.value.containers.get(barren)?.treatmentIds ?? [];
+    await does({ do: 'log-dose', treatmentId, agent: 'limestone', mass: grams('50') });
+    expect(sheet().layers).toBe('not determined');
+  });
+
   test('gives what was measured in the pot since, and how', async () => {
     const { sheet, reads } = await treated();
     await reads({ findings: [{ by: 'strip', metal: 'Cu', concentration: { value: '5', unit: 'mg/L' } }] });
@@ -112,6 +126,21 @@ describe('the sheet of a container that was treated', () => {
     expect(sheet().flags.join(' ')).toContain('A treatment has been running since');
     expect(sheet().flags).toContain('Treated without a clearance.');
     expect(sheet().flags).toContain('Treated though nobody had said that it is allowed.');
+  });
+
+  test('says how the slurry was treated also where it went afterwards', async () => {
+    const { sheet, does, barren, opens } = await treated();
+    const tub = await opens('C-09', '10');
+    await does({
+      do: 'log-move-happened',
+      fromContainerId: barren,
+      toContainerId: tub,
+      amount: { value: '2.00', unit: 'L' },
+      purpose: 'transfer',
+    });
+    expect(sheet(tub).treated?.[0]).toContain('C\u201107');
+    expect(sheet(tub).flags).toContain('Treated without a clearance.');
+    expect(sheet(tub).entries.map(({ kind }) => kind)).toContain('dose added');
   });
 
   test('prints what was done to it', async () => {

@@ -7,6 +7,7 @@ import { entryTitle } from '../../../src/screens/record/entry-words';
 import { correctable, keyOf, leavesOf } from '../../../src/screens/record/leaves';
 import { inOrder, leafText, partText, worthSaying } from '../../../src/screens/record/part-words';
 import { type Shell, ShellProvider } from '../../../src/screens/shell';
+import { vesselDrawing } from '../../../src/screens/vessel-drawing';
 import { workshopInMemory } from '../../support/shell-in-memory';
 
 const user = userEvent.setup();
@@ -169,6 +170,15 @@ describe('a container under treatment', () => {
     expect(row?.textContent).toMatch(/Last reading 12\sMay \d\d:00\./);
     expect(screen.getByText('C‑07: treated without clearance')).toBeTruthy();
     expect(screen.getByText('C‑07: treated, not allowed')).toBeTruthy();
+  });
+
+  test('has no colour worked out, even where copper and nickel were measured since', async () => {
+    const { state, containerId, treatmentId, does } = await treated();
+    const strip = (metal: 'Cu' | 'Ni') =>
+      ({ by: 'strip', metal, concentration: { value: '5', unit: 'mg/L' } }) as const;
+    await does({ do: 'log-pot-reading', treatmentId, findings: [strip('Cu'), strip('Ni')] });
+    const container = state.value.containers.get(containerId);
+    expect(container && vesselDrawing(state.value, container).tint).toBe('not-computed');
   });
 
   test('shows no load of before, and why there is no base', async () => {

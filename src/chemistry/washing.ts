@@ -122,7 +122,7 @@ function metalWashed(washed: Washable, share: Figure<'1'>, metal: Metal): MetalW
   if (!before) return [];
   const name = capital(metals[metal].name);
   const stays = workedOut({
-    sentence: `${name} that stays in the residue's liquor`,
+    sentence: `${name} that stays in the liquor of the residue`,
     unit: 'g',
     formula: times(before, share),
   });
@@ -180,7 +180,7 @@ export function washed(residue: Washable, volume: Figure<'L'>, count: number): W
     ...(acid
       ? {
           acidStays: workedOut({
-            sentence: "Free nitric acid that stays in the residue's liquor",
+            sentence: 'Free nitric acid that stays in the liquor of the residue',
             unit: 'mol',
             formula: times(acid, share),
           }),

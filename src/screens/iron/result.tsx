@@ -28,14 +28,7 @@ type AtMostProps = {
 function AtMost({ title, figure, href }: AtMostProps) {
   const { sign } = useShell();
   const { value, high, unit } = printed(figure, sign.value);
-  return (
-    <Row
-      title={title}
-      figure={<FigureValue value={w.atMost(high ?? value)} unit={unit} />}
-      href={href}
-      equals
-    />
-  );
+  return <Row title={title} figure={<FigureValue value={high ?? value} unit={unit} />} href={href} equals />;
 }
 
 export function IronRows({ found, containerId }: Props) {
@@ -83,30 +76,32 @@ export function LimeRows({ found, containerId }: Props) {
     ['sludge-change', w.sludgeChange, found.sludgeChange],
   ];
   return (
-    <Part rule title={w.lime} width="edge">
-      <Notice mark="unknown">{w.limeSpared}</Notice>
-      <Rows>
-        {rows.map(
-          ([name, title, figure]) =>
-            figure && (
-              <FigureRow key={name} title={title} figure={figure} href={workingOf(containerId, name)} />
-            ),
-        )}
-      </Rows>
-    </Part>
+    <>
+      <Part rule title={w.lime}>
+        <p>{w.limeSpared}</p>
+      </Part>
+      <Part width="edge">
+        <Rows>
+          {rows.map(
+            ([name, title, figure]) =>
+              figure && (
+                <FigureRow key={name} title={title} figure={figure} href={workingOf(containerId, name)} />
+              ),
+          )}
+        </Rows>
+      </Part>
+    </>
   );
 }
 
 /** What is to be minded, each with who says so. */
 export const Cautions = () => (
   <Part rule title={w.cautionsTitle}>
-    <ul>
-      {iron.cautions.map(({ text, status }) => (
-        <li key={text}>
-          {text} <small>({containerWords.working.status[status]})</small>
-        </li>
-      ))}
-    </ul>
+    {iron.cautions.map(({ text, status }) => (
+      <p key={text}>
+        {text} <small>({containerWords.working.status[status]})</small>
+      </p>
+    ))}
     <p>{words.caution}</p>
   </Part>
 );

@@ -52,7 +52,11 @@ function TradeOff({ points }: { readonly points: readonly TradeOffPoint[] }) {
   const { sign } = useShell();
   const decimal = sign.value;
   const spec = useMemo(() => tradeOffPlot(points, decimal), [points, decimal]);
-  return spec ? <Plot spec={spec} /> : null;
+  return spec ? (
+    <Part>
+      <Plot spec={spec} />
+    </Part>
+  ) : null;
 }
 
 export function UnderTheLimit({ outcome, containerId }: Props) {
@@ -77,23 +81,30 @@ export function UnderTheLimit({ outcome, containerId }: Props) {
       </Part>
     );
   return (
-    <Part rule title={w.under} width="edge">
-      {!least && <Notice mark="wrong">{w.outOfReach}</Notice>}
-      <Rows>
-        {needed && <Needed needed={needed} />}
-        {enough && (
-          <PointRow
-            point={enough}
-            name="enough"
-            title={w.enough(`${enough.washes}`)}
-            containerId={containerId}
-          />
-        )}
-        {least && (
-          <PointRow point={least} name="least" title={w.least(`${least.washes}`)} containerId={containerId} />
-        )}
-      </Rows>
+    <>
+      <Part rule title={w.under} width="edge">
+        {!least && <Notice mark="wrong">{w.outOfReach}</Notice>}
+        <Rows>
+          {needed && <Needed needed={needed} />}
+          {enough && (
+            <PointRow
+              point={enough}
+              name="enough"
+              title={w.enough(enough.washes)}
+              containerId={containerId}
+            />
+          )}
+          {least && (
+            <PointRow
+              point={least}
+              name="least"
+              title={w.least(`${least.washes}`)}
+              containerId={containerId}
+            />
+          )}
+        </Rows>
+      </Part>
       <TradeOff points={points} />
-    </Part>
+    </>
   );
 }

@@ -76,7 +76,7 @@ describe('copper onto iron first', () => {
     expect(brought.first).toBeGreaterThan(100);
     expect(screen.queryByRole('link', { name: /Lime before the iron/ })).toBeNull();
     expect(row(/Ammonium that may form/).textContent).not.toBe(ammonium);
-    expect(row(/Ammonium that may form/).textContent).toMatch(/up to/);
+    expect(row(/Ammonium that may form/).textContent).toMatch(/at most/);
   });
 
   test('takes the excess that the person states, and opens it in the working', async () => {

@@ -197,6 +197,22 @@ const plain: fc.Arbitrary<PlainBody> = fc.oneof(
       amount: { value, unit: 'EUR' },
     }),
   ),
+  fc.tuple(few, volume).map(
+    ([n, v]): PlainBody => ({
+      kind: 'batch-charged',
+      v: 1,
+      batchId: id('ba', n),
+      charge: { what: 'acid', volume: litres(v), strength: { value: '68', unit: '%' } },
+    }),
+  ),
+  fc.tuple(few, volume).map(
+    ([n, v]): PlainBody => ({
+      kind: 'batch-recovered',
+      v: 1,
+      batchId: id('ba', n),
+      recovery: { what: 'silver', mass: grams(v) },
+    }),
+  ),
   few.map(
     (n): PlainBody => ({
       kind: 'batch-opened',

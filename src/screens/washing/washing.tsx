@@ -34,10 +34,10 @@ type FieldsProps = {
   readonly residues: readonly HoldingResidue[];
 };
 
-/** Metals that the held liquor tells of; copper first where none is told. */
-const metalsOf = (residue: HoldingResidue | undefined): readonly Metal[] => {
+/** The metal chosen, and those that the held liquor tells of. */
+const metalsOf = (chosen: Metal, residue: HoldingResidue | undefined): readonly Metal[] => {
   const told = [...(residue?.held.load.metals ?? [])].flatMap(([m, { figure }]) => (figure ? [m] : []));
-  return told.length === 0 ? ['Cu'] : told;
+  return told.includes(chosen) ? told : [chosen, ...told];
 };
 
 function Fields({ form, reads, residues }: FieldsProps) {
@@ -86,7 +86,10 @@ function Fields({ form, reads, residues }: FieldsProps) {
       <SelectField
         label={w.metal}
         value={draft.metal}
-        options={metalsOf(residues[Number(draft.residue)]).map((m) => ({ value: m, label: metals[m].name }))}
+        options={metalsOf(draft.metal, residues[Number(draft.residue)]).map((m) => ({
+          value: m,
+          label: metals[m].name,
+        }))}
         onChoose={(metal) => change({ metal })}
       />
       <NumberField

@@ -114,6 +114,12 @@ describe('washing a residue', () => {
     await washes(memory);
     await type('May stay', '90000');
     expect(screen.getByText('Under the limit before any wash.')).toBeDefined();
+    await memory.holds('300', memory.washStream);
+    cleanup();
+    show(memory);
+    await userEvent.selectOptions(screen.getByLabelText('Residue'), '1');
+    expect(screen.getByText('Nobody told how much copper the liquor held.')).toBeDefined();
+    expect(screen.getByLabelText('Limit for')).toHaveProperty('value', 'Cu');
   });
 
   test('half a wash, and a level below what it holds drained, are faults at their fields', async () => {

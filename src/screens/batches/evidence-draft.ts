@@ -41,12 +41,16 @@ type Lines = { readonly a: Typed; readonly b: Typed; readonly c?: Typed | undefi
 /** Digits mean what they meant only in their own unit: under another the line is empty. */
 const inUnitOf = (field: Typed, unit: string): Typed => (field.unit === unit ? field : typed(unit));
 
-/** The draft under the units that a new way of knowing has; what was typed in a unit that is not among them goes. */
+/**
+ * The draft under the units that a new way of knowing has; what was typed in a unit that is not among them goes, and an
+ * empty line begins in the unit that is usual for it.
+ */
 export function fitted<D extends Lines>(draft: D, lines: readonly Line[]): D {
   const fields: Partial<Record<Key, Typed>> = {};
   for (const { key, units, boundWith } of lines) {
     const field = draft[key] ?? typed(units[0]);
-    const own = (units as readonly string[]).includes(field.unit) ? field.unit : units[0];
+    const kept = field.typed !== '' && (units as readonly string[]).includes(field.unit);
+    const own = kept ? field.unit : units[0];
     fields[key] = inUnitOf(field, (boundWith && fields[boundWith]?.unit) ?? own);
   }
   return { ...draft, ...fields };

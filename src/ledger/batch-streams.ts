@@ -25,14 +25,11 @@ export type BatchLiquor = {
 const later: ReadonlySet<StreamKind> = new Set(['treated-slurry', 'filtrate', 'hydroxide-sludge']);
 const tests: ReadonlySet<StreamKind> = new Set(['chloride-test-waste', 'ammonia-test-waste']);
 
-/** Ways of knowing that are worked out from the other side of the account: they would close it with itself. */
-const derived: ReadonlySet<string> = new Set([
-  'typical',
-  'feed-minus-residue',
-  'copper-weighed',
-  'metals-recovered',
-  'charged-minus-consumed',
-]);
+/**
+ * Ways of knowing that are worked out from the other side of the account: they would close it with itself. So would what
+ * tells only of a part, the copper of the sheet.
+ */
+const derived: ReadonlySet<string> = new Set(['typical', 'feed-minus-residue', 'charged-minus-consumed']);
 
 const streamsOf = (state: State, batch: BatchState) =>
   batch.streamIds.flatMap((id) => {

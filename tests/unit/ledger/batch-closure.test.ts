@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { accountFigures, batchClosure } from '../../../src/ledger/batch-closure';
 import type { Charge, Recovery } from '../../../src/ledger/entries/accounts';
 import type { Feed } from '../../../src/ledger/entries/batches';
-import type { Finding } from '../../../src/ledger/entries/findings';
+import type { AcidFinding, Finding } from '../../../src/ledger/entries/findings';
 import type { StreamLogged } from '../../../src/ledger/entries/streams';
 import { grams, id, litres, Scribe } from './scribe';
 
@@ -28,10 +28,16 @@ function notebook(capacitors: Feed['capacitors'] = 'precious-metal-electrode') {
     feed: { capacitors, era: 'unknown', mass: grams('500') },
   });
   let streams = 0;
-  const gave = (stream: Kind, volume: string, findings: Finding[] = [], acid?: string): string => {
+  const gave = (
+    stream: Kind,
+    volume: string,
+    findings: Finding[] = [],
+    acid?: string,
+    more: AcidFinding[] = [],
+  ): string => {
     streams += 1;
     const freeAcid = acid === undefined ? [] : molar(acid);
-    const liquid = { volume: litres(volume), findings, freeAcid: [...freeAcid] };
+    const liquid = { volume: litres(volume), findings, freeAcid: [...freeAcid, ...more] };
     const streamId = id('50', streams);
     pen.write({ kind: 'stream-logged', v: 1, streamId, batchId, stepId: null, stream, liquid });
     return streamId;
@@ -233,6 +239,22 @@ describe('acid', () => {
     book.charged(acid('0.40'));
     const leach = book.gave('leach-liquor', '2.00', [assay('Cu', '1.00'), assay('Ni', '2.00')], '0.90');
     expect(book.closure().acid.missing).toEqual([{ what: 'silver', streamId: leach }]);
+  });
+
+  test('after the cementation nobody need measure the silver that is left', () => {
+    const book = notebook();
+    book.charged(acid('0.40'));
+    book.gave('leach-liquor', '2.00');
+    book.gave('barren-liquor', '2.00', [assay('Cu', '15.0'), assay('Ni', '2.00')], '1.00');
+    expect(book.closure().acid.verdict).toBe('closes');
+  });
+
+  test('worked out from what was charged would close it with itself', () => {
+    const book = whole();
+    const found = [assay('Cu', '15.0'), assay('Ni', '2.00')];
+    const less = { by: 'charged-minus-consumed', volume: litres('0.40'), strength: molar('10.00')[0].result };
+    const barren = book.gave('barren-liquor', '0.50', found, undefined, [less as AcidFinding]);
+    expect(book.closure().acid.missing).toEqual([{ what: 'acid', streamId: barren }]);
   });
 
   test('of a strength that the table does not know is missing, not nothing', () => {

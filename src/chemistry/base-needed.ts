@@ -88,6 +88,47 @@ function purityOf(base: BaseId, stated: StatedPurity | undefined): Figure<'%'> {
 const oneEach = (acid: Figure<'mol'>): Figure<'mol'> =>
   workedOut({ sentence: 'Free acid takes one each', unit: 'mol', formula: times(1, acid) });
 
+/** What usually goes beyond the sum of acid and metals. */
+const overTheSum = (base: BaseId): Figure<'%'> =>
+  ranged(`excess/${base}`, 'Excess over the sum', bases[base].excess, '%');
+
+/**
+ * What usually goes beyond what the equilibrium model says: coated grit; for a base that dissolves what the air takes,
+ * since the model counts bicarbonate itself.
+ */
+export const overTheModel = (base: BaseId): Figure<'%'> =>
+  bases[base].grit
+    ? overTheSum(base)
+    : ranged('excess/soluble', 'Excess over the model', bases['caustic-soda'].excess, '%');
+
+/**
+ * The base as sold that gives so much hydroxide: purity and excess counted, g.
+ * @param excess what goes beyond the sum: grit that gets coated, what the air takes
+ */
+export function asSold(
+  base: BaseId,
+  hydroxide: Figure<'mol'>,
+  excess: Figure<'%'>,
+  stated?: StatedPurity,
+): Figure<'g'> {
+  const { formula, hydroxidePerMol } = bases[base];
+  const surplus = workedOut({
+    sentence: 'With an excess over the sum',
+    unit: '1',
+    formula: plus(1, excess),
+  });
+  const each = workedOut({
+    sentence: `${bases[base].name}, pure, for one mole of base`,
+    unit: 'g/mol',
+    formula: over(molarMass(formula), Number(hydroxidePerMol)),
+  });
+  return workedOut({
+    sentence: `${bases[base].name} as sold`,
+    unit: 'g',
+    formula: times(over(times(hydroxide, each), purityOf(base, stated)), surplus),
+  });
+}
+
 /**
  * Base needed for a load; undefined when its free acid is not known, since no figure is better than a wrong one.
  * @param stated purity of the base in the workshop, per cent by mass of the pure substance
@@ -95,7 +136,6 @@ const oneEach = (acid: Figure<'mol'>): Figure<'mol'> =>
 export function baseNeeded(base: BaseId, load: Load, stated?: StatedPurity): BaseNeeded | undefined {
   const acid = load.freeAcid.figure;
   if (!acid) return undefined;
-  const { formula, hydroxidePerMol, excess } = bases[base];
   const leaves = bases[base].leaves?.metals ?? [];
   const present = metalsPresent(load);
   const taken = [
@@ -111,21 +151,7 @@ export function baseNeeded(base: BaseId, load: Load, stated?: StatedPurity): Bas
     ),
     ...(bases[base].leaves ? { sources: [sourceOf(bases[base].leaves)] } : {}),
   });
-  const surplus = workedOut({
-    sentence: 'With an excess over the sum',
-    unit: '1',
-    formula: plus(1, ranged(`excess/${base}`, 'Excess over the sum', excess, '%')),
-  });
-  const each = workedOut({
-    sentence: `${bases[base].name}, pure, for one mole of base`,
-    unit: 'g/mol',
-    formula: over(molarMass(formula), Number(hydroxidePerMol)),
-  });
-  const mass = workedOut({
-    sentence: `${bases[base].name} as sold`,
-    unit: 'g',
-    formula: times(over(times(hydroxide, each), purityOf(base, stated)), surplus),
-  });
+  const mass = asSold(base, hydroxide, overTheSum(base), stated);
   const openIn = [...new Set([...load.freeAcid.openIn, ...openMetals(load)])];
   return { base, hydroxide, mass, leaves: leaves.filter((m) => present.includes(m)), openIn };
 }

@@ -34,6 +34,14 @@ const leftOver: Record<
     ],
     water: 1,
   },
+  'magnesium-hydroxide': { made: [[1, 'Mg+2']], water: 0 },
+  'sodium-bicarbonate': {
+    made: [
+      [1, 'Na+'],
+      [1, 'CO2(g)'],
+    ],
+    water: 0,
+  },
   'caustic-soda': { made: [[1, 'Na+']], water: 0 },
   'soda-ash': {
     made: [

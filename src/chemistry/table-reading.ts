@@ -75,10 +75,9 @@ export function tableReading(r: Reading): Expression {
     {
       op: 'reading',
       table: r.table,
-      at: { op: 'figure', figure: r.at },
+      at: [{ of: { op: 'figure', figure: r.at }, slope: slope.div(meaningOf(r.at.unit).factor) }],
       value,
       unit: r.unit,
-      slope: slope.div(meaningOf(r.at.unit).factor),
     },
     itself,
   );

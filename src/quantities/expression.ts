@@ -19,13 +19,15 @@ export type Expression =
   /** `of`, or nothing where it came out below: an amount that is used up is gone, not negative. */
   | { readonly op: 'not-below-nothing'; readonly of: Expression }
   | {
-      /** A value read from a table or a solver at `at`, in `unit`; the slope is per coherent unit of `at` (1, not %). */
+      /**
+       * A value read from a table or a solver `at` one or several places, in `unit`; each slope is per coherent unit of its
+       * place (1, not %).
+       */
       readonly op: 'reading';
       readonly table: string;
-      readonly at: Expression;
+      readonly at: readonly { readonly of: Expression; readonly slope: Decimal }[];
       readonly value: Decimal;
       readonly unit: Unit;
-      readonly slope: Decimal;
     };
 
 /** A figure, an expression, or an exact pure number such as the 2 of "copper takes two". */
@@ -172,11 +174,8 @@ export function evaluate(e: Expression): Evaluated {
       return usedUp(evaluate(e.of));
     case 'reading': {
       const { factor, dimension } = meaningOf(e.unit);
-      return {
-        value: e.value.times(factor),
-        dimension,
-        slopes: scaled(evaluate(e.at).slopes, e.slope.times(factor).toNumber()),
-      };
+      const parts = e.at.map(({ of, slope }) => scaled(evaluate(of).slopes, slope.times(factor).toNumber()));
+      return { value: e.value.times(factor), dimension, slopes: parts.reduce(merged, noSlopes) };
     }
   }
 }
@@ -201,7 +200,7 @@ export function figuresIn(e: Expression): Figure[] {
       case 'not-below-nothing':
         return figuresIn(e.of);
       case 'reading':
-        return figuresIn(e.at);
+        return e.at.flatMap(({ of }) => figuresIn(of));
     }
   };
   return [...new Set(parts())];

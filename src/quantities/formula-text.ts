@@ -17,6 +17,10 @@ const binding = {
 const raisedDigits = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 const raisedText = (digits: string): string => digits.replace(/\d/g, (d) => raisedDigits[Number(d)] ?? d);
 
+/** "a, b and c" */
+const listed = (texts: readonly string[]): string =>
+  texts.length < 2 ? texts.join('') : `${texts.slice(0, -1).join(', ')} and ${texts.at(-1)}`;
+
 /** @example formulaText(over(times(2, copper), molarMass)) // '2 × 117.9 g ÷ 63.546 g/mol' */
 export function formulaText(e: Expression, sign: DecimalSign = '.'): string {
   const inside = (part: Expression, tighter: boolean): string => {
@@ -44,6 +48,6 @@ export function formulaText(e: Expression, sign: DecimalSign = '.'): string {
     case 'not-below-nothing':
       return `${inside(e.of, false)}, not below 0`;
     case 'reading':
-      return `${e.table} at ${formulaText(e.at, sign)}`;
+      return `${e.table} at ${listed(e.at.map(({ of }) => formulaText(of, sign)))}`;
   }
 }

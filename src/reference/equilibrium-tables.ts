@@ -20,7 +20,12 @@ const constant = {
 
 const Species = z.strictObject({ ...constant, only: z.optional(z.enum(['davies', 'sit'])) });
 /** `high` and `low` are the ends of log K of the fresh and the aged solid, where they are published. */
-const Solid = z.strictObject({ ...constant, formula: z.string(), high: z.optional(Num), low: z.optional(Num) });
+const Solid = z.strictObject({
+  ...constant,
+  formula: z.string(),
+  high: z.optional(Num),
+  low: z.optional(Num),
+});
 
 export type EquilibriumSpecies = z.infer<typeof Species>;
 export type EquilibriumSolid = z.infer<typeof Solid>;

@@ -29,6 +29,13 @@ export type Component = (typeof components)[number];
 
 const isComponent = (name: string): name is Component => (components as readonly string[]).includes(name);
 
+/** A metal by its symbol. Throws for one that the model does not hold. */
+export function componentOfMetal(symbol: string): Component {
+  const found = components.find((c) => c.replace(/[+-]\d*$/, '') === symbol);
+  if (!found) throw new Error(`the model does not hold ${symbol}`);
+  return found;
+}
+
 /** Numbers of each component, and of water, in one of it. */
 export type Parts = { readonly of: ReadonlyMap<Component, number>; readonly water: number };
 

@@ -1,0 +1,142 @@
+/** A load as the equilibrium model takes it: substances in so much water, and the solids and gas that a base may make. */
+import type { Figure } from '../../quantities/figure';
+import { type BaseId, bases, type Metal } from '../../reference/tables';
+import { densityOf } from '../density';
+import type { Gas, LiquorMade, SolidAsked, Titration } from '../equilibrium/pot';
+import type { ActivityModel } from '../equilibrium/system';
+import { molarMass } from '../formula';
+import { type Load, metalsPresent, molesOf, molesOfIronTwo } from '../load';
+
+/** One substance of which the load tells how much; `acid` is the free acid. */
+export type PotPart = {
+  readonly of: 'acid' | 'iron(II)' | Metal;
+  readonly amount: Figure<'mol'>;
+};
+
+export type TreatedPot = {
+  readonly base: BaseId;
+  readonly parts: readonly PotPart[];
+  /** kg; it hardly matters for the dose, so its range is left out. */
+  readonly waterKilograms: number;
+};
+
+/** Metals as nitrates in the charge that the model gives them. */
+const nitrates: Readonly<Record<Metal, string>> = {
+  Cu: 'Cu(NO3)2',
+  Ni: 'Ni(NO3)2',
+  Zn: 'Zn(NO3)2',
+  Fe: 'Fe(NO3)3',
+  Ag: 'AgNO3',
+  Pd: 'Pd(NO3)2',
+  Pb: 'Pb(NO3)2',
+  Sn: 'Sn(NO3)4',
+  Ba: 'Ba(NO3)2',
+  Al: 'Al(NO3)3',
+};
+
+/** Tin stands in the liquor as an acid of its own, without nitrate: its nitrate less the acid that water makes of it. */
+const tinNitrate = 4;
+
+/** Solids that come down fresh within hours, the most soluble of their kind. Source: reference/equilibrium.json. */
+const hydroxides: readonly string[] = [
+  'Cu(OH)2(s)',
+  'Ni(OH)2(s)',
+  'Zn(OH)2(am)',
+  'Ferrihydrite',
+  'Ag2O(s)',
+  'PbO:0.33H2O(s)',
+  'Pd(OH)2(am)',
+  'SnO2(am)',
+  'Al(OH)3(am)',
+  'Ba(NO3)2(s)',
+  'Ca(OH)2(portlandite)',
+  'Mg(OH)2(active)',
+];
+const carbonates: readonly string[] = [
+  'Malachite',
+  'NiCO3(s)',
+  'ZnCO3:H2O(s)',
+  'Ag2CO3(s)',
+  'Cerussite',
+  'Hydrocerussite',
+  'Witherite',
+  'Calcite',
+];
+
+const isCarbonate = (base: BaseId): boolean => Number(bases[base].carbonDioxidePerMol) > 0;
+
+/** Undefined where the free acid is not known: no curve is better than a wrong one. */
+export function treatedPot(load: Load, base: BaseId): TreatedPot | undefined {
+  const acid = load.freeAcid.figure;
+  if (!acid) return undefined;
+  const ironTwo = molesOfIronTwo(load);
+  const metals = metalsPresent(load).flatMap((metal): PotPart[] => {
+    const amount = molesOf(load, metal);
+    return amount ? [{ of: metal, amount }] : [];
+  });
+  const parts: readonly PotPart[] = [
+    { of: 'acid', amount: acid },
+    ...metals,
+    ...(ironTwo ? [{ of: 'iron(II)' as const, amount: ironTwo }] : []),
+  ];
+  return { base, parts, waterKilograms: waterIn(load, parts) };
+}
+
+/** Mass of the liquor less what is dissolved, kg. */
+function waterIn(load: Load, parts: readonly PotPart[]): number {
+  const liquor = load.volume.value.times(densityOf(load).value).toNumber();
+  let dissolved = 0;
+  for (const { of, amount } of parts) {
+    const formula = of === 'acid' ? 'HNO3' : of === 'iron(II)' ? 'Fe(NO3)2' : nitrates[of];
+    dissolved += (amount.value.toNumber() * molarMass(formula).value.toNumber()) / 1000;
+  }
+  // A load that claims more salt than liquor is wrong, and treated as a very strong one.
+  return Math.max(liquor - dissolved, liquor / 3);
+}
+
+/** mol of each part, as it stands or changed. */
+export type Amounts = ReadonlyMap<PotPart['of'], number>;
+
+export const likely = (pot: TreatedPot): Amounts =>
+  new Map(pot.parts.map(({ of, amount }) => [of, amount.value.toNumber()]));
+
+/** All parts at the low or at the high end of their ranges at once. */
+export const atEnd = (pot: TreatedPot, end: 'low' | 'high'): Amounts =>
+  new Map(pot.parts.map(({ of, amount }) => [of, Math.max(0, amount[end].toNumber())]));
+
+function liquorOf(pot: TreatedPot, amounts: Amounts): LiquorMade {
+  const substances = new Map<string, number>();
+  const add = (formula: string, n: number): void => {
+    substances.set(formula, (substances.get(formula) ?? 0) + n);
+  };
+  for (const [of, n] of amounts) {
+    if (of === 'acid') add('HNO3', n);
+    // Air makes it iron(III) before it comes down: one acid less than iron(III) nitrate.
+    else if (of === 'iron(II)') {
+      add(nitrates.Fe, n);
+      add('HNO3', -n);
+    } else {
+      add(nitrates[of], n);
+      if (of === 'Sn') add('HNO3', -tinNitrate * n);
+    }
+  }
+  return { substances, waterKilograms: pot.waterKilograms };
+}
+
+/**
+ * The titration of a pot with its base, pure; carbon dioxide bubbles out and is gone.
+ */
+export function titrationOf(pot: TreatedPot, amounts: Amounts, model: ActivityModel = 'sit'): Titration {
+  const withGas = isCarbonate(pot.base);
+  const solids: SolidAsked[] = [...hydroxides, ...(withGas ? carbonates : [])].map((id) => ({ id }));
+  const gas: Gas = withGas ? 'leaves' : 'none';
+  return { model, liquor: liquorOf(pot, amounts), reagent: bases[pot.base].formula, solids, gas };
+}
+
+/** Hydroxide that acid and metals take in all by charge, mol: the size of the question. */
+export function chargeOfPot(amounts: Amounts): number {
+  const each: Partial<Record<PotPart['of'], number>> = { acid: 1, Fe: 3, Al: 3, Ag: 1, Sn: 0, Ba: 0 };
+  let sum = 0;
+  for (const [of, n] of amounts) sum += (each[of] ?? 2) * n;
+  return sum;
+}

@@ -138,6 +138,33 @@ async function logTheResidue(page: Page): Promise<void> {
   await page.getByText('Liquor held in it').waitFor();
 }
 
+/** Copper as charged, the account it makes, and the page of a waste: each can be used. */
+async function accountForTheBatch(page: Page): Promise<void> {
+  await follow(page, 'Batches');
+  await reach(page, 'Batches');
+  await follow(page, /B.01/);
+  await follow(page, /Charged or got back/);
+  await reach(page, /B.01: charged or got back/);
+  await page.getByLabel('What it was').selectOption('charge copper');
+  await page.getByLabel('Mass', { exact: true }).fill('220,0');
+  await tap(page, 'Write it down');
+  await page.getByText('Written down. Add the next, or go back.').waitFor();
+  await expectAccessible(page);
+  await follow(page, 'Back');
+  await reach(page, /Batch B.01/);
+  await follow(page, /Copper.*Cannot be told/);
+  await reach(page, /Copper of B.01/);
+  await page.getByText('nobody wrote down the copper weighed out').waitFor();
+  await page.goBack();
+  await follow(page, /^Barren liquor/);
+  await reach(page, /Barren liquor, B.01/);
+  await follow(page, /^Photometer.*118/);
+  await reach(page, 'Copper in all');
+  await page.getByText('17.6 g/L × 6.70 L').waitFor();
+  await follow(page, 'Back');
+  await title(page, /Barren liquor, B.01/).waitFor();
+}
+
 /** Opens the working of every figure of the container and of its lime, and comes back. */
 async function openEveryFigure(page: Page): Promise<void> {
   await follow(page, 'Containers');
@@ -211,6 +238,7 @@ describe('the whole job', () => {
     await page.context().setOffline(true);
     await logTheLiquor(page);
     await logTheResidue(page);
+    await accountForTheBatch(page);
     await openEveryFigure(page);
     await makeThePaper(page);
     expectClean(page);

@@ -2,9 +2,11 @@
 import { disagreements } from '../../chemistry/disagreement';
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Liquor } from '../../chemistry/liquor';
+import type { BatchState } from '../../ledger/state';
 import { SelectField } from '../../ui/select-field';
 import { acidLines } from './evidence-asks';
 import { type AcidDraft, emptyAcid, fitted, readAcid } from './evidence-draft';
+import { acidFilledFrom } from './evidence-from-batch';
 import { EvidenceLines } from './evidence-lines';
 import { WaysFoot } from './ways-foot';
 import { logWords as w } from './words';
@@ -12,19 +14,20 @@ import { logWords as w } from './words';
 const ways = ['titration', 'titration-volumes', 'charged-minus-consumed', 'ph', 'assumed'] as const;
 
 type WayProps = {
+  readonly batch: BatchState | undefined;
   readonly draft: AcidDraft;
   readonly name: string;
   readonly tried: boolean;
   readonly onChange: (draft: AcidDraft) => void;
 };
 
-const Way = ({ draft, name, tried, onChange }: WayProps) => (
+const Way = ({ draft, name, batch, tried, onChange }: WayProps) => (
   <EvidenceLines
     name={name}
     by={draft.by}
     ways={ways.map((value) => ({ value, label: howKnownWords[value] ?? value }))}
     knownLabel={w.known}
-    onBy={(by) => onChange(fitted({ ...draft, by }, acidLines(by, name)))}
+    onBy={(by) => onChange(acidFilledFrom(batch, fitted({ ...draft, by }, acidLines(by, name))))}
     draft={draft}
     lines={acidLines(draft.by, name)}
     onLine={(key, field) => onChange({ ...draft, [key]: field })}
@@ -46,24 +49,26 @@ const Way = ({ draft, name, tried, onChange }: WayProps) => (
 );
 
 type Props = {
+  readonly batch: BatchState | undefined;
   readonly drafts: readonly AcidDraft[];
   readonly onChange: (drafts: AcidDraft[]) => void;
   readonly liquor: Liquor | null;
   readonly tried: boolean;
 };
 
-export function AcidWays({ drafts, onChange, liquor, tried }: Props) {
+export function AcidWays({ drafts, onChange, batch, liquor, tried }: Props) {
   const taken = new Set(drafts.map(({ by }) => by));
   const next = ways.find((by) => !taken.has(by));
   const known = drafts.every((draft) => readAcid(draft).state === 'known');
   const add = (by: AcidDraft['by']): void =>
-    onChange([...drafts, fitted({ ...emptyAcid(), by }, acidLines(by, w.acid))]);
+    onChange([...drafts, acidFilledFrom(batch, fitted({ ...emptyAcid(), by }, acidLines(by, w.acid)))]);
   return (
     <>
       {drafts.map((draft, i) => (
         <Way
           key={i}
           draft={draft}
+          batch={batch}
           name={i === 0 ? w.acid : w.way(w.acid, i + 1)}
           tried={tried}
           onChange={(changed) => onChange(drafts.map((one, j) => (j === i ? changed : one)))}

@@ -6,7 +6,7 @@ import type { BatchState } from '../../ledger/state';
 import type { Metal } from '../../reference/tables';
 import type { StreamKind } from '../../safety/stream-kind';
 import type { Typed } from '../form';
-import type { FeedTold, MetalDraft } from './evidence-draft';
+import type { AcidDraft, FeedTold, MetalDraft } from './evidence-draft';
 
 const liquorOfKind: Readonly<Partial<Record<StreamKind, FeedKnown['liquor']>>> = {
   'leach-liquor': 'leach',
@@ -55,10 +55,23 @@ function recordOf(batch: BatchState, by: MetalDraft['by']): readonly (Mass | und
   }
 }
 
+type Written = { readonly value: string; readonly unit: string };
+
+const filled = (field: Typed, written: Written | undefined): Typed =>
+  field.typed === '' && written ? { typed: written.value, unit: written.unit } : field;
+
 /** The draft with what the record holds in its empty lines. */
 export function filledFrom(batch: BatchState | undefined, draft: MetalDraft): MetalDraft {
   const [a, b] = batch ? recordOf(batch, draft.by) : [];
-  const filled = (field: Typed, mass: Mass | undefined): Typed =>
-    field.typed === '' && mass ? { typed: mass.value, unit: mass.unit } : field;
   return { ...draft, a: filled(draft.a, a), b: filled(draft.b, b) };
+}
+
+/** The same for free acid: the acid charged, where it was charged once. */
+export function acidFilledFrom(batch: BatchState | undefined, draft: AcidDraft): AcidDraft {
+  const charges = (batch?.charged ?? []).flatMap(({ body: { charge } }) =>
+    charge.what === 'acid' ? [charge] : [],
+  );
+  const [charge] = charges;
+  if (draft.by !== 'charged-minus-consumed' || !charge || charges.length > 1) return draft;
+  return { ...draft, a: filled(draft.a, charge.volume), b: filled(draft.b, charge.strength) };
 }

@@ -163,6 +163,7 @@ export function LogLiquid({ batchId, kind }: Props) {
           <AcidWays
             drafts={[draft.acid, ...draft.moreAcid]}
             onChange={([acid = draft.acid, ...moreAcid]) => change({ acid, moreAcid })}
+            batch={batch}
             liquor={liquor}
             tried={tried}
           />

@@ -130,19 +130,27 @@ describe('logging a liquor', () => {
     );
   });
 
-  test('what the batch tells already is filled in: feed, residue, copper, silver', async () => {
+  test('what the batch tells already is filled in: acid, copper, feed, residue', async () => {
     const { shell, form, batch, does, kept } = await workshop();
     const gram = (value: string) => ({ value, unit: 'g' }) as const;
     await does({ do: 'log-charge', batchId: batch, charge: { what: 'copper', mass: gram('120.0') } });
     await does({ do: 'log-recovery', batchId: batch, recovery: { what: 'copper', mass: gram('97.5') } });
     await does({ do: 'log-recovery', batchId: batch, recovery: { what: 'residue', mass: gram('410') } });
+    const acid = {
+      what: 'acid',
+      volume: { value: '0.33', unit: 'L' },
+      strength: { value: '68', unit: '%' },
+    } as const;
+    await does({ do: 'log-charge', batchId: batch, charge: acid });
     open(shell, form);
     await fill('Volume', '3.00');
+    await choose('Free nitric acid, how it is known', 'charged-minus-consumed');
+    const typedIn = (label: string) => screen.getByLabelText<HTMLInputElement>(label).value;
+    expect([typedIn('Acid charged'), typedIn('Strength as charged')]).toEqual(['0.33', '68']);
     await choose('Copper, how it is known', 'copper-weighed');
-    const shown = (label: string) => screen.getByLabelText<HTMLInputElement>(label).value;
-    expect([shown('Copper weighed in'), shown('Copper weighed out')]).toEqual(['120.0', '97.5']);
+    expect([typedIn('Copper weighed in'), typedIn('Copper weighed out')]).toEqual(['120.0', '97.5']);
     await choose('Nickel, how it is known', 'feed-minus-residue');
-    expect([shown('Feed that was leached'), shown('Residue, dried')]).toEqual(['500', '410']);
+    expect([typedIn('Feed that was leached'), typedIn('Residue, dried')]).toEqual(['500', '410']);
     await choose('Into which container', 'later');
     await tap('Keep this barren liquor');
     await waitFor(() => expect(kept()?.findings).toHaveLength(2));

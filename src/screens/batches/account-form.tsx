@@ -1,5 +1,5 @@
 /** What a batch was charged with or gave back: one reading at a time, and the next without leaving. */
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import * as z from 'zod/mini';
 import { acidFault } from '../../chemistry/evidence-faults';
 import type { Charge, Recovery } from '../../ledger/entries/accounts';
@@ -39,9 +39,9 @@ const strengths = ['%', 'mol/L', 'kg/L'] as const;
 const isVolume = (what: What): boolean => what.startsWith('charge') && what !== 'charge copper';
 const unitsFor = (what: What) => (isVolume(what) ? litres : grams);
 
-const empty = (): Draft => ({
-  what: 'charge acid',
-  amount: typed('L'),
+const emptyOf = (what: What): Draft => ({
+  what,
+  amount: typed(unitsFor(what)[0]),
   strength: typed('%'),
   when: '',
 });
@@ -129,7 +129,9 @@ function Fields({ draft, change, tried }: FieldsProps) {
 export function AccountForm({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { state, moment } = useShell();
   const batchId = at.batch ?? '';
-  const form = useForm(`account/${batchId}`, Draft, empty);
+  // After one is written the form begins again with the same thing: it often goes in several times.
+  const last = useRef<What>('charge acid');
+  const form = useForm(`account/${batchId}`, Draft, () => emptyOf(last.current));
   const { write, fault, busy } = useWriting(form);
   const { tried, tryNow } = useTried();
   const [kept, setKept] = useState<Draft | null>(null);
@@ -139,8 +141,8 @@ export function AccountForm({ at }: { readonly at: Readonly<Record<string, strin
     const happened = momentStated(draft.when, moment());
     if (!intention || happened === null || strengthFault(draft) !== null) return tryNow();
     if (!(await write(intention, happened))) return;
+    last.current = draft.what;
     form.reset();
-    form.change({ what: draft.what, amount: typed(draft.amount.unit), strength: draft.strength });
     setKept(form.latest());
   }
   return (
@@ -160,11 +162,7 @@ export function AccountForm({ at }: { readonly at: Readonly<Record<string, strin
       <Part>
         <Fields draft={draft} change={form.change} tried={tried && draft !== kept} />
         <When value={draft.when} onInput={(when) => form.change({ when })} />
-        {kept === draft && (
-          <Notice mark="clearance" size="small" role="status">
-            {w.again}
-          </Notice>
-        )}
+        {kept === draft && <p role="status">{w.again}</p>}
       </Part>
     </Frame>
   );

@@ -48,7 +48,7 @@ async function workshop() {
 
 describe('writing down what was charged', () => {
   test('acid with its strength, then copper, without leaving the form', async () => {
-    const { shell, form, of } = await workshop();
+    const { shell, form, of, drafts } = await workshop();
     open(shell, form);
     await fill('Volume', '0.33');
     await fill('Strength as charged', '68');
@@ -56,6 +56,7 @@ describe('writing down what was charged', () => {
     await waitFor(() => expect(of()?.charged).toHaveLength(1));
     expect(screen.getByText(/Written down/)).toBeTruthy();
     expect(screen.getByLabelText<HTMLInputElement>('Volume').value).toBe('');
+    expect(drafts.size).toBe(0);
     await choose('What it was', 'charge copper');
     await fill('Mass', '120.0');
     await tap('Write it down');

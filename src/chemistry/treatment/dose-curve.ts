@@ -1,0 +1,135 @@
+/** pH and dissolved metals against the base put in: what the plot and the plan's expected readings are read from. */
+import type { Figure } from '../../quantities/figure';
+import { exact, given } from '../../quantities/figure';
+import type { BaseId, Metal } from '../../reference/tables';
+import { asSold, overTheModel, type StatedPurity } from '../base-needed';
+import { componentOfMetal } from '../equilibrium/reaction';
+import { type PointFailure, titrate } from '../equilibrium/titration';
+import { dissolved } from '../equilibrium/told';
+import type { Load } from '../load';
+import {
+  type Amounts,
+  atEnd,
+  chargeOfPot,
+  likely,
+  type TreatedPot,
+  titrationOf,
+  treatedPot,
+} from './treated-pot';
+
+/** Plain numbers, for drawing: the figures beside a plot are worked out on their own. */
+export type CurvePoint = {
+  /** As sold, with the usual excess, g. */
+  readonly grams: number;
+  readonly pH: number;
+  readonly ionicStrength: number;
+  /** Still in solution, mol. */
+  readonly dissolved: ReadonlyMap<Metal, number>;
+};
+
+export type Leaving = { readonly metal: Metal; readonly grams: number; readonly pH: number };
+
+export type DoseCurve = {
+  readonly points: readonly CurvePoint[];
+  /** pH against grams if all amounts and the base stand at the ends of their ranges: reached soonest, and latest. */
+  readonly soonest: readonly CurvePoint[];
+  readonly latest: readonly CurvePoint[];
+  /** Where half of a metal has come down. */
+  readonly leaving: readonly Leaving[];
+};
+
+export type CurveFailure = { readonly code: 'acid-open' } | PointFailure;
+export type Curved =
+  | { readonly ok: true; readonly value: DoseCurve }
+  | { readonly ok: false; readonly failure: CurveFailure };
+
+const pointsOnCurve = 100;
+/** How far beyond the charge of acid and metals the curve goes. */
+const beyond = 1.25;
+
+/** One mole of hydroxide, exactly. */
+export const oneMole: Figure<'mol'> = given({
+  origin: 'one-mole',
+  sentence: 'One mole of base',
+  value: 1,
+  unit: 'mol',
+  how: 'constant',
+  spread: exact,
+  decimals: 0,
+  sources: [{ title: 'The unit itself', status: 'computed' }],
+});
+
+/** Grams as sold that give one mole of hydroxide, by the model. */
+export const gramsPerMole = (base: BaseId, stated?: StatedPurity): Figure<'g'> =>
+  asSold(base, oneMole, overTheModel(base), stated);
+
+/** @param upTo g as sold up to which it goes at least */
+export function doseCurve(load: Load, base: BaseId, stated?: StatedPurity, upTo = 0): Curved {
+  const pot = treatedPot(load, base);
+  if (!pot) return { ok: false, failure: { code: 'acid-open' } };
+  const each = gramsPerMole(base, stated);
+  const [low, middle, high] = [each.low, each.value, each.high].map((g) => g.toNumber());
+  if (low === undefined || middle === undefined || high === undefined) throw new Error('no grams');
+  const most = Math.max(beyond * chargeOfPot(atEnd(pot, 'high')) * high, beyond * upTo, 1e-6);
+  const along = (amounts: Amounts, grams: number) => curve(pot, amounts, grams, most);
+  const points = along(likely(pot), middle);
+  const soonest = along(atEnd(pot, 'low'), low);
+  const latest = along(atEnd(pot, 'high'), high);
+  if (!points.ok) return points;
+  if (!soonest.ok) return soonest;
+  if (!latest.ok) return latest;
+  return {
+    ok: true,
+    value: {
+      points: points.value,
+      soonest: soonest.value,
+      latest: latest.value,
+      leaving: leavingOn(points.value, pot),
+    },
+  };
+}
+
+type Along =
+  | { readonly ok: true; readonly value: readonly CurvePoint[] }
+  | { readonly ok: false; readonly failure: PointFailure };
+
+/** @param each g that give one mole of hydroxide */
+function curve(pot: TreatedPot, amounts: Amounts, each: number, most: number): Along {
+  const bases = Array.from({ length: pointsOnCurve }, (_, i) => (most / each) * (i / (pointsOnCurve - 1)));
+  const titrated = titrate(titrationOf(pot, amounts), bases);
+  if (!titrated.ok) return titrated;
+  const metals = metalsOf(pot);
+  return {
+    ok: true,
+    value: titrated.value.map(({ base, at }) => ({
+      grams: base * each,
+      pH: at.pH,
+      ionicStrength: at.ionicStrength,
+      dissolved: new Map(metals.map((metal) => [metal, dissolved(at, componentOfMetal(metal))])),
+    })),
+  };
+}
+
+const metalsOf = (pot: TreatedPot): readonly Metal[] => [
+  ...new Set(
+    pot.parts.flatMap(({ of }) => (of === 'acid' ? [] : of === 'iron(II)' ? ['Fe' as const] : [of])),
+  ),
+];
+
+function leavingOn(points: readonly CurvePoint[], pot: TreatedPot): readonly Leaving[] {
+  return metalsOf(pot).flatMap((metal) => {
+    const all = points[0]?.dissolved.get(metal) ?? 0;
+    const at = points.find((p) => (p.dissolved.get(metal) ?? 0) < all / 2);
+    return all > 0 && at ? [{ metal, grams: at.grams, pH: at.pH }] : [];
+  });
+}
+
+/** pH at so many grams, straight between the points. */
+export function phAt(points: readonly CurvePoint[], grams: number): number | undefined {
+  const after = points.findIndex((p) => p.grams >= grams);
+  const [a, b] = [points[Math.max(after - 1, 0)], points[after]];
+  if (!a || !b) return undefined;
+  return a === b || b.grams === a.grams
+    ? b.pH
+    : a.pH + ((grams - a.grams) / (b.grams - a.grams)) * (b.pH - a.pH);
+}

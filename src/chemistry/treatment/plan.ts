@@ -1,0 +1,225 @@
+/**
+ * A dosing plan: stages of one base each, in portions that are small enough for the rise in temperature that is allowed and,
+ * where carbon dioxide comes off, for the free space over the liquor; a wait and a reading after each. The portions go on in
+ * full up to the low end of what is needed, then in quarters of what lies between the ends: there the pH decides.
+ */
+import Decimal from 'decimal.js';
+import { minus, over, plus, times } from '../../quantities/expression';
+import { type Figure, workedOut } from '../../quantities/figure';
+import { dosing } from '../../reference/dosing-tables';
+import { type BaseId, bases, liquor } from '../../reference/tables';
+import { asSold, carbonDioxide, overTheModel, type StatedPurity } from '../base-needed';
+import { ranged } from '../constants';
+import { densityOf } from '../density';
+import { heatPerAcid } from '../heat';
+import type { Load } from '../load';
+import { type BaseTo, baseTo } from './base-to';
+import { type CurvePoint, doseCurve, gramsPerMole, oneMole, phAt } from './dose-curve';
+
+export type StageAsked = { readonly base: BaseId; readonly pH: number };
+
+export type PlanAsked = {
+  readonly load: Load;
+  /** In order; each brings the pot on from where the one before left it. */
+  readonly stages: readonly StageAsked[];
+  readonly purity: (base: BaseId) => StatedPurity | undefined;
+  /** What one portion may warm the liquor. */
+  readonly rise: Figure<'K'>;
+  /** Free space over the liquor; absent where it is not known. */
+  readonly headspace?: Figure<'L'>;
+};
+
+/** Readings that may be expected after a portion. */
+export type Expected = { readonly low: number; readonly likely: number; readonly high: number };
+
+export type Portion = {
+  /** As weighed, g: at most two digits. */
+  readonly grams: Decimal;
+  /** Of this stage, this portion included. */
+  readonly soFar: Decimal;
+  /** `full`: below the low end of what is needed; `last`: the pH decides whether it goes in. */
+  readonly kind: 'full' | 'last';
+  /** Absent where the model has no curve for it, as in a second stage. */
+  readonly expected?: Expected;
+};
+
+export type PlannedStage = {
+  readonly base: BaseId;
+  readonly pH: number;
+  readonly needed: Figure<'g'>;
+  readonly hydroxide: Figure<'mol'>;
+  /** Largest portion, and what holds it down. */
+  readonly byHeat: Figure<'g'>;
+  readonly byFoam?: Figure<'g'>;
+  readonly portions: readonly Portion[];
+  readonly wait: Figure<'min'>;
+  /** Carbon dioxide of the stage in all. */
+  readonly gas?: Figure<'L'>;
+};
+
+export type PlanFailure = {
+  readonly stage: number;
+  readonly why:
+    | Exclude<BaseTo, { ok: true }>['why']
+    /** Carbon dioxide comes off, and nobody said how much free space there is. */
+    | { readonly code: 'headspace-open' }
+    /** The stage before went further already. */
+    | { readonly code: 'nothing-left' }
+    /** More portions than anybody weighs. */
+    | { readonly code: 'too-many-portions'; readonly count: number };
+};
+
+export type Planned =
+  | { readonly ok: true; readonly stages: readonly PlannedStage[] }
+  | { readonly ok: false; readonly failure: PlanFailure };
+
+/** Nobody weighs more portions than this in one go. */
+const mostPortions = 60;
+/** Parts into which the span between the ends is cut. */
+const lastParts = 4;
+
+export function planOf(asked: PlanAsked): Planned {
+  const stages: PlannedStage[] = [];
+  let before: Figure<'mol'> | undefined;
+  for (const [i, { base, pH }] of asked.stages.entries()) {
+    const to = baseTo(base, asked.load, pH, asked.purity(base));
+    if (!to.ok) return { ok: false, failure: { stage: i, why: to.why } };
+    const planned = stage(asked, base, pH, to.needed.hydroxide, before);
+    if (!planned.ok) return { ok: false, failure: { stage: i, why: planned.why } };
+    stages.push(planned.value);
+    before = to.needed.hydroxide;
+  }
+  return { ok: true, stages };
+}
+
+type Stage =
+  | { readonly ok: true; readonly value: PlannedStage }
+  | { readonly ok: false; readonly why: PlanFailure['why'] };
+
+function stage(
+  asked: PlanAsked,
+  base: BaseId,
+  pH: number,
+  toPh: Figure<'mol'>,
+  before: Figure<'mol'> | undefined,
+): Stage {
+  const stated = asked.purity(base);
+  const hydroxide = before
+    ? workedOut({
+        sentence: `Base from the stage before on to pH ${pH}`,
+        unit: 'mol',
+        formula: minus(toPh, before),
+        note: 'What the stage before gave, grit not counted.',
+      })
+    : toPh;
+  if (hydroxide.high.lte(0)) return { ok: false, why: { code: 'nothing-left' } };
+  const needed = asSold(base, hydroxide, overTheModel(base), stated);
+  const gas = carbonDioxide({ base, hydroxide, mass: needed, leaves: [], openIn: [] });
+  if (gas && !asked.headspace) return { ok: false, why: { code: 'headspace-open' } };
+  const byHeat = portionByHeat(asked, base, stated);
+  const byFoam = gas && asked.headspace ? portionByFoam(base, asked.headspace, stated) : undefined;
+  const largest = weighable(Decimal.min(byHeat.low, byFoam?.low ?? byHeat.low));
+  const portions = cut(largest, needed);
+  if (!portions)
+    return {
+      ok: false,
+      why: { code: 'too-many-portions', count: needed.high.div(largest).ceil().toNumber() },
+    };
+  const curve = before ? undefined : doseCurve(asked.load, base, stated, needed.high.toNumber());
+  return {
+    ok: true,
+    value: {
+      base,
+      pH,
+      needed,
+      hydroxide,
+      byHeat,
+      ...(byFoam ? { byFoam } : {}),
+      portions: curve?.ok ? portions.map((p) => ({ ...p, ...expectedAt(curve.value, p.soFar) })) : portions,
+      wait: ranged(`wait/${base}`, 'Wait before the reading', dosing.wait[base], 'min'),
+      ...(gas ? { gas } : {}),
+    },
+  };
+}
+
+/** Base that warms the liquor by the rise that is allowed, if nothing were lost: rise × mass × heat capacity ÷ heat a gram. */
+function portionByHeat(
+  { load, rise }: PlanAsked,
+  base: BaseId,
+  stated: StatedPurity | undefined,
+): Figure<'g'> {
+  const each = gramsPerMole(base, stated);
+  const mass = workedOut({
+    sentence: 'Mass of the liquor',
+    unit: 'kg',
+    formula: times(load.volume, densityOf(load)),
+  });
+  const capacity = ranged('heat-capacity', 'Heat capacity of the liquor', liquor.heatCapacity, 'kJ/(kg·K)');
+  const heat = heatPerAcid(base);
+  // A base that cools the liquor is held down by foam alone: it is counted as if it warmed.
+  const perGram = heat.value.isNegative() ? minus(0, heat) : plus(heat);
+  return workedOut({
+    sentence: 'Largest portion for the rise allowed',
+    unit: 'g',
+    formula: over(times(rise, mass, capacity, each), times(perGram, oneMole)),
+    note: 'As if all of it met acid and no heat were lost.',
+  });
+}
+
+/** Base whose carbon dioxide fills the free space once, if all of it came at once. */
+function portionByFoam(base: BaseId, headspace: Figure<'L'>, stated: StatedPurity | undefined): Figure<'g'> {
+  const each = gramsPerMole(base, stated);
+  const gas = carbonDioxide({ base, hydroxide: oneMole, mass: each, leaves: [], openIn: [] });
+  if (!gas) throw new Error(`${base} gives no gas`);
+  return workedOut({
+    sentence: 'Largest portion for the free space',
+    unit: 'g',
+    formula: over(times(headspace, each), gas),
+    note: `${bases[base].name}: the gas of one portion, all at once, must find room over the liquor.`,
+  });
+}
+
+/** Down to two digits: what a kitchen balance shows. */
+const weighable = (grams: Decimal): Decimal => grams.toSignificantDigits(2, Decimal.ROUND_DOWN);
+
+/** Undefined where it would be more portions than anybody weighs. */
+function cut(largest: Decimal, needed: Figure<'g'>): Portion[] | undefined {
+  if (largest.lte(0)) return undefined;
+  const low = Decimal.max(0, needed.low);
+  const full = low.div(largest).ceil().toNumber();
+  const last = Decimal.min(largest, weighableUp(needed.high.minus(low).div(lastParts)));
+  if (full + lastParts > mostPortions) return undefined;
+  const portions: Portion[] = [];
+  let soFar = new Decimal(0);
+  for (let i = 0; i < full; i++) {
+    // All alike, so that nobody weighs a crumb at the end.
+    const grams = i < full - 1 ? weighable(low.div(full)) : weighable(low.minus(soFar));
+    if (grams.lte(0)) continue;
+    soFar = soFar.plus(grams);
+    portions.push({ grams, soFar, kind: 'full' });
+  }
+  while (soFar.lt(needed.high) && last.gt(0) && portions.length < mostPortions) {
+    soFar = soFar.plus(last);
+    portions.push({ grams: last, soFar, kind: 'last' });
+  }
+  return portions;
+}
+
+const weighableUp = (grams: Decimal): Decimal => grams.toSignificantDigits(2, Decimal.ROUND_UP);
+
+function expectedAt(
+  curve: {
+    readonly points: readonly CurvePoint[];
+    readonly soonest: readonly CurvePoint[];
+    readonly latest: readonly CurvePoint[];
+  },
+  soFar: Decimal,
+): { readonly expected?: Expected } {
+  const grams = soFar.toNumber();
+  const [low, likely, high] = [curve.latest, curve.points, curve.soonest].map((points) =>
+    phAt(points, grams),
+  );
+  return low === undefined || likely === undefined || high === undefined
+    ? {}
+    : { expected: { low: Math.min(low, likely, high), likely, high: Math.max(low, likely, high) } };
+}

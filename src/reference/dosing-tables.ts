@@ -1,0 +1,12 @@
+/** How a base is put in by hand. Apart from tables.ts, which has what every page needs. */
+import * as z from 'zod/mini';
+import dosingJson from './dosing.json';
+import { type BaseId, baseIds, Constant, Ranged } from './tables';
+
+export const dosing = z
+  .strictObject({
+    warmest: Constant,
+    /** Between a portion and the pH reading after it. */
+    wait: z.record(z.enum(baseIds as [BaseId, ...BaseId[]]), Ranged),
+  })
+  .parse(dosingJson);

@@ -4,7 +4,7 @@
  */
 import * as z from 'zod/mini';
 import equilibriumJson from './equilibrium.json';
-import { Num, SourceId, told } from './tables';
+import { Num, told } from './tables';
 
 const constant = {
   id: z.string(),
@@ -34,6 +34,8 @@ const Parameter = z.strictObject({ value: Num, unit: z.string(), uncertainty: Nu
 
 export const equilibrium = z
   .strictObject({
+    /** What the model is, as the source of whatever is read from it. */
+    model: z.strictObject(told),
     debyeHueckel: Parameter,
     ionSize: Parameter,
     davies: z.strictObject({ linear: Num, neutral: Num, water: Num, ...told }),
@@ -43,7 +45,7 @@ export const equilibrium = z
     interactions: z.strictObject({
       unit: z.literal('kg/mol'),
       ...told,
-      values: z.array(z.strictObject({ cation: z.string(), anion: z.string(), value: Num })),
+      values: z.array(z.strictObject({ cation: z.string(), anion: z.string(), epsilon: Num })),
     }),
   })
   .parse(equilibriumJson);

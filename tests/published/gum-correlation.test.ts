@@ -50,10 +50,9 @@ const turned = (what: 'cos' | 'sin'): Operand => {
   return {
     op: 'reading',
     table: what,
-    at: expression(phase),
+    at: [{ of: expression(phase), slope: new Decimal(slope) }],
     value: new Decimal(Math[what](at)),
     unit: '1',
-    slope: new Decimal(slope),
   };
 };
 

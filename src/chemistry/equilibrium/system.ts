@@ -172,10 +172,10 @@ const phOf = (pH: number, list: readonly Component[]): Phase => ({
 
 function pairsAmong(ids: readonly string[]): System['pairs'] {
   const at = new Map(ids.map((id, i) => [id, i]));
-  return equilibrium.interactions.values.flatMap(({ cation, anion, value }) => {
+  return equilibrium.interactions.values.flatMap(({ cation, anion, epsilon }) => {
     const [a, b] = [at.get(cation), at.get(anion)];
-    return a === undefined || b === undefined || Number(value) === 0
+    return a === undefined || b === undefined || Number(epsilon) === 0
       ? []
-      : { a, b, epsilon: Number(value) * ln10 };
+      : { a, b, epsilon: Number(epsilon) * ln10 };
   });
 }

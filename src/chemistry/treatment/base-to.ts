@@ -5,6 +5,7 @@
 import Decimal from 'decimal.js';
 import { times } from '../../quantities/expression';
 import { type Figure, workedOut } from '../../quantities/figure';
+import { equilibrium } from '../../reference/equilibrium-tables';
 import { type BaseId, bases, liquor, type Metal } from '../../reference/tables';
 import { asSold, type BaseNeeded, overTheModel, type StatedPurity } from '../base-needed';
 import { ranged, sourceOf } from '../constants';
@@ -86,7 +87,7 @@ function readOff(pot: TreatedPot, amounts: Amounts, pH: number, value: number): 
   });
 }
 
-const modelSource = sourceOf({ source: 'equilibrium-model', status: 'computed' });
+const modelSource = sourceOf(equilibrium.model);
 
 function metalsLeft(pot: TreatedPot, at: Equilibrium): readonly Metal[] {
   return pot.parts.flatMap(({ of, amount }) => {

@@ -128,7 +128,7 @@ describe('base needed', () => {
       const needed = load && baseNeeded(base, load);
       return needed && carbonDioxide(needed);
     });
-    expect(foams).toEqual(['limestone', 'soda-ash']);
+    expect(foams).toEqual(['limestone', 'soda-ash', 'sodium-bicarbonate']);
   });
 });
 

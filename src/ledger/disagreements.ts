@@ -15,8 +15,14 @@ export type Contradictions = {
 
 const nothing: Contradictions = { metals: new Map(), acid: [] };
 
-export function contradictionsIn({ metals, freeAcid }: Liquor): Contradictions {
-  const short = freeAcid && [freeAcid.best, ...freeAcid.others].find((one) => one.short?.low.gt(0))?.short;
+/** By how much the likely value has the metals take more acid than was charged, contradicted by its range or not. */
+export const shortIn = ({ freeAcid }: Liquor): Figure<'mol'> | undefined =>
+  freeAcid && [freeAcid.best, ...freeAcid.others].find((one) => one.short)?.short;
+
+export function contradictionsIn(liquor: Liquor): Contradictions {
+  const { metals, freeAcid } = liquor;
+  const taken = shortIn(liquor);
+  const short = taken?.low.gt(0) ? taken : undefined;
   return {
     metals: new Map(
       [...metals].flatMap(([metal, known]) => {

@@ -2,12 +2,15 @@
 import { disagreements } from '../../chemistry/disagreement';
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Liquor } from '../../chemistry/liquor';
+import { shortIn } from '../../ledger/disagreements';
 import type { BatchState } from '../../ledger/state';
+import { Notice } from '../../ui/notice';
 import { SelectField } from '../../ui/select-field';
 import { acidLines } from './evidence-asks';
 import { type AcidDraft, emptyAcid, fitted, readAcid } from './evidence-draft';
 import { acidFilledFrom } from './evidence-from-batch';
 import { EvidenceLines } from './evidence-lines';
+import { evidenceWords } from './evidence-words';
 import { WaysFoot } from './ways-foot';
 import { logWords as w } from './words';
 
@@ -48,6 +51,18 @@ const Way = ({ draft, name, batch, tried, onChange }: WayProps) => (
   </EvidenceLines>
 );
 
+/** The acid does not come out: more was taken than charged, or about all of it. */
+function Short({ liquor }: { readonly liquor: Liquor }) {
+  const taken = shortIn(liquor);
+  if (!taken) return null;
+  const against = taken.low.gt(0);
+  return (
+    <Notice mark={against ? 'wrong' : 'unknown'} size="small" role="status">
+      {against ? evidenceWords.short : evidenceWords.usedUp}
+    </Notice>
+  );
+}
+
 type Props = {
   readonly batch: BatchState | undefined;
   readonly drafts: readonly AcidDraft[];
@@ -74,6 +89,7 @@ export function AcidWays({ drafts, onChange, batch, liquor, tried }: Props) {
           onChange={(changed) => onChange(drafts.map((one, j) => (j === i ? changed : one)))}
         />
       ))}
+      {liquor && <Short liquor={liquor} />}
       <WaysFoot
         name={w.acidLower}
         known={liquor?.freeAcid}

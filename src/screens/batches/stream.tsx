@@ -2,7 +2,7 @@
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Liquor } from '../../chemistry/liquor';
 import { liquorOf } from '../../ledger/container-load';
-import { contradictionsIn } from '../../ledger/disagreements';
+import { contradictionsIn, shortIn } from '../../ledger/disagreements';
 import { evidenceFigures, evidenceIn, type SubstanceEvidence } from '../../ledger/stream-evidence';
 import { metals } from '../../reference/tables';
 import { FigureValue, unbroken } from '../../ui/figure-value';
@@ -72,9 +72,7 @@ function Substance({ known, base }: { readonly known: SubstanceEvidence; readonl
 function Short({ liquor, base }: { readonly liquor: Liquor; readonly base: string }) {
   const { sign } = useShell();
   const { short } = contradictionsIn(liquor);
-  const { best, others } = liquor.freeAcid ?? {};
-  const usedUp = [best, ...(others ?? [])].some((one) => one?.short);
-  if (!short) return usedUp ? <Notice mark="unknown">{w.usedUp}</Notice> : null;
+  if (!short) return shortIn(liquor) ? <Notice mark="unknown">{w.usedUp}</Notice> : null;
   return (
     <Part rule width="edge">
       <Notice mark="wrong">{w.short}</Notice>

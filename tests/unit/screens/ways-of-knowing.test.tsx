@@ -189,6 +189,25 @@ describe('logging a liquor', () => {
   });
 });
 
+describe('acid charged less consumed', () => {
+  test('that was not enough for the metals is said while it is typed', async () => {
+    const { shell, form } = await workshop();
+    open(shell, form);
+    await fill('Volume', '3.00');
+    await choose('Free nitric acid, how it is known', 'charged-minus-consumed');
+    await fill('Acid charged', '0.30');
+    await choose('Strength as charged, unit', 'mol/L');
+    await fill('Strength as charged', '2.0');
+    // 3 L × 6 g/L of copper take 0.76 mol of the 0.6.
+    await fill('Copper', '6.0');
+    expect(screen.getByText(/took more acid than was charged/)).toBeTruthy();
+    await fill('Copper', '4.9');
+    expect(screen.getByText(/looks used up/)).toBeTruthy();
+    await fill('Copper', '1.0');
+    expect(screen.queryByText(/took more acid|looks used up/)).toBeNull();
+  });
+});
+
 describe('the page of a waste', () => {
   test('shows every way of knowing, the one used first, each with its working', async () => {
     const { shell, log } = await workshop();

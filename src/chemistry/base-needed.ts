@@ -101,6 +101,21 @@ export const overTheModel = (base: BaseId): Figure<'%'> =>
     ? overTheSum(base)
     : ranged('excess/soluble', 'Excess over the model', bases['caustic-soda'].excess, '%');
 
+/** The base as sold that holds one mole of hydroxide: molar mass ÷ hydroxides ÷ purity, g/mol. */
+export function perHydroxide(base: BaseId, stated?: StatedPurity): Figure<'g/mol'> {
+  const { formula, hydroxidePerMol, name } = bases[base];
+  const pure = workedOut({
+    sentence: `${name}, pure, for one mole of base`,
+    unit: 'g/mol',
+    formula: over(molarMass(formula), Number(hydroxidePerMol)),
+  });
+  return workedOut({
+    sentence: `${name} as sold, for one mole of base`,
+    unit: 'g/mol',
+    formula: over(pure, purityOf(base, stated)),
+  });
+}
+
 /**
  * The base as sold that gives so much hydroxide: purity and excess counted, g.
  * @param excess what goes beyond the sum: grit that gets coated, what the air takes
@@ -111,21 +126,15 @@ export function asSold(
   excess: Figure<'%'>,
   stated?: StatedPurity,
 ): Figure<'g'> {
-  const { formula, hydroxidePerMol } = bases[base];
   const surplus = workedOut({
     sentence: 'With an excess over the sum',
     unit: '1',
     formula: plus(1, excess),
   });
-  const each = workedOut({
-    sentence: `${bases[base].name}, pure, for one mole of base`,
-    unit: 'g/mol',
-    formula: over(molarMass(formula), Number(hydroxidePerMol)),
-  });
   return workedOut({
     sentence: `${bases[base].name} as sold`,
     unit: 'g',
-    formula: times(over(times(hydroxide, each), purityOf(base, stated)), surplus),
+    formula: times(hydroxide, perHydroxide(base, stated), surplus),
   });
 }
 

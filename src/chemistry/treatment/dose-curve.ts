@@ -1,8 +1,9 @@
 /** pH and dissolved metals against the base put in: what the plot and the plan's expected readings are read from. */
+import { plus, times } from '../../quantities/expression';
 import type { Figure } from '../../quantities/figure';
-import { exact, given } from '../../quantities/figure';
+import { workedOut } from '../../quantities/figure';
 import type { BaseId, Metal } from '../../reference/tables';
-import { asSold, overTheModel, type StatedPurity } from '../base-needed';
+import { overTheModel, perHydroxide, type StatedPurity } from '../base-needed';
 import { componentOfMetal } from '../equilibrium/reaction';
 import { type PointFailure, titrate } from '../equilibrium/titration';
 import { dissolved } from '../equilibrium/told';
@@ -47,21 +48,13 @@ const pointsOnCurve = 100;
 /** How far beyond the charge of acid and metals the curve goes. */
 const beyond = 1.25;
 
-/** One mole of hydroxide, exactly. */
-export const oneMole: Figure<'mol'> = given({
-  origin: 'one-mole',
-  sentence: 'One mole of base',
-  value: 1,
-  unit: 'mol',
-  how: 'constant',
-  spread: exact,
-  decimals: 0,
-  sources: [{ title: 'The unit itself', status: 'computed' }],
-});
-
-/** Grams as sold that give one mole of hydroxide, by the model. */
-export const gramsPerMole = (base: BaseId, stated?: StatedPurity): Figure<'g'> =>
-  asSold(base, oneMole, overTheModel(base), stated);
+/** Grams as sold for a mole of hydroxide, by the model: with the usual excess. */
+const gramsPerMole = (base: BaseId, stated?: StatedPurity): Figure<'g/mol'> =>
+  workedOut({
+    sentence: 'As sold with the usual excess, for one mole of base',
+    unit: 'g/mol',
+    formula: times(perHydroxide(base, stated), plus(1, overTheModel(base))),
+  });
 
 /** @param upTo g as sold up to which it goes at least */
 export function doseCurve(load: Load, base: BaseId, stated?: StatedPurity, upTo = 0): Curved {

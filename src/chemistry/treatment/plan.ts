@@ -4,17 +4,17 @@
  * full up to the low end of what is needed, then in quarters of what lies between the ends: there the pH decides.
  */
 import Decimal from 'decimal.js';
-import { minus, over, plus, times } from '../../quantities/expression';
+import { minus, over, times } from '../../quantities/expression';
 import { type Figure, workedOut } from '../../quantities/figure';
 import { dosing } from '../../reference/dosing-tables';
-import { type BaseId, bases, liquor } from '../../reference/tables';
-import { asSold, carbonDioxide, overTheModel, type StatedPurity } from '../base-needed';
+import { type BaseId, liquor } from '../../reference/tables';
+import { asSold, carbonDioxide, overTheModel, perHydroxide, type StatedPurity } from '../base-needed';
 import { ranged } from '../constants';
 import { densityOf } from '../density';
 import { heatPerAcid } from '../heat';
 import type { Load } from '../load';
 import { type BaseTo, baseTo } from './base-to';
-import { type CurvePoint, doseCurve, gramsPerMole, oneMole, phAt } from './dose-curve';
+import { type CurvePoint, doseCurve, phAt } from './dose-curve';
 
 export type StageAsked = { readonly base: BaseId; readonly pH: number };
 
@@ -117,7 +117,8 @@ function stage(
   const gas = carbonDioxide({ base, hydroxide, mass: needed, leaves: [], openIn: [] });
   if (gas && !asked.headspace) return { ok: false, why: { code: 'headspace-open' } };
   const byHeat = portionByHeat(asked, base, stated);
-  const byFoam = gas && asked.headspace ? portionByFoam(base, asked.headspace, stated) : undefined;
+  const byFoam =
+    gas && asked.headspace ? portionByFoam(gas, hydroxide, base, asked.headspace, stated) : undefined;
   const largest = weighable(Decimal.min(byHeat.low, byFoam?.low ?? byHeat.low));
   const portions = cut(largest, needed);
   if (!portions)
@@ -142,13 +143,12 @@ function stage(
   };
 }
 
-/** Base that warms the liquor by the rise that is allowed, if nothing were lost: rise × mass × heat capacity ÷ heat a gram. */
+/** Base that warms the liquor by the rise allowed: rise × mass × heat capacity × g/mol ÷ heat of a mole. */
 function portionByHeat(
   { load, rise }: PlanAsked,
   base: BaseId,
   stated: StatedPurity | undefined,
 ): Figure<'g'> {
-  const each = gramsPerMole(base, stated);
   const mass = workedOut({
     sentence: 'Mass of the liquor',
     unit: 'kg',
@@ -157,25 +157,33 @@ function portionByHeat(
   const capacity = ranged('heat-capacity', 'Heat capacity of the liquor', liquor.heatCapacity, 'kJ/(kg·K)');
   const heat = heatPerAcid(base);
   // A base that cools the liquor is held down by foam alone: it is counted as if it warmed.
-  const perGram = heat.value.isNegative() ? minus(0, heat) : plus(heat);
+  const each = heat.value.isNegative() ? minus(0, heat) : heat;
   return workedOut({
     sentence: 'Largest portion for the rise allowed',
     unit: 'g',
-    formula: over(times(rise, mass, capacity, each), times(perGram, oneMole)),
+    formula: over(times(rise, mass, capacity, perHydroxide(base, stated)), each),
     note: 'As if all of it met acid and no heat were lost.',
   });
 }
 
 /** Base whose carbon dioxide fills the free space once, if all of it came at once. */
-function portionByFoam(base: BaseId, headspace: Figure<'L'>, stated: StatedPurity | undefined): Figure<'g'> {
-  const each = gramsPerMole(base, stated);
-  const gas = carbonDioxide({ base, hydroxide: oneMole, mass: each, leaves: [], openIn: [] });
-  if (!gas) throw new Error(`${base} gives no gas`);
+function portionByFoam(
+  gas: Figure<'L'>,
+  hydroxide: Figure<'mol'>,
+  base: BaseId,
+  headspace: Figure<'L'>,
+  stated: StatedPurity | undefined,
+): Figure<'g'> {
+  const each = workedOut({
+    sentence: 'Carbon dioxide from one mole of base',
+    unit: 'L/mol',
+    formula: over(gas, hydroxide),
+  });
   return workedOut({
     sentence: 'Largest portion for the free space',
     unit: 'g',
-    formula: over(times(headspace, each), gas),
-    note: `${bases[base].name}: the gas of one portion, all at once, must find room over the liquor.`,
+    formula: over(times(headspace, perHydroxide(base, stated)), each),
+    note: 'The gas of one portion, all at once, must find room over the liquor.',
   });
 }
 
@@ -191,16 +199,17 @@ function cut(largest: Decimal, needed: Figure<'g'>): Portion[] | undefined {
   if (full + lastParts > mostPortions) return undefined;
   const portions: Portion[] = [];
   let soFar = new Decimal(0);
-  for (let i = 0; i < full; i++) {
-    // All alike, so that nobody weighs a crumb at the end.
-    const grams = i < full - 1 ? weighable(low.div(full)) : weighable(low.minus(soFar));
-    if (grams.lte(0)) continue;
+  const add = (grams: Decimal, kind: Portion['kind']): void => {
     soFar = soFar.plus(grams);
-    portions.push({ grams, soFar, kind: 'full' });
-  }
+    portions.push({ grams, soFar, kind });
+  };
+  // All alike, and what rounding left over at the end.
+  const each = full === 0 ? low : weighable(low.div(full));
+  while (each.gt(0) && soFar.plus(each).lte(low)) add(each, 'full');
+  const rest = weighable(low.minus(soFar));
+  if (rest.gt(each.div(4))) add(rest, 'full');
   while (soFar.lt(needed.high) && last.gt(0) && portions.length < mostPortions) {
-    soFar = soFar.plus(last);
-    portions.push({ grams: last, soFar, kind: 'last' });
+    add(last, 'last');
   }
   return portions;
 }

@@ -50,7 +50,7 @@ const hydroxides: readonly string[] = [
   'Al(OH)3(am)',
   'Ba(NO3)2(s)',
   'Ca(OH)2(portlandite)',
-  'Mg(OH)2(active)',
+  'Mg(OH)2(brucite)',
 ];
 const carbonates: readonly string[] = [
   'Malachite',

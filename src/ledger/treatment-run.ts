@@ -1,0 +1,208 @@
+/**
+ * A treatment while it runs, from what was written down alone: the stage it is in, what went in, what was read against
+ * it, until when to wait, how warm it became. What is left to add is worked out in `treatment-outlook.ts`.
+ */
+import { ranged } from '../chemistry/constants';
+import { minus, plus } from '../quantities/expression';
+import { type Figure, given, read, within, workedOut } from '../quantities/figure';
+import { type Quantity, quantity } from '../quantities/quantity';
+import { dosing } from '../reference/dosing-tables';
+import type { BaseId } from '../reference/tables';
+import { minutesAfter } from '../safety/stated-time';
+import { asHeld } from './amounts';
+import type { Agent, DoseAdded, PotRead } from './entries/treatments';
+import type { Told, TreatmentState } from './state';
+import type { PhReading } from './treatment';
+
+/** A pH reading with what of the stage's agent was in by then, g as sold. */
+export type ReadPoint = { readonly reading: PhReading; readonly grams: Quantity<'g'> };
+
+export type RunningStage = {
+  /** From 0, in the order of the plan. */
+  readonly index: number;
+  readonly agent: Agent;
+  /** Absent where the stage has none: copper onto iron. */
+  readonly targetPh: string | null;
+  readonly isLast: boolean;
+  /** Doses of its agent since it began. */
+  readonly doses: readonly Told<DoseAdded>[];
+  readonly grams: Quantity<'g'>;
+  readonly points: readonly ReadPoint[];
+  /** Something else went in during the stage. */
+  readonly foreign: boolean;
+};
+
+type Step = Told<DoseAdded | PotRead>;
+
+const byTime = (a: Step, b: Step): number => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0);
+const isDose = (step: Step): step is Told<DoseAdded> => step.body.kind === 'dose-added';
+const hasPh = (step: Step): step is PhReading => step.body.kind === 'pot-read' && step.body.ph !== undefined;
+
+/** Doses and readings in the order in which they happened; of the same moment, the dose first. */
+export const stepsOf = ({ doses, readings }: TreatmentState): readonly Step[] =>
+  [...doses, ...readings].sort(byTime);
+
+type Going = {
+  index: number;
+  doses: Told<DoseAdded>[];
+  grams: Quantity<'g'>;
+  points: ReadPoint[];
+  foreign: boolean;
+};
+
+const fresh = (index: number): Going => ({
+  index,
+  doses: [],
+  grams: quantity(0, 'g'),
+  points: [],
+  foreign: false,
+});
+
+/**
+ * The stage that a treatment is in: the next begins with a dose of its agent, or when the pH of the one before was read.
+ */
+export function stageOf(treatment: TreatmentState): RunningStage {
+  const { stages, targetPh: end } = treatment.body;
+  let now = fresh(0);
+  const target = (index: number): string | null =>
+    stages[index]?.targetPh?.value ?? (index === stages.length - 1 ? end?.value : undefined) ?? null;
+  for (const step of stepsOf(treatment)) {
+    if (isDose(step)) {
+      const { agent, mass } = step.body;
+      const later = stages.findIndex((stage, i) => i > now.index && stage.agent === agent);
+      if (stages[now.index]?.agent !== agent && later > 0) now = fresh(later);
+      if (stages[now.index]?.agent !== agent) now.foreign = true;
+      else {
+        now.doses.push(step);
+        now.grams = quantity(now.grams.plus(asHeld(mass).mass), 'g');
+      }
+    } else if (hasPh(step)) {
+      now.points.push({ reading: step, grams: now.grams });
+      const wanted = target(now.index);
+      const reached = wanted !== null && Number(step.body.ph.value.value) >= Number(wanted);
+      if (reached && now.index < stages.length - 1) now = fresh(now.index + 1);
+    }
+  }
+  const agent = stages[now.index]?.agent ?? 'iron';
+  return { ...now, agent, targetPh: target(now.index), isLast: now.index === stages.length - 1 };
+}
+
+/** Whether the pH of the last stage was read, and nothing went in since. */
+export function isAtEnd(treatment: TreatmentState): boolean {
+  const { isLast, targetPh, points } = stageOf(treatment);
+  const last = points.at(-1)?.reading;
+  if (!isLast || targetPh === null || !last) return false;
+  const dosed = treatment.doses.at(-1)?.at ?? treatment.at;
+  return last.at >= dosed && Number(last.body.ph.value.value) >= Number(targetPh);
+}
+
+export type Look = {
+  readonly dose: Told<DoseAdded>;
+  readonly wait: Figure<'min'>;
+  /** UTC. */
+  readonly due: string;
+  /** It was read before the least wait was over, and not since. */
+  readonly early: boolean;
+};
+
+const waitOf = (base: BaseId): Figure<'min'> =>
+  ranged(`wait/${base}`, 'Wait before the reading', dosing.wait[base], 'min');
+
+/**
+ * When to read the pH after the last dose; null when it was read late enough, when nothing went in, after iron (which takes
+ * days), and when the treatment has ended. It starts at the hour of the dose itself, so that nothing has to run meanwhile.
+ */
+export function nextLook(treatment: TreatmentState): Look | null {
+  const dose = treatment.doses.at(-1);
+  if (!dose || dose.body.agent === 'iron' || treatment.ended) return null;
+  const wait = waitOf(dose.body.agent);
+  const settled = minutesAfter(dose.at, wait.low.toNumber());
+  const since = treatment.readings.filter(({ at, body }) => body.ph !== undefined && at >= dose.at);
+  if (since.some(({ at }) => at >= settled)) return null;
+  return { dose, wait, due: minutesAfter(dose.at, wait.value.toNumber()), early: since.length > 0 };
+}
+
+export type Warmed = {
+  /** By the last portion: against the last reading before it. */
+  readonly byPortion?: Figure<'K'>;
+  /** Against the first reading of all. */
+  readonly inAll?: Figure<'K'>;
+  /** What one portion may warm it. */
+  readonly allowed: Figure<'K'>;
+  readonly over: boolean;
+};
+
+type Warmth = Told<PotRead> & {
+  readonly body: { readonly temperature: NonNullable<PotRead['temperature']> };
+};
+const hasWarmth = (reading: Told<PotRead>): reading is Warmth => reading.body.temperature !== undefined;
+
+/** °C are K above the freezing point of water: a difference is the same in both. */
+const aboveIce = ({ entryId, body: { temperature } }: Warmth): Figure<'K'> =>
+  read({
+    origin: `entry/${entryId}/temperature`,
+    sentence: 'Read in the pot, above 0 °C',
+    written: { value: temperature.value, unit: 'K' },
+    unit: 'K',
+    how: 'reading',
+    spread: () => within(0),
+  });
+
+const rise = (sentence: string, from: Warmth, to: Warmth): Figure<'K'> =>
+  workedOut({ sentence, unit: 'K', formula: minus(aboveIce(to), aboveIce(from)), signed: true });
+
+const allowedRise = (): Figure<'K'> =>
+  given({
+    origin: 'constant/portion-rise',
+    sentence: 'Rise allowed for one portion',
+    value: dosing.warmest.value,
+    unit: 'K',
+    how: 'constant',
+    spread: within(0),
+    decimals: 0,
+  });
+
+/** How warm the pot became, by the readings; `allowed` where somebody stated another rise. */
+export function warmedOf(treatment: TreatmentState, allowed: Figure<'K'> = allowedRise()): Warmed {
+  const readings = treatment.readings.filter(hasWarmth);
+  const [first, last] = [readings.at(0), readings.at(-1)];
+  const dosed = treatment.doses.findLast(({ at }) => last !== undefined && at <= last.at)?.at;
+  const before = readings.findLast(({ at }) => dosed !== undefined && at <= dosed);
+  const byPortion =
+    last && before && before !== last ? rise('Warmed by the last portion', before, last) : undefined;
+  const inAll =
+    first && last && first !== last ? rise('Warmer than at the beginning', first, last) : undefined;
+  return {
+    ...(byPortion ? { byPortion } : {}),
+    ...(inAll ? { inAll } : {}),
+    allowed,
+    over: byPortion?.value.gt(allowed.value) ?? false,
+  };
+}
+
+/** The newest temperature, as written; null when none was read. */
+export const lastWarmth = ({ readings }: TreatmentState): Warmth | null =>
+  readings.findLast(hasWarmth) ?? null;
+
+/** What of the stage's agent went in, as weighed. */
+export const dosedFigure = ({ doses }: Pick<RunningStage, 'doses'>): Figure<'g'> =>
+  workedOut({
+    sentence: 'Put in so far in this stage',
+    unit: 'g',
+    formula: plus(
+      ...doses.map(({ entryId, body }) =>
+        read({
+          origin: `entry/${entryId}`,
+          sentence: 'Portion, as weighed',
+          written: body.mass,
+          unit: 'g',
+          how: 'weighing',
+          spread: () => within(0),
+        }),
+      ),
+    ),
+  });
+
+/** Full minutes from one moment to another; below zero when it has passed. */
+export const minutesTo = (due: string, now: string): number =>
+  Math.ceil((Date.parse(due) - Date.parse(now)) / 60_000);

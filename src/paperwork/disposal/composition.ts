@@ -137,13 +137,22 @@ function baseLine(
   };
 }
 
-/** Every base of the table; "not determined" where the acid is not known or no base may be added. */
+/** Bases of a workshop that has said of none what it keeps. */
+const usualBases: readonly BaseId[] = ['hydrated-lime', 'limestone', 'caustic-soda'];
+
+const onPaper = ({ state }: Asked): readonly BaseId[] => {
+  const kept = baseIds.filter((base) => state.bases.has(base));
+  return kept.length > 0 ? kept : usualBases;
+};
+
+/** The bases that the workshop keeps; "not determined" where the acid is not known or no base may be added. */
 export const basesOf = (
   asked: Asked,
   lines: WorkedLines,
   containerId: string,
   figures: ContainerFigures,
-): BaseLine[] => baseIds.map((base) => baseLine(asked, lines, containerId, base, figures.bases.get(base)));
+): BaseLine[] =>
+  onPaper(asked).map((base) => baseLine(asked, lines, containerId, base, figures.bases.get(base)));
 
 export function basesNoteOf(figures: ContainerFigures): string {
   if (figures.noBase !== null) return w.noBase[figures.noBase];

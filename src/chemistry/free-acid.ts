@@ -106,6 +106,10 @@ function fromPh(found: Extract<AcidEvidence, { by: 'ph' }>, origin: string): Fig
   });
 }
 
+/** Paper has no colour below pH 1: stronger acid looks the same. Source: reference/evidence.json. */
+const endsThere = ({ instrument, ph }: Extract<AcidEvidence, { by: 'ph' }>): boolean =>
+  instrument === 'paper' && new Decimal(ph.value).lte(1);
+
 /**
  * How the metals dissolved. The gas that forms sets what they took: nitric oxide from dilute acid is the least, nitrogen
  * dioxide from strong acid the most; the truth lies between, so each metal's share runs from the one to the other with
@@ -232,7 +236,10 @@ export function acidFrom(
     case 'titration-volumes':
       return fromPerLitre(titrated(found, origin), volume);
     case 'ph':
-      return fromPerLitre(fromPh(found, origin), volume);
+      return {
+        ...fromPerLitre(fromPh(found, origin), volume),
+        ...(endsThere(found) ? { atLeast: true } : {}),
+      };
     case 'charged-minus-consumed': {
       const known = chargedMinusConsumed(found, dissolved, origin);
       return (

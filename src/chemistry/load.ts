@@ -52,7 +52,9 @@ export function loadOf(liquor: Liquor, name: string): Load {
   return {
     volume: liquor.volume,
     metals: new Map(metalSymbols.map((metal) => [metal, known(metal)])),
-    freeAcid: liquor.freeAcid ? { figure: liquor.freeAcid.best.all, openIn: [] } : { openIn: [name] },
+    freeAcid: liquor.freeAcid
+      ? { figure: liquor.freeAcid.best.all, openIn: liquor.freeAcid.best.atLeast ? [name] : [] }
+      : { openIn: [name] },
     ...(liquor.density ? { density: liquor.density } : {}),
   };
 }

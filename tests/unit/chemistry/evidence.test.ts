@@ -142,6 +142,14 @@ describe('free acid a litre', () => {
     ['assumed', { by: 'assumed', low: g('0.2', 'mol/L'), high: g('0.6', 'mol/L') }, [0.2, 0.4, 0.6]],
   ])('%s', (_, found, range) => meets(acid(found)?.perLitre, range));
 
+  it('by paper at its lowest colour is at least so much: a load says that the liquor does not tell the rest', () => {
+    const by = (ph: string, instrument: 'paper' | 'meter') =>
+      loadOf(liquor([], [{ by: 'ph', ph: g(ph, '1'), instrument }]), 'leach liquor').freeAcid.openIn;
+    expect(by('1', 'paper')).toEqual(['leach liquor']);
+    expect(by('1.5', 'paper')).toEqual([]);
+    expect(by('0.5', 'meter')).toEqual([]);
+  });
+
   it('titrated: 25.0 mL × 0.100 mol/L ÷ 10.0 mL', () => {
     const found: AcidEvidence = {
       by: 'titration-volumes',

@@ -9,4 +9,8 @@ export const appWords = {
     'Nothing was lost: what was kept is in the record. Only this page does not show. SOS and Record still open below.',
   faultUnnamed: 'Error',
   toToday: 'To Today',
+  opening: 'Opening',
+  notHereTitle: 'This page is not on the phone yet',
+  notHere: 'Nothing was lost. Open Leesbook once with a network; then it is here without one.',
+  tryAgain: 'Try again',
 } as const;

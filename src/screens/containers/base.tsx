@@ -1,40 +1,21 @@
 /** One base for one container: how much, what it does, what it does not do. */
 import { type BaseFigures, type ContainerFigures, containerFigures } from '../../ledger/container-figures';
 import type { Figure } from '../../quantities/figure';
-import { formatWritten, printed } from '../../quantities/format';
+import { formatWritten } from '../../quantities/format';
 import { type BaseId, bases, metals } from '../../reference/tables';
 import { FigureValue, unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
-import { RangeBar } from '../../ui/range-bar';
 import { Row, Rows } from '../../ui/row';
 import { shown, streamTitle } from '../amounts';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { TreatmentRule } from './base-rows';
+import { MassBar } from './mass-bar';
 import { containerWords as w } from './words';
 
 const isBase = (id: string): id is BaseId => id in bases;
-
-function Mass({ mass }: { readonly mass: Figure<'g'> }) {
-  const { sign } = useShell();
-  const p = printed(mass, sign.value);
-  if (p.low === undefined || p.high === undefined) return null;
-  const share = mass.value.minus(mass.low).div(mass.high.minus(mass.low)).toNumber();
-  return (
-    <RangeBar
-      low={p.low}
-      likely={p.value}
-      high={p.high}
-      unit={p.unit}
-      lowUse={w.firstPortions}
-      highUse={w.buy}
-      likelyShare={share}
-      name={`${p.low} ${words.to} ${p.high} ${p.unit}; ${p.value} ${p.unit}`}
-    />
-  );
-}
 
 type RowsProps = {
   readonly base: BaseId;
@@ -107,7 +88,7 @@ export function BaseScreen({ at }: { readonly at: Readonly<Record<string, string
     <Frame title={bases[base].name} second={w.toNeutralise(unbroken(container.body.code))} ways={back}>
       {open === '' ? (
         <Part>
-          <Mass mass={found.needed.mass} />
+          <MassBar mass={found.needed.mass} />
         </Part>
       ) : (
         <Notice mark="unknown" second={w.missing(open)}>

@@ -1,0 +1,98 @@
+/**
+ * What treating a container's contents would take and what would come of it, before anything goes in: per base and target
+ * pH, by the equilibrium model. Asked for again and again by the pages, so worked out once for a state.
+ */
+import { carbonDioxide } from '../chemistry/base-needed';
+import { type Warming, warming } from '../chemistry/heat';
+import { type Load, metalsPresent } from '../chemistry/load';
+import { type Sludge, sludgeFrom } from '../chemistry/sludge';
+import { type BaseTo, baseTo } from '../chemistry/treatment/base-to';
+import { type Curved, doseCurve } from '../chemistry/treatment/dose-curve';
+import type { Figure } from '../quantities/figure';
+import type { BaseId, Metal } from '../reference/tables';
+import { containerFigures } from './container-figures';
+import { purityStated } from './purity-stated';
+import type { State } from './state';
+
+/** Remembers what was made for a state. Arguments are part of the key, so they must tell all that it depends on. */
+export function perState<A extends readonly (string | number)[], T>(make: (state: State, ...of: A) => T) {
+  const known = new WeakMap<State, Map<string, T>>();
+  return (state: State, ...of: A): T => {
+    const ofState = known.get(state) ?? new Map<string, T>();
+    known.set(state, ofState);
+    const key = of.join(' ');
+    const found = ofState.has(key) ? (ofState.get(key) as T) : make(state, ...of);
+    ofState.set(key, found);
+    return found;
+  };
+}
+
+/** The load that a base may go into; undefined where none may, or nobody knows enough of it. */
+export function treatable(state: State, containerId: string): Load | undefined {
+  const { load, noBase } = containerFigures(state, containerId);
+  return noBase === null ? load : undefined;
+}
+
+/** Base to a pH for a container's contents; undefined where no base may go in, or the free acid is open. */
+export const baseForPh = perState(
+  (state: State, containerId: string, base: BaseId, pH: number): BaseTo | undefined => {
+    const load = treatable(state, containerId);
+    return load && baseTo(base, load, pH, purityStated(state, base));
+  },
+);
+
+const curveUpTo = perState(
+  (state: State, containerId: string, base: BaseId, upTo: number): Curved | undefined => {
+    const load = treatable(state, containerId);
+    return load && doseCurve(load, base, purityStated(state, base), upTo);
+  },
+);
+
+/** The curve of a container with a base, as far as `upTo` g as sold at least. */
+export function curveFor(state: State, containerId: string, base: BaseId, upTo: number): Curved | undefined {
+  const usual = curveUpTo(state, containerId, base, 0);
+  const end = usual?.ok ? (usual.value.points.at(-1)?.grams ?? 0) : Number.POSITIVE_INFINITY;
+  return upTo > end ? curveUpTo(state, containerId, base, Math.ceil(upTo)) : usual;
+}
+
+/** What is to be minded of metals that base alone does not bring down, or that nobody can predict. */
+export type Minded = 'silver' | 'lead' | 'palladium' | 'tin' | 'barium';
+
+const mindedBy: Partial<Record<Metal, Minded>> = {
+  Ag: 'silver',
+  Pb: 'lead',
+  Pd: 'palladium',
+  Sn: 'tin',
+  Ba: 'barium',
+};
+
+export const minded = (load: Load): readonly Minded[] =>
+  metalsPresent(load).flatMap((metal) => mindedBy[metal] ?? []);
+
+export type ComesOf = {
+  readonly mass: Figure<'g'>;
+  readonly warming?: Warming;
+  readonly carbonDioxide?: Figure<'L'>;
+  readonly sludge?: Sludge;
+  readonly nitrate?: Figure<'mol'>;
+};
+
+/** What comes of treating a container with a base to a pH; undefined where it does not get there. */
+export const comesOf = perState(
+  (state: State, containerId: string, base: BaseId, pH: number): ComesOf | undefined => {
+    const load = treatable(state, containerId);
+    const to = baseForPh(state, containerId, base, pH);
+    if (!load || !to?.ok) return undefined;
+    const warm = warming(load, to.needed);
+    const sludge = sludgeFrom(load, to.needed);
+    const gas = carbonDioxide(to.needed);
+    const nitrate = containerFigures(state, containerId).nitrate.figure;
+    return {
+      mass: to.needed.mass,
+      ...(warm ? { warming: warm } : {}),
+      ...(gas ? { carbonDioxide: gas } : {}),
+      ...(sludge ? { sludge } : {}),
+      ...(nitrate ? { nitrate } : {}),
+    };
+  },
+);

@@ -5,7 +5,9 @@
 import * as z from 'zod/mini';
 import { atPh } from '../../src/chemistry/equilibrium/at-ph';
 import { type Component, components } from '../../src/chemistry/equilibrium/reaction';
+import { solverOf } from '../../src/chemistry/equilibrium/solve';
 import { broughtBy } from '../../src/chemistry/equilibrium/substances';
+import { systemOf } from '../../src/chemistry/equilibrium/system';
 import { absolute, type Check, compared, decimals, type Outcome, relative, worstOf } from './outcome';
 
 const Row = z.object({
@@ -46,12 +48,12 @@ export function evaluateActivity(c: ActivityCase): Outcome {
 type Found = Row | undefined;
 
 function run(model: 'sit' | 'davies', { background, mol_per_kgw, log10_gamma }: Row): Found {
+  const brought = broughtBy(background).of;
   const totals = new Map<Component, number>(
-    components.filter((name) => name !== 'H+' && name !== 'NO3-').map((name) => [name, little]),
+    components.filter((name) => name !== 'H+').map((name) => [name, little]),
   );
-  for (const [name, each] of broughtBy(background).of)
-    if (name !== 'NO3-' && name !== 'H+') totals.set(name, each * mol_per_kgw);
-  const solved = atPh({ model, totals, kilograms: 1, phases: [] })(7);
+  for (const [name, each] of brought) totals.set(name, each * mol_per_kgw);
+  const solved = brought.has('H+') ? atItsOwnPh(model, totals) : atSeven(model, totals);
   if (!solved.ok) return undefined;
   const { system, lnGamma, ionicStrength, waterActivity } = solved.value;
   const gamma = (id: string): number => (lnGamma[system.species.indexOf(id)] ?? Number.NaN) / Math.LN10;
@@ -62,6 +64,17 @@ function run(model: 'sit' | 'davies', { background, mol_per_kgw, log10_gamma }: 
     a_w: decimals(waterActivity, 5),
     log10_gamma: Object.fromEntries(Object.keys(log10_gamma).map((id) => [id, decimals(gamma(id), 4)])),
   };
+}
+
+/** A salt: nitrate is whatever makes it electroneutral at pH 7. */
+function atSeven(model: 'sit' | 'davies', totals: ReadonlyMap<Component, number>) {
+  const salts = new Map([...totals].filter(([name]) => name !== 'NO3-'));
+  return atPh({ model, totals: salts, kilograms: 1, phases: [] })(7);
+}
+
+/** An acid or a base has the pH that it has. */
+function atItsOwnPh(model: 'sit' | 'davies', totals: ReadonlyMap<Component, number>) {
+  return solverOf(systemOf(model, new Set(totals.keys()), []))({ of: totals, water: 0 }, { kilograms: 1 });
 }
 
 function against(name: string, e: Row, c: Found): Check {

@@ -8,8 +8,11 @@ import Decimal from 'decimal.js';
 
 type Base = 'g' | 'L' | 'mol' | 'kJ' | 'K' | 's' | 'm';
 
-/** Exponent of each base unit; an absent one is 0. */
-export type Dimension = Readonly<Partial<Record<Base, number>>>;
+/** A currency by its three letters of ISO 4217. Each is a dimension of its own, so that two of them never add up. */
+export type Currency = Uppercase<string>;
+
+/** Exponent of each base unit and currency; an absent one is 0. */
+export type Dimension = Readonly<Partial<Record<Base | Currency, number>>>;
 
 type Meaning = { readonly factor: Decimal; readonly dimension: Dimension };
 
@@ -38,18 +41,21 @@ const table = {
 
 type Simple = keyof typeof table;
 
-/** A unit symbol: one of the table, one over another, or one over a product in brackets. */
-export type Unit = Simple | `${Simple}/${Simple}` | `${Simple}/(${Simple}·${Simple})`;
+/** A unit symbol: one of the table, one over another, one over a product in brackets, or a currency in place of the upper one. */
+export type Unit = Simple | Currency | `${Simple | Currency}/${Simple}` | `${Simple}/(${Simple}·${Simple})`;
+
+const isCurrency = (symbol: string): symbol is Currency => /^[A-Z]{3}$/.test(symbol);
 
 const simple = (symbol: string): Meaning => {
+  if (isCurrency(symbol)) return of('1', { [symbol]: 1 });
   const meaning = (table as Record<string, Meaning>)[symbol];
   if (!meaning) throw new Error(`no such unit: ${symbol}`);
   return meaning;
 };
 
 const combined = (a: Dimension, b: Dimension, sign: 1 | -1): Dimension => {
-  const sum: Partial<Record<Base, number>> = { ...a };
-  for (const [base, exponent] of Object.entries(b) as [Base, number][]) {
+  const sum: Partial<Record<Base | Currency, number>> = { ...a };
+  for (const [base, exponent] of Object.entries(b) as [Base | Currency, number][]) {
     const total = (sum[base] ?? 0) + sign * exponent;
     if (total === 0) delete sum[base];
     else sum[base] = total;

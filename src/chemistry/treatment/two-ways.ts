@@ -1,0 +1,205 @@
+/**
+ * A liquor handed over as it is, or treated first: volume, mass, and what treating makes of them. Masses are balanced:
+ * liquor + base + water of the slurry − carbon dioxide = wet sludge + filtrate. The filtrate stays waste until a named
+ * authority says otherwise, so it is counted with what is handed over. What is usual: reference/handing-over.json.
+ */
+import { type Expression, minus, notBelowNothing, over, plus, times } from '../../quantities/expression';
+import { type Figure, workedOut } from '../../quantities/figure';
+import { dosing } from '../../reference/dosing-tables';
+import { handingOver } from '../../reference/handing-over-tables';
+import { type BaseId, bases, liquor, type Metal } from '../../reference/tables';
+import { type BaseNeeded, broughtDown } from '../base-needed';
+import { constant, ranged } from '../constants';
+import { densityOf } from '../density';
+import { molarMass } from '../formula';
+import { warming } from '../heat';
+import { type Load, metalsPresent } from '../load';
+import { sludgeFrom } from '../sludge';
+
+export type AsItIs = { readonly volume: Figure<'L'>; readonly mass: Figure<'kg'> };
+
+export type TreatedFirst = {
+  /** As sold. */
+  readonly base: Figure<'g'>;
+  /** Water that the base is stirred into. */
+  readonly water: Figure<'kg'>;
+  /** Carbon dioxide; absent with a base that gives none. */
+  readonly gas?: Figure<'kg'>;
+  /** All that is in the pot at the end. */
+  readonly slurry: Figure<'kg'>;
+  /** Wet, at the solids content chosen; absent where nothing comes down. */
+  readonly sludge?: Figure<'kg'>;
+  readonly filtrate: AsItIs;
+  /** Sludge and filtrate together. */
+  readonly inAll: Figure<'kg'>;
+  readonly portions: Figure<'1'>;
+  /** Somebody stands by: a wait after each portion. */
+  readonly atThePot: Figure<'h'>;
+  /** It stands by itself: settling and draining. */
+  readonly standing: Figure<'h'>;
+  /** In the sludge, and what the base leaves in the filtrate. */
+  readonly comesDown: readonly Metal[];
+  readonly stays: readonly Metal[];
+  /** Liquors that do not tell of the acid or of a metal: more may be needed, and more be made. */
+  readonly openIn: readonly string[];
+};
+
+export type Treating = {
+  /** Solids in the wet sludge; absent: as it drains through cloth. */
+  readonly solids?: Figure<'%'> | undefined;
+  /** Absent: from the rise in temperature. */
+  readonly portions?: Figure<'1'> | undefined;
+  /** Hours that somebody stands by, as they say themselves; absent: portions and waits. */
+  readonly hours?: Figure<'h'> | undefined;
+};
+
+/** The liquor as it stands. Its density is worked out where nobody measured it. */
+export const asItIs = (load: Load): AsItIs => ({
+  volume: load.volume,
+  mass: workedOut({
+    sentence: 'Mass of the liquor',
+    unit: 'kg',
+    formula: times(load.volume, densityOf(load)),
+  }),
+});
+
+/** Portions below what is needed at least, and those in which the pH decides. */
+const lastPortions = 4;
+
+/** So many that none warms the liquor more than is usual, and the last ones. */
+function portionsFor(load: Load, needed: BaseNeeded): Figure<'1'> {
+  const rise = warming(load, needed)?.rise;
+  const warmest = constant('dosing/warmest', 'Rise allowed for one portion', dosing.warmest, 'K');
+  return workedOut({
+    sentence: 'Portions',
+    unit: '1',
+    formula: rise ? plus(over(notBelowNothing(rise), warmest), lastPortions) : plus(lastPortions),
+    note: 'Four more than the rise in temperature asks for: there the pH decides. Foam may ask for more.',
+  });
+}
+
+function hoursAtThePot(base: BaseId, portions: Figure<'1'>): Figure<'h'> {
+  const wait = ranged(`wait/${base}`, 'Wait before the reading', dosing.wait[base], 'min');
+  return workedOut({
+    sentence: 'Hours at the pot',
+    unit: 'h',
+    formula: times(portions, wait),
+    note: 'Common practice: a wait and a reading after each portion. Weighing, washing up and papers come on top.',
+  });
+}
+
+const hoursStanding = (): Figure<'h'> =>
+  workedOut({
+    sentence: 'Hours it stands and drains',
+    unit: 'h',
+    formula: plus(
+      ranged('settling', 'Settling', handingOver.settling, 'h'),
+      ranged('filtering', 'Draining through cloth', handingOver.filtering, 'h'),
+    ),
+  });
+
+/** Water for a kilogram of base, kg: lime as the slurry that is usual for it, others as common practice has it. */
+const waterShare = (base: BaseId): Expression => {
+  const slurry = ranged('slurry', 'Lime in its slurry', dosing.slurry, '%');
+  return base === 'hydrated-lime'
+    ? minus(over(1, slurry), 1)
+    : plus(ranged('slurry-water', 'Water for a kilogram of base', handingOver.slurryWater, '1'));
+};
+
+const waterFor = ({ base, mass }: BaseNeeded): Figure<'kg'> =>
+  workedOut({
+    sentence: 'Water that the base is stirred into',
+    unit: 'kg',
+    formula: times(mass, waterShare(base)),
+  });
+
+/** kg; undefined for a base without carbonate. */
+function gasFrom({ base, hydroxide }: BaseNeeded): Figure<'kg'> | undefined {
+  const { carbonDioxidePerMol, hydroxidePerMol } = bases[base];
+  if (Number(carbonDioxidePerMol) === 0) return undefined;
+  return workedOut({
+    sentence: 'Carbon dioxide that goes off',
+    unit: 'kg',
+    formula: times(hydroxide, Number(carbonDioxidePerMol) / Number(hydroxidePerMol), molarMass('CO2')),
+    note: 'At most: some of it stays dissolved.',
+  });
+}
+
+/** Wet sludge at the solids content chosen, kg; undefined where nothing comes down. */
+function wetSludge(
+  load: Load,
+  needed: BaseNeeded,
+  solids: Figure<'%'> | undefined,
+): Figure<'kg'> | undefined {
+  const dry = sludgeFrom(load, needed)?.dry;
+  return (
+    dry &&
+    workedOut({
+      sentence: 'Sludge, wet',
+      unit: 'kg',
+      formula: over(
+        dry,
+        solids ?? ranged('cake-solids', 'Solids in a cake drained through cloth', liquor.cakeSolids, '%'),
+      ),
+    })
+  );
+}
+
+function filtrateOf(load: Load, mass: Figure<'kg'>): AsItIs {
+  const density = workedOut({
+    sentence: 'Density of the filtrate',
+    unit: 'kg/L',
+    formula: times(
+      densityOf(load),
+      ranged(
+        'filtrate-density',
+        'Density of the filtrate against that of the liquor',
+        handingOver.filtrateDensity,
+        '1',
+      ),
+    ),
+  });
+  const volume = workedOut({ sentence: 'Filtrate', unit: 'L', formula: over(mass, density) });
+  return { volume, mass };
+}
+
+/** What treating makes of the liquor, @param needed the base to the pH wanted */
+export function treatedFirst(load: Load, needed: BaseNeeded, asked: Treating): TreatedFirst {
+  const { base } = needed;
+  const water = waterFor(needed);
+  const gas = gasFrom(needed);
+  const goesIn = plus(asItIs(load).mass, needed.mass, water);
+  const slurry = workedOut({
+    sentence: 'Slurry in the pot',
+    unit: 'kg',
+    formula: gas ? minus(goesIn, gas) : goesIn,
+  });
+  const sludge = wetSludge(load, needed, asked.solids);
+  const filtrate = workedOut({
+    sentence: 'Filtrate',
+    unit: 'kg',
+    formula: sludge ? notBelowNothing(minus(slurry, sludge)) : plus(slurry),
+  });
+  const portions = asked.portions ?? portionsFor(load, needed);
+  const present = metalsPresent(load);
+  const stays = present.filter((m) => needed.leaves.includes(m) || broughtDown(m, base).solid === null);
+  return {
+    base: needed.mass,
+    water,
+    ...(gas ? { gas } : {}),
+    slurry,
+    ...(sludge ? { sludge } : {}),
+    filtrate: filtrateOf(load, filtrate),
+    inAll: workedOut({
+      sentence: 'Sludge and filtrate together',
+      unit: 'kg',
+      formula: sludge ? plus(sludge, filtrate) : plus(filtrate),
+    }),
+    portions,
+    atThePot: asked.hours ?? hoursAtThePot(base, portions),
+    standing: hoursStanding(),
+    comesDown: present.filter((m) => !stays.includes(m)),
+    stays,
+    openIn: needed.openIn,
+  };
+}

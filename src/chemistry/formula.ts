@@ -23,14 +23,14 @@ const failed = (code: FormulaFailure['code'], at: number): FormulaRead => ({
 });
 
 /**
- * Atoms in a formula such as "Cu(OH)2", "Cu2(OH)3NO3", "CuSO4·5H2O" or "Cu+2" (a charge at the end is left out).
+ * Atoms in a formula such as "Cu(OH)2", "Cu2(OH)3NO3", "CuSO4·5H2O", "PbO·0.33H2O" or "Cu+2" (a charge at the end is left out).
  * Fails with the place where an element is not in the table of atomic weights or a bracket is not closed.
  */
 export function composition(formula: string): FormulaRead {
   const atoms = new Map<string, number>();
   let start = 0;
   for (const part of formula.replace(/[+-]\d*$/, '').split('·')) {
-    const lead = /^\d+/.exec(part)?.[0] ?? '';
+    const lead = /^\d+(\.\d+)?/.exec(part)?.[0] ?? '';
     const failure = addAtoms(part.slice(lead.length), start + lead.length, Number(lead || 1), atoms);
     if (failure) return { ok: false, failure };
     start += part.length + 1;

@@ -1,68 +1,88 @@
-/** Hydroxide sludge that neutralising leaves: dry, and wet as it comes off a cloth. Source: reference/liquor.json. */
+/**
+ * Hydroxide sludge that neutralising leaves: dry, and wet as it comes off a cloth. The solids are those that a plan says, or,
+ * without one, what stoichiometry makes of the metals that the base brings down. Source: reference/liquor.json.
+ */
 import { over, plus, times } from '../quantities/expression';
 import { type Figure, workedOut } from '../quantities/figure';
-import { type BaseId, bases, liquor, type Metal, metals } from '../reference/tables';
+import { bases, liquor, type Metal, metals } from '../reference/tables';
 import { type BaseNeeded, broughtDown, ironTwoWith } from './base-needed';
 import { ranged } from './constants';
-import { composition, molarMass } from './formula';
+import { molarMass, parsed } from './formula';
 import { type Load, metalsPresent } from './load';
 
 export type Sludge = { readonly dry: Figure<'g'>; readonly wet: Figure<'g'> };
 
+/** A solid that a metal of the load goes into, and what share of the metal does; absent: all of it. */
+export type SolidShare = {
+  readonly of: Metal | 'iron(II)';
+  readonly solid: string;
+  readonly share?: Figure<'1'>;
+};
+
+export type SludgeAsked = {
+  /** What comes down by the plan; absent: by stoichiometry. */
+  readonly solids?: readonly SolidShare[];
+  /** What of the base itself lies there as a solid, grit not counted. */
+  readonly ofBase?: readonly Figure<'g'>[];
+  /** Solids in the wet cake; absent: as it drains through cloth. */
+  readonly cakeSolids?: Figure<'%'>;
+};
+
+/** What the base brings down by stoichiometry, but for what it leaves. */
+function byStoichiometry(load: Load, { base, leaves }: BaseNeeded): readonly SolidShare[] {
+  const metals = metalsPresent(load).filter((metal) => !leaves.includes(metal));
+  const solids = metals.map((of) => ({ of, solid: broughtDown(of, base).solid }));
+  const ironTwo = { of: 'iron(II)' as const, solid: load.ironTwo ? ironTwoWith(base).solid : null };
+  return [...solids, ironTwo].flatMap(({ of, solid }) => (solid === null ? [] : { of, solid }));
+}
+
 /** Dry solid from a metal: m × M(solid) ÷ (atoms of the metal × M(metal)); undefined where none forms. */
-function solidFrom(metal: Metal, base: BaseId, load: Load): Figure<'g'> | undefined {
-  const mass = load.metals.get(metal)?.figure;
-  const { name } = metals[metal];
-  const { solid } = broughtDown(metal, base);
-  const atoms = solid === null ? undefined : composition(solid);
-  if (!mass || solid === null || !atoms?.ok) return undefined;
+function solidFrom({ of, solid, share }: SolidShare, load: Load): Figure<'g'> | undefined {
+  const [metal, mass] =
+    of === 'iron(II)' ? (['Fe', load.ironTwo] as const) : ([of, load.metals.get(of)?.figure] as const);
+  if (!mass) return undefined;
+  const name = of === 'iron(II)' ? of : metals[of].name;
   return workedOut({
     sentence: `Solid from ${name}, as ${solid}`,
     unit: 'g',
-    formula: over(times(mass, molarMass(solid)), times(atoms.value.get(metal) ?? 1, molarMass(metal))),
+    formula: over(
+      times(mass, molarMass(solid), ...(share ? [share] : [])),
+      times(parsed(solid).get(metal) ?? 1, molarMass(metal)),
+    ),
   });
 }
 
-function solidFromIronTwo(base: BaseId, { ironTwo }: Load): Figure<'g'> | undefined {
-  const { solid } = ironTwoWith(base);
-  if (!ironTwo || solid === null) return undefined;
-  return workedOut({
-    sentence: `Solid from iron(II), as ${solid}`,
-    unit: 'g',
-    formula: over(times(ironTwo, molarMass(solid)), molarMass('Fe')),
-  });
-}
-
-/** Sludge from a load treated with `needed`; undefined when nothing comes down. */
-export function sludgeFrom(load: Load, needed: BaseNeeded): Sludge | undefined {
-  const solids = metalsPresent(load).flatMap((m) => solidFrom(m, needed.base, load) ?? []);
-  const grit = bases[needed.base].grit
+const gritOf = ({ base, mass }: BaseNeeded): readonly Figure<'g'>[] =>
+  bases[base].grit
     ? [
         workedOut({
           sentence: 'Grit of the base that stays',
           unit: 'g',
-          formula: times(
-            needed.mass,
-            ranged('grit', 'Share of the base that stays as grit', liquor.grit, '%'),
-          ),
+          formula: times(mass, ranged('grit', 'Share of the base that stays as grit', liquor.grit, '%')),
         }),
       ]
     : [];
-  const ironTwo = [solidFromIronTwo(needed.base, load)].filter((figure) => figure !== undefined);
-  const parts = [...solids, ...ironTwo, ...grit];
+
+/** Sludge from a load treated with `needed`; undefined when nothing comes down. */
+export function sludgeFrom(load: Load, needed: BaseNeeded, asked: SludgeAsked = {}): Sludge | undefined {
+  const solids = (asked.solids ?? byStoichiometry(load, needed)).flatMap((s) => solidFrom(s, load) ?? []);
+  const parts = [...solids, ...(asked.ofBase ?? []), ...gritOf(needed)];
   if (parts.length === 0) return undefined;
   const dry = workedOut({
     sentence: 'Sludge, dry',
     unit: 'g',
     formula: plus(...parts),
-    note: 'Carbonates weigh up to a sixth more than hydroxides; salt in the pores comes on top.',
+    note: asked.solids
+      ? 'Salt in the pores comes on top.'
+      : 'Carbonates weigh up to a sixth more than hydroxides; salt in the pores comes on top.',
   });
   const wet = workedOut({
-    sentence: 'Sludge, wet, drained through cloth',
+    sentence: asked.cakeSolids ? 'Sludge, wet' : 'Sludge, wet, drained through cloth',
     unit: 'g',
     formula: over(
       dry,
-      ranged('cake-solids', 'Solids in a cake drained through cloth', liquor.cakeSolids, '%'),
+      asked.cakeSolids ??
+        ranged('cake-solids', 'Solids in a cake drained through cloth', liquor.cakeSolids, '%'),
     ),
   });
   return { dry, wet };

@@ -1,0 +1,94 @@
+/**
+ * A pot along its dose, the points close together in pH: near the end of a titration a drop of base is a whole unit of pH,
+ * so steps of equal dose would jump over where the metals come down.
+ */
+import { Pot, type Titration } from '../equilibrium/pot';
+import type { Equilibrium, NoEquilibrium } from '../equilibrium/solve';
+import { carbonDioxide } from '../equilibrium/system';
+
+export type DosePoint = {
+  /** Hydroxide put in, mol. */
+  readonly base: number;
+  readonly at: Equilibrium;
+  /** mol of carbon dioxide that has left. */
+  readonly gone: number;
+};
+
+export type PhSpan = { readonly from: number; readonly to: number };
+
+export type AlongDose =
+  | { readonly ok: true; readonly points: readonly DosePoint[] }
+  | { readonly ok: false; readonly failure: NoEquilibrium };
+
+/** Steps for the charge of acid and metals, and how many times the charge goes in before the base is said to end. */
+const steps = 40;
+const plenty = 2.5;
+/** pH between neighbours at most, and the part of the charge below which a step is no longer halved. */
+const near = 0.05;
+const finest = 1e-9;
+
+/**
+ * The points around and within a span of pH. The last one has the pH at which the base ends where that lies below `to`.
+ * @param charge hydroxide that acid and metals take, mol
+ */
+export function alongDose(titration: Titration, charge: number, { from, to }: PhSpan): AlongDose {
+  const pot = new Pot(titration);
+  const leaves = titration.gas === 'leaves';
+  const solve = (base: number, before: number) => {
+    const solved = pot.at(base, before);
+    if (!solved.ok) return solved;
+    const over = leaves ? (solved.value.solids.get(carbonDioxide) ?? 0) : 0;
+    return { ok: true as const, point: { base, at: solved.value, gone: before + over } };
+  };
+  const points: DosePoint[] = [];
+  const ladder = Math.round(steps * plenty);
+  for (let i = 0; i <= ladder; i++) {
+    const next = solve((charge * i) / steps, points.at(-1)?.gone ?? 0);
+    if (!next.ok) return { ok: false, failure: next.failure };
+    const failure = fillUpTo(next.point);
+    if (failure) return { ok: false, failure };
+    if (next.point.at.pH > to) break;
+  }
+  return { ok: true, points };
+
+  /** Adds points from the last one up to `end`, halving while two are far apart in pH. */
+  function fillUpTo(end: DosePoint): NoEquilibrium | undefined {
+    const ahead = [end];
+    for (let next = ahead.at(-1); next; next = ahead.at(-1)) {
+      const last = points.at(-1);
+      if (!last || !tooFar(last, next)) {
+        points.push(next);
+        ahead.pop();
+        continue;
+      }
+      const middle = solve((last.base + next.base) / 2, last.gone);
+      if (!middle.ok) return middle.failure;
+      ahead.push(middle.point);
+    }
+    return undefined;
+  }
+
+  function tooFar(a: DosePoint, b: DosePoint): boolean {
+    const within = b.at.pH > from && a.at.pH < to;
+    return within && b.at.pH - a.at.pH > near && b.base - a.base > finest * charge;
+  }
+}
+
+/**
+ * A number of the pot at a pH, straight between the logarithms of the two points beside it. Undefined beyond the points.
+ * @param of at least nothing
+ */
+export function atPhAlong(
+  points: readonly DosePoint[],
+  pH: number,
+  of: (at: Equilibrium) => number,
+): number | undefined {
+  const after = points.findIndex(({ at }) => at.pH >= pH);
+  const b = points[after];
+  const a = points[Math.max(after - 1, 0)];
+  if (!a || !b) return undefined;
+  const [low, high] = [of(a.at), of(b.at)];
+  if (low <= 0 || high <= 0 || a === b) return high;
+  const share = (pH - a.at.pH) / (b.at.pH - a.at.pH);
+  return low * (high / low) ** share;
+}

@@ -7,8 +7,10 @@
  */
 import { equilibrium } from '../../reference/equilibrium-tables';
 import { molarMass } from '../formula';
-import { add, at } from './floats';
-import type { System } from './system';
+import { at } from './floats';
+import { addRow, rowTimes } from './sparse';
+import { strengthAt, waterAt } from './surroundings';
+import type { ActivityModel, System } from './system';
 
 const A = Number(equilibrium.debyeHueckel.value) * Math.LN10;
 const size = Number(equilibrium.ionSize.value);
@@ -17,84 +19,81 @@ const davies = {
   neutral: Number(equilibrium.davies.neutral) * Math.LN10,
   water: Number(equilibrium.davies.water),
 };
+/** Beyond some 50 mol/kg the straight line of Davies would reach nothing: it is held just above. */
+const leastWater = 0.01;
 
 /** kg of one mole of water. */
 export const kilogramsPerMole = molarMass('H2O').value.toNumber() / 1000;
 
-/**
- * Around the species: ionic strength (mol/kg), ln of the water activity, and how ln γ falls as the ionic strength grows
- * with everything else held: by `ionSlope` z² for an ion, by `neutralSlope` for a neutral species (kg/mol).
- */
-export type Surroundings = {
-  readonly ionicStrength: number;
-  readonly lnWater: number;
+/** Below this an ionic strength is taken for this one where it is divided by, mol/kg. */
+const thin = 1e-12;
+
+/** ln γ of an ion of charge one, and of a neutral species, by the ionic strength alone; and how both rise with it. */
+type ByStrength = {
+  readonly ion: number;
+  readonly neutral: number;
   readonly ionSlope: number;
   readonly neutralSlope: number;
 };
 
-/** Below this an ionic strength is taken for this one where it is divided by, mol/kg. */
-const thin = 1e-9;
-
-/** Writes ln γ of every species into `lnGamma`. @param molality mol/kg water of every species */
-export function writeActivity(system: System, molality: Float64Array, lnGamma: Float64Array): Surroundings {
-  let sum = 0;
-  let twice = 0;
-  for (let j = 0; j < molality.length; j++) {
-    const [m, z] = [at(molality, j), at(system.charge, j)];
-    sum += m;
-    twice += m * z * z;
-  }
-  const ionicStrength = twice / 2;
-  return system.model === 'sit'
-    ? specificInteraction(system, molality, lnGamma, ionicStrength, sum)
-    : afterDavies(system, lnGamma, ionicStrength, sum);
-}
-
-function specificInteraction(
-  system: System,
-  molality: Float64Array,
-  lnGamma: Float64Array,
-  ionicStrength: number,
-  sum: number,
-): Surroundings {
-  const root = Math.sqrt(ionicStrength);
-  const t = 1 + size * root;
-  const D = (A * root) / t;
-  for (let j = 0; j < lnGamma.length; j++) lnGamma[j] = -D * at(system.charge, j) ** 2;
-  let pairs = 0;
-  for (const { a, b, epsilon } of system.pairs) {
-    const [ma, mb] = [at(molality, a), at(molality, b)];
-    add(lnGamma, a, epsilon * mb);
-    add(lnGamma, b, epsilon * ma);
-    pairs += epsilon * ma * mb;
-  }
-  const debye = ((-2 * A) / size ** 3) * (t - 2 * Math.log(t) - 1 / t);
-  // Σm φ, so that pure water needs no division.
+export function byStrength(model: ActivityModel, ionicStrength: number): ByStrength {
+  const root = Math.sqrt(Math.max(ionicStrength, thin));
+  const t = 1 + (model === 'sit' ? size : 1) * root;
+  const [ion, ionSlope] = [(-A * root) / t, -A / (2 * root * t * t)];
+  if (model === 'sit') return { ion, ionSlope, neutral: 0, neutralSlope: 0 };
   return {
-    ionicStrength,
-    lnWater: -kilogramsPerMole * (sum + debye + pairs),
-    ionSlope: A / (2 * Math.sqrt(Math.max(ionicStrength, thin)) * t * t),
-    neutralSlope: 0,
+    ion: ion + A * davies.linear * ionicStrength,
+    ionSlope: ionSlope + A * davies.linear,
+    neutral: davies.neutral * ionicStrength,
+    neutralSlope: davies.neutral,
   };
 }
 
-function afterDavies(
-  system: System,
-  lnGamma: Float64Array,
-  ionicStrength: number,
-  sum: number,
-): Surroundings {
-  const root = Math.sqrt(ionicStrength);
-  const ion = -A * (root / (1 + root) - davies.linear * ionicStrength);
+/** ln γ of every species in the surroundings told. */
+export function writeActivity(system: System, around: Float64Array, lnGamma: Float64Array): void {
+  const { ion, neutral } = byStrength(system.model, at(around, strengthAt));
   for (let j = 0; j < lnGamma.length; j++) {
     const z = at(system.charge, j);
-    lnGamma[j] = z === 0 ? davies.neutral * ionicStrength : ion * z * z;
+    lnGamma[j] = (z === 0 ? neutral : z * z * ion) + rowTimes(system.feeling.pull, j, around);
   }
-  // Beyond some 50 mol/kg the straight line would reach nothing: it is held just above.
-  return {
-    ionicStrength,
-    lnWater: Math.log(Math.max(1 - davies.water * sum, 0.01)),
-    ionSlope: A * (1 / (2 * Math.sqrt(Math.max(ionicStrength, thin)) * (1 + root) ** 2) - davies.linear),
-    neutralSlope: -davies.neutral,
-  };
+}
+
+/**
+ * The surroundings that the species make: all but ln kg, which is left as it is.
+ * @param molality mol/kg water of every species
+ */
+export function writeSurroundings(system: System, molality: Float64Array, around: Float64Array): void {
+  const { adds, pull, size: places } = system.feeling;
+  around.fill(0, 0, places - 1);
+  let sum = 0;
+  for (let j = 0; j < molality.length; j++) {
+    sum += at(molality, j);
+    addRow(adds, j, at(molality, j), around);
+  }
+  if (system.model === 'davies') {
+    around[waterAt] = Math.log(Math.max(1 - davies.water * sum, leastWater));
+    return;
+  }
+  let pairs = 0;
+  for (let j = 0; j < molality.length; j++) pairs += at(molality, j) * rowTimes(pull, j, around);
+  const t = 1 + size * Math.sqrt(at(around, strengthAt));
+  const debye = ((-2 * A) / size ** 3) * (t - 2 * Math.log(t) - 1 / t);
+  // Σm φ, so that pure water needs no division; each pair was met from both sides.
+  around[waterAt] = -kilogramsPerMole * (sum + debye + pairs / 2);
+}
+
+/** How ln of the water activity rises with the molality of each species, kg/mol. @param made the surroundings they make */
+export function writeWaterSlope(system: System, made: Float64Array, slope: Float64Array): void {
+  if (system.model === 'davies') {
+    const activity = Math.exp(at(made, waterAt));
+    slope.fill(activity > leastWater ? -davies.water / activity : 0);
+    return;
+  }
+  const { ionSlope } = byStrength('sit', at(made, strengthAt));
+  // By Gibbs and Duhem the water loses what the ions gain.
+  const byIons = 2 * at(made, strengthAt) * ionSlope;
+  for (let j = 0; j < slope.length; j++) {
+    const z = at(system.charge, j);
+    slope[j] = -kilogramsPerMole * (1 + (byIons * z * z) / 2 + rowTimes(system.feeling.pull, j, made));
+  }
 }

@@ -3,7 +3,8 @@
  * and every species by the free components alone. What is left to solve has no solids in it.
  */
 import { at } from './floats';
-import { type Sparse, type System, sparse } from './system';
+import { type Sparse, sparse } from './sparse';
+import type { System } from './system';
 
 export type Assemblage = {
   /** Numbers of the phases that are there. */
@@ -16,8 +17,11 @@ export type Assemblage = {
   readonly share: Float64Array;
   /** Numbers of the free components in each species once the fixed ones are written out. */
   readonly nu: Sparse;
-  /** The same of each phase of the system. */
+  /** Water in each species once the fixed components are written out: ln n = ν·λ(free) + water · ln a(w) + what stays. */
+  readonly water: Float64Array;
+  /** The same two of each phase of the system. */
   readonly phaseNu: Sparse;
+  readonly phaseWater: Float64Array;
 };
 
 /** Smaller than this a number that should be a small whole one is nought. */
@@ -55,15 +59,31 @@ export function assemblageOf(system: System, phases: readonly number[]): Assembl
       const x = fixed.reduce((sum, q, p) => sum - of(q) * at(share, p * free.length + c), of(k));
       return Math.abs(x) < nought ? 0 : x;
     });
+  // Water that a fixed component brings along, by the solids that fix it.
+  const waterIn = fixed.map((_, p) =>
+    phases.reduce((sum, q, i) => sum + at(inverse, p * r + i) * (system.phases[q]?.water ?? 0), 0),
+  );
+  const waterLeft = (water: number, of: (k: number) => number): number =>
+    fixed.reduce((left, q, p) => left - of(q) * (waterIn[p] ?? 0), water);
+  const inSpecies = (j: number) => (k: number) => entry(system.nu, j, k);
   return {
     phases,
     fixed,
     free,
     inverse,
     share,
-    nu: sparse(system.species.map((_, j) => written((k) => entry(system.nu, j, k)))),
+    nu: sparse(system.species.map((_, j) => written(inSpecies(j)))),
+    water: system.water.map((w, j) => waterLeft(w, inSpecies(j))),
     phaseNu: sparse(system.phases.map(({ nu }) => written((k) => at(nu, k)))),
+    phaseWater: Float64Array.from(system.phases, ({ nu, water }) => waterLeft(water, (k) => at(nu, k))),
   };
+}
+
+/** How much of each solid that is there one of another takes up that is made of them alone. */
+export function madeOf({ fixed, phases, inverse }: Assemblage, nu: Float64Array): number[] {
+  return phases.map((_, q) =>
+    fixed.reduce((sum, k, p) => sum + at(nu, k) * at(inverse, p * phases.length + q), 0),
+  );
 }
 
 function entry({ starts, columns, values }: Sparse, row: number, column: number): number {

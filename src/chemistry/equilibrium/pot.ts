@@ -1,4 +1,5 @@
 /** One liquor as a base goes into it: each point is solved from where the last ones ended. */
+import { kilogramsPerMole } from './activity';
 import { type Component, components } from './reaction';
 import { type NoEquilibrium, type Solved, type Solver, type Start, solverOf, type Water } from './solve';
 import { broughtBy, hydroxideIn, type Totals, totalsOf } from './substances';
@@ -31,8 +32,18 @@ export type Titration = {
   readonly gas: Gas;
 };
 
-const presentIn = (totals: Totals): ReadonlySet<Component> =>
-  new Set(components.filter((c) => c !== 'H+' && (totals.of.get(c) ?? 0) > 0));
+/** mol in a mole of water of which it is not worth saying that it is there: what rounding leaves of a component, or less. */
+const trace = 1e-17;
+
+const presentIn = ({ of }: Totals, water: number): Set<Component> =>
+  new Set(components.filter((c) => c !== 'H+' && (of.get(c) ?? 0) > trace * water));
+
+/** A component of which there is less than none, or no number. */
+const impossibleIn = ({ of }: Totals, water: number): Component | undefined =>
+  components.find((c) => {
+    const n = of.get(c) ?? 0;
+    return !Number.isFinite(n) || (c !== 'H+' && n < -trace * water);
+  });
 
 const gasPhases = (gas: Gas): PhaseAsked[] => {
   if (gas === 'open') return [{ id: carbonDioxide, logSaturation: inAir, held: true }];
@@ -94,7 +105,11 @@ export class Pot {
   }
 
   #solve(totals: Totals, water: Water, phases: readonly PhaseAsked[], base: number): Solved {
-    const present = new Set(presentIn(totals));
+    const size = 'moles' in water ? water.moles : water.kilograms / kilogramsPerMole;
+    const impossible = impossibleIn(totals, size);
+    if (impossible || !(size > 0 && size < Number.POSITIVE_INFINITY))
+      return { ok: false, failure: { code: 'not-converged', gap: Number.NaN, component: impossible } };
+    const present = presentIn(totals, size);
     if (phases.some((p) => p.held && p.id === carbonDioxide)) present.add('CO3-2');
     const key = `${[...present].join()}|${phases.length}`;
     let solver = this.#solvers.get(key);
@@ -111,19 +126,19 @@ export class Pot {
 
 type Trodden = { readonly key: string; readonly base: number; readonly start: Start };
 
+/** How many times the last step may be gone on. */
+const farthest = 2;
+
 /** Straight on from the last two points, where the same solids are there; from the last one alone otherwise. */
 function ahead([last, before]: readonly Trodden[], base: number): Start | undefined {
   if (!last || !before || last.base === before.base) return last?.start;
   const [a, b] = [last.start, before.start];
   if (a.phases.join() !== b.phases.join()) return a;
   const factor = (base - last.base) / (last.base - before.base);
+  // A straight line tells of what lies a little further, not of what lies far.
+  if (Math.abs(factor) > farthest) return a;
   const on = (x: Float64Array, y: Float64Array): Float64Array =>
     x.map((v, i) => v + factor * (v - (y[i] ?? v)));
-  return {
-    ...a,
-    lnActivity: on(a.lnActivity, b.lnActivity),
-    lnGamma: on(a.lnGamma, b.lnGamma),
-    lnWater: a.lnWater + factor * (a.lnWater - b.lnWater),
-    kilograms: Math.max(a.kilograms + factor * (a.kilograms - b.kilograms), a.kilograms / 2),
-  };
+  const around = on(a.around, b.around);
+  return { ...a, lnActivity: on(a.lnActivity, b.lnActivity), around };
 }

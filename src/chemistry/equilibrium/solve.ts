@@ -2,10 +2,9 @@
  * Equilibrium of a liquor with the solids that may form: the mass balances of all components, mass action of all species,
  * each solid either there and in equilibrium or not there and not supersaturated, water counted.
  */
-import { kilogramsPerMole, writeActivity } from './activity';
 import { assemblages } from './assemblage';
 import { Climb, type Pace } from './climb';
-import { add, at } from './floats';
+import { coldStart } from './cold-start';
 import type { Component } from './reaction';
 import type { Totals } from './substances';
 import type { SolidId, System } from './system';
@@ -34,15 +33,11 @@ export type Equilibrium = {
   readonly steps: number;
 };
 
-/** ln of the component activities and coefficients, and the numbers of the solids that are there. */
+/** ln of the component activities, the surroundings of the species, and the numbers of the solids that are there. */
 export type Start = {
   readonly lnActivity: Float64Array;
-  readonly lnGamma: Float64Array;
-  readonly lnWater: number;
-  readonly kilograms: number;
+  readonly around: Float64Array;
   readonly phases: readonly number[];
-  /** It is an equilibrium, or near one. */
-  readonly near: boolean;
 };
 
 export type NoEquilibrium = {
@@ -72,30 +67,4 @@ export function solverOf(system: System): Solver {
     const first = from(cold, quick);
     return first.ok ? first : from(cold, careful);
   };
-}
-
-/** Everything dissolved and uncomplexed, coefficients to match; a component of each solid lowered until none is supersaturated. */
-function coldStart(system: System, totals: Totals, water: Water): Start {
-  const kilograms = 'kilograms' in water ? water.kilograms : water.moles * kilogramsPerMole;
-  const molality = new Float64Array(system.species.length);
-  for (const [k, c] of system.components.entries()) {
-    const total = totals.of.get(c) ?? 0;
-    // Alkali is owed hydrogen ion: begin at pH 12. The components come first among the species.
-    molality[k] = c === 'H+' && total <= 0 ? 1e-12 : Math.max(total, 1e-12) / kilograms;
-  }
-  const lnGamma = new Float64Array(system.species.length);
-  const { lnWater } = writeActivity(system, molality, lnGamma);
-  const lnActivity = Float64Array.from(
-    system.components,
-    (_, k) => Math.log(at(molality, k)) + at(lnGamma, k),
-  );
-  const held: number[] = [];
-  for (const [p, phase] of system.phases.entries()) {
-    if (phase.held) held.push(p);
-    let over = phase.water * lnWater - phase.lnK;
-    for (const [k, x] of phase.nu.entries()) over += x * at(lnActivity, k);
-    const lowered = phase.nu.findIndex((x) => x > 0);
-    if (lowered >= 0 && (over > 0 || phase.held)) add(lnActivity, lowered, -over / at(phase.nu, lowered));
-  }
-  return { lnActivity, lnGamma, lnWater, kilograms, phases: held, near: false };
 }

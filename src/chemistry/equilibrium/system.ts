@@ -7,6 +7,8 @@ import {
   equilibrium,
 } from '../../reference/equilibrium-tables';
 import { type Component, chargeOf, components, type Parts, partsIn } from './reaction';
+import { type Sparse, sparse } from './sparse';
+import { type Feeling, feelingOf, type Pair } from './surroundings';
 
 /** How activity coefficients are worked out: by specific ion interaction, or after Davies for comparison. */
 export type ActivityModel = 'sit' | 'davies';
@@ -69,31 +71,6 @@ export type Phase = {
   readonly held: boolean;
 };
 
-/** Rows of numbers, most of them nought: row j has its entries at `starts[j]` up to `starts[j + 1]`. */
-export type Sparse = {
-  readonly starts: Int32Array;
-  readonly columns: Int32Array;
-  readonly values: Float64Array;
-};
-
-export function sparse(rows: readonly (readonly number[])[]): Sparse {
-  const [columns, values]: [number[], number[]] = [[], []];
-  const starts = [0];
-  for (const row of rows) {
-    for (const [c, x] of row.entries()) {
-      if (x === 0) continue;
-      columns.push(c);
-      values.push(x);
-    }
-    starts.push(columns.length);
-  }
-  return {
-    starts: Int32Array.from(starts),
-    columns: Int32Array.from(columns),
-    values: Float64Array.from(values),
-  };
-}
-
 export type System = {
   readonly model: ActivityModel;
   readonly components: readonly Component[];
@@ -105,8 +82,8 @@ export type System = {
   /** Numbers of each component in each species, without the noughts. */
   readonly nu: Sparse;
   readonly phases: readonly Phase[];
-  /** Pairs of species with an interaction coefficient, natural logarithm. */
-  readonly pairs: readonly { readonly a: number; readonly b: number; readonly epsilon: number }[];
+  /** How species feel each other. */
+  readonly feeling: Feeling;
 };
 
 const fits = (parts: Parts, present: ReadonlySet<Component>): boolean =>
@@ -131,16 +108,17 @@ export function systemOf(
   ];
   const row = (parts: Parts): number[] => list.map((c) => parts.of.get(c) ?? 0);
   const ids = all.map((s) => s.id);
+  const charge = Float64Array.from(ids, chargeOf);
   return {
     model,
     components: list,
     species: ids,
-    charge: Float64Array.from(ids, chargeOf),
+    charge,
     lnK: Float64Array.from(all, (s) => s.lnK),
     water: Float64Array.from(all, (s) => s.parts.water),
     nu: sparse(all.map((s) => row(s.parts))),
     phases: [...phasesFor(asked, set, row), ...(held ? [phOf(held.pH, list)] : [])],
-    pairs: model === 'sit' ? pairsAmong(ids) : [],
+    feeling: feelingOf(charge, model === 'sit' ? pairsAmong(ids) : []),
   };
 }
 
@@ -170,7 +148,7 @@ const phOf = (pH: number, list: readonly Component[]): Phase => ({
   held: true,
 });
 
-function pairsAmong(ids: readonly string[]): System['pairs'] {
+function pairsAmong(ids: readonly string[]): Pair[] {
   const at = new Map(ids.map((id, i) => [id, i]));
   return equilibrium.interactions.values.flatMap(({ cation, anion, epsilon }) => {
     const [a, b] = [at.get(cation), at.get(anion)];

@@ -1,0 +1,169 @@
+/**
+ * Newton's equations of a liquor that is nearly in equilibrium, or far from it. Unknown are the logarithms λ of the free
+ * component activities and, from near on, the surroundings y of the species:
+ *   H dλ + P dy = g (balances), dy − Q dλ − R dy = r (surroundings are what the species make of them),
+ * H = Σ n ν ν, symmetric. So λ is written by y, dλ = u − V dy with u = H⁻¹g and V = H⁻¹P, and (1 − R + Q V) dy = r + Q u.
+ */
+import { byStrength, kilogramsPerMole, writeWaterSlope } from './activity';
+import type { Assemblage } from './assemblage';
+import { factorise, solveBy } from './cholesky';
+import { eliminate } from './eliminate';
+import { add, at } from './floats';
+import { strengthAt, waterAt } from './surroundings';
+import type { System } from './system';
+
+/** What Newton's equations are written from. */
+export type Place = {
+  readonly now: Assemblage;
+  /** mol/kg and mol of every species. */
+  readonly molality: Float64Array;
+  readonly moles: Float64Array;
+  /** The surroundings that coefficients are worked out in, those that the species make, and their difference. */
+  readonly around: Float64Array;
+  readonly made: Float64Array;
+  readonly lack: Float64Array;
+  /** What the balance of each free component lacks, mol. */
+  readonly gap: Float64Array;
+};
+
+export class Newton {
+  /** Change of the free λ and of the surroundings. */
+  readonly step: Float64Array;
+  readonly stepAround: Float64Array;
+  readonly #system: System;
+  /** Unknowns among the surroundings: ln kg, the last, only where water is counted. */
+  readonly #unknown: number;
+  readonly #h: Float64Array;
+  /** P, then V, column after column. */
+  readonly #p: readonly Float64Array[];
+  readonly #q: Float64Array;
+  readonly #r: Float64Array;
+  readonly #waterSlope: Float64Array;
+  /** Of one species: how ln n rises with each unknown of the surroundings, and what it adds to each. */
+  readonly #feels: Float64Array;
+  readonly #adds: Float64Array;
+
+  constructor(system: System, waterIsCounted: boolean) {
+    const [n, size] = [system.components.length, system.feeling.size];
+    this.#system = system;
+    this.#unknown = waterIsCounted ? size : size - 1;
+    this.step = new Float64Array(n);
+    this.stepAround = new Float64Array(size);
+    this.#h = new Float64Array(n * n);
+    this.#p = Array.from({ length: this.#unknown }, () => new Float64Array(n));
+    this.#q = new Float64Array(size * n);
+    this.#r = new Float64Array(size * size);
+    this.#waterSlope = new Float64Array(system.species.length);
+    this.#feels = new Float64Array(size);
+    this.#adds = new Float64Array(size);
+  }
+
+  /** A step of λ alone, coefficients and water held. */
+  solveHeld(place: Place): void {
+    const f = place.now.free.length;
+    this.#h.fill(0, 0, f * f);
+    for (let j = 0; j < place.moles.length; j++) this.#addToH(place, j);
+    factorise(this.#h, f);
+    this.step.set(place.gap);
+    solveBy(this.#h, this.step, f);
+    this.stepAround.fill(0);
+  }
+
+  /** A step of all unknowns. @param follow part of the way that the surroundings go, 1 for Newton's own step */
+  solve(place: Place, follow: number): void {
+    const f = place.now.free.length;
+    const u = this.#unknown;
+    this.#write(place, f);
+    factorise(this.#h, f);
+    this.step.set(place.gap);
+    solveBy(this.#h, this.step, f);
+    for (const column of this.#p) solveBy(this.#h, column, f);
+    for (let a = 0; a < u; a++) {
+      let right = at(place.lack, a);
+      for (let c = 0; c < f; c++) right += at(this.#q, a * f + c) * at(this.step, c);
+      this.stepAround[a] = right;
+      for (let b = 0; b < u; b++) {
+        const v = this.#p[b] as Float64Array;
+        let sum = (a === b ? 1 : 0) - at(this.#r, a * u + b);
+        for (let c = 0; c < f; c++) sum += at(this.#q, a * f + c) * at(v, c);
+        this.#r[a * u + b] = sum;
+      }
+    }
+    eliminate(this.#r, this.stepAround, u);
+    for (let b = 0; b < u; b++) {
+      const y = at(this.stepAround, b) * follow;
+      this.stepAround[b] = y;
+      const v = this.#p[b] as Float64Array;
+      for (let c = 0; c < f; c++) add(this.step, c, -at(v, c) * y);
+    }
+  }
+
+  #write(place: Place, f: number): void {
+    const u = this.#unknown;
+    this.#h.fill(0, 0, f * f);
+    this.#q.fill(0, 0, u * f);
+    this.#r.fill(0, 0, u * u);
+    for (const column of this.#p) column.fill(0, 0, f);
+    writeWaterSlope(this.#system, place.made, this.#waterSlope);
+    const slopes = byStrength(this.#system.model, at(place.around, strengthAt));
+    for (let j = 0; j < place.moles.length; j++) {
+      const z = at(this.#system.charge, j);
+      this.#describe(place, j, z === 0 ? slopes.neutralSlope : z * z * slopes.ionSlope);
+      this.#addToH(place, j);
+      this.#addToOthers(place, j, f);
+    }
+  }
+
+  /** How species j feels and makes its surroundings. */
+  #describe({ now, molality }: Place, j: number, byIonicStrength: number): void {
+    const { adds, pull, size } = this.#system.feeling;
+    const m = at(molality, j);
+    const water = at(now.water, j);
+    this.#feels.fill(0);
+    this.#adds.fill(0);
+    this.#feels[strengthAt] = -byIonicStrength;
+    this.#feels[waterAt] = water;
+    for (let a = pull.starts[j] as number; a < (pull.starts[j + 1] as number); a++)
+      add(this.#feels, pull.columns[a] as number, -at(pull.values, a));
+    for (let a = adds.starts[j] as number; a < (adds.starts[j + 1] as number); a++)
+      this.#adds[adds.columns[a] as number] = at(adds.values, a) * m;
+    this.#adds[waterAt] = at(this.#waterSlope, j) * m;
+    this.#adds[size - 1] = -kilogramsPerMole * water * m;
+  }
+
+  #addToH({ now, moles }: Place, j: number): void {
+    const { starts, columns, values } = now.nu;
+    const f = now.free.length;
+    const n = at(moles, j);
+    for (let a = starts[j] as number; a < (starts[j + 1] as number); a++) {
+      const x = at(values, a) * n;
+      const row = (columns[a] as number) * f;
+      for (let b = starts[j] as number; b <= a; b++)
+        add(this.#h, row + (columns[b] as number), x * at(values, b));
+    }
+  }
+
+  #addToOthers({ now, moles }: Place, j: number, f: number): void {
+    const { starts, columns, values } = now.nu;
+    const u = this.#unknown;
+    const last = this.#system.feeling.size - 1;
+    const n = at(moles, j);
+    for (let a = starts[j] as number; a < (starts[j + 1] as number); a++) {
+      const c = columns[a] as number;
+      const x = at(values, a);
+      for (let y = 0; y < u; y++) {
+        const feels = y === last ? 1 : at(this.#feels, y);
+        if (feels !== 0) add(this.#p[y] as Float64Array, c, x * n * feels);
+        const adds = at(this.#adds, y);
+        if (adds !== 0) add(this.#q, y * f + c, x * adds);
+      }
+    }
+    for (let y = 0; y < u; y++) {
+      const adds = at(this.#adds, y);
+      if (adds === 0) continue;
+      for (let w = 0; w < last; w++) add(this.#r, y * u + w, adds * at(this.#feels, w));
+      // Molalities stay as they are while water and moles grow alike; only the water that species hold grows.
+      if (y === last) add(this.#r, y * u + last, adds);
+    }
+  }
+}

@@ -12,6 +12,7 @@ import { type BaseId, type Metal, metals } from '../../reference/tables';
 import { sourceOf } from '../constants';
 import { capital } from '../evidence';
 import type { Load } from '../load';
+import { modelTells } from './model-tells';
 import {
   type DecadeBand,
   decadesAround,
@@ -118,37 +119,18 @@ function endFigure(
   if (by === 'technology') return floorFigure(metal, sentence);
   if (by === 'all-there-is') return allFigure(metal, load, sentence);
   const beside = end === 'low' ? 'aged solids' : 'fresh solids';
-  const reading = workedOut({
+  const reading = modelTells({
     sentence: `${name} dissolved beside ${beside}`,
+    pH: at.pH,
+    value: end === 'low' ? aged : fresh,
     unit: 'mg/L',
-    formula: {
-      op: 'reading',
-      table: 'the equilibrium model',
-      at: [{ of: { op: 'figure', figure: phFigure(at.pH) }, slope: new Decimal(0) }],
-      value: new Decimal(end === 'low' ? aged : fresh),
-      unit: 'mg/L',
-    },
-    sources: [
-      sourceOf({ source: 'equilibrium-model', status: 'computed' }),
-      ...(end === 'low' ? [sourceOf(told.aged)] : []),
-    ],
+    ...(end === 'low' ? { sources: [sourceOf(told.aged)] } : {}),
     note: `In the liquor itself, ionic strength ${at.ionicStrength.toPrecision(2)} mol/kg, 25 °C; for a litre of it as it came.`,
   });
   return end === 'low'
     ? { ...reading, sentence }
     : workedOut({ sentence, unit: 'mg/L', formula: times(reading, aboveFigure(at.ionicStrength)) });
 }
-
-const phFigure = (pH: number): Figure<'1'> =>
-  given({
-    origin: `pH/${pH}`,
-    sentence: 'pH',
-    value: pH,
-    unit: '1',
-    how: 'stated',
-    spread: exact,
-    decimals: 1,
-  });
 
 const aboveFigure = (ionicStrength: number): Figure<'1'> =>
   given({

@@ -1,0 +1,224 @@
+/**
+ * What comes of a treatment that ends at its target: heat, gas, sludge, filtrate, and what goes on in it. The solids are those of
+ * the equilibrium model at the target; volumes add up from water and partial volumes of the ions. Sources:
+ * reference/liquor.json, reference/residuals.json.
+ */
+import { minus, notBelowNothing, over, plus, times } from '../../quantities/expression';
+import { type Figure, read, within, workedOut } from '../../quantities/figure';
+import type { Written } from '../../quantities/written';
+import { residuals } from '../../reference/residual-tables';
+import { type BaseId, bases, type Metal, metals } from '../../reference/tables';
+import { carbonDioxide } from '../base-needed';
+import type { Component } from '../equilibrium/reaction';
+import { dissolved, inSolids } from '../equilibrium/told';
+import { molarMass, parsed } from '../formula';
+import { type Warming, warming } from '../heat';
+import { type Amount, type Load, metalsPresent, nitrateIn } from '../load';
+import { type Sludge, sludgeFrom } from '../sludge';
+import { type GoesOn, liquidAfter, type Pores, poresOf, type Reached, waterDensity } from './liquid-after';
+import { modelTells } from './model-tells';
+import { type ModelHolds, modelHoldsAt } from './residual-ends';
+import { dissolvedShare, ofBaseAt, solidsAt } from './solids-at';
+import { treatedPot } from './treated-pot';
+
+export type OutcomeAsked = {
+  /** Solids in the wet sludge; absent: as it drains through cloth. */
+  readonly cakeSolids?: Figure<'%'>;
+  /** Water that the base is stirred into. */
+  readonly slurryWater?: Figure<'L'>;
+};
+
+export type Outcome = {
+  readonly warming?: Warming;
+  /** L at 20 °C; absent with a base that gives none. */
+  readonly carbonDioxide?: Figure<'L'>;
+  /** Absent where nothing comes down. */
+  readonly sludge?: Sludge;
+  readonly pores?: Pores;
+  readonly inSludge: ReadonlyMap<Metal, Figure<'g'>>;
+  /** Water that neutralising makes, counted in the filtrate. */
+  readonly waterMade: Figure<'L'>;
+  readonly filtrate: Figure<'L'>;
+  readonly nitrate: {
+    readonly moles: Amount<'mol'>;
+    readonly mass?: Figure<'g'>;
+    readonly asCalciumNitrate?: Figure<'g'>;
+  };
+  readonly goesOn: GoesOn;
+  readonly ionicStrength: Figure<'mol/kg'>;
+  readonly holds: ModelHolds;
+  /** Metals of which more than half stays dissolved at the target. */
+  readonly leaves: readonly Metal[];
+  readonly openIn: readonly string[];
+};
+
+/** Solids content that a person states, to a fifth of it: a cake is never even. */
+export const statedCakeSolids = (percent: Written<'%'>, origin: string): Figure<'%'> =>
+  read({
+    origin,
+    sentence: 'Solids in the wet sludge, as stated',
+    written: percent,
+    unit: '%',
+    how: 'stated',
+    spread: (value) => within(value.times(0.2)),
+  });
+
+/** @param load that `reached` was worked out for */
+export function outcomeOf(reached: Reached, load: Load, asked: OutcomeAsked = {}): Outcome {
+  const { needed, at } = reached;
+  const warm = warming(load, needed);
+  const gas = carbonDioxide(needed);
+  const sludge = sludgeFrom(load, needed, {
+    solids: solidsAt(load, at),
+    ofBase: ofBaseAt(at),
+    ...(asked.cakeSolids ? { cakeSolids: asked.cakeSolids } : {}),
+  });
+  const goesOn = goesOnWith(reached);
+  const waterMade = waterMadeIn(reached, load);
+  const nitrate = nitrateIn(load);
+  const liquid = liquidAfter({
+    reached,
+    load,
+    goesOn,
+    waterMade,
+    nitrate: nitrate.figure,
+    slurryWater: asked.slurryWater,
+  });
+  const pores = sludge && poresOf(sludge, liquid);
+  return {
+    ...(warm ? { warming: warm } : {}),
+    ...(gas ? { carbonDioxide: gas } : {}),
+    ...(sludge ? { sludge } : {}),
+    ...(pores ? { pores } : {}),
+    inSludge: inSludgeOf(reached, load),
+    waterMade,
+    filtrate: workedOut({
+      sentence: 'Filtrate',
+      unit: 'L',
+      formula: pores ? notBelowNothing(minus(liquid.volume, pores.volume)) : plus(liquid.volume),
+    }),
+    nitrate: { moles: nitrate, ...nitrateMasses(nitrate.figure) },
+    goesOn,
+    ionicStrength: ionicStrengthOf(reached, load),
+    holds: modelHoldsAt(at.ionicStrength),
+    leaves: needed.leaves,
+    openIn: needed.openIn,
+  };
+}
+
+/** A value that the model tells at the target, for each mole of base, so that it grows as the base does. */
+const perBase = ({ needed }: Reached, value: number): number =>
+  value / Math.max(needed.hydroxide.value.toNumber(), 1e-12);
+
+function elementOf(base: BaseId): { readonly element: GoesOn['element']; readonly component: Component } {
+  const atoms = parsed(bases[base].formula);
+  if (atoms.has('Ca')) return { element: 'Ca', component: 'Ca+2' };
+  return atoms.has('Mg') ? { element: 'Mg', component: 'Mg+2' } : { element: 'Na', component: 'Na+' };
+}
+
+function goesOnWith(reached: Reached): GoesOn {
+  const { needed, at } = reached;
+  const { element, component } = elementOf(needed.base);
+  const { formula, hydroxidePerMol } = bases[needed.base];
+  const each = (parsed(formula).get(element) ?? 1) / Number(hydroxidePerMol);
+  const all = dissolved(at, component) + inSolids(at, component);
+  const share = all > 0 ? dissolved(at, component) / all : 1;
+  const name = { Ca: 'Calcium', Mg: 'Magnesium', Na: 'Sodium' }[element];
+  const moles = workedOut({
+    sentence: `${name} that goes on with the filtrate, as moles`,
+    unit: 'mol',
+    formula: times(
+      each,
+      needed.hydroxide,
+      modelTells({ sentence: 'Share of it that is dissolved', pH: reached.pH, value: share, unit: '1' }),
+    ),
+    note: 'Grit that is coated counts with the sludge.',
+  });
+  return {
+    element,
+    moles,
+    mass: workedOut({
+      sentence: `${name} that goes on with the filtrate`,
+      unit: 'g',
+      formula: times(moles, molarMass(element)),
+    }),
+  };
+}
+
+/** By the model: free water at the target, less the water that was there. */
+function waterMadeIn(reached: Reached, load: Load): Figure<'L'> {
+  const before = treatedPot(load, reached.needed.base)?.waterKilograms ?? 0;
+  const each = modelTells({
+    sentence: 'Water made by a mole of base',
+    pH: reached.pH,
+    value: perBase(reached, reached.at.water - before),
+    unit: 'kg/mol',
+  });
+  return workedOut({
+    sentence: 'Water that neutralising makes',
+    unit: 'L',
+    formula: over(times(reached.needed.hydroxide, each), waterDensity),
+    signed: true,
+  });
+}
+
+/** What of each metal is in the sludge by the model at the target; what it leaves is told as a band elsewhere. */
+function inSludgeOf({ at, pH }: Reached, load: Load): ReadonlyMap<Metal, Figure<'g'>> {
+  return new Map(
+    metalsPresent(load).flatMap((metal) => {
+      const all = load.metals.get(metal)?.figure;
+      const share = 1 - dissolvedShare(at, metal);
+      if (!all || share <= 0) return [];
+      const { name } = metals[metal];
+      const figure = workedOut({
+        sentence: `${name.replace(/^./, (c) => c.toUpperCase())} in the sludge`,
+        unit: 'g',
+        formula: times(
+          all,
+          modelTells({ sentence: `Share of ${name} that comes down`, pH, value: share, unit: '1' }),
+        ),
+      });
+      return [[metal, figure] as const];
+    }),
+  );
+}
+
+function nitrateMasses(moles: Figure<'mol'> | undefined): Omit<Outcome['nitrate'], 'moles'> {
+  if (!moles) return {};
+  return {
+    mass: workedOut({
+      sentence: 'Nitrate left',
+      unit: 'g',
+      formula: times(moles, molarMass('NO3')),
+      note: 'Lime, caustic and soda do not remove nitrate.',
+    }),
+    asCalciumNitrate: workedOut({
+      sentence: 'Nitrate left, as calcium nitrate',
+      unit: 'g',
+      formula: over(times(moles, molarMass('Ca(NO3)2')), 2),
+    }),
+  };
+}
+
+/** Ionic strength at the target: it grows with the base and falls with the volume. */
+function ionicStrengthOf(reached: Reached, load: Load): Figure<'mol/kg'> {
+  const { at, needed } = reached;
+  const each = perBase(reached, at.ionicStrength * load.volume.value.toNumber());
+  return workedOut({
+    sentence: 'Ionic strength at the target',
+    unit: 'mol/kg',
+    formula: over(
+      times(
+        modelTells({
+          sentence: 'Ionic strength for a mole of base in a litre of liquor',
+          pH: reached.pH,
+          value: each,
+          unit: 'L/kg',
+        }),
+        needed.hydroxide,
+      ),
+      load.volume,
+    ),
+    note: `The model of activities holds to about ${residuals.reach.formal.value} mol/kg, was used to ${residuals.reach.used.value}, and tells nothing beyond.`,
+  });
+}

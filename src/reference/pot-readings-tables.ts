@@ -1,0 +1,14 @@
+/** How far a reading of a pot, or a sample of it, may be off beside its instrument. Apart from tables.ts, for the treatment pages alone. */
+import * as z from 'zod/mini';
+import potReadingsJson from './pot-readings.json';
+import { Constant, Ranged } from './tables';
+
+export const potReadings = z
+  .strictObject({
+    /** pH of the model at a dose, where the curve is not steep. */
+    modelPh: Constant,
+    /** On top of the instrument, for a reading below pH 1. */
+    belowOne: Constant,
+    benchSample: Ranged,
+  })
+  .parse(potReadingsJson);

@@ -27,7 +27,6 @@ export function lazyScreen(load: () => Promise<Screen>): Screen {
   return function LazyScreen({ at }) {
     const [tries, setTries] = useState(0);
     const [state, setState] = useState<'coming' | 'here' | 'not-here'>(loaded ? 'here' : 'coming');
-    // biome-ignore lint/correctness/useExhaustiveDependencies: another try is a reason to load again
     useEffect(() => {
       if (loaded) return;
       let wanted = true;

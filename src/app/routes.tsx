@@ -53,9 +53,24 @@ import { StartWorkshopScreen } from '../screens/start/workshop';
 import { Today } from '../screens/today/today';
 import { WashingScreen } from '../screens/washing/washing';
 import { WashingWorking } from '../screens/washing/working';
+import { lazyScreen } from './lazy-screen';
 
 /** A screen is given the parts of the address that its pattern named. */
 export type Screen = ComponentType<{ readonly at: Readonly<Record<string, string>> }>;
+
+/** Pages that ask the equilibrium model: its constants come with the first of them. */
+const treatment = {
+  choice: lazyScreen(() => import('../screens/treatment/treatment').then((m) => m.TreatmentScreen)),
+  whichPh: lazyScreen(() => import('../screens/treatment/which-ph').then((m) => m.WhichPhScreen)),
+  plan: lazyScreen(() => import('../screens/treatment/plan').then((m) => m.PlanScreen)),
+  working: lazyScreen(() => import('../screens/treatment/working').then((m) => m.TreatmentWorking)),
+};
+
+const twoWays = {
+  one: lazyScreen(() => import('../screens/two-ways/two-ways').then((m) => m.TwoWaysScreen)),
+  all: lazyScreen(() => import('../screens/two-ways/two-ways').then((m) => m.TwoWaysOfAll)),
+  working: lazyScreen(() => import('../screens/two-ways/working').then((m) => m.TwoWaysWorking)),
+};
 
 const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['today', Today],
@@ -73,6 +88,9 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['streams/:stream/working/:key/:steps', StreamWorking],
   ['containers', ContainerList],
   ['containers/new', NewContainer],
+  ['containers/as-it-is-or-treated', twoWays.all],
+  ['containers/as-it-is-or-treated/:key', twoWays.working],
+  ['containers/as-it-is-or-treated/:key/:steps', twoWays.working],
   ['containers/:id', ContainerScreen],
   ['containers/:id/in', PutIn],
   ['containers/:id/in/:stream', PlaceStream],
@@ -85,6 +103,14 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['containers/:id/iron', IronScreen],
   ['containers/:id/iron/:key', IronWorking],
   ['containers/:id/iron/:key/:steps', IronWorking],
+  ['containers/:id/treatment', treatment.choice],
+  ['containers/:id/treatment/ph', treatment.whichPh],
+  ['containers/:id/treatment/plan', treatment.plan],
+  ['containers/:id/treatment/working/:key', treatment.working],
+  ['containers/:id/treatment/working/:key/:steps', treatment.working],
+  ['containers/:id/as-it-is-or-treated', twoWays.one],
+  ['containers/:id/as-it-is-or-treated/:key', twoWays.working],
+  ['containers/:id/as-it-is-or-treated/:key/:steps', twoWays.working],
   ['containers/:id/working/:key', ContainerWorking],
   ['containers/:id/working/:key/:steps', ContainerWorking],
   ['start', WelcomeScreen],

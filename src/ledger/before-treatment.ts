@@ -2,13 +2,12 @@
  * What treating a container's contents would take and what would come of it, before anything goes in: per base and target
  * pH, by the equilibrium model. Asked for again and again by the pages, so worked out once for a state.
  */
-import { carbonDioxide } from '../chemistry/base-needed';
-import { type Warming, warming } from '../chemistry/heat';
 import { type Load, metalsPresent } from '../chemistry/load';
-import { type Sludge, sludgeFrom } from '../chemistry/sludge';
 import { type BaseTo, baseTo } from '../chemistry/treatment/base-to';
 import { type Curved, doseCurve } from '../chemistry/treatment/dose-curve';
-import type { Figure } from '../quantities/figure';
+import { type Limits, referenceLimits } from '../chemistry/treatment/limits';
+import { type Outcome, outcomeOf } from '../chemistry/treatment/outcome';
+import { type PhWindow, type WhichPh, whichPh } from '../chemistry/treatment/which-ph';
 import type { BaseId, Metal } from '../reference/tables';
 import { containerFigures } from './container-figures';
 import { purityStated } from './purity-stated';
@@ -55,6 +54,23 @@ export function curveFor(state: State, containerId: string, base: BaseId, upTo: 
   return upTo > end ? curveUpTo(state, containerId, base, Math.ceil(upTo)) : usual;
 }
 
+/** What is held against: nobody's limit here as long as the local rules have none. */
+export const limitsFor = (_: State): Limits => referenceLimits();
+
+/** Where least stays against the limits, and what stays; undefined where no base may go in, or the model gives up. */
+export const whichPhFor = perState((state: State, containerId: string, base: BaseId): WhichPh | undefined => {
+  const load = treatable(state, containerId);
+  const found = load && whichPh(load, base, limitsFor(state));
+  return found?.ok ? found.value : undefined;
+});
+
+/** The base whose window is proposed for all, so that all are compared at one pH: it reaches far, and brings no carbonate. */
+const proposes: BaseId = 'hydrated-lime';
+
+/** The pH that is proposed for a container; undefined where none stands out. */
+export const proposedFor = (state: State, containerId: string): PhWindow | undefined =>
+  whichPhFor(state, containerId, proposes)?.window;
+
 /** What is to be minded of metals that base alone does not bring down, or that nobody can predict. */
 export type Minded = 'silver' | 'lead' | 'palladium' | 'tin' | 'barium';
 
@@ -69,30 +85,11 @@ const mindedBy: Partial<Record<Metal, Minded>> = {
 export const minded = (load: Load): readonly Minded[] =>
   metalsPresent(load).flatMap((metal) => mindedBy[metal] ?? []);
 
-export type ComesOf = {
-  readonly mass: Figure<'g'>;
-  readonly warming?: Warming;
-  readonly carbonDioxide?: Figure<'L'>;
-  readonly sludge?: Sludge;
-  readonly nitrate?: Figure<'mol'>;
-};
-
 /** What comes of treating a container with a base to a pH; undefined where it does not get there. */
 export const comesOf = perState(
-  (state: State, containerId: string, base: BaseId, pH: number): ComesOf | undefined => {
+  (state: State, containerId: string, base: BaseId, pH: number): Outcome | undefined => {
     const load = treatable(state, containerId);
     const to = baseForPh(state, containerId, base, pH);
-    if (!load || !to?.ok) return undefined;
-    const warm = warming(load, to.needed);
-    const sludge = sludgeFrom(load, to.needed);
-    const gas = carbonDioxide(to.needed);
-    const nitrate = containerFigures(state, containerId).nitrate.figure;
-    return {
-      mass: to.needed.mass,
-      ...(warm ? { warming: warm } : {}),
-      ...(gas ? { carbonDioxide: gas } : {}),
-      ...(sludge ? { sludge } : {}),
-      ...(nitrate ? { nitrate } : {}),
-    };
+    return load && to?.ok ? outcomeOf(to, load) : undefined;
   },
 );

@@ -1,0 +1,98 @@
+/** What of the base chosen is needed, and what comes of it. */
+
+import { minded, treatable } from '../../ledger/before-treatment';
+import { containerFigures } from '../../ledger/container-figures';
+import type { State } from '../../ledger/state';
+import { bases, metals } from '../../reference/tables';
+import { Notice } from '../../ui/notice';
+import { Part } from '../../ui/page';
+import { Rows } from '../../ui/row';
+import { streamTitle } from '../amounts';
+import { MassBar } from '../containers/mass-bar';
+import { FigureRow } from '../figure-row';
+import { useShell } from '../shell';
+import { type Chosen, comesRows } from './choice';
+import { phText } from './pot-plot';
+import { treatmentWords as w } from './words';
+
+type Props = { readonly chosen: Chosen; readonly containerId: string };
+
+export const workingOf = (containerId: string, key: string): string =>
+  `#/containers/${containerId}/treatment/working/${key}`;
+
+/** It ends before the pH wanted, or the model gave up. */
+function NotReached({ chosen: { to, base } }: { readonly chosen: Chosen }) {
+  const { sign } = useShell();
+  if (!to || to.ok) return null;
+  if (to.why.code !== 'stalls') return <Notice mark="unknown">{w.modelFailed}</Notice>;
+  return (
+    <Notice mark="unknown" second={w.stallsSecond}>
+      {w.stalls(bases[base].name, phText(to.why.pH, sign.value))}
+    </Notice>
+  );
+}
+
+function Amount({ chosen: { to, base }, containerId }: Props) {
+  const { state } = useShell();
+  if (!to?.ok) return null;
+  const { mass, openIn } = to.needed;
+  return (
+    <>
+      {openIn.length === 0 ? (
+        <Part>
+          <MassBar mass={mass} />
+        </Part>
+      ) : (
+        <Notice
+          mark="unknown"
+          second={w.missing(openIn.map((streamId) => streamTitle(state.value, streamId)).join('; '))}
+        >
+          {w.moreNeeded}
+        </Notice>
+      )}
+      <Rows>
+        <FigureRow title={w.needed(bases[base].name)} figure={mass} href={workingOf(containerId, base)} />
+      </Rows>
+    </>
+  );
+}
+
+export const Needed = (props: Props) => (
+  <>
+    <NotReached chosen={props.chosen} />
+    <Amount {...props} />
+  </>
+);
+
+export function ComesOf({ chosen: { comes }, containerId }: Props) {
+  if (!comes) return null;
+  return (
+    <Part rule title={w.comesOf} width="edge">
+      <Rows>
+        {comesRows(comes).map(([key, title, figure]) => (
+          <FigureRow key={key} title={title} figure={figure} href={workingOf(containerId, key)} />
+        ))}
+      </Rows>
+    </Part>
+  );
+}
+
+/** What base alone does not do, and what was not counted. */
+export function Minded({ chosen: { to }, containerId, state }: Props & { readonly state: State }) {
+  const load = treatable(state, containerId);
+  const leaves = to?.ok ? to.needed.leaves : [];
+  return (
+    <>
+      {leaves.length > 0 && (
+        <Notice mark="wrong">{w.leaves(leaves.map((m) => metals[m].name).join(', '))}</Notice>
+      )}
+      {load &&
+        minded(load).map((what) => (
+          <Notice key={what} mark="unknown">
+            {w.minded[what]}
+          </Notice>
+        ))}
+      {containerFigures(state, containerId).silent.length > 0 && <Notice mark="unknown">{w.silent}</Notice>}
+    </>
+  );
+}

@@ -1,0 +1,32 @@
+/** Where to go on from the page of a treatment. */
+import { containerFigures } from '../../ledger/container-figures';
+import type { State } from '../../ledger/state';
+import { treatmentRuleFault } from '../../ledger/treatment';
+import { Part } from '../../ui/page';
+import { Row, Rows } from '../../ui/row';
+import { treatmentWords as w } from './words';
+
+type Props = { readonly state: State; readonly containerId: string; readonly planned: boolean };
+
+/** @param planned what can be planned, not what must be known first */
+export function Doors({ state, containerId, planned }: Props) {
+  const { contents } = containerFigures(state, containerId);
+  const of = (way: string): string => `#/containers/${containerId}/${way}`;
+  return (
+    <Part rule title={w.next} width="edge">
+      <Rows>
+        {planned && <Row title={w.plan} second={w.planSecond} href={of('treatment/plan')} />}
+        {planned && <Row title={w.whichPh} second={w.whichPhSecond} href={of('treatment/ph')} />}
+        {contents.liquid?.metals.get('Cu')?.figure && (
+          <Row title={w.iron} second={w.ironSecond} href={of('iron')} />
+        )}
+        {contents.residues.some(({ held }) => held) && (
+          <Row title={w.washing} second={w.washingSecond} href={of('washing')} />
+        )}
+        {planned && treatmentRuleFault(state) === null && (
+          <Row title={w.begin} second={w.beginSecond} href={`#/treatment/begin/${containerId}`} />
+        )}
+      </Rows>
+    </Part>
+  );
+}

@@ -1,0 +1,88 @@
+/** One stage of the plan: what holds its portions down, and the portions. */
+import type { StageTold } from '../../ledger/treatment-plan';
+import { bases } from '../../reference/tables';
+import { Part } from '../../ui/page';
+import { Rows } from '../../ui/row';
+import { FigureRow } from '../figure-row';
+import { useShell } from '../shell';
+import { workingOf } from './comes-of';
+import styles from './plan.module.css';
+import { type PlanRow, type PortionRow, portionRows, stageRows } from './plan-rows';
+import { aimText } from './pot-plot';
+import { treatmentWords as w } from './words';
+
+type FigureRowsProps = { readonly rows: readonly PlanRow[]; readonly containerId: string };
+
+export const PlanFigureRows = ({ rows, containerId }: FigureRowsProps) => (
+  <Rows>
+    {rows.map(({ key, title, second, figure }) => (
+      <FigureRow key={key} title={title} second={second} figure={figure} href={workingOf(containerId, key)} />
+    ))}
+  </Rows>
+);
+
+const PortionLine = ({ row }: { readonly row: PortionRow }) => (
+  <tr>
+    <th scope="row">{row.number}</th>
+    <td class={styles.nowrap}>{row.grams}</td>
+    <td class={styles.nowrap}>{row.soFar}</td>
+    <td>{row.pH}</td>
+  </tr>
+);
+
+function Portions({ stage }: { readonly stage: StageTold }) {
+  const { sign } = useShell();
+  const rows = portionRows(stage, sign.value);
+  const target = aimText(stage.pH, sign.value);
+  const last = rows.filter(({ kind }) => kind === 'last');
+  return (
+    <table class={styles.table}>
+      <caption class="visually-hidden">{w.table(bases[stage.base].name)}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{w.number}</th>
+          <th scope="col">{`${w.portion}, g`}</th>
+          <th scope="col">{`${w.soFar}, g`}</th>
+          <th scope="col">{w.expected}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows
+          .filter(({ kind }) => kind === 'full')
+          .map((row) => (
+            <PortionLine key={row.number} row={row} />
+          ))}
+      </tbody>
+      {last.length > 0 && (
+        <tbody>
+          <tr>
+            <th class={styles.only} colSpan={4} scope="rowgroup">
+              {w.only(target)}
+            </th>
+          </tr>
+          {last.map((row) => (
+            <PortionLine key={row.number} row={row} />
+          ))}
+        </tbody>
+      )}
+    </table>
+  );
+}
+
+type Props = { readonly stage: StageTold; readonly number: number; readonly containerId: string };
+
+export function StagePart({ stage, number, containerId }: Props) {
+  const { sign } = useShell();
+  const target = aimText(stage.pH, sign.value);
+  return (
+    <>
+      <Part rule title={w.stage(`${number}`, bases[stage.base].name, target)} width="edge">
+        <PlanFigureRows rows={stageRows(stage, number)} containerId={containerId} />
+      </Part>
+      <Part>
+        <Portions stage={stage} />
+        <p>{w.atTarget(target)}</p>
+      </Part>
+    </>
+  );
+}

@@ -1,0 +1,146 @@
+/** pH against base as a plot: the likely line, its range hatched, where metals leave, and what is aimed at. */
+import Decimal from 'decimal.js';
+import { type CurvePoint, type DoseCurve, phAt } from '../../chemistry/treatment/dose-curve';
+import { type DecimalSign, formatNumber } from '../../quantities/format';
+import { type BaseId, bases, type Metal } from '../../reference/tables';
+import type { PlotCursor } from '../../ui/plot/plot-cursor';
+import type { PlotLayer, PlotPoint, PlotSpec } from '../../ui/plot/plot-spec';
+import { mostLeft } from './decades';
+import { treatmentWords as w } from './words';
+
+/** What is aimed at: one pH, or a window. */
+export type Aim = { readonly low: number; readonly high: number };
+
+export type PotPlotAsked = {
+  readonly base: BaseId;
+  readonly curve: DoseCurve;
+  readonly aim: Aim;
+  /** g as sold to the pH aimed at; absent where the base does not get there. */
+  readonly likely?: number | undefined;
+  /** L */
+  readonly volume: number;
+  readonly sign: DecimalSign;
+};
+
+const thin = '\u202f';
+const phDecimals = 1;
+/** The model has no constants that can be believed for these. */
+const unpredicted: ReadonlySet<Metal> = new Set<Metal>(['Pd', 'Sn']);
+
+const line = (points: readonly CurvePoint[]): readonly PlotPoint[] =>
+  points.map(({ grams, pH }) => [grams, pH] as const);
+
+export const phText = (pH: number, sign: DecimalSign): string =>
+  formatNumber(new Decimal(pH), phDecimals, sign);
+
+/** Three digits: a place on a drawing, not a figure. */
+function gramsText(grams: number, sign: DecimalSign): string {
+  const rounded = new Decimal(grams).toSignificantDigits(3);
+  return `${formatNumber(rounded, rounded.decimalPlaces(), sign)}${thin}g`;
+}
+
+/** A pH typed with its own digits: 9, 9.5, 9.25. */
+export const aimText = (pH: number, sign: DecimalSign): string =>
+  formatNumber(new Decimal(pH), Math.max(phDecimals, new Decimal(pH).decimalPlaces()), sign);
+
+function aimLayer({ low, high }: Aim, sign: DecimalSign): PlotLayer {
+  return low === high
+    ? { kind: 'limit', axis: 'y', at: low, word: w.plotAim(aimText(low, sign)) }
+    : {
+        kind: 'window',
+        axis: 'y',
+        from: low,
+        to: high,
+        word: w.plotWindow(aimText(low, sign), aimText(high, sign)),
+      };
+}
+
+function summaryOf({ curve, sign }: PotPlotAsked): string {
+  const [first, last] = [curve.points.at(0), curve.points.at(-1)];
+  const rises =
+    first && last
+      ? [w.plotSummary(phText(first.pH, sign), phText(last.pH, sign), gramsText(last.grams, sign))]
+      : [];
+  const leaves = curve.leaving.map(({ metal, pH, grams }) =>
+    w.plotLeaves(metal, phText(pH, sign), gramsText(grams, sign)),
+  );
+  return [...rises, ...leaves].join(' ');
+}
+
+/** Symbols at the steps; a metal that is down before anything went in has none. */
+const steps = (curve: DoseCurve): readonly PlotLayer[] =>
+  curve.leaving
+    .filter(({ grams, metal }) => grams > 0 && !unpredicted.has(metal))
+    .map(({ metal, grams, pH }) => ({ kind: 'step', x: grams, y: pH, word: metal }));
+
+export function potPlot(asked: PotPlotAsked): PlotSpec {
+  const { base, curve, aim, likely, sign } = asked;
+  return {
+    title: w.plot(bases[base].name.toLowerCase()),
+    summary: summaryOf(asked),
+    sign,
+    x: { label: bases[base].name.toLowerCase(), unit: 'g', from: 0 },
+    y: { label: w.plotPh, from: 0, to: 14 },
+    layers: [
+      { kind: 'band', name: w.plotRange, low: line(curve.latest), high: line(curve.soonest) },
+      { kind: 'line', name: w.plotLine, points: line(curve.points) },
+      aimLayer(aim, sign),
+      ...steps(curve),
+      ...(likely === undefined
+        ? []
+        : [
+            {
+              kind: 'dots' as const,
+              name: w.plotDose,
+              are: 'expected' as const,
+              points: [{ x: likely, y: phAt(curve.points, likely) ?? aim.low }],
+            },
+          ]),
+    ],
+  };
+}
+
+/** The curve at so many grams, straight between its points. */
+function pointAt(points: readonly CurvePoint[], grams: number): CurvePoint | undefined {
+  const after = points.findIndex((p) => p.grams >= grams);
+  const [a, b] = [points[Math.max(after - 1, 0)], points[after]];
+  if (!a || !b || a.grams === b.grams) return b;
+  const between = (x: number, y: number): number => x + ((grams - a.grams) / (b.grams - a.grams)) * (y - x);
+  return {
+    grams,
+    pH: between(a.pH, b.pH),
+    ionicStrength: between(a.ionicStrength, b.ionicStrength),
+    dissolved: new Map(
+      [...b.dissolved].map(([metal, n]) => [metal, between(a.dissolved.get(metal) ?? 0, n)]),
+    ),
+  };
+}
+
+function stillThere({ curve, volume, sign }: PotPlotAsked, point: CurvePoint): string {
+  return [...(curve.points[0]?.dissolved ?? [])]
+    .filter(([, all]) => all > 0)
+    .map(([metal, all]) => `${metal} ${mostLeft(metal, point, all, volume, sign)}`)
+    .join('; ');
+}
+
+const cursorSteps = 200;
+
+/** What the plot says at so many grams. */
+export function potCursor(asked: PotPlotAsked): PlotCursor {
+  const { curve, sign, likely } = asked;
+  const most = curve.points.at(-1)?.grams ?? 0;
+  return {
+    label: w.cursor,
+    from: 0,
+    to: most,
+    step: most / cursorSteps,
+    start: likely ?? most / 2,
+    onAt: (grams) => {
+      const point = pointAt(curve.points, grams);
+      if (!point) return '';
+      const metals = stillThere(asked, point);
+      const read = w.reading(gramsText(grams, sign), phText(point.pH, sign));
+      return metals === '' ? read : `${read} ${w.stillDissolved(metals)}`;
+    },
+  };
+}

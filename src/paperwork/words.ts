@@ -82,6 +82,8 @@ export const ruleWords: Readonly<Record<RuleName, string>> = {
   'fill-limit': 'Fill limit',
   'inspection-days': 'Days between inspections',
   'treatment-allowed': 'Treatment allowed here',
+  'discharge-limits': 'Most of each metal where discharge is authorised',
+  'discharge-ph': 'pH where discharge is authorised',
 };
 
 export const instrumentWords = { paper: 'by paper', meter: 'by meter' } as const;
@@ -186,6 +188,7 @@ export const dataWords = {
   untreatedToo: 'Untreated waste has been put to it.',
   yes: 'yes',
   no: 'no',
+  phBetween: (low: string, high: string) => `pH ${low} to ${high}`,
   daysText: (n: string) => withUnit(n, n === '1' ? 'day' : 'days'),
   hazardClasses: 'Hazard class',
   wasteCodes: 'Waste code',

@@ -141,14 +141,30 @@ function workshopOf({ workshop }: State): DisposalContent['workshop'] {
 function ruleValue({ state, sign }: Asked, rule: RuleName): string {
   const stated = state.rules.get(rule)?.body.stated;
   if (!stated) return notDetermined;
-  if (stated.rule === 'treatment-allowed') return w[stated.value];
-  if (stated.rule === 'fill-limit') return `${formatWritten(stated.value, sign)}${thin}%`;
-  return w.daysText(formatWritten(stated.value, sign));
+  switch (stated.rule) {
+    case 'treatment-allowed':
+      return w[stated.value];
+    case 'fill-limit':
+      return `${formatWritten(stated.value, sign)}${thin}%`;
+    case 'storage-days':
+    case 'inspection-days':
+      return w.daysText(formatWritten(stated.value, sign));
+    case 'discharge-limits':
+      return Object.entries(stated.value)
+        .map(([metal, most]) => `${metal} ${formatWritten(most, sign)}${thin}${most.unit}`)
+        .join(', ');
+    case 'discharge-ph':
+      return w.phBetween(formatWritten(stated.value.low, sign), formatWritten(stated.value.high, sign));
+  }
 }
 
+/** Who has no authorised discharge has no rule for it either: nothing is missing then. */
+const onlyIfStated: ReadonlySet<RuleName> = new Set<RuleName>(['discharge-limits', 'discharge-ph']);
+
 const localRulesOf = (asked: Asked): DisposalContent['localRules'] =>
-  (Object.keys(ruleWords) as RuleName[]).map((rule) => {
+  (Object.keys(ruleWords) as RuleName[]).flatMap((rule) => {
     const told = asked.state.rules.get(rule)?.body;
+    if (!told && onlyIfStated.has(rule)) return [];
     return {
       rule: ruleWords[rule],
       value: ruleValue(asked, rule),

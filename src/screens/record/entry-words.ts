@@ -1,6 +1,7 @@
 /** What an entry says, in words: one line for each kind, and a word for each of its parts. */
 import { format } from 'date-fns';
 import type { Body, BodyOf } from '../../ledger/entries/body';
+import { isUsualRule, type LocalRule } from '../../ledger/entries/local-rules';
 import type { HistoryLine, State } from '../../ledger/state';
 import { type DecimalSign, formatWritten } from '../../quantities/format';
 import { bases } from '../../reference/tables';
@@ -8,7 +9,7 @@ import { unbroken } from '../../ui/figure-value';
 import { chargeWords, recoveryWords } from '../batches/account-words';
 import { stepWords } from '../batches/words';
 import { streamName } from '../words';
-import { ruleWords } from './rule-words';
+import { dischargeWords, ruleWords } from './rule-words';
 import { treatmentTitle } from './treatment-words';
 
 export const entryWords = {
@@ -112,6 +113,10 @@ const chargeText = (charge: BodyOf<'batch-charged'>['charge'], sign: DecimalSign
 const recoveryText = ({ what, mass }: BodyOf<'batch-recovered'>['recovery'], sign: DecimalSign): string =>
   `${recoveryWords[what]} ${amount(mass, sign)}`;
 
+/** In the middle of a line. */
+const ruleName = (stated: LocalRule): string =>
+  isUsualRule(stated) ? lower(ruleWords[stated.rule].name) : dischargeWords[stated.rule];
+
 /** One line for each kind, so that a new kind does not compile until it has its words. */
 export function entryTitle(state: State, body: Body, sign: DecimalSign): string {
   switch (body.kind) {
@@ -122,7 +127,7 @@ export function entryTitle(state: State, body: Body, sign: DecimalSign): string 
     case 'person-left':
       return `${personName(state, body.personId)} left`;
     case 'local-rule-stated':
-      return `Local rule: ${lower(ruleWords[body.stated.rule].name)}`;
+      return `Local rule: ${ruleName(body.stated)}`;
     case 'base-described':
       return `${body.base in bases ? bases[body.base as keyof typeof bases].name : stepText(body.base)}, ${amount(body.purity, sign)} pure`;
     case 'batch-opened':

@@ -1,6 +1,11 @@
 /** A local rule as a form holds it, what is wrong with it, and what is written of it. */
 import * as z from 'zod/mini';
-import type { LocalRule, LocalRuleStated, RuleName } from '../../ledger/entries/local-rules';
+import {
+  isUsualRule,
+  type LocalRule,
+  type LocalRuleStated,
+  type UsualRule,
+} from '../../ledger/entries/local-rules';
 import { Day } from '../../ledger/entries/moments';
 import type { IntentionOf } from '../../ledger/intention';
 import { type FieldRead, readTyped, Typed } from '../form';
@@ -19,19 +24,20 @@ export const RuleFields = z.object({
 export type RuleFields = z.infer<typeof RuleFields>;
 
 /** In the order in which they are asked. */
-export const ruleNames = Object.keys(ruleWords) as readonly RuleName[];
-export const isRule = (name: string): name is RuleName => (ruleNames as readonly string[]).includes(name);
+export const ruleNames = Object.keys(ruleWords) as readonly UsualRule[];
+export const isRule = (name: string): name is UsualRule => (ruleNames as readonly string[]).includes(name);
 
-export const unitOf = (rule: Exclude<RuleName, 'treatment-allowed'>): '%' | 'days' =>
+export const unitOf = (rule: Exclude<UsualRule, 'treatment-allowed'>): '%' | 'days' =>
   rule === 'fill-limit' ? '%' : 'days';
 
-export const readAmount = (rule: RuleName, fields: RuleFields): FieldRead<string> =>
+export const readAmount = (rule: UsualRule, fields: RuleFields): FieldRead<string> =>
   readTyped(fields.amount, { aboveZero: true, ...(rule === 'fill-limit' ? { most: 100 } : {}) });
 
 /** As stated before, or empty. */
-export function ruleFieldsOf(rule: RuleName, body: LocalRuleStated | undefined): RuleFields {
+export function ruleFieldsOf(rule: UsualRule, body: LocalRuleStated | undefined): RuleFields {
   const stated = body?.stated;
-  const amount = stated && stated.rule !== 'treatment-allowed' ? stated.value : undefined;
+  const amount =
+    stated && isUsualRule(stated) && stated.rule !== 'treatment-allowed' ? stated.value : undefined;
   const unit = rule === 'treatment-allowed' ? '' : unitOf(rule);
   return {
     amount: { typed: amount?.value ?? '', unit: amount?.unit ?? unit },
@@ -43,7 +49,7 @@ export function ruleFieldsOf(rule: RuleName, body: LocalRuleStated | undefined):
 }
 
 /** @param today calendar day at the workshop, since nobody can have said it later than that */
-export function ruleFaults(rule: RuleName, fields: RuleFields, today: string) {
+export function ruleFaults(rule: UsualRule, fields: RuleFields, today: string) {
   const day = Day.safeParse(fields.saidOn);
   return {
     amount:
@@ -60,7 +66,7 @@ export function ruleFaults(rule: RuleName, fields: RuleFields, today: string) {
   };
 }
 
-function statedRule(rule: RuleName, fields: RuleFields): LocalRule | null {
+function statedRule(rule: UsualRule, fields: RuleFields): LocalRule | null {
   if (rule === 'treatment-allowed') return fields.allowed === '' ? null : { rule, value: fields.allowed };
   const read = readAmount(rule, fields);
   if (read.state !== 'written') return null;
@@ -71,7 +77,7 @@ function statedRule(rule: RuleName, fields: RuleFields): LocalRule | null {
 }
 
 /** Null while the value is not there. */
-export function ruleIntention(rule: RuleName, fields: RuleFields): IntentionOf<'state-local-rule'> | null {
+export function ruleIntention(rule: UsualRule, fields: RuleFields): IntentionOf<'state-local-rule'> | null {
   const stated = statedRule(rule, fields);
   return (
     stated && {

@@ -1,5 +1,5 @@
 /** What each local rule is called, and what follows while nobody has stated it. */
-import type { RuleName } from '../../ledger/entries/local-rules';
+import type { DischargeRule, UsualRule } from '../../ledger/entries/local-rules';
 
 export type RuleWords = {
   readonly name: string;
@@ -8,7 +8,7 @@ export type RuleWords = {
   readonly meanwhile: string;
 };
 
-export const ruleWords: Readonly<Record<RuleName, RuleWords>> = {
+export const ruleWords: Readonly<Record<UsualRule, RuleWords>> = {
   'treatment-allowed': {
     name: 'Treatment in the workshop',
     ask: 'May you treat this waste here?',
@@ -29,6 +29,12 @@ export const ruleWords: Readonly<Record<RuleName, RuleWords>> = {
     ask: 'How often must you look?',
     meanwhile: 'The checklist for it holds seven days.',
   },
+};
+
+/** What the rules are called that only a workshop with an authorised discharge has, within a sentence. */
+export const dischargeWords: Readonly<Record<DischargeRule, string>> = {
+  'discharge-limits': 'most of each metal where discharge is authorised',
+  'discharge-ph': 'pH where discharge is authorised',
 };
 
 export const yesNo = { yes: 'allowed', no: 'not allowed' } as const;

@@ -1,5 +1,5 @@
 /** States one local rule: its value, who said so, when, and which document. */
-import type { RuleName } from '../../ledger/entries/local-rules';
+import type { UsualRule } from '../../ledger/entries/local-rules';
 import { calendarDay } from '../../rules/storage-clock';
 import { Choices } from '../../ui/choices';
 import { Part } from '../../ui/page';
@@ -25,9 +25,9 @@ import { ruleWords, yesNoAnswers } from './rule-words';
 import { ruleFormWords as w } from './words';
 
 export const RuleScreen = ({ at }: { readonly at: Readonly<Record<string, string>> }) =>
-  isRule(at.rule ?? '') ? <RuleForm rule={at.rule as RuleName} /> : <Frame place="record" title={w.gone} />;
+  isRule(at.rule ?? '') ? <RuleForm rule={at.rule as UsualRule} /> : <Frame place="record" title={w.gone} />;
 
-function RuleForm({ rule }: { readonly rule: RuleName }) {
+function RuleForm({ rule }: { readonly rule: UsualRule }) {
   const { state, go, now, zone } = useShell();
   const known = state.value.rules.get(rule)?.body;
   const { value, change, done } = useForm(`rule:${rule}`, RuleFields, () => ruleFieldsOf(rule, known));

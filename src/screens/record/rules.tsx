@@ -1,5 +1,5 @@
 /** Each local rule: its value and who said so, or that it is not entered and what follows from that. */
-import type { LocalRule } from '../../ledger/entries/local-rules';
+import { isUsualRule, type LocalRule } from '../../ledger/entries/local-rules';
 import { formatWritten } from '../../quantities/format';
 import { FigureValue } from '../../ui/figure-value';
 import { Mark } from '../../ui/marks';
@@ -16,6 +16,7 @@ import { recordWords, ruleFormWords as w } from './words';
 
 const Value = ({ stated }: { readonly stated: LocalRule }) => {
   const { sign } = useShell();
+  if (!isUsualRule(stated)) return null;
   return stated.rule === 'treatment-allowed' ? (
     <span>{yesNo[stated.value]}</span>
   ) : (

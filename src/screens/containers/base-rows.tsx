@@ -11,6 +11,7 @@ import { Row, Rows } from '../../ui/row';
 import { dayText } from '../amounts';
 import { ironWords } from '../iron/words';
 import { useShell } from '../shell';
+import { twoWaysWords } from '../two-ways/words';
 import { words } from '../words';
 import { containerWords as w } from './words';
 
@@ -69,6 +70,13 @@ export function BaseRows({ state, container, figures }: Props) {
         })}
         {figures.contents.liquid?.metals.get('Cu')?.figure && (
           <Row title={ironWords.open} second={ironWords.openSecond} href={`#/containers/${id}/iron`} />
+        )}
+        {figures.contents.liquid && (
+          <Row
+            title={twoWaysWords.open}
+            second={twoWaysWords.openSecond}
+            href={`#/containers/${id}/as-it-is-or-treated`}
+          />
         )}
         {figures.silent.length > 0 && <Row mark={<Mark kind="unknown" />} title={w.silent} />}
       </Rows>

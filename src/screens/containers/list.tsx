@@ -1,4 +1,5 @@
 /** All containers, each a drawn vessel with what is in it. */
+import { liquidContainers } from '../../ledger/liquid-containers';
 import type { ContainerState, State } from '../../ledger/state';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
@@ -8,6 +9,7 @@ import { Vessel } from '../../ui/vessel';
 import { amountText, contentsTitle, heldText } from '../amounts';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
+import { twoWaysWords } from '../two-ways/words';
 import { vesselDrawing } from '../vessel-drawing';
 import { vesselWords, containerWords as w } from './words';
 
@@ -58,6 +60,17 @@ export function ContainerList() {
             <ContainerRow key={container.body.containerId} state={state.value} container={container} />
           ))}
         </Rows>
+      )}
+      {liquidContainers(state.value).length > 0 && (
+        <Part rule width="edge">
+          <Rows>
+            <Row
+              title={twoWaysWords.open}
+              second={twoWaysWords.openAll}
+              href="#/containers/as-it-is-or-treated"
+            />
+          </Rows>
+        </Part>
       )}
     </Frame>
   );

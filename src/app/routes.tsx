@@ -66,6 +66,20 @@ const treatment = {
   working: lazyScreen(() => import('../screens/treatment/working').then((m) => m.TreatmentWorking)),
 };
 
+/** A treatment from its beginning to its end, and the trial on the bench before it. */
+const run = {
+  choose: lazyScreen(() => import('../screens/treatment/run-choose').then((m) => m.ChooseTreated)),
+  begin: lazyScreen(() => import('../screens/treatment/run-begin').then((m) => m.BeginTreatment)),
+  already: lazyScreen(() => import('../screens/treatment/run-already').then((m) => m.TreatmentAlready)),
+  page: lazyScreen(() => import('../screens/treatment/run-page').then((m) => m.RunPage)),
+  dose: lazyScreen(() => import('../screens/treatment/run-dose').then((m) => m.RunDose)),
+  reading: lazyScreen(() => import('../screens/treatment/run-reading').then((m) => m.RunReading)),
+  end: lazyScreen(() => import('../screens/treatment/run-end').then((m) => m.RunEnd)),
+  working: lazyScreen(() => import('../screens/treatment/run-working').then((m) => m.RunWorking)),
+  bench: lazyScreen(() => import('../screens/treatment/bench-test').then((m) => m.BenchTest)),
+  benchWorking: lazyScreen(() => import('../screens/treatment/bench-working').then((m) => m.BenchWorking)),
+};
+
 const twoWays = {
   one: lazyScreen(() => import('../screens/two-ways/two-ways').then((m) => m.TwoWaysScreen)),
   all: lazyScreen(() => import('../screens/two-ways/two-ways').then((m) => m.TwoWaysOfAll)),
@@ -108,6 +122,18 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['containers/:id/treatment/plan', treatment.plan],
   ['containers/:id/treatment/working/:key', treatment.working],
   ['containers/:id/treatment/working/:key/:steps', treatment.working],
+  ['containers/:id/bench-test', run.bench],
+  ['containers/:id/bench-test/:key', run.benchWorking],
+  ['containers/:id/bench-test/:key/:steps', run.benchWorking],
+  ['treatment/begin', run.choose],
+  ['treatment/begin/:container', run.begin],
+  ['treatment/begin/:container/already', run.already],
+  ['treatment/:treatment', run.page],
+  ['treatment/:treatment/dose', run.dose],
+  ['treatment/:treatment/reading', run.reading],
+  ['treatment/:treatment/end', run.end],
+  ['treatment/:treatment/working/:key', run.working],
+  ['treatment/:treatment/working/:key/:steps', run.working],
   ['containers/:id/as-it-is-or-treated', twoWays.one],
   ['containers/:id/as-it-is-or-treated/:key', twoWays.working],
   ['containers/:id/as-it-is-or-treated/:key/:steps', twoWays.working],

@@ -3,7 +3,9 @@
  * what went in and what was read since. Needs the equilibrium model, so only pages that show it may import it.
  */
 
+import Decimal from 'decimal.js';
 import type { StatedPurity } from '../chemistry/base-needed';
+import { volumeRead } from '../chemistry/liquor';
 import type { Load } from '../chemistry/load';
 import { type DoseCurve, doseCurve, phAt } from '../chemistry/treatment/dose-curve';
 import {
@@ -15,12 +17,13 @@ import {
 } from '../chemistry/treatment/plan';
 import { minus, notBelowNothing } from '../quantities/expression';
 import { exact, type Figure, given, workedOut } from '../quantities/figure';
-import type { Quantity } from '../quantities/quantity';
+import { inUnit, type Quantity } from '../quantities/quantity';
+import type { Written } from '../quantities/written';
 import type { BaseId } from '../reference/tables';
 import { figuresBefore, type NoBase } from './container-figures';
 import { capacityOf, takesUp } from './fill';
 import type { State, TreatmentState } from './state';
-import { dosedFigure, type RunningStage, stageOf, warmedOf } from './treatment-run';
+import { allowedRise, dosedFigure, type RunningStage, stageOf } from './treatment-run';
 
 /** Why nothing is worked out: the pot is then led by its pH alone. */
 export type NoOutlook =
@@ -68,8 +71,19 @@ const purityIn =
     return purity && { purity, origin: `purity/${base}` };
   };
 
-/** Free space over the liquor as it was before the first dose. */
-function headspaceOf(state: State, treatment: TreatmentState): Figure<'L'> | undefined {
+/** What was chosen on the pages of the plan, where it differs from what is usual. */
+export type RunChoice = {
+  readonly rise?: Written<'K'>;
+  readonly headspace?: Written<'L' | 'mL' | 'US gal'>;
+};
+
+/** Free space over the liquor, as stated or as the container has it left. */
+function headspaceOf(
+  state: State,
+  treatment: TreatmentState,
+  stated: RunChoice['headspace'],
+): Figure<'L'> | undefined {
+  if (stated) return volumeRead(stated, 'plan/headspace', 'Free space over the liquor');
   const container = state.containers.get(treatment.body.containerId);
   if (!container) return undefined;
   const free = capacityOf(container).minus(takesUp(container.holds));
@@ -148,7 +162,7 @@ function outlookFor({ load, stage, purity }: Asked, planned: PlannedStage): Outl
   };
 }
 
-function workedOutFor(state: State, treatment: TreatmentState): OutlookFound {
+function workedOutFor(state: State, treatment: TreatmentState, choice: RunChoice): OutlookFound {
   const stage = stageOf(treatment);
   const { agent, targetPh, foreign } = stage;
   if (!isBase(agent) || treatment.doses.some(({ body }) => body.agent === 'iron'))
@@ -159,7 +173,7 @@ function workedOutFor(state: State, treatment: TreatmentState): OutlookFound {
   if (noBase !== null) return none({ code: 'no-base', why: noBase });
   if (!load) return none({ code: 'nothing-known' });
   const purity = purityIn(state, treatment);
-  const headspace = headspaceOf(state, treatment);
+  const headspace = headspaceOf(state, treatment, choice.headspace);
   const asked = treatment.body.stages
     .slice(0, stage.index + 1)
     .flatMap(({ agent: base, targetPh: pH }, i) => {
@@ -170,7 +184,7 @@ function workedOutFor(state: State, treatment: TreatmentState): OutlookFound {
     load,
     stages: asked,
     purity,
-    rise: warmedOf(treatment).allowed,
+    rise: allowedRise(choice.rise),
     ...(headspace ? { headspace } : {}),
   });
   if (!plan.ok) return none({ code: 'no-plan', why: plan.failure.why });
@@ -181,16 +195,26 @@ function workedOutFor(state: State, treatment: TreatmentState): OutlookFound {
 
 const known = new WeakMap<State, Map<string, OutlookFound>>();
 
+const keyOf = (treatment: TreatmentState, choice: RunChoice): string =>
+  JSON.stringify([treatment.body.treatmentId, choice.rise, choice.headspace]);
+
 /** Worked out once for a state: it takes the model a moment. */
-export function outlookOf(state: State, treatment: TreatmentState): OutlookFound {
+export function outlookOf(state: State, treatment: TreatmentState, choice: RunChoice = {}): OutlookFound {
   const ofState = known.get(state) ?? new Map<string, OutlookFound>();
   known.set(state, ofState);
-  const { treatmentId } = treatment.body;
-  const found = ofState.get(treatmentId) ?? workedOutFor(state, treatment);
-  ofState.set(treatmentId, found);
+  const key = keyOf(treatment, choice);
+  const found = ofState.get(key) ?? workedOutFor(state, treatment, choice);
+  ofState.set(key, found);
   return found;
 }
 
 /** Whether `outlookOf` would answer at once. */
-export const outlookReady = (state: State, treatmentId: string): boolean =>
-  known.get(state)?.has(treatmentId) ?? false;
+export const outlookReady = (state: State, treatment: TreatmentState, choice: RunChoice = {}): boolean =>
+  known.get(state)?.has(keyOf(treatment, choice)) ?? false;
+
+/** The largest portion of the plan where `mass` is more than that; null where it is not. */
+export function mostAtOnce({ planned }: Outlook, mass: Written<'g' | 'kg' | 'lb'>): Decimal | null {
+  const { byHeat, byFoam } = planned;
+  const most = Decimal.min(byHeat.low, byFoam?.low ?? byHeat.low);
+  return inUnit(mass, 'g').gt(most) ? most : null;
+}

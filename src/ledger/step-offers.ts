@@ -4,6 +4,7 @@ import { checklists } from '../safety/checklists';
 import { clearanceFault } from './clearance';
 import type { ChecklistFinished } from './entries/checklists';
 import type { State, StepState, Told } from './state';
+import { treatmentStep } from './treatment';
 
 export type StepOffer = {
   readonly list: Checklist;
@@ -18,6 +19,10 @@ export type Asking = { readonly batchId: string | null; readonly who: string | n
 /** Lists that concern the whole place, for every batch. */
 const ofThePlace: ReadonlySet<Checklist['step']> = new Set<Checklist['step']>(['readiness', 'inspection']);
 
+/** The batch that a list is gone through for: none where it concerns the whole place, or a container that may hold several. */
+export const batchOf = ({ step }: Checklist, batchId: string | null): string | null =>
+  ofThePlace.has(step) || step === treatmentStep ? null : batchId;
+
 /** Whether finishing the list begins nothing: it was a look, or the step runs already. */
 export const isLook = ({ step, moment }: Checklist): boolean => ofThePlace.has(step) || moment === 'running';
 
@@ -30,7 +35,7 @@ export function clearanceOfList(
   list: Checklist,
   asking: Asking,
 ): Told<ChecklistFinished> | null {
-  const batchId = ofThePlace.has(list.step) ? null : asking.batchId;
+  const batchId = batchOf(list, asking.batchId);
   const held = [...state.checklists.values()].findLast(
     ({ entryId, body }) =>
       body.checklist.id === list.id &&

@@ -2,12 +2,13 @@
  * A treatment while it runs, from what was written down alone: the stage it is in, what went in, what was read against
  * it, until when to wait, how warm it became. What is left to add is worked out in `treatment-outlook.ts`.
  */
-import { ranged } from '../chemistry/constants';
+import { constant, ranged } from '../chemistry/constants';
 import { minus, plus } from '../quantities/expression';
-import { type Figure, given, read, within, workedOut } from '../quantities/figure';
+import { type Figure, read, within, workedOut } from '../quantities/figure';
 import { type Quantity, quantity } from '../quantities/quantity';
+import type { Written } from '../quantities/written';
 import { dosing } from '../reference/dosing-tables';
-import type { BaseId } from '../reference/tables';
+import type { BaseId, Metal } from '../reference/tables';
 import { minutesAfter } from '../safety/stated-time';
 import { asHeld } from './amounts';
 import type { Agent, DoseAdded, PotRead } from './entries/treatments';
@@ -151,19 +152,21 @@ const aboveIce = ({ entryId, body: { temperature } }: Warmth): Figure<'K'> =>
 const rise = (sentence: string, from: Warmth, to: Warmth): Figure<'K'> =>
   workedOut({ sentence, unit: 'K', formula: minus(aboveIce(to), aboveIce(from)), signed: true });
 
-const allowedRise = (): Figure<'K'> =>
-  given({
-    origin: 'constant/portion-rise',
-    sentence: 'Rise allowed for one portion',
-    value: dosing.warmest.value,
-    unit: 'K',
-    how: 'constant',
-    spread: within(0),
-    decimals: 0,
-  });
+/** What one portion may warm the liquor: as stated in the plan, or as is usual. */
+export const allowedRise = (stated?: Written<'K'>): Figure<'K'> =>
+  stated
+    ? read({
+        origin: 'plan/rise',
+        sentence: 'Rise allowed for one portion',
+        written: stated,
+        unit: 'K',
+        how: 'stated',
+        spread: () => within(0),
+      })
+    : constant('warmest-portion', 'Rise allowed for one portion', dosing.warmest, 'K');
 
-/** How warm the pot became, by the readings; `allowed` where somebody stated another rise. */
-export function warmedOf(treatment: TreatmentState, allowed: Figure<'K'> = allowedRise()): Warmed {
+/** How warm the pot became, by the readings, against what one portion may warm it. */
+export function warmedOf(treatment: TreatmentState, allowed: Figure<'K'>): Warmed {
   const readings = treatment.readings.filter(hasWarmth);
   const [first, last] = [readings.at(0), readings.at(-1)];
   const dosed = treatment.doses.findLast(({ at }) => last !== undefined && at <= last.at)?.at;
@@ -206,3 +209,10 @@ export const dosedFigure = ({ doses }: Pick<RunningStage, 'doses'>): Figure<'g'>
 /** Full minutes from one moment to another; below zero when it has passed. */
 export const minutesTo = (due: string, now: string): number =>
   Math.ceil((Date.parse(due) - Date.parse(now)) / 60_000);
+
+/** Metals measured in the clear liquid since the last dose, in the order in which they were. */
+export function measuredSince({ doses, readings }: TreatmentState): readonly Metal[] {
+  const dosed = doses.at(-1)?.at ?? '';
+  const found = readings.filter(({ at }) => at >= dosed).flatMap(({ body }) => body.findings ?? []);
+  return [...new Set(found.map(({ metal }) => metal))];
+}

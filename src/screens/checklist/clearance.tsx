@@ -2,8 +2,9 @@
 import { useState } from 'preact/hooks';
 import { clearanceFault } from '../../ledger/clearance';
 import type { ChecklistFinished } from '../../ledger/entries/checklists';
-import type { Told } from '../../ledger/state';
+import type { State, Told } from '../../ledger/state';
 import { isLook } from '../../ledger/step-offers';
+import { treatmentStep } from '../../ledger/treatment';
 import { checklists } from '../../safety/checklists';
 import { sameDay } from '../../safety/stated-time';
 import { safetyWords } from '../../safety/words';
@@ -61,8 +62,15 @@ function useGoingOn({ told }: Cleared) {
     draft.drop(returnDraft(checklist.id));
     go(back?.path ?? homeOf(batchId), 'replace');
   }
+  // What is in a container is treated, not a batch: its own page begins it, and knows which container.
+  function beginTreating(): void {
+    draft.drop(returnDraft(checklist.id));
+    go(back?.path ?? 'treatment/begin', 'replace');
+  }
   const goOn = list?.moment === 'running' ? list.begin : words.clearance.goOn;
   const label = back ? words.clearance.toList(back.title) : goOn;
+  if (step === treatmentStep)
+    return { fault, label: list?.begin ?? words.clearance.goOn, onTap: beginTreating };
   return {
     fault,
     label: look ? label : (list?.begin ?? words.clearance.goOn),
@@ -72,12 +80,23 @@ function useGoingOn({ told }: Cleared) {
 
 const dayUnlessToday = (iso: string, now: string): string | null => (sameDay(iso, now) ? null : dayOf(iso));
 
+const homeWords = (batchId: string | null): string =>
+  batchId === null ? words.clearance.toToday : words.clearance.toBatch;
+
+/** Where what it cleared is seen, once that has begun. */
+function begunBy(state: State, { entryId, body }: Told<ChecklistFinished>): string | null {
+  const treatment = [...state.treatments.values()].find((one) => one.body.clearance === entryId);
+  if (treatment) return `treatment/${treatment.body.treatmentId}`;
+  const step = [...state.steps.values()].some((one) => one.body.clearance === entryId);
+  return step ? homeOf(body.batchId) : null;
+}
+
 /** The tag of a clearance that holds, or has begun its step. */
 function Holds({
   told,
   begun,
   onAnswers,
-}: Cleared & { readonly begun: boolean; readonly onAnswers: () => void }) {
+}: Cleared & { readonly begun: string | null; readonly onAnswers: () => void }) {
   const { now, moment } = useShell();
   const { checklist, validUntil, batchId } = told.body;
   const list = checklists.get(checklist.id);
@@ -105,9 +124,9 @@ function Holds({
       actions={
         <>
           {going.fault !== null && <p role="alert">{going.fault}</p>}
-          {begun ? (
-            <Button look="primary" voice="serif" href={`#/${home}`} second={words.clearance.begun}>
-              {batchId === null ? words.clearance.toToday : words.clearance.toBatch}
+          {begun !== null ? (
+            <Button look="primary" voice="serif" href={`#/${begun}`} second={words.clearance.begun}>
+              {begun === home ? homeWords(batchId) : words.clearance.toTreatment}
             </Button>
           ) : (
             <Button look="primary" voice="serif" onTap={guard(going.onTap)}>
@@ -179,7 +198,7 @@ export function Clearance({ at }: { readonly at: Readonly<Record<string, string>
   if (!told) return <Nowhere>{words.clearance.lost}</Nowhere>;
   if (answers) return <AnswersGiven finished={told.body} onBack={() => setAnswers(false)} />;
   const { step, batchId } = told.body;
-  const begun = [...state.value.steps.values()].some(({ body }) => body.clearance === told.entryId);
+  const begun = begunBy(state.value, told);
   const fault = clearanceFault(state.value, told.entryId, {
     step,
     batchId,
@@ -187,7 +206,7 @@ export function Clearance({ at }: { readonly at: Readonly<Record<string, string>
     at: now.value,
   });
   const onAnswers = (): void => setAnswers(true);
-  return fault && !begun ? (
+  return fault && begun === null ? (
     <DoesNotHold told={told} why={refusalWords(fault)} onAnswers={onAnswers} />
   ) : (
     <Holds told={told} begun={begun} onAnswers={onAnswers} />

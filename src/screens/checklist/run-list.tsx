@@ -1,6 +1,7 @@
 /** Goes through a checklist, for a batch or for the whole place. */
 import { useState } from 'preact/hooks';
 import { isLook, requiredBefore, runningStep } from '../../ledger/step-offers';
+import { treatmentStep } from '../../ledger/treatment';
 import type { Checklist } from '../../safety/checklist-schema';
 import { checklists } from '../../safety/checklists';
 import { Button, Buttons } from '../../ui/button';
@@ -11,7 +12,7 @@ import { useShell } from '../shell';
 import { Already } from './already';
 import { LookAgain, Restart } from './came-back';
 import styles from './checklist.module.css';
-import { batchPart, homeOf, returnDraft } from './kept-run';
+import { batchPart, homeOf, ReturnTo, returnDraft } from './kept-run';
 import { Nowhere } from './nowhere';
 import { PersonFirst } from './person-first';
 import { Question } from './question';
@@ -78,7 +79,7 @@ const AllAsked = ({ on, home }: { readonly on: RunOnScreen; readonly home: strin
 
 /** Ways through a stop that end the run; the stop is written down with either. */
 function useEnding(on: RunOnScreen, { list, batchId }: Going) {
-  const { perform, go, state } = useShell();
+  const { perform, go, state, draft } = useShell();
   async function putOff(): Promise<void> {
     if ((await on.finish()) === null) return;
     on.drop();
@@ -105,7 +106,16 @@ function useEnding(on: RunOnScreen, { list, batchId }: Going) {
     on.drop();
     go(homeOf(batchId), 'replace');
   }
-  return { putOff, already };
+  /** What is in a container was treated, not a batch: which, and what went in, is asked on its own page. */
+  async function alreadyTreated(): Promise<void> {
+    const begun = on.run.answered.length + on.run.overcome.length > 0;
+    if (begun && (await on.finish()) === null) return;
+    on.drop();
+    const back = draft.read(returnDraft(list.id), ReturnTo);
+    draft.drop(returnDraft(list.id));
+    go(back ? `${back.path}/already` : 'treatment/begin', 'replace');
+  }
+  return { putOff, already, alreadyTreated };
 }
 
 function Running({ list, batchId, person }: Going & { readonly person: string }) {
@@ -113,6 +123,10 @@ function Running({ list, batchId, person }: Going & { readonly person: string })
   const on = useRun(list, batchId, person);
   const ending = useEnding(on, { list, batchId });
   const [already, setAlready] = useState(false);
+  const onAlready = (): void => {
+    if (list.step === treatmentStep) void ending.alreadyTreated();
+    else setAlready(true);
+  };
   useStayAwake();
   const home = homeOf(batchId);
   if (already)
@@ -131,7 +145,7 @@ function Running({ list, batchId, person }: Going & { readonly person: string })
   }
   const [required] = requiredBefore(state.value, list, { batchId, who: person, at: now.value });
   if (required && on.now.state === 'next')
-    return <First list={list} batchId={batchId} required={required} onAlready={() => setAlready(true)} />;
+    return <First list={list} batchId={batchId} required={required} onAlready={onAlready} />;
   if (on.arrived.how === 'restart')
     return <Restart reason={words.resume.tooOld(on.arrived.minutes)} home={home} onRestart={on.restart} />;
   if (on.arrived.how === 'look-again')
@@ -150,9 +164,7 @@ function Running({ list, batchId, person }: Going & { readonly person: string })
       />
     );
   }
-  return (
-    <Stopped on={on} stop={on.now} onPutOff={() => void ending.putOff()} onAlready={() => setAlready(true)} />
-  );
+  return <Stopped on={on} stop={on.now} onPutOff={() => void ending.putOff()} onAlready={onAlready} />;
 }
 
 function Start(going: Going) {

@@ -1,5 +1,5 @@
 /** Start a step: what comes next in this batch, and whether its list must be gone through. */
-import { requiredBefore, type StepOffer, stepOffers } from '../../ledger/step-offers';
+import { batchOf, requiredBefore, type StepOffer, stepOffers } from '../../ledger/step-offers';
 import { standing } from '../../safety/checklist-run';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
@@ -9,7 +9,7 @@ import { Row, Rows } from '../../ui/row';
 import { dilutionWords } from '../dilution/words';
 import { Frame, hour } from '../frame';
 import { type Shell, useShell } from '../shell';
-import { KeptRun, runDraft } from './kept-run';
+import { batchPart, KeptRun, runDraft } from './kept-run';
 import { Nowhere } from './nowhere';
 import { PersonFirst } from './person-first';
 import { words } from './words';
@@ -26,7 +26,7 @@ function pausedWords({ draft, person }: Shell, list: string, batchId: string): s
 }
 
 const hrefOf = ({ list, clearance }: StepOffer, batchId: string): string =>
-  clearance ? `#/clearance/${clearance.entryId}` : `#/check/${batchId}/${list.id}`;
+  clearance ? `#/clearance/${clearance.entryId}` : `#/check/${batchPart(batchOf(list, batchId))}/${list.id}`;
 
 const questionsIn = ({ list }: StepOffer): string =>
   words.step.questions(list.items.filter(({ when }) => when === undefined).length);
@@ -37,7 +37,7 @@ function useHow(offer: StepOffer, batchId: string): string {
   const { list, clearance, running } = offer;
   const until = clearance?.body.validUntil ?? null;
   const held = until === null ? null : words.step.cleared(hour(until));
-  const how = held ?? pausedWords(shell, list.id, batchId) ?? questionsIn(offer);
+  const how = held ?? pausedWords(shell, list.id, batchPart(batchOf(list, batchId))) ?? questionsIn(offer);
   return running ? `${words.step.runs(hour(running.at))}. ${how}` : how;
 }
 

@@ -167,6 +167,7 @@ export const words = {
     toList: (title: string) => `Go on: ${title}`,
     lost: 'This clearance is not in the record.',
     toToday: 'To Today',
+    toTreatment: 'To the treatment',
     askedLater: 'Asked while it runs and after',
     stopped: 'The list ended in a stop.',
     stoppedAnswer: verdictWords.stops,

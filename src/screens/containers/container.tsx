@@ -13,6 +13,7 @@ import { BaseRows } from './base-rows';
 import { ContainerDrawing, StorageAside } from './container-drawing';
 import { ContainerMovements } from './container-movements';
 import { Never, Residues, Volumes } from './container-parts';
+import { ContainerTreatment } from './container-treatment';
 import { LoadTable } from './load-table';
 import { containerWords as w } from './words';
 
@@ -64,6 +65,7 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
       )}
       <Residues {...props} />
       {figures.load && <BaseRows {...props} />}
+      <ContainerTreatment {...props} />
       <ContainerMovements {...props} />
       <Part rule>
         <p>{words.caution}</p>

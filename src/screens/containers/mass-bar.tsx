@@ -6,7 +6,14 @@ import { useShell } from '../shell';
 import { words } from '../words';
 import { containerWords as w } from './words';
 
-export function MassBar({ mass }: { readonly mass: Figure<'g'> }) {
+type Props = {
+  readonly mass: Figure<'g'>;
+  /** What the ends are for, where it is not a base to buy. */
+  readonly lowUse?: string;
+  readonly highUse?: string;
+};
+
+export function MassBar({ mass, lowUse = w.firstPortions, highUse = w.buy }: Props) {
   const { sign } = useShell();
   const p = printed(mass, sign.value);
   if (p.low === undefined || p.high === undefined) return null;
@@ -17,8 +24,8 @@ export function MassBar({ mass }: { readonly mass: Figure<'g'> }) {
       likely={p.value}
       high={p.high}
       unit={p.unit}
-      lowUse={w.firstPortions}
-      highUse={w.buy}
+      lowUse={lowUse}
+      highUse={highUse}
       likelyShare={share}
       name={`${p.low} ${words.to} ${p.high} ${p.unit}; ${p.value} ${p.unit}`}
     />

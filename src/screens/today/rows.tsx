@@ -13,6 +13,7 @@ import { calendarDayText, dayText, momentText, streamTitle } from '../amounts';
 import { stepWords } from '../batches/words';
 import { hour } from '../frame';
 import { useShell } from '../shell';
+import { TreatmentRow } from './treatment-row';
 import { flagWords, todayWords as w } from './words';
 
 export const markOf = (flag: Flag): MarkKind => {
@@ -24,6 +25,8 @@ export const markOf = (flag: Flag): MarkKind => {
 /** What a flag is about, by its name, and where it is looked at. */
 function subjectOf(state: State, { about, code }: Flag): { readonly name: string; readonly href: string } {
   const container = about.containerId && state.containers.get(about.containerId)?.body;
+  if (container && about.treatmentId && code.startsWith('treatment-'))
+    return { name: unbroken(container.code), href: `#/treatment/${about.treatmentId}` };
   if (container) return { name: unbroken(container.code), href: `#/containers/${container.containerId}` };
   const stream = about.streamId && state.streams.get(about.streamId);
   if (stream) {
@@ -51,6 +54,9 @@ export function FlagRow({ state, flag }: { readonly state: State; readonly flag:
   const { sign } = useShell();
   const { name, href } = subjectOf(state, flag);
   const { title, second } = flagWords(flag, name);
+  const treatment = state.treatments.get(flag.about.treatmentId ?? '');
+  if (flag.code === 'treatment-running' && treatment)
+    return <TreatmentRow flag={flag} name={name} treatment={treatment} />;
   const container = flag.about.containerId ? state.containers.get(flag.about.containerId) : undefined;
   const share =
     container && (flag.code === 'over-fill-limit' || flag.code === 'over-capacity')

@@ -1,0 +1,28 @@
+/** The working of a trial on the bench, from what stands in its form. */
+import { useMemo } from 'preact/hooks';
+import { benchEstimate } from '../../ledger/bench-estimate';
+import { unbroken } from '../../ui/figure-value';
+import { useShell } from '../shell';
+import { WorkingPage } from '../working';
+import { BenchDraft, benchDraftName, emptyBench, readBench } from './bench-draft';
+import { runWords as w } from './run-words';
+
+export function BenchWorking({ at }: { readonly at: Readonly<Record<string, string>> }) {
+  const { draft, state } = useShell();
+  const [id, key] = [at.id ?? '', at.key ?? ''];
+  const now = state.value;
+  const root = useMemo(() => {
+    const { trial } = readBench(draft.read(benchDraftName(id), BenchDraft) ?? emptyBench());
+    const found = trial && benchEstimate(now, id, trial);
+    return key === 'test' ? found?.fromTest : found?.fromModel?.ok ? found.fromModel.needed.mass : undefined;
+  }, [now, id, key, draft]);
+  return (
+    <WorkingPage
+      root={root}
+      steps={at.steps ?? ''}
+      here={`containers/${id}/bench-test/${key}`}
+      subject={w.benchTitle(unbroken(now.containers.get(id)?.body.code ?? ''))}
+      back={`containers/${id}/bench-test`}
+    />
+  );
+}

@@ -1,0 +1,105 @@
+/** A treatment while it runs: the plot, what to do now, what is left to add; two buttons at the thumb. */
+import { useMemo } from 'preact/hooks';
+import type { TreatmentState } from '../../ledger/state';
+import { nextLook, stageOf } from '../../ledger/treatment-run';
+import { Button, Buttons } from '../../ui/button';
+import { unbroken } from '../../ui/figure-value';
+import { Notice } from '../../ui/notice';
+import { Part } from '../../ui/page';
+import { Plot } from '../../ui/plot/plot';
+import { useStayAwake } from '../../ui/stay-awake';
+import { Nowhere } from '../checklist/nowhere';
+import { TreatmentRule } from '../containers/base-rows';
+import { Frame } from '../frame';
+import { agentName } from '../record/treatment-words';
+import { useShell } from '../shell';
+import { words } from '../words';
+import { AfterTheEnd } from './run-after';
+import { WhatIsLeft } from './run-left';
+import { Now } from './run-next';
+import { useOutlook } from './run-outlook';
+import { runPlot } from './run-plot';
+import { InThePot, RunHistory, TooWarm } from './run-rows';
+import { begunFaults, stageText } from './run-texts';
+import { runWords as w } from './run-words';
+
+type Props = { readonly treatment: TreatmentState };
+
+/** Before anything is read the dose and the reading stand alike; after a dose the reading is what is wanted. */
+function Thumb({ treatment }: Props) {
+  const at = `#/treatment/${treatment.body.treatmentId}`;
+  const readingNext = nextLook(treatment) !== null || treatment.readings.length === 0;
+  return (
+    <Buttons side>
+      <Button centred look={readingNext ? 'door' : 'primary'} href={`${at}/dose`}>
+        {w.writeDose}
+      </Button>
+      <Button centred look={readingNext ? 'primary' : 'door'} href={`${at}/reading`}>
+        {w.writeReading}
+      </Button>
+    </Buttons>
+  );
+}
+
+function BegunHow({ treatment }: Props) {
+  const { state } = useShell();
+  const { notAllowed, noClearance } = begunFaults(state.value, treatment);
+  return (
+    <>
+      {notAllowed ? (
+        <Notice mark="wrong" second={w.flags.notAllowedSecond}>
+          {w.flags.notAllowed}
+        </Notice>
+      ) : (
+        <TreatmentRule state={state.value} />
+      )}
+      {noClearance && (
+        <Notice mark="wrong" second={w.flags.notAllowedSecond}>
+          {w.flags.noClearance}
+        </Notice>
+      )}
+    </>
+  );
+}
+
+function Running({ treatment }: Props) {
+  const { state, sign } = useShell();
+  const { treatmentId, containerId } = treatment.body;
+  const code = unbroken(state.value.containers.get(containerId)?.body.code ?? '');
+  const found = useOutlook(treatment);
+  const stage = useMemo(() => stageOf(treatment), [treatment]);
+  const outlook = found?.ok ? found.value : null;
+  const spec = useMemo(() => runPlot({ stage, outlook, sign: sign.value }), [stage, outlook, sign.value]);
+  useStayAwake();
+  return (
+    <Frame
+      title={w.title(code, agentName(stage.agent).toLowerCase())}
+      second={stageText(treatment, stage, sign.value)}
+      ways={[
+        { label: w.back, href: `#/containers/${containerId}` },
+        { label: w.endIt, href: `#/treatment/${treatmentId}/end` },
+      ]}
+      actions={<Thumb treatment={treatment} />}
+    >
+      <Part>
+        <Plot spec={spec} />
+      </Part>
+      <TooWarm treatment={treatment} />
+      <Now treatment={treatment} look={nextLook(treatment)} found={found} />
+      <WhatIsLeft found={found} treatmentId={treatmentId} />
+      <InThePot treatment={treatment} />
+      <BegunHow treatment={treatment} />
+      <RunHistory treatment={treatment} />
+      <Part rule>
+        <p>{words.caution}</p>
+      </Part>
+    </Frame>
+  );
+}
+
+export function RunPage({ at }: { readonly at: Readonly<Record<string, string>> }) {
+  const { state } = useShell();
+  const treatment = state.value.treatments.get(at.treatment ?? '');
+  if (!treatment) return <Nowhere>{w.gone}</Nowhere>;
+  return treatment.ended ? <AfterTheEnd treatment={treatment} /> : <Running treatment={treatment} />;
+}

@@ -1,7 +1,8 @@
 /** The limits that a residual is held against: those of the local rules, or none. */
-import type { Limits } from '../chemistry/treatment/limits';
+import { type Limits, referenceLimits } from '../chemistry/treatment/limits';
 import { exact, type Figure, given } from '../quantities/figure';
 import type { Written } from '../quantities/written';
+import type { ReferenceId } from '../reference/residual-tables';
 import { metalSymbols, metals } from '../reference/tables';
 import type { LocalRuleStated } from './entries/local-rules';
 import type { State } from './state';
@@ -45,6 +46,12 @@ export function localLimits(state: State): Limits | undefined {
   );
   const pH = dischargePh(state);
   return { of: 'local', title: note, values, ...(pH ? { pH } : {}) };
+}
+
+/** The local rules' limits, or named reference values with the local rules' pH beside them, if there is one. */
+export function limitsOf(state: State, reference?: ReferenceId): Limits {
+  const pH = dischargePh(state);
+  return localLimits(state) ?? { ...referenceLimits(reference), ...(pH ? { pH } : {}) };
 }
 
 /** pH of what may be let out where it is authorised; shown beside, and nobody's word that this is fit for a drain. */

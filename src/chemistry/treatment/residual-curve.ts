@@ -5,7 +5,12 @@ import type { PhSpan } from './along-dose';
 import { type NotPredicted, notPredicted, plainEnds } from './residual-ends';
 import { type Beside, type LevelsFailure, levelsOf } from './residual-levels';
 
-export type CurveBand = { readonly low: number; readonly high: number };
+export type CurveBand = {
+  readonly low: number;
+  readonly high: number;
+  /** The lower end is what lime and settle reaches, which is a mean: there may be less. */
+  readonly lowIsMean: boolean;
+};
 
 export type ResidualPoint = {
   readonly pH: number;
@@ -55,8 +60,8 @@ export function residualCurve(
       const why = notPredicted(metal, here, load, beside);
       if (why) unpredicted.set(metal, why);
       else {
-        const { low, high } = plainEnds(metal, levelsHere, here.ionicStrength);
-        bands.set(metal, { low, high });
+        const { low, high, by } = plainEnds(metal, levelsHere, here.ionicStrength);
+        bands.set(metal, { low, high, lowIsMean: by.low === 'technology' });
       }
     }
     return [{ pH, ionicStrength: here.ionicStrength, bands }];

@@ -3,17 +3,17 @@
  * and the window around its least in which it is not more than twice that. Twice, since the upper ends stand 3 to 10 times above
  * a model whose constants differ by 40: a smaller difference says nothing.
  *
- * A metal that is over its limit at any pH the base reaches, even at the lower end, is named and left out of that sum: lead
- * or silver would else draw the window to a pH that does not help them and brings zinc back. `ofAll` has the sum with them.
+ * A metal that is over its limit at every pH the base reaches, even at the model's lower end, is named and left out of that
+ * sum: lead or silver would else draw the window to a pH that does not help them and brings zinc back. `ofAll` has the sum
+ * with them.
  */
-import Decimal from 'decimal.js';
 import type { Figure } from '../../quantities/figure';
 import { type BaseId, bases, type Metal } from '../../reference/tables';
 import type { Load } from '../load';
 import type { PhSpan } from './along-dose';
 import { type Limits, referenceLimits } from './limits';
 import { type ResidualCurve, type ResidualPoint, residualCurve } from './residual-curve';
-import { decadesAround, type NotPredicted } from './residual-ends';
+import type { NotPredicted } from './residual-ends';
 import { type Beside, type LevelsFailure, levelsOf } from './residual-levels';
 import { type Residual, residualOf } from './residuals';
 
@@ -26,7 +26,10 @@ export type PhWindow = {
   readonly sum: number;
 };
 
-/** `over`: even the lower end of the band. `under`: even the upper end. */
+/**
+ * On the careful side at both ends. `over`: even the lower end, before it is rounded down; `under`: even the upper end, rounded
+ * up as it is printed.
+ */
 export type AgainstLimit = 'under' | 'perhaps' | 'over' | 'no-limit' | 'not-predicted';
 
 export type HeldAgainst = {
@@ -50,7 +53,7 @@ export type Instead =
 
 export type NeverUnder = { readonly metal: Metal; readonly instead: Instead; readonly least: number };
 
-/** From `from` on three times as much is dissolved as at the metal's least. */
+/** From `from` on the upper end is over the limit, where there is one, and three times its least. */
 export type ComesBack = { readonly metal: Metal; readonly from: number };
 
 export type PhWarning =
@@ -65,6 +68,8 @@ export type PhWarning =
   /** The base ends at this pH, below where the window was looked for. */
   | { readonly code: 'base-ends'; readonly pH: number }
   | { readonly code: 'iron-needs-air' }
+  /** The best pH lies outside what local rules allow where discharge is authorised. */
+  | { readonly code: 'outside-discharge-ph'; readonly best: number }
   | { readonly code: 'open'; readonly liquors: readonly string[] };
 
 export type WhichPh = {
@@ -110,7 +115,7 @@ export function whichPh(
   const counted = limited.filter((m) => !neverUnder.some(({ metal }) => metal === m));
   const window = windowOf(curve.points, counted, limits);
   const ofAll = neverUnder.length > 0 ? windowOf(curve.points, limited, limits) : undefined;
-  const comesBack = curve.metals.flatMap((m) => comesBackOf(m, curve.points));
+  const comesBack = curve.metals.flatMap((m) => comesBackOf(m, curve.points, limits));
   const best = (window ?? ofAll)?.best;
   return {
     ok: true,
@@ -123,7 +128,7 @@ export function whichPh(
       atBest: best === undefined ? [] : heldAgainst(load, base, best, limits, beside),
       neverUnder,
       comesBack,
-      warnings: warningsOf({ load, limits, beside, curve, comesBack }),
+      warnings: warningsOf({ load, limits, beside, curve, comesBack, best }),
       curve,
     },
   };
@@ -155,21 +160,18 @@ export function windowOf(
 
 function neverUnderOf(
   metal: Metal,
-  { points, ends }: ResidualCurve,
+  { points, ends: baseEnds }: ResidualCurve,
   limits: Limits,
   base: BaseId,
   beside: Beside,
 ): NeverUnder[] {
   const limit = limits.values.get(metal)?.value.toNumber() ?? 0;
-  // By whole powers of ten, as the band is printed: what lime and settle reaches is a mean, and nobody's certainty.
-  const lows = points.flatMap(({ bands }) => lowerDecade(bands.get(metal)?.low));
-  const least = Math.min(...lows);
-  if (lows.length === 0 || least <= limit) return [];
-  return [{ metal, least, instead: insteadFor(metal, base, ends !== undefined, beside) }];
+  const ends = points.flatMap(({ bands }) => bands.get(metal) ?? []);
+  const over = ends.length > 0 && ends.every(({ low, lowIsMean }) => low > limit && !lowIsMean);
+  if (!over) return [];
+  const least = Math.min(...ends.map(({ low }) => low));
+  return [{ metal, least, instead: insteadFor(metal, base, baseEnds !== undefined, beside) }];
 }
-
-const lowerDecade = (low: number | undefined): readonly number[] =>
-  low === undefined ? [] : [decadesAround(new Decimal(low), new Decimal(low)).low.toNumber()];
 
 const givesCarbonate = (base: BaseId): boolean => Number(bases[base].carbonDioxidePerMol) > 0;
 
@@ -182,14 +184,15 @@ function insteadFor(metal: Metal, base: BaseId, baseEnds: boolean, { ammonia }: 
 }
 
 /** Where the upper end has left its least behind, and rises. */
-function comesBackOf(metal: Metal, points: readonly ResidualPoint[]): ComesBack[] {
+function comesBackOf(metal: Metal, points: readonly ResidualPoint[], limits: Limits): ComesBack[] {
   const highs = points.flatMap(({ pH, bands }) => {
     const band = bands.get(metal);
     return band ? [{ pH, high: band.high }] : [];
   });
   const least = Math.min(...highs.map(({ high }) => high));
   const lowest = highs.findIndex(({ high }) => high === least);
-  const found = highs.slice(lowest + 1).find(({ high }) => high > back * least);
+  const bar = Math.max(back * least, limits.values.get(metal)?.value.toNumber() ?? 0);
+  const found = highs.slice(lowest + 1).find(({ high }) => high > bar);
   return found ? [{ metal, from: found.pH }] : [];
 }
 
@@ -206,16 +209,20 @@ function heldAgainst(
   return levels.value.metals.map((metal) => against(residualOf(metal, at, load, beside), limits));
 }
 
-/** A band against a limit. What is printed decides: a band that reaches over the limit is never called under it. */
+/** A band against a limit: one that reaches over it as it is printed is never called under it. */
 export function against(residual: Residual, limits: Limits): HeldAgainst {
   const limit = limits.values.get(residual.metal);
   if (!residual.predicted) return { residual, ...(limit ? { limit } : {}), verdict: 'not-predicted' };
   if (!limit) return { residual, verdict: 'no-limit' };
   const { low, high } = residual.band;
-  const verdict = low.gt(limit.value) ? 'over' : high.lte(limit.value) ? 'under' : 'perhaps';
+  const over = residual.madeBy.low !== 'technology' && residual.low.low.gt(limit.value);
+  const verdict = over ? 'over' : high.lte(limit.value) ? 'under' : 'perhaps';
   const ratio = { low: low.div(limit.value).toNumber(), high: high.div(limit.value).toNumber() };
   return { residual, limit, ratio, verdict };
 }
+
+const outside = (pH: number, allowed: Limits['pH']): boolean =>
+  allowed !== undefined && (allowed.low.value.gt(pH) || allowed.high.value.lt(pH));
 
 type Warned = {
   readonly load: Load;
@@ -223,9 +230,10 @@ type Warned = {
   readonly beside: Beside;
   readonly curve: ResidualCurve;
   readonly comesBack: readonly ComesBack[];
+  readonly best: number | undefined;
 };
 
-function warningsOf({ load, limits, beside, curve, comesBack }: Warned): readonly PhWarning[] {
+function warningsOf({ load, limits, beside, curve, comesBack, best }: Warned): readonly PhWarning[] {
   const has = (metal: Metal): boolean => curve.metals.includes(metal);
   const noLimit = curve.metals.filter((m) => !limits.values.has(m));
   const all: readonly (PhWarning | false)[] = [
@@ -239,6 +247,7 @@ function warningsOf({ load, limits, beside, curve, comesBack }: Warned): readonl
     noLimit.length > 0 && { code: 'no-limit', metals: noLimit },
     curve.ends !== undefined && { code: 'base-ends', pH: curve.ends },
     load.ironTwo !== undefined && { code: 'iron-needs-air' },
+    best !== undefined && outside(best, limits.pH) && { code: 'outside-discharge-ph', best },
     curve.openIn.length > 0 && { code: 'open', liquors: curve.openIn },
   ];
   return all.filter((w) => w !== false);

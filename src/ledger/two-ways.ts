@@ -3,9 +3,9 @@
  * liquor is compared. It says what either way comes to, and never which one to take. Needs the equilibrium model, so only
  * pages that show it may import it.
  */
-import type { BaseNeeded } from '../chemistry/base-needed';
 import { type Load, metalsPresent } from '../chemistry/load';
 import { type BaseTo, baseTo } from '../chemistry/treatment/base-to';
+import type { Reached } from '../chemistry/treatment/liquid-after';
 import {
   type AsItIs,
   asItIs,
@@ -17,10 +17,13 @@ import { plus } from '../quantities/expression';
 import { type Figure, workedOut } from '../quantities/figure';
 import type { Unit } from '../quantities/unit';
 import { type BaseId, bases, type Metal } from '../reference/tables';
+import { baseForPh, perState } from './before-treatment';
 import { containerFigures, type NoBase } from './container-figures';
 import { type Bill, type Money, moneyFor } from './money';
+import { purityStated } from './purity-stated';
 import type { State } from './state';
 import { allowedNow } from './treatment';
+import { planFor } from './treatment-plan';
 
 /** `pH` from 2 to 12.5. */
 export type TwoWaysAsked = Treating & { readonly base: BaseId; readonly pH: number };
@@ -57,30 +60,43 @@ export type TwoWays = {
   readonly residueToo: boolean;
 };
 
-type Compared = { readonly containerId: string; readonly load: Load; readonly needed: BaseNeeded };
+type Compared = { readonly containerId: string; readonly load: Load; readonly reached: Reached };
 
-/** The dose is found by iteration: once for a state. */
-const known = new WeakMap<State, Map<string, BaseTo>>();
+/** The dose for the free liquor: that of the whole contents where no residue lies in them. */
+const doseFor = perState(
+  (state: State, containerId: string, base: BaseId, pH: number): BaseTo | undefined => {
+    const { liquid, residues } = containerFigures(state, containerId).contents;
+    if (residues.length === 0) return baseForPh(state, containerId, base, pH);
+    return liquid && baseTo(base, liquid, pH, purityStated(state, base));
+  },
+);
 
-function doseOnce(state: State, containerId: string, load: Load, { base, pH }: TwoWaysAsked): BaseTo {
-  const ofState = known.get(state) ?? new Map<string, BaseTo>();
-  known.set(state, ofState);
-  const purity = state.bases.get(base)?.body.purity;
-  const name = `${containerId} ${base} ${pH}`;
-  const to = ofState.get(name) ?? baseTo(base, load, pH, purity && { purity, origin: `purity/${base}` });
-  ofState.set(name, to);
-  return to;
-}
-
-function comparedOf(state: State, containerId: string, asked: TwoWaysAsked): Compared | NotTreated {
+function comparedOf(state: State, containerId: string, { base, pH }: TwoWaysAsked): Compared | NotTreated {
   const { contents, noBase } = containerFigures(state, containerId);
   const load = contents.liquid;
   if (noBase !== null && noBase !== 'acid-open') return { code: noBase };
   if (!load) return { code: 'no-liquid' };
-  const to = doseOnce(state, containerId, load, asked);
-  if (to.ok) return { containerId, load, needed: to.needed };
+  const to = doseFor(state, containerId, base, pH);
+  if (!to) return { code: 'acid-open' };
+  if (to.ok) return { containerId, load, reached: to };
   return to.why.code === 'model-failed' ? { code: 'model-failed' } : to.why;
 }
+
+/** Portions as the plan of the container has them; undefined where it has none. */
+function plannedPortions(state: State, containerId: string, { base, pH }: TwoWaysAsked) {
+  const plan = planFor(state, containerId, { stages: [{ base, pH }] });
+  return plan?.ok ? plan.value.stages[0]?.count : undefined;
+}
+
+const treatedIn = (
+  state: State,
+  { containerId, load, reached }: Compared,
+  asked: TwoWaysAsked,
+): TreatedFirst =>
+  treatedFirst(reached, load, {
+    ...asked,
+    portions: asked.portions ?? plannedPortions(state, containerId, asked),
+  });
 
 const isCompared = (found: Compared | NotTreated): found is Compared => !('code' in found);
 
@@ -149,7 +165,7 @@ function together(each: readonly TreatedFirst[], hours: Figure<'h'> | undefined)
 
 function treatedOf(state: State, compared: readonly Compared[], asked: TwoWaysAsked): WayTreated {
   const all = together(
-    compared.map(({ load, needed }) => treatedFirst(load, needed, asked)),
+    compared.map((one) => treatedIn(state, one, asked)),
     asked.hours,
   );
   const sludge: Bill[] = all.sludge
@@ -213,12 +229,10 @@ export function namedFigures({ asItIs: as, treated: t }: TwoWays): ReadonlyMap<s
     ['base', t?.base],
     ['water', t?.water],
     ['gas', t?.gas],
-    ['slurry', t?.slurry],
     ['sludge', t?.sludge],
     ['filtrate-volume', t?.filtrate.volume],
     ['filtrate', t?.filtrate.mass],
     ['treated-mass', t?.inAll],
-    ['portions', t?.portions],
     ['at-the-pot', t?.atThePot],
     ['standing', t?.standing],
     ...ofMoney('as-it-is', as?.money),

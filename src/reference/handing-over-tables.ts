@@ -11,8 +11,6 @@ export const handingOver = z
   .strictObject({
     /** Water that a kilogram of base is stirred into, kg. */
     slurryWater: Ranged,
-    /** Density of the filtrate as a multiple of the liquor's. */
-    filtrateDensity: Ranged,
     settling: Ranged,
     filtering: Ranged,
     counting: z.array(Said),

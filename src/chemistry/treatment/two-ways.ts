@@ -7,14 +7,15 @@ import { type Expression, minus, notBelowNothing, over, plus, times } from '../.
 import { type Figure, workedOut } from '../../quantities/figure';
 import { dosing } from '../../reference/dosing-tables';
 import { handingOver } from '../../reference/handing-over-tables';
-import { type BaseId, bases, liquor, type Metal } from '../../reference/tables';
-import { type BaseNeeded, broughtDown } from '../base-needed';
+import { type BaseId, bases, type Metal } from '../../reference/tables';
+import type { BaseNeeded } from '../base-needed';
 import { constant, ranged } from '../constants';
 import { densityOf } from '../density';
 import { molarMass } from '../formula';
 import { warming } from '../heat';
 import { type Load, metalsPresent } from '../load';
-import { sludgeFrom } from '../sludge';
+import { type Reached, waterDensity } from './liquid-after';
+import { outcomeOf } from './outcome';
 
 export type AsItIs = { readonly volume: Figure<'L'>; readonly mass: Figure<'kg'> };
 
@@ -125,48 +126,22 @@ function gasFrom({ base, hydroxide }: BaseNeeded): Figure<'kg'> | undefined {
   });
 }
 
-/** Wet sludge at the solids content chosen, kg; undefined where nothing comes down. */
-function wetSludge(
-  load: Load,
-  needed: BaseNeeded,
-  solids: Figure<'%'> | undefined,
-): Figure<'kg'> | undefined {
-  const dry = sludgeFrom(load, needed)?.dry;
-  return (
-    dry &&
-    workedOut({
-      sentence: 'Sludge, wet',
-      unit: 'kg',
-      formula: over(
-        dry,
-        solids ?? ranged('cake-solids', 'Solids in a cake drained through cloth', liquor.cakeSolids, '%'),
-      ),
-    })
-  );
-}
-
-function filtrateOf(load: Load, mass: Figure<'kg'>): AsItIs {
-  const density = workedOut({
-    sentence: 'Density of the filtrate',
-    unit: 'kg/L',
-    formula: times(
-      densityOf(load),
-      ranged(
-        'filtrate-density',
-        'Density of the filtrate against that of the liquor',
-        handingOver.filtrateDensity,
-        '1',
-      ),
-    ),
-  });
-  const volume = workedOut({ sentence: 'Filtrate', unit: 'L', formula: over(mass, density) });
-  return { volume, mass };
-}
-
-/** What treating makes of the liquor, @param needed the base to the pH wanted */
-export function treatedFirst(load: Load, needed: BaseNeeded, asked: Treating): TreatedFirst {
-  const { base } = needed;
+/**
+ * What treating makes of the liquor: sludge and the filtrate's volume as the model has them at the target, the filtrate's mass
+ * by balance.
+ * @param load that `reached` was worked out for
+ */
+export function treatedFirst(reached: Reached, load: Load, asked: Treating = {}): TreatedFirst {
+  const { needed } = reached;
   const water = waterFor(needed);
+  const { sludge: cake, filtrate: volume } = outcomeOf(reached, load, {
+    slurryWater: workedOut({
+      sentence: 'Water that the base is stirred into, as a volume',
+      unit: 'L',
+      formula: over(water, waterDensity),
+    }),
+    ...(asked.solids ? { cakeSolids: asked.solids } : {}),
+  });
   const gas = gasFrom(needed);
   const goesIn = plus(asItIs(load).mass, needed.mass, water);
   const slurry = workedOut({
@@ -174,32 +149,30 @@ export function treatedFirst(load: Load, needed: BaseNeeded, asked: Treating): T
     unit: 'kg',
     formula: gas ? minus(goesIn, gas) : goesIn,
   });
-  const sludge = wetSludge(load, needed, asked.solids);
-  const filtrate = workedOut({
-    sentence: 'Filtrate',
+  const sludge = cake && workedOut({ sentence: 'Sludge, wet', unit: 'kg', formula: plus(cake.wet) });
+  const mass = workedOut({
+    sentence: 'Mass of the filtrate',
     unit: 'kg',
     formula: sludge ? notBelowNothing(minus(slurry, sludge)) : plus(slurry),
   });
   const portions = asked.portions ?? portionsFor(load, needed);
-  const present = metalsPresent(load);
-  const stays = present.filter((m) => needed.leaves.includes(m) || broughtDown(m, base).solid === null);
   return {
     base: needed.mass,
     water,
     ...(gas ? { gas } : {}),
     slurry,
     ...(sludge ? { sludge } : {}),
-    filtrate: filtrateOf(load, filtrate),
+    filtrate: { volume, mass },
     inAll: workedOut({
       sentence: 'Sludge and filtrate together',
       unit: 'kg',
-      formula: sludge ? plus(sludge, filtrate) : plus(filtrate),
+      formula: sludge ? plus(sludge, mass) : plus(mass),
     }),
     portions,
-    atThePot: asked.hours ?? hoursAtThePot(base, portions),
+    atThePot: asked.hours ?? hoursAtThePot(needed.base, portions),
     standing: hoursStanding(),
-    comesDown: present.filter((m) => !stays.includes(m)),
-    stays,
+    comesDown: metalsPresent(load).filter((m) => !needed.leaves.includes(m)),
+    stays: needed.leaves,
     openIn: needed.openIn,
   };
 }

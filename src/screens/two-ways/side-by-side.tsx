@@ -31,7 +31,7 @@ function Cell({ side, way, name }: CellProps) {
   return (
     <a class={styles.cell} href={side.href}>
       <span class={styles.way}>{way}</span>
-      <span class="visually-hidden">{`, ${name}: `}</span>
+      <span class="visually-hidden">{` ${name}: `}</span>
       <span class={styles.value}>
         <FigureValue value={value} unit={unit} range={range} />
         {side.figure.formula && (

@@ -10,6 +10,7 @@ import { type Outcome, outcomeOf } from '../chemistry/treatment/outcome';
 import { type PhWindow, type WhichPh, whichPh } from '../chemistry/treatment/which-ph';
 import type { BaseId, Metal } from '../reference/tables';
 import { containerFigures } from './container-figures';
+import { localLimits } from './discharge-limits';
 import { purityStated } from './purity-stated';
 import type { State } from './state';
 
@@ -54,8 +55,8 @@ export function curveFor(state: State, containerId: string, base: BaseId, upTo: 
   return upTo > end ? curveUpTo(state, containerId, base, Math.ceil(upTo)) : usual;
 }
 
-/** What is held against: nobody's limit here as long as the local rules have none. */
-export const limitsFor = (_: State): Limits => referenceLimits();
+/** What is held against: the local rules, or named values that are nobody's limit here. */
+export const limitsFor = (state: State): Limits => localLimits(state) ?? referenceLimits();
 
 /** Where least stays against the limits, and what stays; undefined where no base may go in, or the model gives up. */
 export const whichPhFor = perState((state: State, containerId: string, base: BaseId): WhichPh | undefined => {

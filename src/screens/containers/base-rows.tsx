@@ -68,6 +68,7 @@ export function BaseRows({ state, container, figures }: Props) {
             />
           );
         })}
+        <Row title={w.treatment} second={w.treatmentSecond} href={`#/containers/${id}/treatment`} />
         {figures.contents.liquid?.metals.get('Cu')?.figure && (
           <Row title={ironWords.open} second={ironWords.openSecond} href={`#/containers/${id}/iron`} />
         )}

@@ -51,6 +51,8 @@ export const containerWords = {
     treated: 'Not worked out: something was added to it. What was dissolved before is not what is now.',
     'acid-open': 'Not worked out: the free acid is not determined.',
   },
+  treatment: 'Plan a treatment',
+  treatmentSecond: 'To a pH: base, curve, portions, what stays',
   moreNeeded: 'At least. More may be needed.',
   noBaseNothing: 'Nothing in it takes base.',
   ledgerTitle: 'What went in and out',

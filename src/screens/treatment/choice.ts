@@ -2,7 +2,8 @@
 import type { BaseTo } from '../../chemistry/treatment/base-to';
 import type { DoseCurve } from '../../chemistry/treatment/dose-curve';
 import type { Outcome } from '../../chemistry/treatment/outcome';
-import { baseForPh, comesOf, curveFor, treatable } from '../../ledger/before-treatment';
+import type { WhichPh } from '../../chemistry/treatment/which-ph';
+import { baseForPh, comesOf, curveFor, whichPhFor } from '../../ledger/before-treatment';
 import { containerFigures, type NoBase } from '../../ledger/container-figures';
 import type { State } from '../../ledger/state';
 import type { Figure } from '../../quantities/figure';
@@ -28,8 +29,7 @@ export type Chosen = {
   readonly to: BaseTo | undefined;
   readonly comes: Outcome | undefined;
   readonly curve: DoseCurve | undefined;
-  /** L */
-  readonly volume: number;
+  readonly which: WhichPh | undefined;
 };
 
 export function chosenOf(state: State, containerId: string, base: BaseId, { pH, aim }: Target): Chosen {
@@ -43,7 +43,7 @@ export function chosenOf(state: State, containerId: string, base: BaseId, { pH, 
     to,
     comes: comesOf(state, containerId, base, pH),
     curve: curve?.ok ? curve.value : undefined,
-    volume: treatable(state, containerId)?.volume.value.toNumber() ?? 0,
+    which: whichPhFor(state, containerId, base),
   };
 }
 

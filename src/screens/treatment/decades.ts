@@ -1,47 +1,42 @@
-/** What may still be dissolved, in powers of ten: the model is no finer than that. */
-
+/** What may still be dissolved, in powers of ten: nobody knows it finer. */
 import Decimal from 'decimal.js';
-import { molarMass } from '../../chemistry/formula';
-import type { CurvePoint } from '../../chemistry/treatment/dose-curve';
-import { decadesAround, modelHoldsAt, plainEnds } from '../../chemistry/treatment/residual-ends';
-import type { DecimalSign } from '../../quantities/format';
-import { formatNumber } from '../../quantities/format';
+import type { ResidualPoint } from '../../chemistry/treatment/residual-curve';
+import { decadesAround } from '../../chemistry/treatment/residual-ends';
+import type { WhichPh } from '../../chemistry/treatment/which-ph';
+import { type DecimalSign, formatNumber } from '../../quantities/format';
 import type { Metal } from '../../reference/tables';
 import { treatmentWords as w } from './words';
 
 const thin = '\u202f';
 /** More than this part of a metal counts as all of it. */
 const nearlyAll = 0.9;
-/** No constants that can be believed. */
-const unpredicted: ReadonlySet<Metal> = new Set<Metal>(['Pd', 'Sn']);
+const milligramsInGram = 1000;
 
 /** "0.1 mg/L", "10 g/L": grams from 1000 mg on. @param milligrams a litre, a power of ten */
 export function perLitreText(milligrams: Decimal, sign: DecimalSign): string {
-  const grams = milligrams.gte(1000);
-  const value = grams ? milligrams.div(1000) : milligrams;
+  const grams = milligrams.gte(milligramsInGram);
+  const value = grams ? milligrams.div(milligramsInGram) : milligrams;
   return `${formatNumber(value, value.decimalPlaces(), sign)}${thin}${grams ? 'g/L' : 'mg/L'}`;
 }
 
-/** mg in a litre of the liquor as it came. */
-const perLitre = (moles: number, metal: Metal, litres: number): number =>
-  (moles * molarMass(metal).value.toNumber() * 1000) / litres;
+/** The point at a pH, or the nearest to it. */
+function pointNear(points: readonly ResidualPoint[], pH: number): ResidualPoint | undefined {
+  const after = points.findIndex((point) => point.pH >= pH);
+  const [a, b] = [points[Math.max(after - 1, 0)], after < 0 ? points.at(-1) : points[after]];
+  return a && b && Math.abs(a.pH - pH) < Math.abs(b.pH - pH) ? a : b;
+}
 
-/** The most of a metal that may stay at a point of the curve, or why nobody can say. */
-export function mostLeft(
-  metal: Metal,
-  point: CurvePoint,
-  all: number,
-  litres: number,
-  sign: DecimalSign,
-): string {
-  const now = point.dissolved.get(metal) ?? 0;
-  if (now > nearlyAll * all) return w.nearlyAll;
-  if (unpredicted.has(metal) || modelHoldsAt(point.ionicStrength) === 'outside') return w.notPredicted;
-  const fresh = perLitre(now, metal, litres);
-  const { high } = plainEnds(
-    metal,
-    { fresh, aged: fresh, all: perLitre(all, metal, litres) },
-    point.ionicStrength,
-  );
-  return w.upTo(perLitreText(decadesAround(new Decimal(high), new Decimal(high)).high, sign));
+function mostOf(metal: Metal, point: ResidualPoint, first: ResidualPoint, sign: DecimalSign): string {
+  const [here, all] = [point.bands.get(metal)?.high, first.bands.get(metal)?.high];
+  if (here === undefined) return w.notPredicted;
+  if (all !== undefined && here > nearlyAll * all) return w.nearlyAll;
+  const most = decadesAround(new Decimal(here), new Decimal(here)).high;
+  return w.upTo(perLitreText(most, sign));
+}
+
+/** "Cu up to 10 mg/L; Ni nearly all" at a pH: the upper ends. Below where they were looked for nothing has left but iron. */
+export function stillDissolved({ curve }: WhichPh, pH: number, sign: DecimalSign): string {
+  const [point, first] = [pointNear(curve.points, pH), curve.points[0]];
+  if (!point || !first || pH < first.pH) return curve.metals.length > 0 ? w.nearlyAllOfThem : '';
+  return curve.metals.map((metal) => `${metal} ${mostOf(metal, point, first, sign)}`).join('; ');
 }

@@ -4,6 +4,9 @@ import type { State } from '../../ledger/state';
 import { treatmentRuleFault } from '../../ledger/treatment';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
+import { ironWords } from '../iron/words';
+import { twoWaysWords } from '../two-ways/words';
+import { washingWords } from '../washing/words';
 import { treatmentWords as w } from './words';
 
 type Props = { readonly state: State; readonly containerId: string; readonly planned: boolean };
@@ -18,10 +21,14 @@ export function Doors({ state, containerId, planned }: Props) {
         {planned && <Row title={w.plan} second={w.planSecond} href={of('treatment/plan')} />}
         {planned && <Row title={w.whichPh} second={w.whichPhSecond} href={of('treatment/ph')} />}
         {contents.liquid?.metals.get('Cu')?.figure && (
-          <Row title={w.iron} second={w.ironSecond} href={of('iron')} />
+          <Row title={ironWords.open} second={ironWords.openSecond} href={of('iron')} />
         )}
         {contents.residues.some(({ held }) => held) && (
-          <Row title={w.washing} second={w.washingSecond} href={of('washing')} />
+          <Row title={washingWords.open} second={washingWords.openSecond} href={of('washing')} />
+        )}
+        {contents.liquid && <Row title={w.bench} second={w.benchSecond} href={of('bench-test')} />}
+        {contents.liquid && (
+          <Row title={twoWaysWords.open} second={twoWaysWords.openSecond} href={of('as-it-is-or-treated')} />
         )}
         {planned && treatmentRuleFault(state) === null && (
           <Row title={w.begin} second={w.beginSecond} href={`#/treatment/begin/${containerId}`} />

@@ -9,12 +9,12 @@ import { type PotPlotAsked, potCursor, potPlot } from './pot-plot';
 import styles from './treatment.module.css';
 import { treatmentWords as w } from './words';
 
-const askedOf = ({ base, curve, aim, to, volume }: Chosen, sign: PotPlotAsked['sign']) =>
+const askedOf = ({ base, curve, aim, to, which }: Chosen, sign: PotPlotAsked['sign']) =>
   curve && {
     base,
     curve,
     aim,
-    volume,
+    which,
     sign,
     likely: to?.ok ? to.needed.mass.value.toNumber() : undefined,
   };

@@ -1,11 +1,12 @@
 /** pH against base as a plot: the likely line, its range hatched, where metals leave, and what is aimed at. */
 import Decimal from 'decimal.js';
 import { type CurvePoint, type DoseCurve, phAt } from '../../chemistry/treatment/dose-curve';
+import type { WhichPh } from '../../chemistry/treatment/which-ph';
 import { type DecimalSign, formatNumber } from '../../quantities/format';
 import { type BaseId, bases, type Metal } from '../../reference/tables';
 import type { PlotCursor } from '../../ui/plot/plot-cursor';
 import type { PlotLayer, PlotPoint, PlotSpec } from '../../ui/plot/plot-spec';
-import { mostLeft } from './decades';
+import { stillDissolved } from './decades';
 import { treatmentWords as w } from './words';
 
 /** What is aimed at: one pH, or a window. */
@@ -17,8 +18,8 @@ export type PotPlotAsked = {
   readonly aim: Aim;
   /** g as sold to the pH aimed at; absent where the base does not get there. */
   readonly likely?: number | undefined;
-  /** L */
-  readonly volume: number;
+  /** What stays dissolved against pH; absent where the model does not tell. */
+  readonly which: WhichPh | undefined;
   readonly sign: DecimalSign;
 };
 
@@ -100,34 +101,11 @@ export function potPlot(asked: PotPlotAsked): PlotSpec {
   };
 }
 
-/** The curve at so many grams, straight between its points. */
-function pointAt(points: readonly CurvePoint[], grams: number): CurvePoint | undefined {
-  const after = points.findIndex((p) => p.grams >= grams);
-  const [a, b] = [points[Math.max(after - 1, 0)], points[after]];
-  if (!a || !b || a.grams === b.grams) return b;
-  const between = (x: number, y: number): number => x + ((grams - a.grams) / (b.grams - a.grams)) * (y - x);
-  return {
-    grams,
-    pH: between(a.pH, b.pH),
-    ionicStrength: between(a.ionicStrength, b.ionicStrength),
-    dissolved: new Map(
-      [...b.dissolved].map(([metal, n]) => [metal, between(a.dissolved.get(metal) ?? 0, n)]),
-    ),
-  };
-}
-
-function stillThere({ curve, volume, sign }: PotPlotAsked, point: CurvePoint): string {
-  return [...(curve.points[0]?.dissolved ?? [])]
-    .filter(([, all]) => all > 0)
-    .map(([metal, all]) => `${metal} ${mostLeft(metal, point, all, volume, sign)}`)
-    .join('; ');
-}
-
 const cursorSteps = 200;
 
 /** What the plot says at so many grams. */
 export function potCursor(asked: PotPlotAsked): PlotCursor {
-  const { curve, sign, likely } = asked;
+  const { curve, sign, likely, which } = asked;
   const most = curve.points.at(-1)?.grams ?? 0;
   return {
     label: w.cursor,
@@ -136,10 +114,9 @@ export function potCursor(asked: PotPlotAsked): PlotCursor {
     step: most / cursorSteps,
     start: likely ?? most / 2,
     onAt: (grams) => {
-      const point = pointAt(curve.points, grams);
-      if (!point) return '';
-      const metals = stillThere(asked, point);
-      const read = w.reading(gramsText(grams, sign), phText(point.pH, sign));
+      const pH = phAt(curve.points, grams) ?? 0;
+      const metals = which ? stillDissolved(which, pH, sign) : '';
+      const read = w.reading(gramsText(grams, sign), phText(pH, sign));
       return metals === '' ? read : `${read} ${w.stillDissolved(metals)}`;
     },
   };

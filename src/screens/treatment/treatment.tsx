@@ -13,6 +13,7 @@ import { chosenOf } from './choice';
 import { ComesOf, Minded, Needed } from './comes-of';
 import { Doors } from './doors';
 import { emptyTreatment, readPh, TreatmentDraft, treatmentDraftName } from './draft';
+import { LocalPh } from './local-ph';
 import { PotFigure } from './pot-figure';
 import { proposal, targetOf } from './target';
 import { useLater, useSettled } from './use-worked-out';
@@ -49,6 +50,7 @@ function Planned(pot: Pot) {
     >
       <TreatmentRule state={state.value} />
       <PotFigure chosen={chosen} />
+      <LocalPh pH={chosen?.pH} />
       {chosen && <Needed chosen={chosen} containerId={id} />}
       {proposed && chosen && <BaseChoice form={form} containerId={id} pH={chosen.pH} proposed={proposed} />}
       {chosen && <ComesOf chosen={chosen} containerId={id} />}

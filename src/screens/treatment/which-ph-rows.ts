@@ -13,31 +13,41 @@ import { treatmentWords as w } from './words';
 
 const thin = '\u202f';
 
-/** "0.1 to 1 mg/L", both ends in one unit where they are of one size. */
-function bandText({ band }: Extract<Residual, { predicted: true }>, sign: DecimalSign): string {
-  const [low, high] = [perLitreText(band.low, sign), perLitreText(band.high, sign)];
-  const unit = high.slice(high.indexOf(thin));
-  return low === high ? w.about(high) : `${low.replace(unit, '')} ${words.to} ${high}`;
+type Shown = { readonly value: string; readonly unit?: string };
+
+/** "0.1 to 1", "mg/L"; both ends with their units where those differ. */
+function bandShown({ band }: Extract<Residual, { predicted: true }>, sign: DecimalSign): Shown {
+  const [low, high] = [band.low, band.high].map((end) => perLitreText(end, sign).split(thin)) as [
+    [string, string],
+    [string, string],
+  ];
+  if (low[1] !== high[1]) return { value: `${low.join(thin)} ${words.to} ${high[0]}`, unit: high[1] };
+  return { value: low[0] === high[0] ? high[0] : `${low[0]} ${words.to} ${high[0]}`, unit: high[1] };
 }
 
-/** Two digits: it is as rough as the band. */
-function timesText(ratio: number, sign: DecimalSign): string {
-  const rounded = new Decimal(ratio).toSignificantDigits(2);
+/** One digit: it is as rough as the band. Outwards. */
+function timesText(ratio: number, rounding: Decimal.Rounding, sign: DecimalSign): string {
+  const rounded = new Decimal(ratio).toSignificantDigits(1, rounding);
   return formatNumber(rounded, rounded.decimalPlaces(), sign);
 }
 
-function verdictText({ verdict, ratio }: HeldAgainst, sign: DecimalSign): string {
-  if (!ratio) return w.verdicts[verdict];
-  const [low, high] = [timesText(ratio.low, sign), timesText(ratio.high, sign)];
-  return `${w.verdicts[verdict]}, ${w.timesLimit(low, high)}`;
+/** The residual over its limit. */
+function againstText({ verdict, ratio, limit }: HeldAgainst, sign: DecimalSign): string {
+  const limitText = limit && `${formatNumber(limit.value, limit.decimals ?? 2, sign)}${thin}${limit.unit}`;
+  if (limitText === undefined) return verdict === 'not-predicted' ? w.measure : w.noLimitHere;
+  if (!ratio) return w.limitIs(limitText);
+  const low = timesText(ratio.low, Decimal.ROUND_FLOOR, sign);
+  const high = timesText(ratio.high, Decimal.ROUND_CEIL, sign);
+  if (verdict === 'under') return w.under(high, limitText);
+  return verdict === 'over' ? w.over(low, high, limitText) : w.perhaps(low, high, limitText);
 }
 
 export type WhichRow = {
   readonly key: string;
   readonly title: string;
   readonly second: string;
-  readonly figure: string;
-  readonly verdict: HeldAgainst['verdict'];
+  readonly figure: Shown;
+  readonly over: boolean;
   /** Ends of the band with their working; absent where nothing is predicted. */
   readonly least?: Figure | undefined;
   readonly most?: Figure | undefined;
@@ -45,17 +55,13 @@ export type WhichRow = {
 
 export const whichRows = ({ atBest }: WhichPh, sign: DecimalSign): readonly WhichRow[] =>
   atBest.map((held) => {
-    const { residual, limit, verdict } = held;
-    const limitText = limit
-      ? w.limitOf(`${formatNumber(limit.value, limit.decimals ?? 2, sign)}${thin}mg/L`)
-      : '';
-    const said = verdictText(held, sign);
+    const { residual, verdict } = held;
     return {
       key: residual.metal,
       title: capital(metals[residual.metal].name),
-      second: limitText === '' ? said : `${limitText}: ${said}`,
-      figure: residual.predicted ? bandText(residual, sign) : w.whyNotPredicted[residual.why],
-      verdict,
+      second: againstText(held, sign),
+      figure: residual.predicted ? bandShown(residual, sign) : { value: w.notPredicted },
+      over: verdict === 'over',
       ...(residual.predicted ? { least: residual.low, most: residual.high } : {}),
     };
   });
@@ -90,7 +96,7 @@ export function warningText(warning: PhWarning, sign: DecimalSign): string | nul
     case 'ammonia':
       return w.ammonia;
     case 'not-predicted':
-      return `${capital(metals[warning.metal].name)}: ${w.whyNotPredicted[warning.why]}.`;
+      return w.notPredictedOf(capital(metals[warning.metal].name), w.whyNotPredicted[warning.why]);
     case 'no-limit':
       return w.noLimit(warning.metals.map((m) => metals[m].name).join(', '));
     case 'base-ends':
@@ -98,6 +104,7 @@ export function warningText(warning: PhWarning, sign: DecimalSign): string | nul
     case 'iron-needs-air':
       return w.ironNeedsAir;
     case 'reference-only':
+    case 'outside-discharge-ph':
     case 'open':
       return null;
   }

@@ -18,6 +18,7 @@ import { useShell } from '../shell';
 import { words } from '../words';
 import { workingOf } from './comes-of';
 import { emptyTreatment, TreatmentDraft, treatmentDraftName } from './draft';
+import { LocalPh } from './local-ph';
 import { Coming } from './pot-figure';
 import { aimText, phText } from './pot-plot';
 import { useLater } from './use-worked-out';
@@ -75,36 +76,40 @@ function AtBest({ which, containerId }: Props) {
   const best = (which.window ?? which.ofAll)?.best;
   if (best === undefined) return null;
   return (
-    <Part rule title={w.atBest(aimText(best, sign.value))} width="edge">
-      <Rows>
-        {rows.map(({ key, title, second, figure, verdict, most }) => (
-          <Row
-            key={key}
-            title={title}
-            second={second}
-            marked={verdict === 'over'}
-            figure={<FigureValue value={figure} />}
-            {...(most ? { href: workingOf(containerId, `${key}-most`), equals: true } : {})}
-          />
-        ))}
-      </Rows>
-      <details>
-        <summary>{w.lowerEnds}</summary>
+    <>
+      <Part rule title={w.atBest(aimText(best, sign.value))} width="edge">
         <Rows>
-          {rows.map(
-            ({ key, title, least }) =>
-              least && (
-                <FigureRow
-                  key={key}
-                  title={title}
-                  figure={least}
-                  href={workingOf(containerId, `${key}-least`)}
-                />
-              ),
-          )}
+          {rows.map(({ key, title, second, figure, over, most }) => (
+            <Row
+              key={key}
+              title={title}
+              second={second}
+              marked={over}
+              figure={<FigureValue {...figure} />}
+              {...(most ? { href: workingOf(containerId, `${key}-most`), equals: true } : {})}
+            />
+          ))}
         </Rows>
-      </details>
-    </Part>
+      </Part>
+      <Part>
+        <details>
+          <summary>{w.lowerEnds}</summary>
+          <Rows>
+            {rows.map(
+              ({ key, title, least }) =>
+                least && (
+                  <FigureRow
+                    key={key}
+                    title={title}
+                    figure={least}
+                    href={workingOf(containerId, `${key}-least`)}
+                  />
+                ),
+            )}
+          </Rows>
+        </details>
+      </Part>
+    </>
   );
 }
 
@@ -152,6 +157,7 @@ function WhichPhPage({ id, code }: Pot) {
       {which && <Drawn which={which} />}
       {which && <Window which={which} form={form} containerId={id} />}
       {which && <Limits which={which} />}
+      <LocalPh pH={which?.window?.best} />
       {which && <AtBest which={which} containerId={id} />}
       <Part>
         <SelectField

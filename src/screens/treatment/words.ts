@@ -1,11 +1,9 @@
 /** Words of a treatment before anything goes in. */
 import type { ModelHolds, NotPredicted } from '../../chemistry/treatment/residual-ends';
-import type { AgainstLimit, Instead } from '../../chemistry/treatment/which-ph';
+import type { Instead } from '../../chemistry/treatment/which-ph';
 import type { Minded } from '../../ledger/before-treatment';
 
 export const treatmentWords = {
-  open: 'Plan a treatment',
-  openSecond: 'Base, pH, portions, what comes of it',
   title: 'Treatment',
   with: (code: string, base: string) => `${code} with ${base}`,
   empty: 'Nothing liquid is in it.',
@@ -20,10 +18,11 @@ export const treatmentWords = {
   plotSummary: (from: string, to: string, most: string) => `The pH rises from ${from} to ${to} at ${most}.`,
   plotLeaves: (symbol: string, pH: string, grams: string) =>
     `Half of ${symbol} is down at pH ${pH}, ${grams}.`,
-  cursor: 'Read at so much base',
+  cursor: 'Read the curve at',
   reading: (grams: string, pH: string) => `${grams}: pH ${pH}.`,
   stillDissolved: (list: string) => `Still dissolved: ${list}.`,
   nearlyAll: 'nearly all',
+  nearlyAllOfThem: 'nearly all, iron apart',
   upTo: (amount: string) => `up to ${amount}`,
   notPredicted: 'not predicted',
   curveFailed: 'The curve could not be worked out. The amounts below still stand.',
@@ -37,6 +36,8 @@ export const treatmentWords = {
   comes: 'being worked out',
   coming: 'Being worked out.',
   target: 'pH wanted',
+  localPh: (low: string, high: string) => `Your rules: pH ${low} to ${high} where discharge is authorised.`,
+  localPhOutside: 'The pH wanted lies outside of it.',
   targetEmpty: (pH: string) => `empty: ${pH}`,
   targetEmptyLeast: (pH: string) => `empty: ${pH}, where least stays with lime`,
   phBetween: 'Between 2 and 12.5.',
@@ -55,11 +56,11 @@ export const treatmentWords = {
   dry: 'Sludge, dry',
   wet: 'Sludge, drained through cloth',
   filtrate: 'Filtrate',
-  nitrate: 'Nitrate that stays in it',
+  nitrate: 'Nitrate in the filtrate',
   goesOn: {
-    Ca: 'Calcium that goes into it',
-    Mg: 'Magnesium that goes into it',
-    Na: 'Sodium that goes into it',
+    Ca: 'Calcium in the filtrate',
+    Mg: 'Magnesium in the filtrate',
+    Na: 'Sodium in the filtrate',
   },
   ionicStrength: {
     yes: 'Ionic strength: the model holds',
@@ -83,12 +84,6 @@ export const treatmentWords = {
   whichPhSecond: 'What stays dissolved against the limits',
   bench: 'Bench test',
   benchSecond: 'A sample with this base, before the whole',
-  iron: 'Copper onto iron first',
-  ironSecond: 'What goes down, what goes on to the lime',
-  twoWays: 'Hand over, or treat',
-  twoWaysSecond: 'Both ways beside each other',
-  washing: 'Wash its residue',
-  washingSecond: 'What stays, how much water it makes',
   begin: 'Begin the treatment',
   beginSecond: 'Its checklist first',
   // Which pH
@@ -111,21 +106,20 @@ export const treatmentWords = {
   limitsReference: (title: string) => `Held against: ${title}. Reference only, not your limit.`,
   atBest: (pH: string) => `At pH ${pH}`,
   about: (amount: string) => `about ${amount}`,
-  limitOf: (amount: string) => `limit ${amount}`,
-  verdicts: {
-    under: 'under it',
-    perhaps: 'may be over',
-    over: 'over it',
-    'no-limit': 'no limit here',
-    'not-predicted': 'measure it',
-  } satisfies Record<AgainstLimit, string>,
-  timesLimit: (low: string, high: string) => `${low} to ${high} of it`,
+  /** Ratio to the limit, and the limit. */
+  under: (most: string, limit: string) => `at most ${most} of the limit, ${limit}`,
+  perhaps: (low: string, high: string, limit: string) => `${low} to ${high} times the limit, ${limit}`,
+  over: (low: string, high: string, limit: string) => `over: ${low} to ${high} times the limit, ${limit}`,
+  noLimitHere: 'no limit here',
+  limitIs: (limit: string) => `limit ${limit}: measure it`,
+  measure: 'measure it',
   lowerEnds: 'The lower ends',
+  notPredictedOf: (metal: string, why: string) => `${metal} is not predicted: ${why}.`,
   whyNotPredicted: {
-    'too-strong': 'not predicted: the liquor is too strong for the model',
-    ammonia: 'not predicted: ammonia holds it up',
-    palladium: 'not predicted: published constants differ by 900 times',
-    tin: 'not predicted: it passes a filter as fine particles',
+    'too-strong': 'the liquor is too strong for the model',
+    ammonia: 'ammonia holds it up',
+    palladium: 'published constants differ by 900 times',
+    tin: 'it passes a filter as fine particles',
   } satisfies Record<NotPredicted, string>,
   never: (metal: string, base: string, least: string) =>
     `${metal} comes under its limit at no pH with ${base}: ${least} or more stays.`,
@@ -189,7 +183,7 @@ export const treatmentWords = {
   table: (base: string) => `Portions of ${base.toLowerCase()}`,
   number: 'No.',
   portion: 'portion',
-  soFar: 'in all',
+  soFar: 'so far',
   expected: 'pH after it',
   notExpected: 'read it',
   only: (pH: string) => `Only if the pH is still below ${pH}:`,

@@ -3,6 +3,7 @@ import type { TwoWays } from '../../ledger/two-ways';
 import { handingOver, type Said } from '../../reference/handing-over-tables';
 import { type BaseId, type Metal, metals, sources } from '../../reference/tables';
 import { storageClock } from '../../rules/storage-clock';
+import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { calendarDayText, dayText, streamTitle } from '../amounts';
@@ -48,6 +49,7 @@ export function Handed({ two, here }: Props) {
   const { state } = useShell();
   const open = (two.treated?.openIn ?? []).map((id) => streamTitle(state.value, id)).join('; ');
   const treated = treatedName(two);
+  const codes = w.and(two.counted.map((id) => unbroken(state.value.containers.get(id)?.body.code ?? '')));
   return (
     <>
       <Part rule title={w.handed}>
@@ -57,6 +59,7 @@ export function Handed({ two, here }: Props) {
           </Notice>
         )}
         <SideBySide label={w.handed} treated={treated} lines={handedLines(two, here)} />
+        {two.counted.length > 1 && <p class={styles.note}>{w.countedAre(codes)}</p>}
         {two.residueToo && <p>{w.residueToo}</p>}
       </Part>
       {two.treated && (

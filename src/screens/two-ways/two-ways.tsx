@@ -19,6 +19,7 @@ import { draftName, emptyTwoWays, readTwoWays, TwoWaysDraft } from './draft';
 import { Fields, FinerFields } from './fields';
 import { Prices } from './prices';
 import { Cautions, Handed, MoneyPart, MonthPart, StillIs } from './result';
+import styles from './side-by-side.module.css';
 import { twoWaysWords as w } from './words';
 
 /** Whether it may be done here; whom to ask where nobody has said. */
@@ -84,7 +85,7 @@ type PageProps = {
   /** Absent: all that hold liquid. */
   readonly id?: string;
   readonly ids: readonly string[];
-  readonly second: string;
+  readonly second: (two: TwoWays | undefined) => string;
 };
 
 function Comparison({ id, ids, second }: PageProps) {
@@ -95,7 +96,7 @@ function Comparison({ id, ids, second }: PageProps) {
     id === undefined ? '#/containers/as-it-is-or-treated' : `#/containers/${id}/as-it-is-or-treated`;
   const back = id === undefined ? '#/containers' : `#/containers/${id}`;
   return (
-    <Frame title={w.title} second={second} ways={[{ label: words.back, href: back }]}>
+    <Frame title={w.title} second={second(two)} ways={[{ label: words.back, href: back }]}>
       <Begun form={form} />
       {two && <LocalRules two={two} />}
       <Fields form={form} reads={reads} />
@@ -105,10 +106,14 @@ function Comparison({ id, ids, second }: PageProps) {
         </Part>
       )}
       {two?.asItIs && <Handed two={two} here={here} />}
-      <FinerFields form={form} reads={reads} />
+      <div class={styles.form}>
+        <FinerFields form={form} reads={reads} />
+      </div>
       {two && <LeftOut two={two} />}
       {two?.asItIs && <MoneyPart two={two} here={here} />}
-      <Prices key={form.value.base} base={form.value.base} />
+      <div class={styles.form}>
+        <Prices key={form.value.base} base={form.value.base} />
+      </div>
       {two?.asItIs && <MonthPart two={two} here={here} />}
       {two && <StillIs two={two} base={form.value.base} />}
       <Cautions />
@@ -133,7 +138,7 @@ export function TwoWaysScreen({ at }: { readonly at: Readonly<Record<string, str
   if (!container) return <Nothing why={containerWords.gone} back="#/containers" />;
   if (!liquidContainers(state.value).includes(id))
     return <Nothing why={w.noLiquid} back={`#/containers/${id}`} />;
-  return <Comparison id={id} ids={[id]} second={w.of(unbroken(container.body.code))} />;
+  return <Comparison id={id} ids={[id]} second={() => w.of(unbroken(container.body.code))} />;
 }
 
 export function TwoWaysOfAll() {
@@ -142,6 +147,6 @@ export function TwoWaysOfAll() {
   return ids.length === 0 ? (
     <Nothing why={w.noLiquidAll} back="#/containers" />
   ) : (
-    <Comparison ids={ids} second={w.ofAll(ids.length)} />
+    <Comparison ids={ids} second={(two) => w.ofAll(two?.counted.length, ids.length)} />
   );
 }

@@ -8,8 +8,9 @@ export const twoWaysWords = {
   openAll: 'All liquid containers, side by side',
   title: 'Hand over as it is, or treat first?',
   of: (code: string) => `${code}, its free liquor. Nothing but prices is written down here.`,
-  ofAll: (n: number) =>
-    `${n} ${n === 1 ? 'container' : 'containers'} with liquid. Nothing but prices is written down here.`,
+  ofAll: (counted: number | undefined, n: number) =>
+    `${counted === undefined || counted === n ? n : `${counted} of ${n}`} ${n === 1 ? 'container' : 'containers'} with liquid. Nothing but prices is written down here.`,
+  countedAre: (codes: string) => `Counted: ${codes}.`,
   noLiquid: 'No free liquor is in it.',
   noLiquidAll: 'No container holds free liquor.',
   // The form

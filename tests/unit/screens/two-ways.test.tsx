@@ -246,6 +246,8 @@ describe('all liquid containers', () => {
       </ShellProvider>,
     );
     expect(await screen.findByRole('link', { name: /^As it is Liquid: 9.7/ })).toBeDefined();
+    expect(screen.getByText(/^2 of 3 containers with liquid/)).toBeDefined();
+    expect(screen.getByText(/^Counted: C.07 and C.11/)).toBeDefined();
     expect(link(/C.02/).textContent).toMatch(/free acid is not determined/);
     expect(screen.getByText('Storage days of the oldest run since')).toBeDefined();
   });

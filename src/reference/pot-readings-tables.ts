@@ -7,8 +7,8 @@ export const potReadings = z
   .strictObject({
     /** pH of the model at a dose, where the curve is not steep. */
     modelPh: Constant,
-    /** On top of the instrument, for a reading below pH 1. */
-    belowOne: Constant,
+    /** The same in acid, where an electrode is far from its buffers. */
+    acidPh: Constant,
     benchSample: Ranged,
   })
   .parse(potReadingsJson);

@@ -2,13 +2,14 @@
 
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Amount } from '../../chemistry/load';
+import { basesKept } from '../../ledger/bases-kept';
 import type { BaseFigures, ContainerFigures } from '../../ledger/container-figures';
 import type { LiquidPart, StreamLogged } from '../../ledger/entries/streams';
 import type { PotRead } from '../../ledger/entries/treatments';
 import type { State, Told } from '../../ledger/state';
 import { type Figure, mostlyKnownBy } from '../../quantities/figure';
 import { formatWritten } from '../../quantities/format';
-import { type BaseId, baseIds, bases, type Metal, metalSymbols, metals } from '../../reference/tables';
+import { type BaseId, bases, type Metal, metalSymbols, metals } from '../../reference/tables';
 import { dayOf, daysText } from '../dates';
 import { capital, notDetermined, dataWords as w } from '../words';
 import type { Asked } from './asked';
@@ -137,14 +138,6 @@ function baseLine(
   };
 }
 
-/** Bases of a workshop that has said of none what it keeps. */
-const usualBases: readonly BaseId[] = ['hydrated-lime', 'limestone', 'caustic-soda'];
-
-const onPaper = ({ state }: Asked): readonly BaseId[] => {
-  const kept = baseIds.filter((base) => state.bases.has(base));
-  return kept.length > 0 ? kept : usualBases;
-};
-
 /** The bases that the workshop keeps; "not determined" where the acid is not known or no base may be added. */
 export const basesOf = (
   asked: Asked,
@@ -152,7 +145,7 @@ export const basesOf = (
   containerId: string,
   figures: ContainerFigures,
 ): BaseLine[] =>
-  onPaper(asked).map((base) => baseLine(asked, lines, containerId, base, figures.bases.get(base)));
+  basesKept(asked.state).map((base) => baseLine(asked, lines, containerId, base, figures.bases.get(base)));
 
 export function basesNoteOf(figures: ContainerFigures): string {
   if (figures.noBase !== null) return w.noBase[figures.noBase];

@@ -1,4 +1,5 @@
 /** Base needed, one row a base; and whether any of it may be used here. */
+import { basesKept } from '../../ledger/bases-kept';
 import type { ContainerFigures } from '../../ledger/container-figures';
 import type { ContainerState, State } from '../../ledger/state';
 import { printed } from '../../quantities/format';
@@ -51,7 +52,9 @@ export function BaseRows({ state, container, figures }: Props) {
     <Part rule title={w.baseTitle} width="edge">
       <TreatmentRule state={state} />
       <Rows>
-        {[...figures.bases].map(([base, { needed }]) => {
+        {basesKept(state).map((base) => {
+          const needed = figures.bases.get(base)?.needed;
+          if (!needed) return null;
           const p = printed(needed.mass, sign.value);
           return (
             <Row

@@ -12,7 +12,6 @@ import { Row, Rows } from '../../ui/row';
 import { dayText } from '../amounts';
 import { ironWords } from '../iron/words';
 import { useShell } from '../shell';
-import { twoWaysWords } from '../two-ways/words';
 import { words } from '../words';
 import { containerWords as w } from './words';
 
@@ -74,13 +73,6 @@ export function BaseRows({ state, container, figures }: Props) {
         <Row title={w.treatment} second={w.treatmentSecond} href={`#/containers/${id}/treatment`} />
         {figures.contents.liquid?.metals.get('Cu')?.figure && (
           <Row title={ironWords.open} second={ironWords.openSecond} href={`#/containers/${id}/iron`} />
-        )}
-        {figures.contents.liquid && (
-          <Row
-            title={twoWaysWords.open}
-            second={twoWaysWords.openSecond}
-            href={`#/containers/${id}/as-it-is-or-treated`}
-          />
         )}
         {figures.silent.length > 0 && <Row mark={<Mark kind="unknown" />} title={w.silent} />}
       </Rows>

@@ -1,29 +1,27 @@
 /**
- * What is left to add to a pot, and the next portion: the plan on what the container held before the first dose, against
- * what went in and what was read since. Needs the equilibrium model, so only pages that show it may import it.
+ * What is left to add to a pot, and the next portion: what the container held before the first dose, refitted to what went
+ * in and was read since. Needs the equilibrium model, so only pages that show it may import it.
  */
-
 import Decimal from 'decimal.js';
 import type { StatedPurity } from '../chemistry/base-needed';
 import { volumeRead } from '../chemistry/liquor';
 import type { Load } from '../chemistry/load';
-import { type DoseCurve, doseCurve, phAt } from '../chemistry/treatment/dose-curve';
-import {
-  type Expected,
-  type PlanFailure,
-  type PlannedStage,
-  type Portion,
-  planOf,
-} from '../chemistry/treatment/plan';
+import { type Expected, type PlanFailure, type PlannedStage, planOf } from '../chemistry/treatment/plan';
+import type { Contradiction as ReadAgainst } from '../chemistry/treatment/pot-contradictions';
+import { type Before, potBefore } from '../chemistry/treatment/pot-knowledge';
+import { type Learnt, type LearntCurve, learnt } from '../chemistry/treatment/pot-learning';
+import type { PotReading } from '../chemistry/treatment/pot-readings';
 import { minus, notBelowNothing } from '../quantities/expression';
 import { exact, type Figure, given, workedOut } from '../quantities/figure';
-import { inUnit, type Quantity } from '../quantities/quantity';
+import { inUnit } from '../quantities/quantity';
 import type { Written } from '../quantities/written';
 import type { BaseId } from '../reference/tables';
 import { figuresBefore, type NoBase } from './container-figures';
 import { capacityOf, takesUp } from './fill';
+import { nextPortion, type PortionSize } from './next-portion';
+import { purityStated } from './purity-stated';
 import type { State, TreatmentState } from './state';
-import { allowedRise, dosedFigure, type RunningStage, stageOf } from './treatment-run';
+import { allowedRise, dosedFigure, type ReadPoint, type RunningStage, stageOf } from './treatment-run';
 
 /** Why nothing is worked out: the pot is then led by its pH alone. */
 export type NoOutlook =
@@ -33,20 +31,20 @@ export type NoOutlook =
   | { readonly code: 'no-plan'; readonly why: PlanFailure['why'] };
 
 /** What speaks against the plan: no figure of what is left is shown beside it. */
-export type Contradiction = {
+export type Contradiction =
+  | (ReadAgainst & { readonly point: ReadPoint | undefined })
   /** More went in than the plan holds possible, and the target was not read. */
-  readonly code: 'more-in-than-needed';
-  readonly most: Figure<'g'>;
-};
+  | { readonly code: 'more-in-than-needed'; readonly most: Figure<'g'> };
 
-export type NextPortion = Pick<Portion, 'grams' | 'kind'> & { readonly expected?: Expected };
+export type NextPortion = PortionSize & { readonly expected?: Expected };
 
 export type Outlook = {
   readonly stage: RunningStage & { readonly agent: BaseId };
   readonly planned: PlannedStage;
   /** pH against grams of the stage's base; absent in a stage that does not begin with the liquor as it was. */
-  readonly curve?: DoseCurve;
-  readonly contradiction: Contradiction | null;
+  readonly curve?: LearntCurve;
+  /** In the order in which they showed. */
+  readonly contradictions: readonly Contradiction[];
   /** Absent where readings contradict the plan. */
   readonly left?: Figure<'g'>;
   /** Null where nothing more is planned, or readings contradict the plan. */
@@ -66,9 +64,9 @@ const purityIn =
   (state: State, treatment: TreatmentState) =>
   (base: BaseId): StatedPurity | undefined => {
     const dose = treatment.doses.findLast(({ body }) => body.agent === base && body.purity !== undefined);
-    if (dose?.body.purity) return { purity: dose.body.purity, origin: `entry/${dose.entryId}/purity` };
-    const purity = state.bases.get(base)?.body.purity;
-    return purity && { purity, origin: `purity/${base}` };
+    return dose?.body.purity
+      ? { purity: dose.body.purity, origin: `entry/${dose.entryId}/purity` }
+      : purityStated(state, base);
   };
 
 /** What was chosen on the pages of the plan, where it differs from what is usual. */
@@ -98,14 +96,30 @@ function headspaceOf(
   });
 }
 
-/** Sizes of the plan, wherever the pot stands: the first portion of which the middle is not in yet. */
-function portionAt(portions: readonly Portion[], grams: Quantity<'g'>): Portion | null {
-  return portions.find(({ soFar, grams: own }) => soFar.minus(own.div(2)).gte(grams)) ?? null;
+/** As the fit takes it: a reading that came before the wait was over tells too low a pH, and is left out. */
+const readingsIn = (points: readonly ReadPoint[]): readonly PotReading[] =>
+  points.map(({ reading: { entryId, body }, doses }) => ({
+    origin: `entry/${entryId}`,
+    dose: dosedFigure({ doses }),
+    pH: body.ph.value,
+    instrument: body.ph.instrument,
+    temperature: body.temperature,
+  }));
+
+type Point = readonly [grams: number, pH: number];
+
+/** pH at so many grams, straight between the points. */
+function along(points: readonly Point[], grams: number): number | undefined {
+  const after = points.findIndex(([x]) => x >= grams);
+  const [a, b] = [points[Math.max(after - 1, 0)], points[after]];
+  if (!a || !b) return undefined;
+  return b[0] === a[0] ? b[1] : a[1] + ((grams - a[0]) / (b[0] - a[0])) * (b[1] - a[1]);
 }
 
-function expectedOn(curve: DoseCurve | undefined, grams: number): { readonly expected?: Expected } {
-  const all = [curve?.latest, curve?.points, curve?.soonest].map((line) => line && phAt(line, grams));
-  const [low, likely, high] = all;
+function expectedOn(curve: LearntCurve | undefined, grams: number): { readonly expected?: Expected } {
+  const [low, likely, high] = [curve?.latest, curve?.line, curve?.soonest].map(
+    (line) => line && along(line, grams),
+  );
   if (low === undefined || likely === undefined || high === undefined) return {};
   return { expected: { low: Math.min(low, likely, high), likely, high: Math.max(low, likely, high) } };
 }
@@ -115,51 +129,83 @@ function isReached({ targetPh, points }: RunningStage): boolean {
   return targetPh !== null && last !== undefined && Number(last) >= Number(targetPh);
 }
 
-function contradicted(stage: RunningStage, { needed }: PlannedStage): Contradiction | null {
+/** By the plan alone: in a stage that goes on from another base no curve is refitted. */
+function byPlan(stage: RunningStage, { needed }: PlannedStage): Pick<Outlook, 'contradictions' | 'left'> {
   const over = stage.grams.gt(needed.high) && !isReached(stage) && stage.points.length > 0;
-  return over ? { code: 'more-in-than-needed', most: needed } : null;
+  if (over) return { contradictions: [{ code: 'more-in-than-needed', most: needed }] };
+  const left = workedOut({
+    sentence: 'Left to add in this stage',
+    unit: 'g',
+    formula: notBelowNothing(minus(needed, dosedFigure(stage))),
+  });
+  return { contradictions: [], left };
 }
 
-const leftOf = (stage: RunningStage, { needed }: PlannedStage): Figure<'g'> =>
-  stage.doses.length === 0
-    ? needed
-    : workedOut({
-        sentence: 'Left to add in this stage',
-        unit: 'g',
-        formula: notBelowNothing(minus(needed, dosedFigure(stage))),
-      });
+/** What went in since the last reading that counts is in the pot already. */
+function byReadings(
+  stage: RunningStage,
+  found: Learnt,
+  points: readonly ReadPoint[],
+): Pick<Outlook, 'contradictions' | 'left'> {
+  if (!found.agrees)
+    return {
+      contradictions: found.contradictions.map((one) => ({
+        ...one,
+        point: 'reading' in one ? points[one.reading] : undefined,
+      })),
+    };
+  const read = points.at(-1)?.doses.length ?? 0;
+  if (read === stage.doses.length) return { contradictions: [], left: found.remaining };
+  const left = workedOut({
+    sentence: 'Left to add, with what went in since the last reading',
+    unit: 'g',
+    formula: notBelowNothing(minus(found.total, dosedFigure(stage))),
+  });
+  return { contradictions: [], left };
+}
 
-type Asked = {
-  readonly load: Load;
-  readonly stage: Outlook['stage'];
-  readonly purity: ReturnType<typeof purityIn>;
-};
-
-function outlookFor({ load, stage, purity }: Asked, planned: PlannedStage): Outlook {
-  const drawn =
-    stage.index === 0
-      ? doseCurve(
-          load,
-          stage.agent,
-          purity(stage.agent),
-          Math.max(planned.needed.high.toNumber(), Number(stage.grams)),
-        )
-      : undefined;
-  const curve = drawn?.ok ? drawn.value : undefined;
-  const contradiction = contradicted(stage, planned);
-  const portion = contradiction || isReached(stage) ? null : portionAt(planned.portions, stage.grams);
+function outlookFor(stage: Outlook['stage'], planned: PlannedStage, before: Before | undefined): Outlook {
+  const points = stage.points.filter(({ early }) => !early);
+  const found = before?.ok ? learnt(before.pot, readingsIn(points)) : undefined;
+  const { contradictions, left } = found ? byReadings(stage, found, points) : byPlan(stage, planned);
+  const size = left && !isReached(stage) ? nextPortion(left, mostOf(planned)) : null;
   return {
     stage,
     planned,
-    ...(curve ? { curve } : {}),
-    contradiction,
-    ...(contradiction ? {} : { left: leftOf(stage, planned) }),
-    next: portion && {
-      grams: portion.grams,
-      kind: portion.kind,
-      ...expectedOn(curve, stage.grams.plus(portion.grams).toNumber()),
-    },
+    ...(found ? { curve: found.curve } : {}),
+    contradictions,
+    ...(left ? { left } : {}),
+    next: size && { ...size, ...expectedOn(found?.curve, stage.grams.plus(size.grams).toNumber()) },
   };
+}
+
+type Plan = {
+  readonly planned: ReturnType<typeof planOf>;
+  /** Only in a stage that begins with the liquor as it was. */
+  readonly before: Before | undefined;
+};
+
+let last: { readonly key: string; readonly plan: Plan } | undefined;
+
+const figureKey = (figure: Figure | undefined): string =>
+  figure ? `${figure.value} ${figure.low} ${figure.high}` : '';
+
+/** All that the plan rests on: as long as it is the same, the plan is, however many readings came since. */
+const planKey = (
+  { volume, freeAcid, metals, density }: Load,
+  stages: unknown,
+  room: readonly (Figure | undefined)[],
+): string =>
+  JSON.stringify([
+    [volume, freeAcid.figure, density, ...room].map(figureKey),
+    [...metals].map(([metal, { figure, openIn }]) => [metal, figureKey(figure), openIn]),
+    stages,
+  ]);
+
+function planOnce(key: string, make: () => Plan): Plan {
+  const plan = last?.key === key ? last.plan : make();
+  last = { key, plan };
+  return plan;
 }
 
 function workedOutFor(state: State, treatment: TreatmentState, choice: RunChoice): OutlookFound {
@@ -174,23 +220,27 @@ function workedOutFor(state: State, treatment: TreatmentState, choice: RunChoice
   if (!load) return none({ code: 'nothing-known' });
   const purity = purityIn(state, treatment);
   const headspace = headspaceOf(state, treatment, choice.headspace);
-  const asked = treatment.body.stages
-    .slice(0, stage.index + 1)
-    .flatMap(({ agent: base, targetPh: pH }, i) => {
-      const wanted = i === stage.index ? targetPh : pH?.value;
-      return isBase(base) && wanted !== undefined ? [{ base, pH: Number(wanted) }] : [];
-    });
-  const plan = planOf({
-    load,
-    stages: asked,
-    purity,
-    rise: allowedRise(choice.rise),
-    ...(headspace ? { headspace } : {}),
+  const rise = allowedRise(choice.rise);
+  const stages = treatment.body.stages.slice(0, stage.index + 1).flatMap((one, i) => {
+    const wanted = i === stage.index ? targetPh : one.targetPh?.value;
+    return isBase(one.agent) && wanted !== undefined ? [{ base: one.agent, pH: Number(wanted) }] : [];
   });
-  if (!plan.ok) return none({ code: 'no-plan', why: plan.failure.why });
-  const planned = plan.stages.at(-1);
-  if (!planned) return none({ code: 'no-target' });
-  return { ok: true, value: outlookFor({ load, stage: { ...stage, agent }, purity }, planned) };
+  const key = planKey(
+    load,
+    stages.map((one) => [one, purity(one.base)]),
+    [rise, headspace],
+  );
+  const { planned, before } = planOnce(key, () => ({
+    planned: planOf({ load, stages, purity, rise, ...(headspace ? { headspace } : {}) }),
+    before:
+      stages.length === 1
+        ? potBefore({ load, base: agent, stated: purity(agent), pH: Number(targetPh) })
+        : undefined,
+  }));
+  if (!planned.ok) return none({ code: 'no-plan', why: planned.failure.why });
+  const now = planned.stages.at(-1);
+  if (!now) return none({ code: 'no-target' });
+  return { ok: true, value: outlookFor({ ...stage, agent }, now, before) };
 }
 
 const known = new WeakMap<State, Map<string, OutlookFound>>();
@@ -212,9 +262,12 @@ export function outlookOf(state: State, treatment: TreatmentState, choice: RunCh
 export const outlookReady = (state: State, treatment: TreatmentState, choice: RunChoice = {}): boolean =>
   known.get(state)?.has(keyOf(treatment, choice)) ?? false;
 
+/** Largest portion, by its heat and its foam. */
+const mostOf = ({ byHeat, byFoam }: PlannedStage): Decimal =>
+  Decimal.min(byHeat.low, byFoam?.low ?? byHeat.low);
+
 /** The largest portion of the plan where `mass` is more than that; null where it is not. */
 export function mostAtOnce({ planned }: Outlook, mass: Written<'g' | 'kg' | 'lb'>): Decimal | null {
-  const { byHeat, byFoam } = planned;
-  const most = Decimal.min(byHeat.low, byFoam?.low ?? byHeat.low);
+  const most = mostOf(planned);
   return inUnit(mass, 'g').gt(most) ? most : null;
 }

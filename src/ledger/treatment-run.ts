@@ -4,7 +4,7 @@
  */
 import { constant, ranged } from '../chemistry/constants';
 import { minus, plus } from '../quantities/expression';
-import { type Figure, read, within, workedOut } from '../quantities/figure';
+import { exact, type Figure, given, read, within, workedOut } from '../quantities/figure';
 import { type Quantity, quantity } from '../quantities/quantity';
 import type { Written } from '../quantities/written';
 import { dosing } from '../reference/dosing-tables';
@@ -16,7 +16,14 @@ import type { Told, TreatmentState } from './state';
 import type { PhReading } from './treatment';
 
 /** A pH reading with what of the stage's agent was in by then, g as sold. */
-export type ReadPoint = { readonly reading: PhReading; readonly grams: Quantity<'g'> };
+export type ReadPoint = {
+  readonly reading: PhReading;
+  readonly grams: Quantity<'g'>;
+  /** Doses of the stage by then. */
+  readonly doses: readonly Told<DoseAdded>[];
+  /** Before the least wait after the last of them: not all of it may have gone in solution. */
+  readonly early: boolean;
+};
 
 export type RunningStage = {
   /** From 0, in the order of the plan. */
@@ -59,6 +66,16 @@ const fresh = (index: number): Going => ({
   foreign: false,
 });
 
+const waitOf = (base: BaseId): Figure<'min'> =>
+  ranged(`wait/${base}`, 'Wait before the reading', dosing.wait[base], 'min');
+
+/** From then on a reading counts; undefined after iron, which takes days. */
+const settledAfter = ({ at, body }: Told<DoseAdded>): string | undefined =>
+  body.agent === 'iron' ? undefined : minutesAfter(at, waitOf(body.agent).low.toNumber());
+
+const isEarly = (dose: Told<DoseAdded> | undefined, at: string): boolean =>
+  dose !== undefined && at < (settledAfter(dose) ?? '');
+
 /**
  * The stage that a treatment is in: the next begins with a dose of its agent, or when the pH of the one before was read.
  */
@@ -78,7 +95,12 @@ export function stageOf(treatment: TreatmentState): RunningStage {
         now.grams = quantity(now.grams.plus(asHeld(mass).mass), 'g');
       }
     } else if (hasPh(step)) {
-      now.points.push({ reading: step, grams: now.grams });
+      now.points.push({
+        reading: step,
+        grams: now.grams,
+        doses: [...now.doses],
+        early: isEarly(now.doses.at(-1), step.at),
+      });
       const wanted = target(now.index);
       const reached = wanted !== null && Number(step.body.ph.value.value) >= Number(wanted);
       if (reached && now.index < stages.length - 1) now = fresh(now.index + 1);
@@ -106,9 +128,6 @@ export type Look = {
   readonly early: boolean;
 };
 
-const waitOf = (base: BaseId): Figure<'min'> =>
-  ranged(`wait/${base}`, 'Wait before the reading', dosing.wait[base], 'min');
-
 /**
  * When to read the pH after the last dose; null when it was read late enough, when nothing went in, after iron (which takes
  * days), and when the treatment has ended. It starts at the hour of the dose itself, so that nothing has to run meanwhile.
@@ -117,9 +136,8 @@ export function nextLook(treatment: TreatmentState): Look | null {
   const dose = treatment.doses.at(-1);
   if (!dose || dose.body.agent === 'iron' || treatment.ended) return null;
   const wait = waitOf(dose.body.agent);
-  const settled = minutesAfter(dose.at, wait.low.toNumber());
   const since = treatment.readings.filter(({ at, body }) => body.ph !== undefined && at >= dose.at);
-  if (since.some(({ at }) => at >= settled)) return null;
+  if (since.some(({ at }) => !isEarly(dose, at))) return null;
   return { dose, wait, due: minutesAfter(dose.at, wait.value.toNumber()), early: since.length > 0 };
 }
 
@@ -187,9 +205,20 @@ export function warmedOf(treatment: TreatmentState, allowed: Figure<'K'>): Warme
 export const lastWarmth = ({ readings }: TreatmentState): Warmth | null =>
   readings.findLast(hasWarmth) ?? null;
 
+const nothingIn: Figure<'g'> = given({
+  origin: 'nothing-in',
+  sentence: 'Nothing is in yet',
+  value: 0,
+  unit: 'g',
+  how: 'stated',
+  spread: exact,
+  decimals: 0,
+});
+
 /** What of the stage's agent went in, as weighed. */
-export const dosedFigure = ({ doses }: Pick<RunningStage, 'doses'>): Figure<'g'> =>
-  workedOut({
+export function dosedFigure({ doses }: Pick<RunningStage, 'doses'>): Figure<'g'> {
+  if (doses.length === 0) return nothingIn;
+  return workedOut({
     sentence: 'Put in so far in this stage',
     unit: 'g',
     formula: plus(
@@ -205,6 +234,7 @@ export const dosedFigure = ({ doses }: Pick<RunningStage, 'doses'>): Figure<'g'>
       ),
     ),
   });
+}
 
 /** Full minutes from one moment to another; below zero when it has passed. */
 export const minutesTo = (due: string, now: string): number =>

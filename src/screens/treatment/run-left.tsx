@@ -19,7 +19,7 @@ function Left({ outlook, treatmentId }: Props & { readonly outlook: Outlook }) {
     <Part rule title={w.left}>
       <MassBar mass={left} lowUse={w.leftLow} highUse={w.leftHigh} />
       <Rows>
-        <FigureRow title={w.left} figure={left} href={`${at}/left`} />
+        <FigureRow title={left.sentence} figure={left} href={`${at}/left`} />
         <FigureRow title={w.portionMost} figure={planned.byHeat} href={`${at}/by-heat`} />
         {planned.byFoam && <FigureRow title={w.portionFoam} figure={planned.byFoam} href={`${at}/by-foam`} />}
       </Rows>

@@ -6,11 +6,11 @@ import { lastPh } from '../../ledger/treatment';
 import { isAtEnd, type Look, minutesTo } from '../../ledger/treatment-run';
 import { formatWritten } from '../../quantities/format';
 import { FigureValue } from '../../ui/figure-value';
-import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { hour } from '../frame';
 import { useShell } from '../shell';
 import styles from './run.module.css';
+import { Contradicted } from './run-contradicted';
 import { phRange } from './run-figures';
 import { gramsText } from './run-plot';
 import { runWords as w } from './run-words';
@@ -71,21 +71,6 @@ function Portion({ next, outlook }: { readonly next: NextPortion; readonly outlo
   );
 }
 
-function Contradicted({ outlook }: { readonly outlook: Outlook }) {
-  const { sign } = useShell();
-  const { contradiction, stage } = outlook;
-  if (!contradiction) return null;
-  const text = (grams: typeof stage.grams) => `${gramsText(grams, sign.value)}\u202fg`;
-  return (
-    <Part rule>
-      <Notice mark="wrong" role="status" second={w.contradictedDo}>
-        {w.contradicted}
-      </Notice>
-      <Line>{w.moreInThanNeeded(text(stage.grams), text(contradiction.most.high))}</Line>
-    </Part>
-  );
-}
-
 type Props = {
   readonly treatment: TreatmentState;
   readonly look: Look | null;
@@ -103,7 +88,7 @@ export function Now({ treatment, look, found }: Props) {
         <Line>{w.atAimText}</Line>
       </Big>
     );
-  if (outlook?.contradiction) return <Contradicted outlook={outlook} />;
+  if (outlook && outlook.contradictions.length > 0) return <Contradicted outlook={outlook} />;
   if (outlook?.next) return <Portion next={outlook.next} outlook={outlook} />;
   return (
     <Big title={found ? w.nothingPlanned : w.coming}>{found && <Line>{w.nothingPlannedText}</Line>}</Big>

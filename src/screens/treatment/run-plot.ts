@@ -22,14 +22,11 @@ export const gramsText = (grams: Decimal, sign: DecimalSign): string => {
   return formatNumber(rounded, rounded.decimalPlaces(), sign);
 };
 
-const line = (points: readonly { readonly grams: number; readonly pH: number }[]): readonly PlotPoint[] =>
-  points.map(({ grams, pH }) => [grams, pH] as const);
-
 function modelLayers({ curve }: Outlook): readonly PlotLayer[] {
   if (!curve) return [];
   return [
-    { kind: 'band', name: w.plotRange, low: line(curve.latest), high: line(curve.soonest) },
-    { kind: 'line', name: w.plotLine, points: line(curve.points) },
+    { kind: 'band', name: w.plotRange, low: curve.latest, high: curve.soonest },
+    { kind: 'line', name: w.plotLine, points: curve.line },
   ];
 }
 

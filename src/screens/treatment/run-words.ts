@@ -1,5 +1,7 @@
 /** Words of a treatment while it runs: begin, portions, readings, the end, and the trial on the bench. */
 
+import type { Cause, NextStep } from '../../chemistry/treatment/pot-contradictions';
+
 const thin = '\u202f';
 
 /** Colours of the clear liquid above the solids that can be picked. */
@@ -122,10 +124,45 @@ export const runWords = {
   portionFoam: 'Largest portion, by its foam',
   needed: 'Needed in this stage, by the plan',
   contradicted: 'The readings contradict the plan',
-  moreInThanNeeded: (inPot: string, most: string) =>
-    `${inPot} is in, the plan holds at most ${most} possible, and the pH is not reached.`,
-  contradictedDo:
-    'Add nothing more by the plan. Read the pH again with a meter set on its buffers; look whether solids lie at the bottom; check what was weighed. If it stays so, what was logged of the liquor is wrong: measure it, or try a sample on the bench.',
+  against: {
+    todo: 'Before anything more goes in',
+    correct: 'Correct it if it was miswritten.',
+    moreIn: (inPot: string, most: string) =>
+      `${inPot} is in; by the plan at most ${most} is needed, and the pH is not reached.`,
+    outside: 'Nothing that was known of the liquor explains the pH that was read.',
+    outsideAt: (grams: string, expected: string) =>
+      `That pH was read with ${grams} in; by what is known of the liquor it takes ${expected}.`,
+    others: (low: string, high: string) =>
+      `The readings before it let pH ${low} to ${high} be expected there.`,
+    notTogether:
+      'The readings so far do not go together: no acid and metals that may be in it explain them all.',
+    noRise: (rise: string) => `The pH stood still, though a rise of ${rise} was due.`,
+    falls: (by: string) => `The pH fell by ${by} though base went in.`,
+    aboveReach: (reach: string) => `This base ends at pH ${reach} in this liquor; more was read.`,
+    ammonia:
+      'The pH rises as it does with ammonia in the liquor. Ammonia with silver can explode: add no more base.',
+    tooWarm: (rise: string, most: string) =>
+      `It warmed by ${rise}\u202fK; all that went in can warm it by ${most}\u202fK at most.`,
+    mayBe: (causes: string) => `It may be: ${causes}.`,
+    causes: {
+      'load-wrong': 'acid or metals were logged wrong',
+      'dose-miswritten': 'a portion was miswritten or left out',
+      'wrong-reagent': 'another base went in than was written down',
+      'spent-reagent': 'the base is old and spent',
+      electrode: 'the meter or the paper is off',
+      'not-mixed': 'base lies undissolved at the bottom',
+      ammonia: 'ammonia or spot-test waste is in it',
+    } satisfies Record<Cause, string>,
+    steps: {
+      stop: 'Add nothing.',
+      wait: 'Wait until it no longer changes.',
+      stir: 'Stir up what lies at the bottom, then read again.',
+      calibrate: 'Set the meter on its buffers, or take fresh paper, and read again.',
+      'test-a-sample': 'Take a sample and bring it to the pH on the bench.',
+      air: 'Stand upwind. Open all doors; go out if it smells of ammonia.',
+      'test-for-ammonia': 'Ask whoever knows the batch; test a sample for ammonia.',
+    } satisfies Record<NextStep, string>,
+  },
   flags: {
     notAllowed: 'Begun without being allowed by the local rules',
     notAllowedSecond: 'It stays visible on the papers.',

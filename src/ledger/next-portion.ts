@@ -1,0 +1,31 @@
+/** The next portion by what is left to add: full ones while the low end of it lasts, then the pH decides. */
+import Decimal from 'decimal.js';
+import type { Figure } from '../quantities/figure';
+
+export type PortionSize = {
+  /** As weighed, g: at most two digits. */
+  readonly grams: Decimal;
+  /** `full`: below the low end of what is left; `last`: the pH decides whether it goes in. */
+  readonly kind: 'full' | 'last';
+};
+
+/** Parts into which the span between the ends is cut, as in the plan. */
+const lastParts = 4;
+
+const weighable = (grams: Decimal): Decimal => grams.toSignificantDigits(2, Decimal.ROUND_DOWN);
+
+/**
+ * @param most g that one portion may have, by its heat and its foam
+ * @returns null where nothing is left even at the high end
+ */
+export function nextPortion(left: Figure<'g'>, most: Decimal): PortionSize | null {
+  const low = weighable(left.low);
+  const last = weighable(left.high.minus(left.low).div(lastParts));
+  // What is left at least, in portions all alike: but never a crumb before the pH decides.
+  if (low.gt(0) && low.gte(last)) {
+    const count = low.div(most).ceil();
+    return { grams: weighable(low.div(count)), kind: 'full' };
+  }
+  const grams = weighable(Decimal.min(most, last));
+  return grams.gt(0) ? { grams, kind: 'last' } : null;
+}

@@ -96,8 +96,8 @@ export type WhichPhResult =
 export const looked: PhSpan = { from: 4, to: 12.4 };
 /** The window holds as much of the sum as this many times its least. */
 const factor = 2;
-/** Sums that differ by less than this part are one: the lowest pH of them takes the least base. */
-const same = 0.01;
+/** Sums that differ by less than this part are one, as where all stand at what lime and settle reaches: the lowest pH takes the least base. */
+const same = 1e-6;
 /** A metal has come back when this many times its least is dissolved again. */
 const back = 3;
 
@@ -128,7 +128,7 @@ export function whichPh(
       atBest: best === undefined ? [] : heldAgainst(load, base, best, limits, beside),
       neverUnder,
       comesBack,
-      warnings: warningsOf({ load, limits, beside, curve, comesBack, best }),
+      warnings: warningsOf({ load, base, limits, beside, curve, comesBack, best }),
       curve,
     },
   };
@@ -226,6 +226,7 @@ const outside = (pH: number, allowed: Limits['pH']): boolean =>
 
 type Warned = {
   readonly load: Load;
+  readonly base: BaseId;
   readonly limits: Limits;
   readonly beside: Beside;
   readonly curve: ResidualCurve;
@@ -233,7 +234,7 @@ type Warned = {
   readonly best: number | undefined;
 };
 
-function warningsOf({ load, limits, beside, curve, comesBack, best }: Warned): readonly PhWarning[] {
+function warningsOf({ load, base, limits, beside, curve, comesBack, best }: Warned): readonly PhWarning[] {
   const has = (metal: Metal): boolean => curve.metals.includes(metal);
   const noLimit = curve.metals.filter((m) => !limits.values.has(m));
   const all: readonly (PhWarning | false)[] = [
@@ -241,8 +242,8 @@ function warningsOf({ load, limits, beside, curve, comesBack, best }: Warned): r
     ...comesBack.map((c): PhWarning => ({ code: 'comes-back', ...c })),
     beside.ammonia !== undefined && { code: 'ammonia' },
     has('Ag') && { code: 'silver-chloride-first' },
-    has('Pb') && { code: 'lead-carbonate' },
-    has('Ba') && { code: 'barium-stays' },
+    has('Pb') && !givesCarbonate(base) && { code: 'lead-carbonate' },
+    has('Ba') && !bases[base].alsoTakes?.metals.Ba && { code: 'barium-stays' },
     ...[...curve.unpredicted].map(([metal, why]): PhWarning => ({ code: 'not-predicted', metal, why })),
     noLimit.length > 0 && { code: 'no-limit', metals: noLimit },
     curve.ends !== undefined && { code: 'base-ends', pH: curve.ends },

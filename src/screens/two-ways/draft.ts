@@ -1,10 +1,14 @@
 /** The form of the two ways as a draft, and what is asked by it. */
 import * as z from 'zod/mini';
+import type { State } from '../../ledger/state';
 import type { TwoWaysAsked } from '../../ledger/two-ways';
 import { exact, type Figure, given } from '../../quantities/figure';
 import type { Written } from '../../quantities/written';
 import { type BaseId, baseIds } from '../../reference/tables';
 import { type FieldRead, readTyped, Typed, typed } from '../form';
+import { useShell } from '../shell';
+import { emptyTreatment, readPh, TreatmentDraft, treatmentDraftName } from '../treatment/draft';
+import { proposal } from '../treatment/target';
 import { twoWaysWords as w } from './words';
 
 export const TwoWaysDraft = z.object({
@@ -19,17 +23,37 @@ export type TwoWaysDraft = z.infer<typeof TwoWaysDraft>;
 /** @param containerId absent: all that hold liquid */
 export const draftName = (containerId: string | undefined): string => `two-ways-${containerId ?? 'all'}`;
 
-export const emptyTwoWays = (): TwoWaysDraft => ({
-  base: 'hydrated-lime',
-  pH: { typed: '9.5', unit: '1' },
-  solids: typed('%'),
-  portions: typed('1'),
-  hours: typed('h'),
-});
+/** For several containers at once: the usual one of the trade for copper and nickel. */
+const usualPh = 9;
 
-/** Between these the model holds. */
-const phFrom = 2;
-const phTo = 12.5;
+/** A decimal of the pH is as fine as anybody ends at. */
+const asTyped = (pH: number): Typed => ({ typed: pH.toFixed(1), unit: '1' });
+
+/**
+ * Base and pH as they stand on the page of the container's treatment; with nothing there, or for all containers, what is
+ * proposed.
+ * @param planned what was chosen on that page
+ */
+export function firstTwoWays(
+  state: State,
+  containerId: string | undefined,
+  planned: TreatmentDraft | null,
+): TwoWaysDraft {
+  const { base, target } = planned ?? emptyTreatment();
+  const usual = containerId === undefined ? usualPh : proposal(state, containerId).pH;
+  const pH = readPh(target).state === 'written' ? target : asTyped(usual);
+  return { base, pH, solids: typed('%'), portions: typed('1'), hours: typed('h') };
+}
+
+/** What the form opens with. */
+export function useFirst(containerId: string | undefined): () => TwoWaysDraft {
+  const { state, draft } = useShell();
+  return () => {
+    const planned =
+      containerId === undefined ? null : draft.read(treatmentDraftName(containerId), TreatmentDraft);
+    return firstTwoWays(state.value, containerId, planned);
+  };
+}
 
 export type TwoWaysReads = {
   readonly pH: FieldRead<'1'>;
@@ -37,13 +61,6 @@ export type TwoWaysReads = {
   readonly portions: FieldRead<'1'>;
   readonly hours: FieldRead<'h'>;
 };
-
-function readPh(field: Typed): FieldRead<'1'> {
-  const read = readTyped<'1'>(field);
-  if (read.state !== 'written') return read;
-  const value = Number(read.written.value);
-  return value < phFrom || value > phTo ? { state: 'wrong', fault: w.phRange(phFrom, phTo) } : read;
-}
 
 const stated = <U extends '%' | '1' | 'h'>(
   origin: string,

@@ -15,7 +15,7 @@ import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { useOneByOne, useSettled } from '../treatment/use-worked-out';
 import { words } from '../words';
-import { draftName, emptyTwoWays, readTwoWays, TwoWaysDraft } from './draft';
+import { draftName, readTwoWays, TwoWaysDraft, useFirst } from './draft';
 import { Fields, FinerFields } from './fields';
 import { Prices } from './prices';
 import { Cautions, Handed, MoneyPart, MonthPart, StillIs } from './result';
@@ -89,7 +89,7 @@ type PageProps = {
 };
 
 function Comparison({ id, ids, second }: PageProps) {
-  const form = useForm(draftName(id), TwoWaysDraft, emptyTwoWays);
+  const form = useForm(draftName(id), TwoWaysDraft, useFirst(id));
   const { reads, asked } = readTwoWays(form.value);
   const two = useCompared(ids, asked);
   const here =

@@ -16,7 +16,6 @@ export const twoWaysWords = {
   // The form
   base: 'Base',
   pH: 'pH at the end',
-  phRange: (from: number, to: number) => `Between ${from} and ${to}.`,
   finer: 'As you know it better',
   solids: 'Solids in the wet sludge',
   solidsEmpty: (low: string, high: string) => `empty: ${low} to ${high}\u202f%, drained through cloth`,

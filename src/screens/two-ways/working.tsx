@@ -3,13 +3,14 @@ import { liquidContainers } from '../../ledger/liquid-containers';
 import { namedFigures, twoWays } from '../../ledger/two-ways';
 import { useShell } from '../shell';
 import { WorkingPage } from '../working';
-import { draftName, emptyTwoWays, readTwoWays, TwoWaysDraft } from './draft';
+import { draftName, readTwoWays, TwoWaysDraft, useFirst } from './draft';
 import { twoWaysWords as w } from './words';
 
 export function TwoWaysWorking({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { draft, state } = useShell();
+  const first = useFirst(at.id);
   const key = at.key ?? '';
-  const { asked } = readTwoWays(draft.read(draftName(at.id), TwoWaysDraft) ?? emptyTwoWays());
+  const { asked } = readTwoWays(draft.read(draftName(at.id), TwoWaysDraft) ?? first());
   const ids = at.id === undefined ? liquidContainers(state.value) : [at.id];
   const here =
     at.id === undefined ? 'containers/as-it-is-or-treated' : `containers/${at.id}/as-it-is-or-treated`;

@@ -1,9 +1,9 @@
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, test } from 'vitest';
-import { ContainerScreen } from '../../../src/screens/containers/container';
 import { ContainerList } from '../../../src/screens/containers/list';
 import { ShellProvider } from '../../../src/screens/shell';
+import { TreatmentScreen } from '../../../src/screens/treatment/treatment';
 import { TwoWaysOfAll, TwoWaysScreen } from '../../../src/screens/two-ways/two-ways';
 import { TwoWaysWorking } from '../../../src/screens/two-ways/working';
 import { barrenLiquor, disposalState } from '../paperwork/disposal-state';
@@ -42,11 +42,11 @@ const takesSides =
   /recommend|\bshould\b|\bbetter\b|cheap|\bsaves?\b|\bworth\b|advise|prefer|\bsafe\b|compliant/i;
 
 describe('hand over as it is, or treat first', () => {
-  test('is reached from the container and from the list of all', async () => {
+  test('is reached from the treatment of a container and from the list of all', async () => {
     const { shell, barren } = await disposalState();
     render(
       <ShellProvider value={shell}>
-        <ContainerScreen at={{ id: barren }} />
+        <TreatmentScreen at={{ id: barren }} />
       </ShellProvider>,
     );
     expect(link(/Hand over as it is/).getAttribute('href')).toBe(
@@ -135,6 +135,18 @@ describe('hand over as it is, or treat first', () => {
     expect(await screen.findByText(/this base ends at pH 5.4/)).toBeDefined();
     expect(within(line('Sludge, wet')).getByText('not worked out')).toBeDefined();
     expect(link(/^As it is Mass in all: 7.2 kg/)).toBeDefined();
+  });
+
+  test('opens with the base and the pH that were chosen for the treatment', async () => {
+    const memory = await disposalState();
+    memory.drafts.set(
+      `treatment-${memory.barren}`,
+      JSON.stringify({ base: 'caustic-soda', target: { typed: '8.8', unit: '1' } }),
+    );
+    await show(memory);
+    expect((screen.getByLabelText('Base') as HTMLSelectElement).value).toBe('caustic-soda');
+    expect((screen.getByLabelText('pH at the end') as HTMLInputElement).value).toBe('8.8');
+    expect(screen.getByText(/nitrate, now of sodium/)).toBeDefined();
   });
 
   test('asks for a pH between 2 and 12.5', async () => {

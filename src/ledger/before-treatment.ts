@@ -8,7 +8,7 @@ import { type Curved, doseCurve } from '../chemistry/treatment/dose-curve';
 import { type Limits, referenceLimits } from '../chemistry/treatment/limits';
 import { type Outcome, outcomeOf } from '../chemistry/treatment/outcome';
 import { type PhWindow, type WhichPh, whichPh } from '../chemistry/treatment/which-ph';
-import type { BaseId, Metal } from '../reference/tables';
+import { type BaseId, bases, type Metal } from '../reference/tables';
 import { containerFigures } from './container-figures';
 import { localLimits } from './discharge-limits';
 import { purityStated } from './purity-stated';
@@ -83,8 +83,13 @@ const mindedBy: Partial<Record<Metal, Minded>> = {
   Ba: 'barium',
 };
 
-export const minded = (load: Load): readonly Minded[] =>
-  metalsPresent(load).flatMap((metal) => mindedBy[metal] ?? []);
+/** A carbonate brings these down itself. */
+const withoutCarbonate: ReadonlySet<Minded> = new Set<Minded>(['lead', 'barium']);
+
+export const minded = (load: Load, base: BaseId): readonly Minded[] =>
+  metalsPresent(load)
+    .flatMap((metal) => mindedBy[metal] ?? [])
+    .filter((what) => !(withoutCarbonate.has(what) && Number(bases[base].carbonDioxidePerMol) > 0));
 
 /** What comes of treating a container with a base to a pH; undefined where it does not get there. */
 export const comesOf = perState(

@@ -6,6 +6,7 @@ import Decimal from 'decimal.js';
 import { constant, ranged } from '../chemistry/constants';
 import { densityOf } from '../chemistry/density';
 import { volumeRead } from '../chemistry/liquor';
+import { openMetals } from '../chemistry/load';
 import { type PlanFailure, type PlannedStage, planOf, type StageAsked } from '../chemistry/treatment/plan';
 import { minus, over, plus, times } from '../quantities/expression';
 import { between, exact, type Figure, given, workedOut } from '../quantities/figure';
@@ -46,6 +47,8 @@ export type PlanTold = {
   readonly water?: Figure<'L'>;
   /** The water may not find room in the container. */
   readonly overfull: boolean;
+  /** Liquors that do not tell of the acid or of a metal: it is the plan of the least. */
+  readonly openIn: readonly string[];
 };
 
 export type PlannedFor =
@@ -171,6 +174,7 @@ function toldOf(state: State, containerId: string, stages: readonly StageTold[])
       ? workedOut({ sentence: 'Water of all slurries', unit: 'L', formula: plus(...waters) })
       : undefined;
   const room = freeSpace(state, containerId);
+  const load = treatable(state, containerId);
   const solids = solidsOf(state, containerId, stages);
   return {
     stages,
@@ -181,6 +185,7 @@ function toldOf(state: State, containerId: string, stages: readonly StageTold[])
     }),
     ...(water ? { water } : {}),
     ...(solids ? { solids } : {}),
+    openIn: load ? [...new Set([...load.freeAcid.openIn, ...openMetals(load)])] : [],
     overfull: water !== undefined && room !== undefined && water.high.gt(room.low),
   };
 }

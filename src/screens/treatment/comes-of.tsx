@@ -32,23 +32,28 @@ function NotReached({ chosen: { to, base } }: { readonly chosen: Chosen }) {
   );
 }
 
-function Amount({ chosen: { to, base }, containerId }: Props) {
+/** What was counted is the least: some liquors do not tell. */
+export function AtLeast({ openIn }: { readonly openIn: readonly string[] }) {
   const { state } = useShell();
+  const names = openIn.map((streamId) => streamTitle(state.value, streamId)).join('; ');
+  return (
+    <Notice mark="unknown" second={w.missing(names)}>
+      {w.moreNeeded}
+    </Notice>
+  );
+}
+
+function Amount({ chosen: { to, base }, containerId }: Props) {
   if (!to?.ok) return null;
   const { mass, openIn } = to.needed;
   return (
     <>
-      {openIn.length === 0 ? (
+      {openIn.length > 0 ? (
+        <AtLeast openIn={openIn} />
+      ) : (
         <Part>
           <MassBar mass={mass} />
         </Part>
-      ) : (
-        <Notice
-          mark="unknown"
-          second={w.missing(openIn.map((streamId) => streamTitle(state.value, streamId)).join('; '))}
-        >
-          {w.moreNeeded}
-        </Notice>
       )}
       <Rows>
         <FigureRow title={w.needed(bases[base].name)} figure={mass} href={workingOf(containerId, base)} />
@@ -67,7 +72,7 @@ export const Needed = (props: Props) => (
 export function ComesOf({ chosen: { comes }, containerId }: Props) {
   if (!comes) return null;
   return (
-    <Part rule title={w.comesOf} width="edge">
+    <Part rule title={comes.openIn.length > 0 ? w.comesOfAtLeast : w.comesOf} width="edge">
       <Rows>
         {comesRows(comes).map(([key, title, figure]) => (
           <FigureRow key={key} title={title} figure={figure} href={workingOf(containerId, key)} />
@@ -78,7 +83,7 @@ export function ComesOf({ chosen: { comes }, containerId }: Props) {
 }
 
 /** What base alone does not do, and what was not counted. */
-export function Minded({ chosen: { to }, containerId, state }: Props & { readonly state: State }) {
+export function Minded({ chosen: { to, base }, containerId, state }: Props & { readonly state: State }) {
   const load = treatable(state, containerId);
   const leaves = to?.ok ? to.needed.leaves : [];
   return (
@@ -87,7 +92,7 @@ export function Minded({ chosen: { to }, containerId, state }: Props & { readonl
         <Notice mark="wrong">{w.leaves(leaves.map((m) => metals[m].name).join(', '))}</Notice>
       )}
       {load &&
-        minded(load).map((what) => (
+        minded(load, base).map((what) => (
           <Notice key={what} mark="unknown">
             {w.minded[what]}
           </Notice>

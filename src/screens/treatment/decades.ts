@@ -5,6 +5,8 @@ import { decadesAround } from '../../chemistry/treatment/residual-ends';
 import type { WhichPh } from '../../chemistry/treatment/which-ph';
 import { type DecimalSign, formatNumber } from '../../quantities/format';
 import type { Metal } from '../../reference/tables';
+import { words } from '../words';
+import { grouped } from './grouped';
 import { treatmentWords as w } from './words';
 
 const thin = '\u202f';
@@ -34,9 +36,21 @@ function mostOf(metal: Metal, point: ResidualPoint, first: ResidualPoint, sign: 
   return w.upTo(perLitreText(most, sign));
 }
 
-/** "Cu up to 10 mg/L; Ni nearly all" at a pH: the upper ends. Below where they were looked for nothing has left but iron. */
+/** "Cu, Ni up to 1 mg/L; Ba nearly all" at a pH: the upper ends. Below where they are looked for only iron has left. */
 export function stillDissolved({ curve }: WhichPh, pH: number, sign: DecimalSign): string {
   const [point, first] = [pointNear(curve.points, pH), curve.points[0]];
   if (!point || !first || pH < first.pH) return curve.metals.length > 0 ? w.nearlyAllOfThem : '';
-  return curve.metals.map((metal) => `${metal} ${mostOf(metal, point, first, sign)}`).join('; ');
+  const bySaid = grouped(curve.metals, (metal) => mostOf(metal, point, first, sign));
+  return [...bySaid].map(([said, of]) => `${of.join(', ')} ${said}`).join('; ');
+}
+
+/** The same in the unit of the other end, so that a span has one unit. */
+export function spanText(low: Decimal, high: Decimal, sign: DecimalSign): { value: string; unit: string } {
+  const grams = high.gte(milligramsInGram);
+  const [from, to] = [low, high].map((end) => {
+    const value = grams ? end.div(milligramsInGram) : end;
+    return formatNumber(value, value.decimalPlaces(), sign);
+  });
+  const value = from === to ? `${to}` : `${from} ${words.to} ${to}`;
+  return { value, unit: grams ? 'g/L' : 'mg/L' };
 }

@@ -9,17 +9,19 @@ import { twoWaysWords } from '../two-ways/words';
 import { washingWords } from '../washing/words';
 import { treatmentWords as w } from './words';
 
-type Props = { readonly state: State; readonly containerId: string; readonly planned: boolean };
+type Props = {
+  readonly state: State;
+  readonly containerId: string;
+  /** What it takes is worked out, so that it can be begun by a plan. */
+  readonly planned: boolean;
+};
 
-/** @param planned what can be planned, not what must be known first */
 export function Doors({ state, containerId, planned }: Props) {
   const { contents } = containerFigures(state, containerId);
   const of = (way: string): string => `#/containers/${containerId}/${way}`;
   return (
     <Part rule title={w.next} width="edge">
       <Rows>
-        {planned && <Row title={w.plan} second={w.planSecond} href={of('treatment/plan')} />}
-        {planned && <Row title={w.whichPh} second={w.whichPhSecond} href={of('treatment/ph')} />}
         {contents.liquid?.metals.get('Cu')?.figure && (
           <Row title={ironWords.open} second={ironWords.openSecond} href={of('iron')} />
         )}

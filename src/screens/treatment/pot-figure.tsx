@@ -9,14 +9,17 @@ import { type PotPlotAsked, potCursor, potPlot } from './pot-plot';
 import styles from './treatment.module.css';
 import { treatmentWords as w } from './words';
 
-const askedOf = ({ base, curve, aim, to, which }: Chosen, sign: PotPlotAsked['sign']) =>
+const askedOf = (
+  { base, curve, aim, pH, to, which }: Chosen,
+  sign: PotPlotAsked['sign'],
+): PotPlotAsked | undefined =>
   curve && {
     base,
     curve,
     aim,
     which,
     sign,
-    likely: to?.ok ? to.needed.mass.value.toNumber() : undefined,
+    dose: to?.ok ? { x: to.needed.mass.value.toNumber(), y: pH } : undefined,
   };
 
 /** Stands where a plot will. */

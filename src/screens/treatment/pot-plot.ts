@@ -1,6 +1,6 @@
 /** pH against base as a plot: the likely line, its range hatched, where metals leave, and what is aimed at. */
 import Decimal from 'decimal.js';
-import { type CurvePoint, type DoseCurve, phAt } from '../../chemistry/treatment/dose-curve';
+import type { CurvePoint, DoseCurve } from '../../chemistry/treatment/dose-curve';
 import type { WhichPh } from '../../chemistry/treatment/which-ph';
 import { type DecimalSign, formatNumber } from '../../quantities/format';
 import { type BaseId, bases, type Metal } from '../../reference/tables';
@@ -16,8 +16,8 @@ export type PotPlotAsked = {
   readonly base: BaseId;
   readonly curve: DoseCurve;
   readonly aim: Aim;
-  /** g as sold to the pH aimed at; absent where the base does not get there. */
-  readonly likely?: number | undefined;
+  /** g as sold to the pH wanted; absent where the base does not get there. */
+  readonly dose: { readonly x: number; readonly y: number } | undefined;
   /** What stays dissolved against pH; absent where the model does not tell. */
   readonly which: WhichPh | undefined;
   readonly sign: DecimalSign;
@@ -28,11 +28,28 @@ const phDecimals = 1;
 /** The model has no constants that can be believed for these. */
 const unpredicted: ReadonlySet<Metal> = new Set<Metal>(['Pd', 'Sn']);
 
+/** The curve is coarse where it is steep: through the dose it goes where it was worked out. */
+function withDose(points: readonly CurvePoint[], dose: PotPlotAsked['dose']): readonly PlotPoint[] {
+  const all = line(points);
+  return dose
+    ? [...all.filter(([x]) => x < dose.x), [dose.x, dose.y], ...all.filter(([x]) => x > dose.x)]
+    : all;
+}
+
+/** Straight between the points. */
+function phOn(points: readonly PlotPoint[], grams: number): number {
+  const after = points.findIndex(([x]) => x >= grams);
+  const [a, b] = [points[Math.max(after - 1, 0)], points[after]];
+  if (!a || !b || a[0] === b[0]) return b?.[1] ?? 0;
+  return a[1] + ((grams - a[0]) / (b[0] - a[0])) * (b[1] - a[1]);
+}
+
 const line = (points: readonly CurvePoint[]): readonly PlotPoint[] =>
   points.map(({ grams, pH }) => [grams, pH] as const);
 
+/** No paper and hardly a meter reads below 0. */
 export const phText = (pH: number, sign: DecimalSign): string =>
-  formatNumber(new Decimal(pH), phDecimals, sign);
+  pH < 0 ? w.belowZero : formatNumber(new Decimal(pH), phDecimals, sign);
 
 /** Three digits: a place on a drawing, not a figure. */
 function gramsText(grams: number, sign: DecimalSign): string {
@@ -75,28 +92,22 @@ const steps = (curve: DoseCurve): readonly PlotLayer[] =>
     .map(({ metal, grams, pH }) => ({ kind: 'step', x: grams, y: pH, word: metal }));
 
 export function potPlot(asked: PotPlotAsked): PlotSpec {
-  const { base, curve, aim, likely, sign } = asked;
+  const { base, curve, aim, dose, sign } = asked;
+  const points = withDose(curve.points, dose);
   return {
     title: w.plot(bases[base].name.toLowerCase()),
     summary: summaryOf(asked),
     sign,
     x: { label: bases[base].name.toLowerCase(), unit: 'g', from: 0 },
-    y: { label: w.plotPh, from: 0, to: 14 },
+    y: { label: w.plotPh, from: Math.min(0, Math.floor(curve.soonest[0]?.pH ?? 0)), to: 14 },
     layers: [
       { kind: 'band', name: w.plotRange, low: line(curve.latest), high: line(curve.soonest) },
-      { kind: 'line', name: w.plotLine, points: line(curve.points) },
+      { kind: 'line', name: w.plotLine, points },
       aimLayer(aim, sign),
       ...steps(curve),
-      ...(likely === undefined
-        ? []
-        : [
-            {
-              kind: 'dots' as const,
-              name: w.plotDose,
-              are: 'expected' as const,
-              points: [{ x: likely, y: phAt(curve.points, likely) ?? aim.low }],
-            },
-          ]),
+      ...(dose
+        ? [{ kind: 'dots' as const, name: w.plotDose, are: 'expected' as const, points: [dose] }]
+        : []),
     ],
   };
 }
@@ -105,16 +116,17 @@ const cursorSteps = 200;
 
 /** What the plot says at so many grams. */
 export function potCursor(asked: PotPlotAsked): PlotCursor {
-  const { curve, sign, likely, which } = asked;
+  const { curve, sign, dose, which } = asked;
+  const points = withDose(curve.points, dose);
   const most = curve.points.at(-1)?.grams ?? 0;
   return {
     label: w.cursor,
     from: 0,
     to: most,
     step: most / cursorSteps,
-    start: likely ?? most / 2,
+    start: dose?.x ?? most / 2,
     onAt: (grams) => {
-      const pH = phAt(curve.points, grams) ?? 0;
+      const pH = phOn(points, grams);
       const metals = which ? stillDissolved(which, pH, sign) : '';
       const read = w.reading(gramsText(grams, sign), phText(pH, sign));
       return metals === '' ? read : `${read} ${w.stillDissolved(metals)}`;

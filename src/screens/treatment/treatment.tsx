@@ -1,6 +1,7 @@
 /** The treatment of a container before anything goes in: look, choose, and what comes of it. It writes nothing. */
 import { useMemo } from 'preact/hooks';
 import { bases } from '../../reference/tables';
+import { Button, Buttons } from '../../ui/button';
 import { Part } from '../../ui/page';
 import { TreatmentRule } from '../containers/base-rows';
 import { containerWords } from '../containers/words';
@@ -47,6 +48,16 @@ function Planned(pot: Pot) {
     <Frame
       title={w.with(code, bases[form.value.base].name.toLowerCase())}
       ways={[{ label: words.back, href: `#/containers/${id}` }]}
+      actions={
+        <Buttons side>
+          <Button look="primary" centred href={`#/containers/${id}/treatment/plan`}>
+            {w.plan}
+          </Button>
+          <Button centred href={`#/containers/${id}/treatment/ph`}>
+            {w.whichPh}
+          </Button>
+        </Buttons>
+      }
     >
       <TreatmentRule state={state.value} />
       <PotFigure chosen={chosen} />

@@ -17,16 +17,21 @@ const end = (points: readonly ResidualPoint[], metal: Metal, which: 'low' | 'hig
     return band ? [[pH, band[which]] as const] : [];
   });
 
-const bandsOf = ({ curve }: WhichPh): readonly PlotLayer[] =>
+/** The upper end as a line; hatched down to the lower one where the metal has a limit, so that few hatchings cross. */
+const bandsOf = ({ curve, limits }: WhichPh): readonly PlotLayer[] =>
   curve.metals
     .filter((metal) => !curve.unpredicted.has(metal))
     .flatMap((metal): PlotLayer[] => [
-      {
-        kind: 'band',
-        name: w.bandOf(metal),
-        low: end(curve.points, metal, 'low'),
-        high: end(curve.points, metal, 'high'),
-      },
+      ...(limits.values.has(metal)
+        ? [
+            {
+              kind: 'band' as const,
+              name: w.bandOf(metal),
+              low: end(curve.points, metal, 'low'),
+              high: end(curve.points, metal, 'high'),
+            },
+          ]
+        : []),
       { kind: 'line', name: w.mostOf(metal), word: metal, points: end(curve.points, metal, 'high') },
     ]);
 

@@ -1,29 +1,18 @@
 /** The metals at the best pH against their limits, as the page shows them. */
 import Decimal from 'decimal.js';
 import { capital } from '../../chemistry/evidence';
-import type { Residual } from '../../chemistry/treatment/residuals';
 import type { HeldAgainst, NeverUnder, PhWarning, WhichPh } from '../../chemistry/treatment/which-ph';
 import type { Figure } from '../../quantities/figure';
 import { type DecimalSign, formatNumber } from '../../quantities/format';
-import { bases, metals } from '../../reference/tables';
-import { words } from '../words';
-import { perLitreText } from './decades';
+import { bases, type Metal, metals } from '../../reference/tables';
+import { perLitreText, spanText } from './decades';
+import { grouped } from './grouped';
 import { phText } from './pot-plot';
 import { treatmentWords as w } from './words';
 
 const thin = '\u202f';
 
 type Shown = { readonly value: string; readonly unit?: string };
-
-/** "0.1 to 1", "mg/L"; both ends with their units where those differ. */
-function bandShown({ band }: Extract<Residual, { predicted: true }>, sign: DecimalSign): Shown {
-  const [low, high] = [band.low, band.high].map((end) => perLitreText(end, sign).split(thin)) as [
-    [string, string],
-    [string, string],
-  ];
-  if (low[1] !== high[1]) return { value: `${low.join(thin)} ${words.to} ${high[0]}`, unit: high[1] };
-  return { value: low[0] === high[0] ? high[0] : `${low[0]} ${words.to} ${high[0]}`, unit: high[1] };
-}
 
 /** One digit: it is as rough as the band. Outwards. */
 function timesText(ratio: number, rounding: Decimal.Rounding, sign: DecimalSign): string {
@@ -60,7 +49,9 @@ export const whichRows = ({ atBest }: WhichPh, sign: DecimalSign): readonly Whic
       key: residual.metal,
       title: capital(metals[residual.metal].name),
       second: againstText(held, sign),
-      figure: residual.predicted ? bandShown(residual, sign) : { value: w.notPredicted },
+      figure: residual.predicted
+        ? spanText(residual.band.low, residual.band.high, sign)
+        : { value: w.notPredicted },
       over: verdict === 'over',
       ...(residual.predicted ? { least: residual.low, most: residual.high } : {}),
     };
@@ -80,32 +71,44 @@ export const whichFigures = (which: WhichPh): ReadonlyMap<string, Figure> =>
   );
 
 export const neverText = ({ metal, least, instead }: NeverUnder, base: WhichPh['base'], sign: DecimalSign) =>
-  `${w.never(capital(metals[metal].name), bases[base].name.toLowerCase(), perLitreText(new Decimal(least), sign))} ${w.instead[instead]}`;
+  `${w.never(capital(metals[metal].name), bases[base].name.toLowerCase(), perLitreText(new Decimal(least).toSignificantDigits(1, Decimal.ROUND_FLOOR), sign))} ${w.instead[instead]}`;
+
+const named = (symbols: readonly Metal[]): string => symbols.map((m) => metals[m].name).join(', ');
+
+/** What nobody can predict, together where the reason is one. */
+function notPredictedTexts(warnings: readonly PhWarning[]): readonly string[] {
+  const open = warnings.filter((warning) => warning.code === 'not-predicted');
+  return [...grouped(open, ({ why }) => why)].map(([why, of]) =>
+    w.notPredictedOf(capital(named(of.map(({ metal }) => metal))), w.whyNotPredicted[why]),
+  );
+}
 
 /** What else is to be known; null for what stands on the page in another place. */
-export function warningText(warning: PhWarning, sign: DecimalSign): string | null {
+function warningText(warning: PhWarning, sign: DecimalSign): string | null {
   switch (warning.code) {
     case 'comes-back':
       return w.comesBack(capital(metals[warning.metal].name), phText(warning.from, sign));
     case 'silver-chloride-first':
       return w.minded.silver;
-    case 'lead-carbonate':
-      return w.minded.lead;
-    case 'barium-stays':
-      return w.minded.barium;
     case 'ammonia':
       return w.ammonia;
-    case 'not-predicted':
-      return w.notPredictedOf(capital(metals[warning.metal].name), w.whyNotPredicted[warning.why]);
     case 'no-limit':
-      return w.noLimit(warning.metals.map((m) => metals[m].name).join(', '));
+      return w.noLimit(named(warning.metals));
     case 'base-ends':
       return w.baseEnds(phText(warning.pH, sign));
     case 'iron-needs-air':
       return w.ironNeedsAir;
+    case 'lead-carbonate':
+    case 'barium-stays':
+    case 'not-predicted':
     case 'reference-only':
     case 'outside-discharge-ph':
     case 'open':
       return null;
   }
 }
+
+export const warningTexts = ({ warnings }: WhichPh, sign: DecimalSign): readonly string[] => [
+  ...warnings.flatMap((warning) => warningText(warning, sign) ?? []),
+  ...notPredictedTexts(warnings),
+];

@@ -3,31 +3,27 @@ import { useMemo } from 'preact/hooks';
 import type { WhichPh } from '../../chemistry/treatment/which-ph';
 import { whichPhFor } from '../../ledger/before-treatment';
 import { baseIds, bases } from '../../reference/tables';
-import { Button, Buttons } from '../../ui/button';
-import { FigureValue } from '../../ui/figure-value';
+import { Button } from '../../ui/button';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { Plot } from '../../ui/plot/plot';
-import { Row, Rows } from '../../ui/row';
 import { SelectField } from '../../ui/select-field';
-import { streamTitle } from '../amounts';
-import { FigureRow } from '../figure-row';
 import { type Form, useForm } from '../form';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { words } from '../words';
-import { workingOf } from './comes-of';
 import { emptyTreatment, TreatmentDraft, treatmentDraftName } from './draft';
 import { LocalPh } from './local-ph';
 import { Coming } from './pot-figure';
 import { aimText, phText } from './pot-plot';
 import { useLater } from './use-worked-out';
 import { whichPhPlot } from './which-ph-plot';
-import { neverText, warningText, whichRows } from './which-ph-rows';
+import { AtBest, Warnings, type WhichProps } from './which-ph-said';
 import { type Pot, withPot } from './with-pot';
 import { treatmentWords as w } from './words';
 
-type Props = { readonly which: WhichPh; readonly containerId: string };
+/** Something of it can be drawn. */
+const isPredicted = ({ curve }: WhichPh): boolean => curve.metals.some((m) => !curve.unpredicted.has(m));
 
 function Drawn({ which }: { readonly which: WhichPh }) {
   const { sign } = useShell();
@@ -50,91 +46,33 @@ const Limits = ({ which: { limits } }: { readonly which: WhichPh }) =>
     </Notice>
   );
 
-/** The window, and the pH in it as the one that is aimed at from now on. */
-function Window({ which, form, containerId }: Props & { readonly form: Form<TreatmentDraft> }) {
-  const { sign, go } = useShell();
+function Window({ which }: { readonly which: WhichPh }) {
+  const { sign } = useShell();
   const { window } = which;
   if (!window) return <Notice mark="unknown">{w.whichNone}</Notice>;
+  const [low, high] = [phText(window.low, sign.value), phText(window.high, sign.value)];
+  return (
+    <Part>
+      <p>{w.windowIs(low, high, aimText(window.best, sign.value))}</p>
+    </Part>
+  );
+}
+
+type AimProps = WhichProps & { readonly form: Form<TreatmentDraft> };
+
+/** Takes the pH of the window as the one that is wanted from now on. */
+function Aim({ which: { window }, containerId, form }: AimProps) {
+  const { sign, go } = useShell();
+  if (!window) return null;
   const best = aimText(window.best, sign.value);
   const aim = (): void => {
     form.change({ target: { typed: best, unit: '1' } });
     go(`containers/${containerId}/treatment`);
   };
   return (
-    <Part>
-      <p>{w.windowIs(phText(window.low, sign.value), phText(window.high, sign.value), best)}</p>
-      <Buttons>
-        <Button onTap={aim}>{w.aimAt(best)}</Button>
-      </Buttons>
-    </Part>
-  );
-}
-
-function AtBest({ which, containerId }: Props) {
-  const { sign } = useShell();
-  const rows = whichRows(which, sign.value);
-  const best = (which.window ?? which.ofAll)?.best;
-  if (best === undefined) return null;
-  return (
-    <>
-      <Part rule title={w.atBest(aimText(best, sign.value))} width="edge">
-        <Rows>
-          {rows.map(({ key, title, second, figure, over, most }) => (
-            <Row
-              key={key}
-              title={title}
-              second={second}
-              marked={over}
-              figure={<FigureValue {...figure} />}
-              {...(most ? { href: workingOf(containerId, `${key}-most`), equals: true } : {})}
-            />
-          ))}
-        </Rows>
-      </Part>
-      <Part>
-        <details>
-          <summary>{w.lowerEnds}</summary>
-          <Rows>
-            {rows.map(
-              ({ key, title, least }) =>
-                least && (
-                  <FigureRow
-                    key={key}
-                    title={title}
-                    figure={least}
-                    href={workingOf(containerId, `${key}-least`)}
-                  />
-                ),
-            )}
-          </Rows>
-        </details>
-      </Part>
-    </>
-  );
-}
-
-function Warnings({ which }: { readonly which: WhichPh }) {
-  const { state, sign } = useShell();
-  const open = which.curve.openIn.map((id) => streamTitle(state.value, id)).join('; ');
-  return (
-    <>
-      {which.neverUnder.map((never) => (
-        <Notice key={never.metal} mark="wrong">
-          {neverText(never, which.base, sign.value)}
-        </Notice>
-      ))}
-      {open !== '' && (
-        <Notice mark="unknown" second={w.missing(open)}>
-          {w.moreMayStay}
-        </Notice>
-      )}
-      <Part>
-        {which.warnings.flatMap((warning) => {
-          const text = warningText(warning, sign.value);
-          return text === null ? [] : [<p key={text}>{text}</p>];
-        })}
-      </Part>
-    </>
+    <Button look="primary" onTap={aim}>
+      {w.aimAt(best)}
+    </Button>
   );
 }
 
@@ -151,11 +89,12 @@ function WhichPhPage({ id, code }: Pot) {
       title={w.whichTitle}
       second={w.whichOf(code, bases[base].name.toLowerCase())}
       ways={[{ label: words.back, href: `#/containers/${id}/treatment` }]}
+      actions={which?.window ? <Aim which={which} form={form} containerId={id} /> : undefined}
     >
       {!found && <Coming />}
       {found && !which && <Notice mark="unknown">{w.modelFailed}</Notice>}
-      {which && <Drawn which={which} />}
-      {which && <Window which={which} form={form} containerId={id} />}
+      {which && isPredicted(which) && <Drawn which={which} />}
+      {which && <Window which={which} />}
       {which && <Limits which={which} />}
       <LocalPh pH={which?.window?.best} />
       {which && <AtBest which={which} containerId={id} />}
@@ -167,7 +106,7 @@ function WhichPhPage({ id, code }: Pot) {
           onChoose={(chosen) => form.change({ base: chosen })}
         />
       </Part>
-      {which && <Warnings which={which} />}
+      {which && <Warnings which={which} containerId={id} />}
       <Part rule>
         <p>{w.whichHow}</p>
         <p>{words.caution}</p>

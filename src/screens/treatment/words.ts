@@ -10,6 +10,7 @@ export const treatmentWords = {
   // The plot
   plot: (base: string) => `pH against ${base}`,
   plotPh: 'pH',
+  belowZero: 'below 0',
   plotRange: 'range of the pH',
   plotLine: 'likely',
   plotAim: (pH: string) => `aim: pH ${pH}`,
@@ -50,6 +51,7 @@ export const treatmentWords = {
   needed: (base: string) => `${base} as sold`,
   // What comes of it
   comesOf: 'What comes of it',
+  comesOfAtLeast: 'What comes of it, at least',
   heat: 'Heat it gives',
   rise: 'Warms it by, all at once',
   gas: 'Carbon dioxide, as foam and gas',
@@ -67,23 +69,20 @@ export const treatmentWords = {
     doubtful: 'Ionic strength: the model is doubtful',
     outside: 'Ionic strength: outside the model',
   } satisfies Record<ModelHolds, string>,
-  leaves: (names: string) => `At this pH most of it is still dissolved: ${names}.`,
+  leaves: (names: string) => `Mostly still dissolved at this pH: ${names}.`,
   minded: {
-    silver:
-      'Silver: base alone leaves hundreds of mg/L. Chloride first brings it down; the barren liquor comes before.',
+    silver: 'Silver: at pH 9 base alone leaves hundreds of mg/L. Chloride first brings it down.',
     lead: 'Lead: hydroxide alone leaves tens of mg/L. Carbonate brings it down further.',
     palladium: 'Palladium: not predicted above pH 4. Cement it out first; test the filtrate.',
     tin: 'Tin: not predicted. Test the filtrate.',
-    barium: 'Barium stays dissolved with every hydroxide. Soda ash brings it down.',
+    barium: 'Barium stays dissolved with a hydroxide. Sulfate or a carbonate brings it down.',
   } satisfies Record<Minded, string>,
   // Doors
   next: 'Further',
   plan: 'The portions',
-  planSecond: 'Stages, each portion, waits, gas',
   whichPh: 'Which pH',
-  whichPhSecond: 'What stays dissolved against the limits',
   bench: 'Bench test',
-  benchSecond: 'A sample with this base, before the whole',
+  benchSecond: 'A sample first, whatever is in it',
   begin: 'Begin the treatment',
   beginSecond: 'Its checklist first',
   // Which pH

@@ -38,8 +38,8 @@ export type Pace = { readonly rise: number; readonly follow: number; readonly mo
 export class Climb {
   readonly #stand: Stand;
   readonly #newton: Newton;
-  /** Solids that left before it was sure: once is enough, or they come and go for ever. */
-  readonly #leftEarly = new Set<number>();
+  /** Solids that have left: they come and go again only when all else is closed, or they might for ever. */
+  readonly #left = new Set<number>();
 
   constructor(
     readonly system: System,
@@ -58,40 +58,47 @@ export class Climb {
 
   run(): Solved {
     const stand = this.#stand;
+    let held = false;
     for (let count = 1; count <= this.pace.most; count++) {
       stand.look();
       if (!Number.isFinite(stand.worst) || !Number.isFinite(stand.moved)) break;
-      const early = stand.far >= nearlyClosed || stand.moved >= nearlySettled;
-      if (stand.far < near && this.#letLeave(early)) continue;
-      if (!early) {
-        if (stand.worst < closed && stand.moved < settled) {
-          const joining = this.#supersaturated();
-          if (joining < 0) return { ok: true, value: this.#answer(count) };
-          if (!this.#join(joining)) break;
-          continue;
-        }
+      const leaving = this.#leaving();
+      if (leaving >= 0) {
+        this.#become(stand.now.phases.filter((q) => q !== leaving));
+        // With coefficients held the liquor is sure to move off the saturation of what has left.
+        held = true;
+        continue;
       }
-      if (stand.far > near) this.#newton.solveHeld(stand);
+      if (stand.worst < closed && stand.moved < settled) {
+        const joining = this.#supersaturated();
+        if (joining < 0) return { ok: true, value: this.#answer(count) };
+        if (!this.#join(joining)) break;
+        continue;
+      }
+      if (held || stand.far > near) this.#newton.solveHeld(stand);
       else this.#newton.solve(stand, this.pace.follow);
+      held = false;
       this.#stride();
     }
     const component = this.system.components[stand.worstAt];
     return { ok: false, failure: { code: 'not-converged', gap: stand.worst, component } };
   }
 
-  /** Takes away the solid whose amount is most below nothing, by more than what the balances lack. */
-  #letLeave(early: boolean): boolean {
-    const { now, amounts, sum, far } = this.#stand;
+  /** The solid whose amount is most below nothing, by more than what the balances lack; −1 for none. */
+  #leaving(): number {
+    const { now, amounts, sum, far, moved } = this.#stand;
+    if (far > near) return -1;
+    const early = far > nearlyClosed || moved > nearlySettled;
     let least = -Math.max(far, rounding) * sum;
     let leaving = -1;
     for (const q of now.phases) {
-      if (this.system.phases[q]?.held || at(amounts, q) >= least || (early && this.#leftEarly.has(q)))
-        continue;
+      if (this.system.phases[q]?.held || at(amounts, q) >= least) continue;
+      if (early && this.#left.has(q)) continue;
       least = at(amounts, q);
       leaving = q;
     }
-    if (early) this.#leftEarly.add(leaving);
-    return leaving >= 0 && this.#become(now.phases.filter((q) => q !== leaving));
+    if (leaving >= 0) this.#left.add(leaving);
+    return leaving;
   }
 
   /** The solid that is most supersaturated: one that was so from the start, where no step has met its limit. */
@@ -160,7 +167,7 @@ export class Climb {
     let part = longest > this.pace.rise ? this.pace.rise / longest : 1;
     let joining = -1;
     for (const [q, phase] of this.system.phases.entries()) {
-      if (phase.held || now.phases.includes(q)) continue;
+      if (phase.held || now.phases.includes(q) || this.#left.has(q)) continue;
       const rate = rowTimes(now.phaseNu, q, step) + at(now.phaseWater, q) * at(stepAround, waterAt);
       const room = this.#stand.room(q);
       if (room - part * rate > -hair || (rate <= 0 && far > nearlyClosed)) continue;

@@ -38,6 +38,7 @@ export class Newton {
   readonly #p: readonly Float64Array[];
   readonly #q: Float64Array;
   readonly #r: Float64Array;
+  readonly #next: Float64Array;
   readonly #waterSlope: Float64Array;
   /** Of one species: how ln n rises with each unknown of the surroundings, and what it adds to each. */
   readonly #feels: Float64Array;
@@ -53,6 +54,7 @@ export class Newton {
     this.#p = Array.from({ length: this.#unknown }, () => new Float64Array(n));
     this.#q = new Float64Array(size * n);
     this.#r = new Float64Array(size * size);
+    this.#next = new Float64Array(size);
     this.#waterSlope = new Float64Array(system.species.length);
     this.#feels = new Float64Array(size);
     this.#adds = new Float64Array(size);
@@ -72,16 +74,27 @@ export class Newton {
   /** A step of all unknowns. @param follow part of the way that the surroundings go, 1 for Newton's own step */
   solve(place: Place, follow: number): void {
     const f = place.now.free.length;
-    const u = this.#unknown;
     this.#write(place, f);
     factorise(this.#h, f);
     this.step.set(place.gap);
     solveBy(this.#h, this.step, f);
     for (const column of this.#p) solveBy(this.#h, column, f);
+    this.#solveAround(place.lack, f);
+    for (const [b, v] of this.#p.entries()) {
+      const y = at(this.stepAround, b) * follow;
+      this.stepAround[b] = y;
+      for (let c = 0; c < f; c++) add(this.step, c, -at(v, c) * y);
+    }
+  }
+
+  /** (1 − R + Q V) dy = r + Q u, the right side being what the surroundings would be next if they only followed. */
+  #solveAround(lack: Float64Array, f: number): void {
+    const u = this.#unknown;
+    const next = this.#next;
     for (let a = 0; a < u; a++) {
-      let right = at(place.lack, a);
+      let right = at(lack, a);
       for (let c = 0; c < f; c++) right += at(this.#q, a * f + c) * at(this.step, c);
-      this.stepAround[a] = right;
+      next[a] = right;
       for (let b = 0; b < u; b++) {
         const v = this.#p[b] as Float64Array;
         let sum = (a === b ? 1 : 0) - at(this.#r, a * u + b);
@@ -89,13 +102,11 @@ export class Newton {
         this.#r[a * u + b] = sum;
       }
     }
+    this.stepAround.set(next);
     eliminate(this.#r, this.stepAround, u);
-    for (let b = 0; b < u; b++) {
-      const y = at(this.stepAround, b) * follow;
-      this.stepAround[b] = y;
-      const v = this.#p[b] as Float64Array;
-      for (let c = 0; c < f; c++) add(this.step, c, -at(v, c) * y);
-    }
+    // Strong liquors lean on their own coefficients so hard that Newton may point to an equilibrium from which the least
+    // disturbance leads away. It points against where the surroundings go of themselves: follow them.
+    if (at(this.stepAround, strengthAt) * at(next, strengthAt) < 0) this.stepAround.set(next);
   }
 
   #write(place: Place, f: number): void {

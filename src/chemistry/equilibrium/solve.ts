@@ -53,7 +53,7 @@ export type Solved =
 export type Solver = (totals: Totals, water: Water, start?: Start) => Solved;
 
 const quick: Pace = { rise: 2.5, follow: 1, most: 200 };
-const careful: Pace = { rise: 0.5, follow: 0.2, most: 3000 };
+const careful: Pace = { rise: 0.5, follow: 0.2, most: 1000 };
 
 /** A solver over one system. It begins where it is told, then from scratch, then from scratch with short steps. */
 export function solverOf(system: System): Solver {

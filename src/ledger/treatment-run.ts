@@ -42,11 +42,12 @@ export type RunningStage = {
 
 type Step = Told<DoseAdded | PotRead>;
 
-const byTime = (a: Step, b: Step): number => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0);
+const before = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+const byTime = (a: Step, b: Step): number => before(a.at, b.at) || before(a.entryId, b.entryId);
 const isDose = (step: Step): step is Told<DoseAdded> => step.body.kind === 'dose-added';
 const hasPh = (step: Step): step is PhReading => step.body.kind === 'pot-read' && step.body.ph !== undefined;
 
-/** Doses and readings in the order in which they happened; of the same moment, the dose first. */
+/** Doses and readings in the order in which they happened; of the same moment, as they were written. */
 export const stepsOf = ({ doses, readings }: TreatmentState): readonly Step[] =>
   [...doses, ...readings].sort(byTime);
 
@@ -110,13 +111,18 @@ export function stageOf(treatment: TreatmentState): RunningStage {
   return { ...now, agent, targetPh: target(now.index), isLast: now.index === stages.length - 1 };
 }
 
+/** What was read since the last dose. */
+function readSince(treatment: TreatmentState): readonly Told<PotRead>[] {
+  const steps = stepsOf(treatment);
+  return steps.slice(steps.findLastIndex(isDose) + 1).filter((step) => !isDose(step)) as Told<PotRead>[];
+}
+
 /** Whether the pH of the last stage was read, and nothing went in since. */
 export function isAtEnd(treatment: TreatmentState): boolean {
   const { isLast, targetPh, points } = stageOf(treatment);
   const last = points.at(-1)?.reading;
-  if (!isLast || targetPh === null || !last) return false;
-  const dosed = treatment.doses.at(-1)?.at ?? treatment.at;
-  return last.at >= dosed && Number(last.body.ph.value.value) >= Number(targetPh);
+  if (!isLast || targetPh === null || !last || !readSince(treatment).includes(last)) return false;
+  return Number(last.body.ph.value.value) >= Number(targetPh);
 }
 
 export type Look = {
@@ -136,7 +142,7 @@ export function nextLook(treatment: TreatmentState): Look | null {
   const dose = treatment.doses.at(-1);
   if (!dose || dose.body.agent === 'iron' || treatment.ended) return null;
   const wait = waitOf(dose.body.agent);
-  const since = treatment.readings.filter(({ at, body }) => body.ph !== undefined && at >= dose.at);
+  const since = readSince(treatment).filter(({ body }) => body.ph !== undefined);
   if (since.some(({ at }) => !isEarly(dose, at))) return null;
   return { dose, wait, due: minutesAfter(dose.at, wait.value.toNumber()), early: since.length > 0 };
 }
@@ -154,7 +160,8 @@ export type Warmed = {
 type Warmth = Told<PotRead> & {
   readonly body: { readonly temperature: NonNullable<PotRead['temperature']> };
 };
-const hasWarmth = (reading: Told<PotRead>): reading is Warmth => reading.body.temperature !== undefined;
+const hasWarmth = (step: Step): step is Warmth =>
+  step.body.kind === 'pot-read' && step.body.temperature !== undefined;
 
 /** °C are K above the freezing point of water: a difference is the same in both. */
 const aboveIce = ({ entryId, body: { temperature } }: Warmth): Figure<'K'> =>
@@ -185,12 +192,13 @@ export const allowedRise = (stated?: Written<'K'>): Figure<'K'> =>
 
 /** How warm the pot became, by the readings, against what one portion may warm it. */
 export function warmedOf(treatment: TreatmentState, allowed: Figure<'K'>): Warmed {
-  const readings = treatment.readings.filter(hasWarmth);
+  const steps = stepsOf(treatment);
+  const readings = steps.filter(hasWarmth);
   const [first, last] = [readings.at(0), readings.at(-1)];
-  const dosed = treatment.doses.findLast(({ at }) => last !== undefined && at <= last.at)?.at;
-  const before = readings.findLast(({ at }) => dosed !== undefined && at <= dosed);
-  const byPortion =
-    last && before && before !== last ? rise('Warmed by the last portion', before, last) : undefined;
+  const until = steps.slice(0, last ? steps.indexOf(last) : 0);
+  const dosed = until.findLastIndex(isDose);
+  const cooler = until.slice(0, Math.max(0, dosed)).findLast(hasWarmth);
+  const byPortion = last && cooler ? rise('Warmed by the last portion', cooler, last) : undefined;
   const inAll =
     first && last && first !== last ? rise('Warmer than at the beginning', first, last) : undefined;
   return {
@@ -241,8 +249,7 @@ export const minutesTo = (due: string, now: string): number =>
   Math.ceil((Date.parse(due) - Date.parse(now)) / 60_000);
 
 /** Metals measured in the clear liquid since the last dose, in the order in which they were. */
-export function measuredSince({ doses, readings }: TreatmentState): readonly Metal[] {
-  const dosed = doses.at(-1)?.at ?? '';
-  const found = readings.filter(({ at }) => at >= dosed).flatMap(({ body }) => body.findings ?? []);
+export function measuredSince(treatment: TreatmentState): readonly Metal[] {
+  const found = readSince(treatment).flatMap(({ body }) => body.findings ?? []);
   return [...new Set(found.map(({ metal }) => metal))];
 }

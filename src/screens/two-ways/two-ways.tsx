@@ -43,12 +43,14 @@ function LocalRules({ two }: { readonly two: TwoWays }) {
   );
 }
 
-/** Containers that are on neither side, each with the reason. */
+/** Containers of which nothing is said of treating them, each with the reason. */
 function LeftOut({ two }: { readonly two: TwoWays }) {
   const { state } = useShell();
   if (two.leftOut.length === 0) return null;
+  // The one that was asked for is handed over as it is all the same.
+  const title = two.asItIs && two.counted.length === 0 ? w.whyNot : w.leftOut;
   return (
-    <Part rule title={w.leftOut} width="edge">
+    <Part rule title={title} width="edge">
       <Rows>
         {two.leftOut.map(({ containerId, why }) => (
           <Row

@@ -104,6 +104,7 @@ export const twoWaysWords = {
   ],
   residueToo: 'Wet residue in it is on neither side.',
   leftOut: 'On neither side',
+  whyNot: 'Why treating is not worked out',
   and: (names: readonly string[]) =>
     names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`,
   /** Those that the page of a container words too are taken from there. */

@@ -133,6 +133,7 @@ describe('hand over as it is, or treat first', () => {
     expect(link(/Hours at the pot: 5.5 h/)).toBeDefined();
     await userEvent.selectOptions(screen.getByLabelText('Base'), 'limestone');
     expect(await screen.findByText(/this base ends at pH 5.4/)).toBeDefined();
+    expect(screen.getByRole('heading', { name: 'Why treating is not worked out' })).toBeDefined();
     expect(within(line('Sludge, wet')).getByText('not worked out')).toBeDefined();
     expect(link(/^As it is Mass in all: 7.2 kg/)).toBeDefined();
   });
@@ -260,6 +261,7 @@ describe('all liquid containers', () => {
     expect(await screen.findByRole('link', { name: /^As it is Liquid: 9.7/ })).toBeDefined();
     expect(screen.getByText(/^2 of 3 containers with liquid/)).toBeDefined();
     expect(screen.getByText(/^Counted: C.07 and C.11/)).toBeDefined();
+    expect(screen.getByRole('heading', { name: 'On neither side' })).toBeDefined();
     expect(link(/C.02/).textContent).toMatch(/free acid is not determined/);
     expect(screen.getByText('Storage days of the oldest run since')).toBeDefined();
   });

@@ -21,8 +21,8 @@ const weighable = (grams: Decimal): Decimal => grams.toSignificantDigits(2, Deci
 export function nextPortion(left: Figure<'g'>, most: Decimal): PortionSize | null {
   const low = weighable(left.low);
   const last = weighable(left.high.minus(left.low).div(lastParts));
-  // What is left at least, in portions all alike: but never a crumb before the pH decides.
-  if (low.gt(0) && low.gte(last)) {
+  // What is left at least goes in first, in portions all alike; a crumb of it is left to the pH.
+  if (low.gt(0) && low.times(2).gte(last)) {
     const count = low.div(most).ceil();
     return { grams: weighable(low.div(count)), kind: 'full' };
   }

@@ -244,9 +244,13 @@ export function dosedFigure({ doses }: Pick<RunningStage, 'doses'>): Figure<'g'>
   });
 }
 
-/** Full minutes from one moment to another; below zero when it has passed. */
+/** Whole minutes from one moment to a later one, at least one: what is still to come is never shown as nothing. */
 export const minutesTo = (due: string, now: string): number =>
-  Math.ceil((Date.parse(due) - Date.parse(now)) / 60_000);
+  Math.max(1, Math.round((Date.parse(due) - Date.parse(now)) / 60_000));
+
+/** Whole minutes since a moment. */
+export const minutesSince = (past: string, now: string): number =>
+  Math.max(0, Math.floor((Date.parse(now) - Date.parse(past)) / 60_000));
 
 /** Metals measured in the clear liquid since the last dose, in the order in which they were. */
 export function measuredSince(treatment: TreatmentState): readonly Metal[] {

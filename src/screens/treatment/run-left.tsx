@@ -16,14 +16,16 @@ function Left({ outlook, treatmentId }: Props & { readonly outlook: Outlook }) {
   const { left, planned } = outlook;
   if (!left) return null;
   return (
-    <Part rule title={w.left}>
-      <MassBar mass={left} lowUse={w.leftLow} highUse={w.leftHigh} />
+    <>
+      <Part rule title={w.left}>
+        <MassBar mass={left} lowUse={w.leftLow} highUse={w.leftHigh} />
+      </Part>
       <Rows>
         <FigureRow title={left.sentence} figure={left} href={`${at}/left`} />
         <FigureRow title={w.portionMost} figure={planned.byHeat} href={`${at}/by-heat`} />
         {planned.byFoam && <FigureRow title={w.portionFoam} figure={planned.byFoam} href={`${at}/by-foam`} />}
       </Rows>
-    </Part>
+    </>
   );
 }
 

@@ -10,7 +10,6 @@ import { Part } from '../../ui/page';
 import { hour } from '../frame';
 import { useShell } from '../shell';
 import styles from './run.module.css';
-import { Contradicted } from './run-contradicted';
 import { phRange } from './run-figures';
 import { gramsText } from './run-plot';
 import { runWords as w } from './run-words';
@@ -88,7 +87,7 @@ export function Now({ treatment, look, found }: Props) {
         <Line>{w.atAimText}</Line>
       </Big>
     );
-  if (outlook && outlook.contradictions.length > 0) return <Contradicted outlook={outlook} />;
+  if (outlook && outlook.contradictions.length > 0) return null;
   if (outlook?.next) return <Portion next={outlook.next} outlook={outlook} />;
   return (
     <Big title={found ? w.nothingPlanned : w.coming}>{found && <Line>{w.nothingPlannedText}</Line>}</Big>

@@ -11,24 +11,25 @@ import { useStayAwake } from '../../ui/stay-awake';
 import { Nowhere } from '../checklist/nowhere';
 import { TreatmentRule } from '../containers/base-rows';
 import { Frame } from '../frame';
-import { agentName } from '../record/treatment-words';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { AfterTheEnd } from './run-after';
+import { Contradicted } from './run-contradicted';
 import { WhatIsLeft } from './run-left';
 import { Now } from './run-next';
 import { useOutlook } from './run-outlook';
 import { runPlot } from './run-plot';
-import { InThePot, RunHistory, TooWarm } from './run-rows';
-import { begunFaults, stageText } from './run-texts';
+import { InThePot, RunHistory, TooWarm, useWarmed } from './run-rows';
+import { begunFaults, runTitle, stageText } from './run-texts';
 import { runWords as w } from './run-words';
 
 type Props = { readonly treatment: TreatmentState };
 
-/** Before anything is read the dose and the reading stand alike; after a dose the reading is what is wanted. */
-function Thumb({ treatment }: Props) {
+/** The reading is what is wanted first, after a dose, and where something is wrong; both stay where they are. */
+function Thumb({ treatment, wrong }: Props & { readonly wrong: boolean }) {
   const at = `#/treatment/${treatment.body.treatmentId}`;
-  const readingNext = nextLook(treatment) !== null || treatment.readings.length === 0;
+  const { over } = useWarmed({ treatment });
+  const readingNext = wrong || over || nextLook(treatment) !== null || treatment.readings.length === 0;
   return (
     <Buttons side>
       <Button centred look={readingNext ? 'door' : 'primary'} href={`${at}/dose`}>
@@ -69,22 +70,24 @@ function Running({ treatment }: Props) {
   const found = useOutlook(treatment);
   const stage = useMemo(() => stageOf(treatment), [treatment]);
   const outlook = found?.ok ? found.value : null;
+  const wrong = (outlook?.contradictions.length ?? 0) > 0;
   const spec = useMemo(() => runPlot({ stage, outlook, sign: sign.value }), [stage, outlook, sign.value]);
   useStayAwake();
   return (
     <Frame
-      title={w.title(code, agentName(stage.agent).toLowerCase())}
-      second={stageText(treatment, stage, sign.value)}
+      title={runTitle(code, stage, sign.value)}
+      second={stageText(treatment, stage)}
       ways={[
         { label: w.back, href: `#/containers/${containerId}` },
         { label: w.endIt, href: `#/treatment/${treatmentId}/end` },
       ]}
-      actions={<Thumb treatment={treatment} />}
+      actions={<Thumb treatment={treatment} wrong={wrong} />}
     >
+      <TooWarm treatment={treatment} />
+      {wrong && outlook && <Contradicted outlook={outlook} />}
       <Part>
         <Plot spec={spec} />
       </Part>
-      <TooWarm treatment={treatment} />
       <Now treatment={treatment} look={nextLook(treatment)} found={found} />
       <WhatIsLeft found={found} treatmentId={treatmentId} />
       <InThePot treatment={treatment} />

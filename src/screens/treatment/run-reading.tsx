@@ -48,36 +48,39 @@ function Metals({ form, tried }: Fields) {
   const set = (i: number, draft: MetalDraft): void =>
     form.change({ metals: drafts.map((one, j) => (j === i ? draft : one)) });
   return (
-    <Part rule title={w.metalsTitle}>
-      <p>{w.metalsHint}</p>
-      {drafts.map((draft, i) => {
-        const name = capital(metals[draft.metal].name);
-        const lines = metalLines(draft.by, name);
-        return (
-          <EvidenceLines
-            key={draft.metal}
-            name={name}
-            by={draft.by}
-            ways={ways}
-            knownLabel={words.howKnown}
-            onBy={(by) => set(i, fitted({ ...draft, by }, metalLines(by, name)))}
-            draft={draft}
-            lines={lines}
-            onLine={(key, field) => set(i, withLine(draft, lines, key, field))}
-            read={readMetal(draft)}
-            tried={tried}
-          />
-        );
-      })}
-      <SelectField
-        label={logWords.addMetal}
-        value={undefined}
-        none={logWords.addMetalNone}
-        options={metalSymbols
-          .filter((metal) => !told.has(metal))
-          .map((metal) => ({ value: metal, label: capital(metals[metal].name) }))}
-        onChoose={(metal) => form.change({ metals: [...drafts, emptyPotMetal(metal)] })}
-      />
+    <Part rule>
+      <details open={drafts.some(({ a }) => a.typed !== '')}>
+        <summary>{w.metalsTitle}</summary>
+        <p>{w.metalsHint}</p>
+        {drafts.map((draft, i) => {
+          const name = capital(metals[draft.metal].name);
+          const lines = metalLines(draft.by, name);
+          return (
+            <EvidenceLines
+              key={draft.metal}
+              name={name}
+              by={draft.by}
+              ways={ways}
+              knownLabel={words.howKnown}
+              onBy={(by) => set(i, fitted({ ...draft, by }, metalLines(by, name)))}
+              draft={draft}
+              lines={lines}
+              onLine={(key, field) => set(i, withLine(draft, lines, key, field))}
+              read={readMetal(draft)}
+              tried={tried}
+            />
+          );
+        })}
+        <SelectField
+          label={logWords.addMetal}
+          value={undefined}
+          none={logWords.addMetalNone}
+          options={metalSymbols
+            .filter((metal) => !told.has(metal))
+            .map((metal) => ({ value: metal, label: capital(metals[metal].name) }))}
+          onChoose={(metal) => form.change({ metals: [...drafts, emptyPotMetal(metal)] })}
+        />
+      </details>
     </Part>
   );
 }

@@ -1,7 +1,7 @@
 /** The pot by what was written down: last reading, what is in, how warm it became, and every dose and reading. */
 import type { TreatmentState } from '../../ledger/state';
 import { dosedIn, lastPh } from '../../ledger/treatment';
-import { allowedRise, lastWarmth, minutesTo, stepsOf, warmedOf } from '../../ledger/treatment-run';
+import { allowedRise, lastWarmth, minutesSince, stepsOf, warmedOf } from '../../ledger/treatment-run';
 import { printed } from '../../quantities/format';
 import { FigureValue } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
@@ -18,7 +18,7 @@ import { runWords as w } from './run-words';
 
 type Props = { readonly treatment: TreatmentState };
 
-const useWarmed = ({ treatment }: Props) => {
+export const useWarmed = ({ treatment }: Props) => {
   const shell = useShell();
   return warmedOf(treatment, allowedRise(runChoice(shell, treatment.body.containerId).rise));
 };
@@ -45,9 +45,7 @@ function PutIn({ treatment }: Props) {
           key={agent}
           title={`${w.putIn}: ${agentName(agent).toLowerCase()}`}
           second={
-            last?.body.agent === agent
-              ? w.lastDose(w.ago(Math.max(0, minutesTo(now.value, last.at))))
-              : undefined
+            last?.body.agent === agent ? w.lastDose(w.ago(minutesSince(last.at, now.value))) : undefined
           }
           figure={<FigureValue value={gramsText(grams, sign.value)} unit="g" />}
         />

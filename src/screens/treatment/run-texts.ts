@@ -5,6 +5,7 @@ import { notAllowedThen } from '../../ledger/treatment';
 import { nextLook, type RunningStage } from '../../ledger/treatment-run';
 import { type DecimalSign, formatWritten } from '../../quantities/format';
 import { momentText } from '../amounts';
+import { agentName } from '../record/treatment-words';
 import { runWords as w } from './run-words';
 
 const thin = '\u202f';
@@ -26,11 +27,13 @@ export function readText(body: PotRead, sign: DecimalSign): string {
   return said.length > 0 ? said.join(', ') : (note ?? '');
 }
 
-/** "Stage 1 of 2, to pH 5" */
-export function stageText(treatment: TreatmentState, stage: RunningStage, sign: DecimalSign): string {
-  const [n, of] = [stage.index + 1, treatment.body.stages.length];
-  return stage.targetPh === null ? w.stageNoPh(n, of) : w.stageOf(n, of, stage.targetPh.replace('.', sign));
-}
+/** "C-07 to pH 5" */
+export const runTitle = (code: string, { targetPh }: RunningStage, sign: DecimalSign): string =>
+  w.title(code, targetPh?.replace('.', sign) ?? null);
+
+/** "With limestone, stage 1 of 2" */
+export const stageText = ({ body }: TreatmentState, { agent, index }: RunningStage): string =>
+  w.stageOf(agentName(agent).toLowerCase(), index + 1, body.stages.length);
 
 /** What was read last and when to look next, as Today and the container say it. */
 export function watchText(treatment: TreatmentState, now: string, sign: DecimalSign): string {

@@ -69,16 +69,15 @@ export const runWords = {
   alreadyWrite: 'Write it down',
   note: 'What happened',
   // The run
-  title: (code: string, agent: string) => `${code} with ${agent}`,
-  stageOf: (n: number, of: number, pH: string) =>
-    of > 1 ? `Stage ${n} of ${of}, to pH ${pH}` : `To pH ${pH}`,
-  stageNoPh: (n: number, of: number) => (of > 1 ? `Stage ${n} of ${of}` : 'One stage'),
+  title: (code: string, pH: string | null) => (pH === null ? `${code} on iron` : `${code} to pH ${pH}`),
+  stageOf: (agent: string, n: number, of: number) =>
+    of > 1 ? `With ${agent}, stage ${n} of ${of}` : `With ${agent}`,
   endedSecond: (outcome: string, when: string) => `${outcome}, ${when}`,
   allowed: (who: string, when: string) => `Allowed: ${who} said so, ${when}.`,
   back: 'Container',
   endIt: 'End it',
-  writeDose: 'Write a dose',
-  writeReading: 'Write a reading',
+  writeDose: 'Log dose',
+  writeReading: 'Log reading',
   coming: 'Working out what is left to add',
   next: 'Next portion',
   nextAfter: 'Next portion, after the reading',

@@ -1,14 +1,14 @@
 /** The working of a figure of a run. */
 import type { TreatmentState } from '../../ledger/state';
-import { allowedRise } from '../../ledger/treatment-run';
+import { allowedRise, stageOf } from '../../ledger/treatment-run';
 import { unbroken } from '../../ui/figure-value';
 import { Nowhere } from '../checklist/nowhere';
 import { Frame } from '../frame';
-import { agentName } from '../record/treatment-words';
 import { useShell } from '../shell';
 import { WorkingPage } from '../working';
 import { namedFigures } from './run-figures';
 import { runChoice, useOutlook } from './run-outlook';
+import { runTitle } from './run-texts';
 import { runWords as w } from './run-words';
 
 type At = Readonly<Record<string, string>>;
@@ -16,10 +16,10 @@ type At = Readonly<Record<string, string>>;
 function Working({ treatment, at }: { readonly treatment: TreatmentState; readonly at: At }) {
   const shell = useShell();
   const found = useOutlook(treatment);
-  const { treatmentId, containerId, stages } = treatment.body;
+  const { treatmentId, containerId } = treatment.body;
   const code = unbroken(shell.state.value.containers.get(containerId)?.body.code ?? '');
   const back = `treatment/${treatmentId}`;
-  const subject = w.title(code, agentName(stages[0]?.agent ?? 'iron').toLowerCase());
+  const subject = runTitle(code, stageOf(treatment), shell.sign.value);
   if (!found) return <Frame title={subject} ways={[{ label: w.back, href: `#/${back}` }]} />;
   const figures = namedFigures(
     treatment,

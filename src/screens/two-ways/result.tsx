@@ -1,7 +1,8 @@
 /** Both ways side by side: what goes, what it takes, money, month and clock, and what each still is. */
+import { sourceOf } from '../../chemistry/constants';
 import type { TwoWays } from '../../ledger/two-ways';
 import { handingOver, type Said } from '../../reference/handing-over-tables';
-import { type BaseId, type Metal, metals, sources } from '../../reference/tables';
+import { type BaseId, type Metal, metals } from '../../reference/tables';
 import { storageClock } from '../../rules/storage-clock';
 import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
@@ -40,7 +41,7 @@ const Saying = ({ said }: { readonly said: Said }) => (
   <p>
     {said.text}
     <span class={styles.source}>
-      {sources[said.source].title}: {containerWords.working.status[said.status]}
+      {sourceOf(said).title}: {containerWords.working.status[said.status]}
     </span>
   </p>
 );

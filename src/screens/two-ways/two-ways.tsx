@@ -96,7 +96,7 @@ function Comparison({ id, ids, second }: PageProps) {
   const two = useCompared(ids, asked);
   const here =
     id === undefined ? '#/containers/as-it-is-or-treated' : `#/containers/${id}/as-it-is-or-treated`;
-  const back = id === undefined ? '#/containers' : `#/containers/${id}`;
+  const back = id === undefined ? '#/containers' : `#/containers/${id}/treatment`;
   return (
     <Frame title={w.title} second={second(two)} ways={[{ label: words.back, href: back }]}>
       <Begun form={form} />
@@ -139,7 +139,7 @@ export function TwoWaysScreen({ at }: { readonly at: Readonly<Record<string, str
   const container = state.value.containers.get(id);
   if (!container) return <Nothing why={containerWords.gone} back="#/containers" />;
   if (!liquidContainers(state.value).includes(id))
-    return <Nothing why={w.noLiquid} back={`#/containers/${id}`} />;
+    return <Nothing why={w.noLiquid} back={`#/containers/${id}/treatment`} />;
   return <Comparison id={id} ids={[id]} second={() => w.of(unbroken(container.body.code))} />;
 }
 

@@ -186,7 +186,9 @@ describe('hand over as it is, or treat first', () => {
     const handed = within(line('Adds to the month, counted as handed over')).getAllByRole('link');
     expect(handed[1]?.textContent).toMatch(/9.8/);
     expect(screen.getByText(/Your authority decides/)).toBeDefined();
-    expect(screen.getByText(/not counted again/).textContent).toMatch(/262.13.*read in the source/);
+    expect(screen.getByText(/not counted again/).textContent).toMatch(
+      /262.13.*predecessor.*read in the source/,
+    );
     const days = within(line('Last day')).getAllByText(/Nov/);
     expect(days).toHaveLength(2);
     expect(screen.getByText(/does not start the days anew/)).toBeDefined();

@@ -6,14 +6,15 @@ import { Part } from '../ui/page';
 import type { Screen } from './routes';
 import { appWords } from './words';
 
-/** Kept by the worker, but a first visit may have lost the network before it was. */
-const NotHere = ({ again }: { readonly again: () => void }) => (
+/** The worker keeps all code, but a first visit may lose the network before it has it. */
+const NotHere = () => (
   <Frame title={appWords.notHereTitle}>
     <Part>
       <p role="alert">{appWords.notHere}</p>
       <Buttons>
-        <Button look="primary" onTap={again}>
-          {appWords.tryAgain}
+        {/* Not another import: a browser may remember that the first one failed. */}
+        <Button look="primary" onTap={() => window.location.reload()}>
+          {appWords.openAgain}
         </Button>
         <Button href="#/today">{appWords.toToday}</Button>
       </Buttons>
@@ -21,11 +22,10 @@ const NotHere = ({ again }: { readonly again: () => void }) => (
   </Frame>
 );
 
-/** @param load fetches the screen; asked again by "Try again" when it could not be had */
+/** @param load fetches the screen; asked once it is opened, and not again when it is there */
 export function lazyScreen(load: () => Promise<Screen>): Screen {
   let loaded: Screen | undefined;
   return function LazyScreen({ at }) {
-    const [tries, setTries] = useState(0);
     const [state, setState] = useState<'coming' | 'here' | 'not-here'>(loaded ? 'here' : 'coming');
     useEffect(() => {
       if (loaded) return;
@@ -43,12 +43,8 @@ export function lazyScreen(load: () => Promise<Screen>): Screen {
       return () => {
         wanted = false;
       };
-    }, [tries]);
-    const again = (): void => {
-      setState('coming');
-      setTries(tries + 1);
-    };
-    if (state === 'not-here') return <NotHere again={again} />;
+    }, []);
+    if (state === 'not-here') return <NotHere />;
     const Loaded = loaded;
     return state === 'here' && Loaded ? <Loaded at={at} /> : <Frame title={appWords.opening} />;
   };

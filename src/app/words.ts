@@ -12,5 +12,4 @@ export const appWords = {
   opening: 'Opening',
   notHereTitle: 'This page is not on the phone yet',
   notHere: 'Nothing was lost. Open Leesbook once with a network; then it is here without one.',
-  tryAgain: 'Try again',
 } as const;

@@ -34,6 +34,7 @@ export function BaseChoice({ form, containerId, pH, proposed }: Props) {
         units={['1']}
         onChange={(changed) => form.change({ target: changed })}
         read={readPh(form.value.target)}
+        tried={form.restored}
         optional
         hint={targetHint(proposed, sign.value)}
       />

@@ -1,5 +1,6 @@
 /** What may still be dissolved, in powers of ten: nobody knows it finer. */
 import Decimal from 'decimal.js';
+import type { CurvePoint } from '../../chemistry/treatment/dose-curve';
 import type { ResidualPoint } from '../../chemistry/treatment/residual-curve';
 import { decadesAround } from '../../chemistry/treatment/residual-ends';
 import type { WhichPh } from '../../chemistry/treatment/which-ph';
@@ -12,6 +13,8 @@ import { treatmentWords as w } from './words';
 const thin = '\u202f';
 /** More than this part of a metal counts as all of it. */
 const nearlyAll = 0.9;
+/** From here down the model's own error decides what is left. */
+const hardlyAny = 0.05;
 const milligramsInGram = 1000;
 
 /** "0.1 mg/L", "10 g/L": grams from 1000 mg on. @param milligrams a litre, a power of ten */
@@ -28,20 +31,45 @@ function pointNear(points: readonly ResidualPoint[], pH: number): ResidualPoint 
   return a && b && Math.abs(a.pH - pH) < Math.abs(b.pH - pH) ? a : b;
 }
 
-function mostOf(metal: Metal, point: ResidualPoint, first: ResidualPoint, sign: DecimalSign): string {
-  const [here, all] = [point.bands.get(metal)?.high, first.bands.get(metal)?.high];
-  if (here === undefined) return w.notPredicted;
-  if (all !== undefined && here > nearlyAll * all) return w.nearlyAll;
-  const most = decadesAround(new Decimal(here), new Decimal(here)).high;
-  return w.upTo(perLitreText(most, sign));
+function mostOf(metal: Metal, point: ResidualPoint, sign: DecimalSign): string {
+  const most = point.bands.get(metal)?.high;
+  if (most === undefined) return w.notPredicted;
+  return w.upTo(perLitreText(decadesAround(new Decimal(most), new Decimal(most)).high, sign));
 }
 
-/** "Cu, Ni up to 1 mg/L; Ba nearly all" at a pH: the upper ends. Below where they are looked for only iron has left. */
-export function stillDissolved({ curve }: WhichPh, pH: number, sign: DecimalSign): string {
-  const [point, first] = [pointNear(curve.points, pH), curve.points[0]];
-  if (!point || !first || pH < first.pH) return curve.metals.length > 0 ? w.nearlyAllOfThem : '';
-  const bySaid = grouped(curve.metals, (metal) => mostOf(metal, point, first, sign));
-  return [...bySaid].map(([said, of]) => `${of.join(', ')} ${said}`).join('; ');
+/** Share of a metal that the dose has left in solution: straight between the points of the curve, as the base is used up. */
+function shareLeft(points: readonly CurvePoint[], grams: number, metal: Metal): number {
+  const after = points.findIndex((point) => point.grams >= grams);
+  const [a, b] = [points[Math.max(after - 1, 0)], points[after]];
+  const all = points[0]?.dissolved.get(metal) ?? 0;
+  const [x, y] = [a?.dissolved.get(metal) ?? 0, b?.dissolved.get(metal) ?? 0];
+  if (all === 0 || !a || !b) return 0;
+  return (a.grams === b.grams ? y : x + ((grams - a.grams) / (b.grams - a.grams)) * (y - x)) / all;
+}
+
+export type ReadAt = {
+  readonly which: WhichPh;
+  readonly points: readonly CurvePoint[];
+  readonly grams: number;
+  readonly pH: number;
+};
+
+/**
+ * "Ni nearly all; Cu in part; Zn up to 1 mg/L". While a metal comes down the base that is used up tells how much; what is left
+ * of it afterwards only the upper end of its band does.
+ */
+export function stillDissolved({ which, points, grams, pH }: ReadAt, sign: DecimalSign): string {
+  const near = pointNear(which.curve.points, pH);
+  const said = (metal: Metal): string => {
+    const share = shareLeft(points, grams, metal);
+    // Before, all are dissolved, whatever the model holds of them.
+    const begun = pH >= (which.curve.points[0]?.pH ?? 0);
+    if (begun && which.curve.unpredicted.has(metal)) return w.notPredicted;
+    if (share > nearlyAll) return w.nearlyAll;
+    if (share > hardlyAny) return w.inPart;
+    return near ? mostOf(metal, near, sign) : w.notPredicted;
+  };
+  return [...grouped(which.curve.metals, said)].map(([what, of]) => `${of.join(', ')} ${what}`).join('; ');
 }
 
 /** The same in the unit of the other end, so that a span has one unit. */

@@ -16,6 +16,7 @@ import {
   type TreatmentDraft,
   volumeUnits,
 } from './draft';
+import styles from './plan.module.css';
 import { aimText } from './pot-plot';
 import { type Proposed, targetHint } from './target';
 import type { Pot } from './with-pot';
@@ -60,6 +61,7 @@ function Headspace({ id, plan, reads }: PlanFieldsProps) {
       units={volumeUnits}
       onChange={(headspace) => plan.change({ headspace })}
       read={reads.headspace}
+      tried={plan.restored}
       optional={text !== undefined}
       hint={text ? w.headspaceEmpty(`${text.value}\u202f${text.unit}`) : w.headspaceAsk}
     />
@@ -73,37 +75,42 @@ export function PlanFields(props: PlanFieldsProps) {
   const foams = stages.some(({ base }) => bases[base].carbonDioxidePerMol !== '0');
   return (
     <Part>
-      <Ways {...props} />
-      {plan.value.way === 'limestone-first' && (
+      <div class={styles.fields}>
+        <Ways {...props} />
+        {plan.value.way === 'limestone-first' && (
+          <NumberField
+            label={w.limestoneTo}
+            field={plan.value.limestoneTo}
+            units={['1']}
+            onChange={(limestoneTo) => plan.change({ limestoneTo })}
+            read={reads.limestoneTo}
+            tried={plan.restored}
+            optional
+            hint={w.targetEmpty(aimText(limestonePh, sign.value))}
+          />
+        )}
         <NumberField
-          label={w.limestoneTo}
-          field={plan.value.limestoneTo}
+          label={w.target}
+          field={treatment.value.target}
           units={['1']}
-          onChange={(limestoneTo) => plan.change({ limestoneTo })}
-          read={reads.limestoneTo}
+          onChange={(target) => treatment.change({ target })}
+          read={reads.target}
+          tried={treatment.restored}
           optional
-          hint={w.targetEmpty(aimText(limestonePh, sign.value))}
+          hint={targetHint(proposed, sign.value)}
         />
-      )}
-      <NumberField
-        label={w.target}
-        field={treatment.value.target}
-        units={['1']}
-        onChange={(target) => treatment.change({ target })}
-        read={reads.target}
-        optional
-        hint={targetHint(proposed, sign.value)}
-      />
-      <NumberField
-        label={w.riseAllowed}
-        field={plan.value.rise}
-        units={['K']}
-        onChange={(rise) => plan.change({ rise })}
-        read={reads.rise}
-        optional
-        hint={w.riseEmpty(dosing.warmest.value)}
-      />
-      {foams && <Headspace {...props} />}
+        <NumberField
+          label={w.riseAllowed}
+          field={plan.value.rise}
+          units={['K']}
+          onChange={(rise) => plan.change({ rise })}
+          read={reads.rise}
+          tried={plan.restored}
+          optional
+          hint={w.riseEmpty(dosing.warmest.value)}
+        />
+        {foams && <Headspace {...props} />}
+      </div>
     </Part>
   );
 }

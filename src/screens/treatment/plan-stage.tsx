@@ -41,8 +41,8 @@ function Portions({ stage }: { readonly stage: StageTold }) {
       <thead>
         <tr>
           <th scope="col">{w.number}</th>
-          <th scope="col">{`${w.portion}, g`}</th>
-          <th scope="col">{`${w.soFar}, g`}</th>
+          <th scope="col">{w.portion}</th>
+          <th scope="col">{w.soFar}</th>
           <th scope="col">{w.expected}</th>
         </tr>
       </thead>

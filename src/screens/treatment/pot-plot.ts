@@ -127,7 +127,7 @@ export function potCursor(asked: PotPlotAsked): PlotCursor {
     start: dose?.x ?? most / 2,
     onAt: (grams) => {
       const pH = phOn(points, grams);
-      const metals = which ? stillDissolved(which, pH, sign) : '';
+      const metals = which ? stillDissolved({ which, points: curve.points, grams, pH }, sign) : '';
       const read = w.reading(gramsText(grams, sign), phText(pH, sign));
       return metals === '' ? read : `${read} ${w.stillDissolved(metals)}`;
     },

@@ -202,16 +202,21 @@ function nitrateMasses(moles: Figure<'mol'> | undefined): Omit<Outcome['nitrate'
 
 /** Ionic strength at the target: it grows with the base and falls with the volume. */
 function ionicStrengthOf(reached: Reached, load: Load): Figure<'mol/kg'> {
-  const { at, needed } = reached;
+  const { at, needed, pH } = reached;
+  const note = `The model of activities holds to about ${residuals.reach.formal.value} mol/kg, was used to ${residuals.reach.used.value}, and tells nothing beyond.`;
+  const sentence = 'Ionic strength at the target';
+  // A liquor that is there already takes no base to grow with.
+  if (needed.hydroxide.value.lte(0))
+    return modelTells({ sentence, pH, value: at.ionicStrength, unit: 'mol/kg', note });
   const each = perBase(reached, at.ionicStrength * load.volume.value.toNumber());
   return workedOut({
-    sentence: 'Ionic strength at the target',
+    sentence,
     unit: 'mol/kg',
     formula: over(
       times(
         modelTells({
           sentence: 'Ionic strength for a mole of base in a litre of liquor',
-          pH: reached.pH,
+          pH,
           value: each,
           unit: 'L/kg',
         }),
@@ -219,6 +224,6 @@ function ionicStrengthOf(reached: Reached, load: Load): Figure<'mol/kg'> {
       ),
       load.volume,
     ),
-    note: `The model of activities holds to about ${residuals.reach.formal.value} mol/kg, was used to ${residuals.reach.used.value}, and tells nothing beyond.`,
+    note,
   });
 }

@@ -201,27 +201,28 @@ describe('in any liquor', () => {
             expect(Decimal.log10(end).toDecimalPlaces(9).isInteger()).toBe(true);
         }
       }),
-      { numRuns: 25 },
+      { numRuns: 12 },
     );
   });
 
-  it('more of a metal never lowers its ends by more than the strength of the liquor moves them', () => {
+  it('more of a metal never lowers its ends, but for what a stronger liquor does to its activity', () => {
     fc.assert(
       fc.property(
         someMetals,
         somePh,
         fc.constantFrom<'Cu' | 'Ni' | 'Zn' | 'Pb'>('Cu', 'Ni', 'Zn', 'Pb'),
+        fc.constantFrom(0.0005, 0.005, 0.05, 0.2),
         fc.constantFrom(1.1, 2, 3),
-        (metals, pH, metal, times) => {
-          const more = { ...metals, [metal]: metals[metal] * times };
-          const [before, after] = [metals, more].map((m) => predicted(bandsAt(m, pH).get(metal)));
+        (metals, pH, metal, little, times) => {
+          const [before, after] = [little, little * times].map((grams) =>
+            predicted(bandsAt({ ...metals, [metal]: grams }, pH).get(metal)),
+          );
           if (!before || !after) throw new Error('no residual');
-          // Activity coefficients: copper at pH 8 is a tenth lower in 3 mol/kg than in 1.
-          expect(after.high.value.toNumber()).toBeGreaterThan(before.high.value.toNumber() * 0.9);
-          expect(after.low.value.toNumber()).toBeGreaterThan(before.low.value.toNumber() * 0.9);
+          expect(after.high.value.toNumber()).toBeGreaterThan(before.high.value.toNumber() * 0.98);
+          expect(after.low.value.toNumber()).toBeGreaterThan(before.low.value.toNumber() * 0.98);
         },
       ),
-      { numRuns: 25 },
+      { numRuns: 12 },
     );
   });
 
@@ -232,7 +233,7 @@ describe('in any liquor', () => {
         for (const { aged, fresh } of (levels.ok ? levels.value.at(pH) : undefined)?.of.values() ?? [])
           expect(aged).toBeLessThanOrEqual(fresh);
       }),
-      { numRuns: 15 },
+      { numRuns: 10 },
     );
   });
 });
@@ -249,6 +250,8 @@ it('iron(II) of a liquor that iron went into counts as iron, with the iron(III)'
   const found = residualsAt({ ...loadWith(6.7, 0.58, { Fe: 1 }), ironTwo: iron }, 'hydrated-lime', 2);
   const told = found.ok ? predicted(found.value.residuals.find(({ metal }) => metal === 'Fe')) : undefined;
   expect(told?.high.value.toNumber()).toBeCloseTo(2000, 6);
+  const alone = residualsAt({ ...loadWith(6.7, 0.58, { Cu: 1 }), ironTwo: iron }, 'hydrated-lime', 2);
+  expect(alone.ok && alone.value.residuals.map(({ metal }) => metal)).toEqual(['Cu', 'Fe']);
 });
 
 it('a curve and a single pH tell the same', () => {

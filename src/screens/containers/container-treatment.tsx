@@ -1,4 +1,4 @@
-/** Treatments of a container: the one that runs, those it has been through, and the trials on the bench before one. */
+/** Treatments of a container: the one that runs, those it has been through, the trial on the bench before one. */
 import type { ContainerState, State, TreatmentState } from '../../ledger/state';
 import { runningTreatment } from '../../ledger/treatment';
 import { nextLook, stageOf } from '../../ledger/treatment-run';
@@ -26,6 +26,18 @@ function RunningRow({ treatment }: { readonly treatment: TreatmentState }) {
   );
 }
 
+/** High on the page: somebody stands at the pot. */
+export function TreatmentRunning({ state, container }: Props) {
+  const running = runningTreatment(state, container.body.containerId);
+  return running ? (
+    <Part rule width="edge">
+      <Rows>
+        <RunningRow treatment={running} />
+      </Rows>
+    </Part>
+  ) : null;
+}
+
 export function ContainerTreatment({ state, container }: Props) {
   const { now } = useShell();
   const { containerId } = container.body;
@@ -35,14 +47,12 @@ export function ContainerTreatment({ state, container }: Props) {
   return (
     <Part rule title={w.container} width="edge">
       <Rows>
-        {running && <RunningRow treatment={running} />}
         {all
           .filter((treatment) => treatment !== running)
           .toReversed()
           .map(({ body, ended, at }) => (
             <Row
               key={body.treatmentId}
-              start="text"
               title={w.ranThrough(momentText(at, now.value))}
               second={ended ? outcomeText[ended.body.outcome] : w.runsToo}
               href={`#/treatment/${body.treatmentId}`}
@@ -53,7 +63,6 @@ export function ContainerTreatment({ state, container }: Props) {
         )}
         {container.contents.length > 0 && (
           <Row
-            start="text"
             title={w.benchOpen}
             second={w.benchOpenSecond}
             href={`#/containers/${containerId}/bench-test`}

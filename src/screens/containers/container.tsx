@@ -13,7 +13,7 @@ import { BaseRows } from './base-rows';
 import { ContainerDrawing, StorageAside } from './container-drawing';
 import { ContainerMovements } from './container-movements';
 import { Never, Residues, Volumes } from './container-parts';
-import { ContainerTreatment } from './container-treatment';
+import { ContainerTreatment, TreatmentRunning } from './container-treatment';
 import { LoadTable } from './load-table';
 import { containerWords as w } from './words';
 
@@ -54,6 +54,7 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
       <Part>
         <ContainerDrawing {...props} />
       </Part>
+      <TreatmentRunning {...props} />
       {container.doubtfulSince !== null && <Notice mark="unknown">{w.doubtful}</Notice>}
       {figures.contents.unaccounted && <Notice mark="unknown">{w.unaccounted}</Notice>}
       <Never {...props} />

@@ -1,5 +1,5 @@
 /** What contradicts the plan, in words: the finding, its causes, what to do. */
-import { causesOf, nextAfter } from '../../chemistry/treatment/pot-contradictions';
+import { causesOf, type NextStep, nextAfter } from '../../chemistry/treatment/pot-contradictions';
 import type { Contradiction } from '../../ledger/run-outlook';
 import type { RunningStage } from '../../ledger/treatment-run';
 import { type DecimalSign, printed } from '../../quantities/format';
@@ -10,7 +10,7 @@ import { runWords as w } from './run-words';
 const thin = '\u202f';
 const a = w.against;
 
-export function againstText(one: Contradiction, stage: RunningStage, sign: DecimalSign): string {
+function againstText(one: Contradiction, stage: RunningStage, sign: DecimalSign): string {
   const ph = (value: number): string => phDigits(value, sign);
   switch (one.code) {
     case 'more-in-than-needed':
@@ -40,13 +40,27 @@ export function againstText(one: Contradiction, stage: RunningStage, sign: Decim
   }
 }
 
-/** "It may be: …" */
-export function causesText({ code }: Contradiction): string {
-  const causes = code === 'more-in-than-needed' ? causesOf['outside-known'] : causesOf[code];
-  return a.mayBe(causes.map((cause) => a.causes[cause]).join('; '));
-}
+type Several = readonly Contradiction[];
 
-export function stepsFor({ code }: Contradiction): readonly string[] {
-  const steps = code === 'more-in-than-needed' ? nextAfter['outside-known'] : nextAfter[code];
-  return steps.map((step) => a.steps[step]);
+const unique = <T>(all: readonly T[]): readonly T[] => [...new Set(all)];
+
+/** What was found, the newest first, each once. */
+export const findings = (all: Several, stage: RunningStage, sign: DecimalSign): readonly string[] =>
+  unique(all.toReversed().map((one) => againstText(one, stage, sign)));
+
+const codesOf = (all: Several) =>
+  unique(all.toReversed().map(({ code }) => (code === 'more-in-than-needed' ? 'outside-known' : code)));
+
+/** "It may be: …", the likeliest of each first. */
+export const causesText = (all: Several): string =>
+  a.mayBe(
+    unique(codesOf(all).flatMap((code) => causesOf[code]))
+      .map((cause) => a.causes[cause])
+      .join('; '),
+  );
+
+/** What to do in the order of the words: what keeps people from harm first. */
+export function stepsFor(all: Several): readonly string[] {
+  const wanted = new Set(codesOf(all).flatMap((code) => nextAfter[code]));
+  return (Object.keys(a.steps) as NextStep[]).filter((step) => wanted.has(step)).map((step) => a.steps[step]);
 }

@@ -5,7 +5,8 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { momentText } from '../amounts';
 import { useShell } from '../shell';
-import { againstText, causesText, stepsFor } from './run-against';
+import styles from './run.module.css';
+import { causesText, findings, stepsFor } from './run-against';
 import { readText } from './run-texts';
 import { runWords as w } from './run-words';
 
@@ -26,23 +27,31 @@ function Reading({ one }: { readonly one: Contradiction }) {
 export function Contradicted({ outlook }: { readonly outlook: Outlook }) {
   const { sign } = useShell();
   const { contradictions, stage } = outlook;
-  const last = contradictions.at(-1);
-  if (!last) return null;
+  const newest = contradictions.at(-1);
+  if (!newest) return null;
   return (
     <>
-      <Notice mark="wrong" role="status" second={againstText(last, stage, sign.value)}>
+      <Notice
+        mark="wrong"
+        role="status"
+        second={findings(contradictions, stage, sign.value).map((finding) => (
+          <span key={finding} class={styles.finding}>
+            {finding}
+          </span>
+        ))}
+      >
         {w.contradicted}
       </Notice>
       <Part title={w.against.todo}>
         <ol>
-          {stepsFor(last).map((step) => (
+          {stepsFor(contradictions).map((step) => (
             <li key={step}>{step}</li>
           ))}
         </ol>
-        <p>{causesText(last)}</p>
+        <p>{causesText(contradictions)}</p>
       </Part>
       <Rows>
-        <Reading one={last} />
+        <Reading one={newest} />
       </Rows>
     </>
   );

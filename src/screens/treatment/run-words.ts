@@ -154,11 +154,11 @@ export const runWords = {
     } satisfies Record<Cause, string>,
     steps: {
       stop: 'Add nothing.',
+      air: 'Stand upwind. Open all doors; go out if it smells of ammonia.',
       wait: 'Wait until it no longer changes.',
       stir: 'Stir up what lies at the bottom, then read again.',
       calibrate: 'Set the meter on its buffers, or take fresh paper, and read again.',
       'test-a-sample': 'Take a sample and bring it to the pH on the bench.',
-      air: 'Stand upwind. Open all doors; go out if it smells of ammonia.',
       'test-for-ammonia': 'Ask whoever knows the batch; test a sample for ammonia.',
     } satisfies Record<NextStep, string>,
   },

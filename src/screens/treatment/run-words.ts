@@ -19,7 +19,6 @@ export const runWords = {
   colours,
   gone: 'This treatment is not in the record.',
   noContainer: 'This container is not in the record.',
-  toContainers: 'To the containers',
   // Which container
   chooseTitle: 'Treat which container?',
   chooseSecond: 'What is in it, not the batch, is what a treatment works on.',
@@ -28,17 +27,14 @@ export const runWords = {
   // Begin
   beginTitle: (code: string) => `Begin treating ${code}`,
   willBe: 'What will be treated',
-  holds: 'It holds',
   freeAcid: 'Free nitric acid',
   stages: 'What goes in',
-  stage: (n: number) => `Stage ${n}`,
   agent: 'What goes in',
   agentOf: (n: number) => `Stage ${n}: what goes in`,
   target: 'To pH',
   targetOf: (n: number) => `Stage ${n}: to pH`,
   targetHint: 'Your local rules and your plan say which.',
   targetIron: 'Iron goes by the copper left, not by the pH.',
-  targetMissing: 'Write the pH at which it ends.',
   targetFault: 'Between 2 and 12.5.',
   targetLower: 'Higher than the stage before.',
   moreStage: 'One more stage after it',
@@ -73,7 +69,6 @@ export const runWords = {
   stageOf: (agent: string, n: number, of: number) =>
     of > 1 ? `With ${agent}, stage ${n} of ${of}` : `With ${agent}`,
   endedSecond: (outcome: string, when: string) => `${outcome}, ${when}`,
-  allowed: (who: string, when: string) => `Allowed: ${who} said so, ${when}.`,
   back: 'Container',
   endIt: 'End it',
   writeDose: 'Log dose',
@@ -100,13 +95,9 @@ export const runWords = {
   left: 'Left to add',
   leftLow: 'at least',
   leftHigh: 'have this much at hand',
-  leftName: (low: string, high: string, likely: string, unit: string) =>
-    `${low} to ${high} ${unit} left to add, likely ${likely} ${unit}`,
   inPot: 'In the pot',
   inPotNone: 'Nothing read yet',
   putIn: 'Put in so far',
-  putInNone: 'Nothing yet',
-  portions: (n: number) => (n === 1 ? '1 portion' : `${n} portions`),
   lastDose: (ago: string) => `the last ${ago} ago`,
   ago: (minutes: number) =>
     minutes < 120
@@ -205,7 +196,6 @@ export const runWords = {
   offered: (grams: string) => `The next portion: ${grams}${thin}g`,
   purity: 'Purity, if another sack',
   purityEmpty: (percent: string) => `empty: ${percent}${thin}%`,
-  purityFault: 'More than 0, at most 100 %.',
   keepDose: 'It is in',
   waitFirst: 'The wait after the last portion is not over.',
   waitFirstSecond: (hour: string) => `It is until ${hour}. What went in is written down all the same.`,
@@ -264,7 +254,6 @@ export const runWords = {
   benchMass: 'Base used, as sold',
   benchEnd: 'pH at the end',
   keepBench: 'Keep the bench test',
-  benchKept: 'Kept. Add another, or go back.',
   benchEstimate: 'What the two ways say',
   benchFromTest: 'By this bench test',
   benchFromModel: 'By the model',

@@ -131,6 +131,28 @@ describe('the data of a disposal paper', () => {
     });
   });
 
+  test('tells the rules of an authorised discharge only where they were stated', async () => {
+    const memory = await disposalState();
+    const rules = () => disposalData([memory.barren], asked(memory)).localRules;
+    const before = rules().length;
+    expect(rules().some(({ rule }) => rule.includes('discharge'))).toBe(false);
+    for (const stated of [
+      {
+        rule: 'discharge-limits',
+        value: { Cu: { value: '0.50', unit: 'mg/L' }, Ni: { value: '1', unit: 'mg/L' } },
+      },
+      {
+        rule: 'discharge-ph',
+        value: { low: { value: '6.5', unit: '1' }, high: { value: '9.5', unit: '1' } },
+      },
+    ] as const)
+      await memory.does({ do: 'state-local-rule', stated, saidBy: 'Works', saidOn: '2026-03-03' });
+    expect(rules()).toHaveLength(before + 2);
+    expect(rules().map(({ value }) => value.replace(/\s/g, ' '))).toEqual(
+      expect.arrayContaining(['Cu 0.50 mg/L, Ni 1 mg/L', 'pH 6.5 to 9.5']),
+    );
+  });
+
   test('gives no base where ammonia waste is in it', async () => {
     const memory = await disposalState();
     const id = await memory.opens('C-09', '5');

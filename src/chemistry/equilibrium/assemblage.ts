@@ -3,7 +3,7 @@
  * and every species by the free components alone. What is left to solve has no solids in it.
  */
 import { at } from './floats';
-import { type Sparse, sparse } from './sparse';
+import { addRow, type Sparse, sparse } from './sparse';
 import type { System } from './system';
 
 export type Assemblage = {
@@ -54,28 +54,33 @@ export function assemblageOf(system: System, phases: readonly number[]): Assembl
   const free = system.components.flatMap((_, k) => (isFixed.has(k) ? [] : [k]));
   const inverse = Float64Array.from(rows.flatMap((row) => [...row.subarray(n)]));
   const share = Float64Array.from(rows.flatMap((row) => free.map((k) => at(row, k))));
-  const written = (of: (k: number) => number): number[] =>
-    free.map((k, c) => {
-      const x = fixed.reduce((sum, q, p) => sum - of(q) * at(share, p * free.length + c), of(k));
-      return Math.abs(x) < nought ? 0 : x;
-    });
   // Water that a fixed component brings along, by the solids that fix it.
   const waterIn = fixed.map((_, p) =>
     phases.reduce((sum, q, i) => sum + at(inverse, p * r + i) * (system.phases[q]?.water ?? 0), 0),
   );
-  const waterLeft = (water: number, of: (k: number) => number): number =>
-    fixed.reduce((left, q, p) => left - of(q) * (waterIn[p] ?? 0), water);
-  const inSpecies = (j: number) => (k: number) => entry(system.nu, j, k);
+  const waterLeft = (water: number, row: Float64Array): number =>
+    fixed.reduce((left, q, p) => left - at(row, q) * (waterIn[p] ?? 0), water);
+  const written = (row: Float64Array): number[] =>
+    free.map((k, c) => {
+      let x = at(row, k);
+      for (const [p, q] of fixed.entries()) x -= at(row, q) * at(share, p * free.length + c);
+      return Math.abs(x) < nought ? 0 : x;
+    });
+  const species = system.species.map((_, j) => {
+    const row = new Float64Array(n);
+    addRow(system.nu, j, 1, row);
+    return row;
+  });
   return {
     phases,
     fixed,
     free,
     inverse,
     share,
-    nu: sparse(system.species.map((_, j) => written(inSpecies(j)))),
-    water: system.water.map((w, j) => waterLeft(w, inSpecies(j))),
-    phaseNu: sparse(system.phases.map(({ nu }) => written((k) => at(nu, k)))),
-    phaseWater: Float64Array.from(system.phases, ({ nu, water }) => waterLeft(water, (k) => at(nu, k))),
+    nu: sparse(species.map(written)),
+    water: system.water.map((w, j) => waterLeft(w, species[j] as Float64Array)),
+    phaseNu: sparse(system.phases.map(({ nu }) => written(nu))),
+    phaseWater: Float64Array.from(system.phases, ({ nu, water }) => waterLeft(water, nu)),
   };
 }
 
@@ -84,12 +89,6 @@ export function madeOf({ fixed, phases, inverse }: Assemblage, nu: Float64Array)
   return phases.map((_, q) =>
     fixed.reduce((sum, k, p) => sum + at(nu, k) * at(inverse, p * phases.length + q), 0),
   );
-}
-
-function entry({ starts, columns, values }: Sparse, row: number, column: number): number {
-  for (let a = starts[row] as number; a < (starts[row + 1] as number); a++)
-    if (columns[a] === column) return at(values, a);
-  return 0;
 }
 
 /** Remembers assemblages by the phases that are there: along a curve they come again. */

@@ -18,16 +18,16 @@ export function factorise(matrix: Float64Array, n: number): void {
   }
 }
 
-/** Writes the solution into `right`, by the factor. */
-export function solveBy(factor: Float64Array, right: Float64Array, n: number): void {
+/** Writes the solution into `right` from `start` on, by the factor. */
+export function solveBy(factor: Float64Array, right: Float64Array, n: number, start = 0): void {
   for (let i = 0; i < n; i++) {
-    let sum = at(right, i);
-    for (let p = 0; p < i; p++) sum -= at(factor, i * n + p) * at(right, p);
-    right[i] = sum / at(factor, i * n + i);
+    let sum = at(right, start + i);
+    for (let p = 0; p < i; p++) sum -= at(factor, i * n + p) * at(right, start + p);
+    right[start + i] = sum / at(factor, i * n + i);
   }
   for (let i = n - 1; i >= 0; i--) {
-    let sum = at(right, i);
-    for (let p = i + 1; p < n; p++) sum -= at(factor, p * n + i) * at(right, p);
-    right[i] = sum / at(factor, i * n + i);
+    let sum = at(right, start + i);
+    for (let p = i + 1; p < n; p++) sum -= at(factor, p * n + i) * at(right, start + p);
+    right[start + i] = sum / at(factor, i * n + i);
   }
 }

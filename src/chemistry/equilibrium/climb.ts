@@ -7,7 +7,7 @@
  */
 
 import { kilogramsPerMole } from './activity';
-import { type Assemblage, madeOf } from './assemblage';
+import { type Assemblage, assemblages, madeOf } from './assemblage';
 import { at } from './floats';
 import { Newton } from './newton';
 import type { Equilibrium, Solved, Start, Water } from './solve';
@@ -35,31 +35,26 @@ const counts = 1e-7;
 /** Longest rise of ln(amount) in a step, the part of the way that coefficients go, and how many steps at most. */
 export type Pace = { readonly rise: number; readonly follow: number; readonly most: number };
 
+/** Climbs from one start after another, in the same room. */
 export class Climb {
   readonly #stand: Stand;
   readonly #newton: Newton;
+  readonly #assemblage: (phases: readonly number[]) => Assemblage | undefined;
   /** Solids that have left: they come and go again only when all else is closed, or they might for ever. */
   readonly #left = new Set<number>();
 
-  constructor(
-    readonly system: System,
-    readonly remembered: (phases: readonly number[]) => Assemblage | undefined,
-    totals: Totals,
-    readonly water: Water,
-    start: Start,
-    readonly pace: Pace,
-  ) {
-    const now = remembered(start.phases);
-    if (!now) throw new Error('a start with solids that are made of each other');
-    const amounts = Float64Array.from(system.components, (c) => totals.of.get(c) ?? 0);
-    this.#stand = new Stand(system, amounts, water, start, now);
-    this.#newton = new Newton(system, 'moles' in water);
+  constructor(readonly system: System) {
+    this.#assemblage = assemblages(system);
+    this.#stand = new Stand(system, this.#of([]));
+    this.#newton = new Newton(system);
   }
 
-  run(): Solved {
+  run(totals: Totals, water: Water, start: Start, pace: Pace): Solved {
     const stand = this.#stand;
+    stand.begin(totals, water, start, this.#of(start.phases));
+    this.#left.clear();
     let held = false;
-    for (let count = 1; count <= this.pace.most; count++) {
+    for (let count = 1; count <= pace.most; count++) {
       stand.look();
       if (!Number.isFinite(stand.worst) || !Number.isFinite(stand.moved)) break;
       const leaving = this.#leaving();
@@ -76,9 +71,9 @@ export class Climb {
         continue;
       }
       if (held || stand.far > near) this.#newton.solveHeld(stand);
-      else this.#newton.solve(stand, this.pace.follow);
+      else this.#newton.solve(stand, pace.follow);
       held = false;
-      this.#stride();
+      this.#stride(pace.rise);
     }
     const component = this.system.components[stand.worstAt];
     return { ok: false, failure: { code: 'not-converged', gap: stand.worst, component } };
@@ -136,17 +131,21 @@ export class Climb {
   }
 
   #become(phases: readonly number[]): boolean {
-    const now = this.remembered(phases);
-    if (!now) return false;
-    this.#stand.now = now;
-    this.#stand.amounts.fill(0);
-    return true;
+    const now = this.#assemblage(phases);
+    if (now) this.#stand.become(now);
+    return now !== undefined;
   }
 
-  #stride(): void {
+  #of(phases: readonly number[]): Assemblage {
+    const now = this.#assemblage(phases);
+    if (!now) throw new Error('a start with solids that are made of each other');
+    return now;
+  }
+
+  #stride(rise: number): void {
     const { lambda, around, now } = this.#stand;
     const { step, stepAround } = this.#newton;
-    const { part, joining } = this.#howFar();
+    const { part, joining } = this.#howFar(rise);
     for (const [c, k] of now.free.entries()) lambda[k] = at(lambda, k) + part * at(step, c);
     for (let y = 0; y < around.length; y++) {
       const to = at(around, y) + part * at(stepAround, y);
@@ -156,7 +155,7 @@ export class Climb {
   }
 
   /** Not so far that a species that counts grows out of bounds, and not past the saturation of a solid. */
-  #howFar(): { part: number; joining: number } {
+  #howFar(rise: number): { part: number; joining: number } {
     const { now, moles, sum, far } = this.#stand;
     const { step, stepAround } = this.#newton;
     let longest = 0;
@@ -164,7 +163,7 @@ export class Climb {
       const r = rowTimes(now.nu, j, step);
       if (r > longest && at(moles, j) * Math.exp(Math.min(r, 60)) > counts * sum) longest = r;
     }
-    let part = longest > this.pace.rise ? this.pace.rise / longest : 1;
+    let part = longest > rise ? rise / longest : 1;
     let joining = -1;
     for (const [q, phase] of this.system.phases.entries()) {
       if (phase.held || now.phases.includes(q) || this.#left.has(q)) continue;
@@ -179,7 +178,7 @@ export class Climb {
 
   #answer(steps: number): Equilibrium {
     const { system } = this;
-    const { around, amounts, moles, lnGamma, lambda, now, kilograms } = this.#stand;
+    const { lambda, around, lnGamma, amounts, moles, now, kilograms, allWater } = this.#stand;
     let waterInAll = kilograms / kilogramsPerMole;
     for (let j = 0; j < moles.length; j++) waterInAll += at(system.water, j) * at(moles, j);
     const solids = new Map<string, number>();
@@ -196,12 +195,12 @@ export class Climb {
       pH: -at(lambda, system.components.length - 1) / Math.LN10,
       ionicStrength: at(around, strengthAt),
       water: kilograms,
-      waterInAll: 'moles' in this.water ? this.water.moles : waterInAll,
+      waterInAll: allWater ?? waterInAll,
       waterActivity: Math.exp(at(around, waterAt)),
-      moles,
-      lnGamma,
+      moles: moles.slice(),
+      lnGamma: lnGamma.slice(),
       solids,
-      start: { lnActivity: lambda, around, phases: now.phases },
+      start: { lnActivity: lambda.slice(), around: around.slice(), phases: now.phases },
       steps,
     };
   }

@@ -15,6 +15,7 @@ import type { System } from './system';
 /** What Newton's equations are written from. */
 export type Place = {
   readonly now: Assemblage;
+  readonly waterIsCounted: boolean;
   /** mol/kg and mol of every species. */
   readonly molality: Float64Array;
   readonly moles: Float64Array;
@@ -26,38 +27,38 @@ export type Place = {
   readonly gap: Float64Array;
 };
 
+/** Room to work in is kept from step to step and from point to point. */
 export class Newton {
   /** Change of the free λ and of the surroundings. */
   readonly step: Float64Array;
   readonly stepAround: Float64Array;
   readonly #system: System;
   /** Unknowns among the surroundings: ln kg, the last, only where water is counted. */
-  readonly #unknown: number;
+  #unknown = 0;
   readonly #h: Float64Array;
   /** P, then V, column after column. */
-  readonly #p: readonly Float64Array[];
+  readonly #p: Float64Array;
   readonly #q: Float64Array;
   readonly #r: Float64Array;
   readonly #next: Float64Array;
   readonly #waterSlope: Float64Array;
-  /** Of one species: how ln n rises with each unknown of the surroundings, and what it adds to each. */
-  readonly #feels: Float64Array;
-  readonly #adds: Float64Array;
+  /** Of one species: how its ln n rises with the surroundings, and what it adds to them as ln n rises; only what is not nought. */
+  readonly #feels: Entries;
+  readonly #adds: Entries;
 
-  constructor(system: System, waterIsCounted: boolean) {
+  constructor(system: System) {
     const [n, size] = [system.components.length, system.feeling.size];
     this.#system = system;
-    this.#unknown = waterIsCounted ? size : size - 1;
     this.step = new Float64Array(n);
     this.stepAround = new Float64Array(size);
     this.#h = new Float64Array(n * n);
-    this.#p = Array.from({ length: this.#unknown }, () => new Float64Array(n));
+    this.#p = new Float64Array(size * n);
     this.#q = new Float64Array(size * n);
     this.#r = new Float64Array(size * size);
     this.#next = new Float64Array(size);
     this.#waterSlope = new Float64Array(system.species.length);
-    this.#feels = new Float64Array(size);
-    this.#adds = new Float64Array(size);
+    this.#feels = new Entries(size);
+    this.#adds = new Entries(size);
   }
 
   /** A step of λ alone, coefficients and water held. */
@@ -74,16 +75,19 @@ export class Newton {
   /** A step of all unknowns. @param follow part of the way that the surroundings go, 1 for Newton's own step */
   solve(place: Place, follow: number): void {
     const f = place.now.free.length;
+    const { size } = this.#system.feeling;
+    this.#unknown = place.waterIsCounted ? size : size - 1;
+    this.stepAround.fill(0);
     this.#write(place, f);
     factorise(this.#h, f);
     this.step.set(place.gap);
     solveBy(this.#h, this.step, f);
-    for (const column of this.#p) solveBy(this.#h, column, f);
+    for (let y = 0; y < this.#unknown; y++) solveBy(this.#h, this.#p, f, y * f);
     this.#solveAround(place.lack, f);
-    for (const [b, v] of this.#p.entries()) {
+    for (let b = 0; b < this.#unknown; b++) {
       const y = at(this.stepAround, b) * follow;
       this.stepAround[b] = y;
-      for (let c = 0; c < f; c++) add(this.step, c, -at(v, c) * y);
+      for (let c = 0; c < f; c++) add(this.step, c, -at(this.#p, b * f + c) * y);
     }
   }
 
@@ -96,17 +100,16 @@ export class Newton {
       for (let c = 0; c < f; c++) right += at(this.#q, a * f + c) * at(this.step, c);
       next[a] = right;
       for (let b = 0; b < u; b++) {
-        const v = this.#p[b] as Float64Array;
         let sum = (a === b ? 1 : 0) - at(this.#r, a * u + b);
-        for (let c = 0; c < f; c++) sum += at(this.#q, a * f + c) * at(v, c);
+        for (let c = 0; c < f; c++) sum += at(this.#q, a * f + c) * at(this.#p, b * f + c);
         this.#r[a * u + b] = sum;
       }
     }
-    this.stepAround.set(next);
+    this.stepAround.set(next.subarray(0, u));
     eliminate(this.#r, this.stepAround, u);
     // Strong liquors lean on their own coefficients so hard that Newton may point to an equilibrium from which the least
     // disturbance leads away. It points against where the surroundings go of themselves: follow them.
-    if (at(this.stepAround, strengthAt) * at(next, strengthAt) < 0) this.stepAround.set(next);
+    if (at(this.stepAround, strengthAt) * at(next, strengthAt) < 0) this.stepAround.set(next.subarray(0, u));
   }
 
   #write(place: Place, f: number): void {
@@ -114,7 +117,7 @@ export class Newton {
     this.#h.fill(0, 0, f * f);
     this.#q.fill(0, 0, u * f);
     this.#r.fill(0, 0, u * u);
-    for (const column of this.#p) column.fill(0, 0, f);
+    this.#p.fill(0, 0, u * f);
     writeWaterSlope(this.#system, place.made, this.#waterSlope);
     const slopes = byStrength(this.#system.model, at(place.around, strengthAt));
     for (let j = 0; j < place.moles.length; j++) {
@@ -130,16 +133,16 @@ export class Newton {
     const { adds, pull, size } = this.#system.feeling;
     const m = at(molality, j);
     const water = at(now.water, j);
-    this.#feels.fill(0);
-    this.#adds.fill(0);
-    this.#feels[strengthAt] = -byIonicStrength;
-    this.#feels[waterAt] = water;
+    this.#feels.clear();
+    this.#feels.put(strengthAt, -byIonicStrength);
+    this.#feels.put(waterAt, water);
     for (let a = pull.starts[j] as number; a < (pull.starts[j + 1] as number); a++)
-      add(this.#feels, pull.columns[a] as number, -at(pull.values, a));
+      this.#feels.put(pull.columns[a] as number, -at(pull.values, a));
+    this.#adds.clear();
     for (let a = adds.starts[j] as number; a < (adds.starts[j + 1] as number); a++)
-      this.#adds[adds.columns[a] as number] = at(adds.values, a) * m;
-    this.#adds[waterAt] = at(this.#waterSlope, j) * m;
-    this.#adds[size - 1] = -kilogramsPerMole * water * m;
+      this.#adds.put(adds.columns[a] as number, at(adds.values, a) * m);
+    this.#adds.put(waterAt, at(this.#waterSlope, j) * m);
+    if (this.#unknown === size) this.#adds.put(size - 1, -kilogramsPerMole * water * m);
   }
 
   #addToH({ now, moles }: Place, j: number): void {
@@ -156,25 +159,55 @@ export class Newton {
 
   #addToOthers({ now, moles }: Place, j: number, f: number): void {
     const { starts, columns, values } = now.nu;
+    const [feels, adds] = [this.#feels, this.#adds];
     const u = this.#unknown;
     const last = this.#system.feeling.size - 1;
     const n = at(moles, j);
     for (let a = starts[j] as number; a < (starts[j + 1] as number); a++) {
       const c = columns[a] as number;
       const x = at(values, a);
-      for (let y = 0; y < u; y++) {
-        const feels = y === last ? 1 : at(this.#feels, y);
-        if (feels !== 0) add(this.#p[y] as Float64Array, c, x * n * feels);
-        const adds = at(this.#adds, y);
-        if (adds !== 0) add(this.#q, y * f + c, x * adds);
-      }
+      for (let i = 0; i < feels.count; i++) add(this.#p, feels.place(i) * f + c, x * n * feels.value(i));
+      // Moles grow with the water, whatever the species.
+      if (u > last) add(this.#p, last * f + c, x * n);
+      for (let i = 0; i < adds.count; i++) add(this.#q, adds.place(i) * f + c, x * adds.value(i));
     }
-    for (let y = 0; y < u; y++) {
-      const adds = at(this.#adds, y);
-      if (adds === 0) continue;
-      for (let w = 0; w < last; w++) add(this.#r, y * u + w, adds * at(this.#feels, w));
+    for (let i = 0; i < adds.count; i++) {
+      const row = adds.place(i) * u;
+      const m = adds.value(i);
+      for (let k = 0; k < feels.count; k++) add(this.#r, row + feels.place(k), m * feels.value(k));
       // Molalities stay as they are while water and moles grow alike; only the water that species hold grows.
-      if (y === last) add(this.#r, y * u + last, adds);
+      if (adds.place(i) === last) add(this.#r, row + last, m);
     }
+  }
+}
+
+/** A few numbers and their places. */
+class Entries {
+  count = 0;
+  readonly #places: Int32Array;
+  readonly #values: Float64Array;
+
+  constructor(most: number) {
+    this.#places = new Int32Array(most);
+    this.#values = new Float64Array(most);
+  }
+
+  clear(): void {
+    this.count = 0;
+  }
+
+  put(place: number, value: number): void {
+    if (value === 0) return;
+    this.#places[this.count] = place;
+    this.#values[this.count] = value;
+    this.count += 1;
+  }
+
+  place(i: number): number {
+    return this.#places[i] as number;
+  }
+
+  value(i: number): number {
+    return at(this.#values, i);
   }
 }

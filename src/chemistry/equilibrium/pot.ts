@@ -1,5 +1,6 @@
 /** One liquor as a base goes into it: each point is solved from where the last ones ended. */
 import { kilogramsPerMole } from './activity';
+import { add } from './floats';
 import { type Component, components } from './reaction';
 import { type NoEquilibrium, type Solved, type Solver, type Start, solverOf, type Water } from './solve';
 import { broughtBy, hydroxideIn, type Totals, totalsOf } from './substances';
@@ -60,7 +61,7 @@ export class Pot {
   readonly #solvers = new Map<string, Solver>();
   readonly #liquor: Totals;
   readonly #water: number;
-  /** The last two points of one set of components, the later one first. */
+  /** The last points of one set of components, the latest first, each at another base. */
   #last: readonly Trodden[] = [];
 
   /** @throws for a substance that the model does not hold */
@@ -119,26 +120,41 @@ export class Pot {
     }
     const last = this.#last.filter((point) => point.key === key);
     const solved = solver(totals, water, ahead(last, base));
-    if (solved.ok) this.#last = [{ key, base, start: solved.value.start }, ...last.slice(0, 1)];
+    const others = last.filter((point) => point.base !== base).slice(0, through - 1);
+    if (solved.ok) this.#last = [{ key, base, start: solved.value.start }, ...others];
     return solved;
   }
 }
 
 type Trodden = { readonly key: string; readonly base: number; readonly start: Start };
 
-/** How many times the last step may be gone on. */
+/** How many points a start is laid through, and how many times the last step it may go on. */
+const through = 3;
 const farthest = 2;
 
-/** Straight on from the last two points, where the same solids are there; from the last one alone otherwise. */
-function ahead([last, before]: readonly Trodden[], base: number): Start | undefined {
-  if (!last || !before || last.base === before.base) return last?.start;
-  const [a, b] = [last.start, before.start];
-  if (a.phases.join() !== b.phases.join()) return a;
-  const factor = (base - last.base) / (last.base - before.base);
-  // A straight line tells of what lies a little further, not of what lies far.
-  if (Math.abs(factor) > farthest) return a;
-  const on = (x: Float64Array, y: Float64Array): Float64Array =>
-    x.map((v, i) => v + factor * (v - (y[i] ?? v)));
-  const around = on(a.around, b.around);
-  return { ...a, lnActivity: on(a.lnActivity, b.lnActivity), around };
+/** On along the curve through the last points that have the same solids; from the last one alone where there is none. */
+function ahead(trodden: readonly Trodden[], base: number): Start | undefined {
+  const [last, before] = trodden;
+  if (!last || !before) return last?.start;
+  // A curve tells of what lies a little further, not of what lies far.
+  if (Math.abs(base - last.base) > farthest * Math.abs(last.base - before.base)) return last.start;
+  const solids = last.start.phases.join();
+  const end = trodden.findIndex(({ start }) => start.phases.join() !== solids);
+  const points = end < 0 ? trodden : trodden.slice(0, end);
+  const shares = points.map((one) =>
+    points.reduce((f, other) => (other === one ? f : (f * (base - other.base)) / (one.base - other.base)), 1),
+  );
+  const on = (of: (start: Start) => Float64Array): Float64Array => {
+    const sum = new Float64Array(of(last.start).length);
+    for (const [p, { start }] of points.entries()) {
+      const share = shares[p] ?? 0;
+      for (const [i, x] of of(start).entries()) add(sum, i, share * x);
+    }
+    return sum;
+  };
+  return {
+    phases: last.start.phases,
+    lnActivity: on((start) => start.lnActivity),
+    around: on((start) => start.around),
+  };
 }

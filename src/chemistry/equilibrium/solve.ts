@@ -2,7 +2,6 @@
  * Equilibrium of a liquor with the solids that may form: the mass balances of all components, mass action of all species,
  * each solid either there and in equilibrium or not there and not supersaturated, water counted.
  */
-import { assemblages } from './assemblage';
 import { Climb, type Pace } from './climb';
 import { coldStart } from './cold-start';
 import type { Component } from './reaction';
@@ -57,14 +56,12 @@ const careful: Pace = { rise: 0.5, follow: 0.2, most: 1000 };
 
 /** A solver over one system. It begins where it is told, then from scratch, then from scratch with short steps. */
 export function solverOf(system: System): Solver {
-  const remembered = assemblages(system);
+  const climb = new Climb(system);
   return (totals, water, start) => {
-    const from = (begin: Start, pace: Pace) =>
-      new Climb(system, remembered, totals, water, begin, pace).run();
-    const warm = start && from(start, quick);
+    const warm = start && climb.run(totals, water, start, quick);
     if (warm?.ok) return warm;
     const cold = coldStart(system, totals, water);
-    const first = from(cold, quick);
-    return first.ok ? first : from(cold, careful);
+    const first = climb.run(totals, water, cold, quick);
+    return first.ok ? first : climb.run(totals, water, cold, careful);
   };
 }

@@ -8,6 +8,7 @@ import { add, at } from './floats';
 import type { Place } from './newton';
 import type { Start, Water } from './solve';
 import { rowTimes } from './sparse';
+import type { Totals } from './substances';
 import { strengthAt, waterAt } from './surroundings';
 import type { System } from './system';
 
@@ -27,6 +28,9 @@ export class Stand implements Place {
   /** What each free component lacks, mol, and each phase's amount, mol. */
   readonly gap: Float64Array;
   readonly amounts: Float64Array;
+  now: Assemblage;
+  /** mol of all water; undefined where the kilograms stay as they are. */
+  allWater: number | undefined;
   kilograms = 0;
   /** Sum of all moles; how far the logarithm of anything would move. */
   sum = 0;
@@ -35,29 +39,47 @@ export class Stand implements Place {
   far = 0;
   worst = 0;
   worstAt = 0;
+  readonly #totals: Float64Array;
   readonly #left: Float64Array;
   readonly #sizes: Float64Array;
 
+  /** Room to work in, which is kept from point to point. @param none the assemblage without solids */
   constructor(
     readonly system: System,
-    readonly totals: Float64Array,
-    readonly water: Water,
-    start: Start,
-    public now: Assemblage,
+    none: Assemblage,
   ) {
-    const [n, m] = [system.components.length, system.species.length];
-    this.lambda = Float64Array.from(start.lnActivity);
-    this.around = Float64Array.from(start.around);
-    if ('kilograms' in water) this.around[system.feeling.size - 1] = Math.log(water.kilograms);
-    this.made = new Float64Array(system.feeling.size);
-    this.lack = new Float64Array(system.feeling.size);
+    const [n, m, size] = [system.components.length, system.species.length, system.feeling.size];
+    this.lambda = new Float64Array(n);
+    this.around = new Float64Array(size);
+    this.made = new Float64Array(size);
+    this.lack = new Float64Array(size);
     this.molality = new Float64Array(m);
     this.moles = new Float64Array(m);
     this.lnGamma = new Float64Array(m);
     this.gap = new Float64Array(n);
     this.amounts = new Float64Array(system.phases.length);
+    this.#totals = new Float64Array(n);
     this.#left = new Float64Array(n);
     this.#sizes = new Float64Array(n);
+    this.now = none;
+  }
+
+  get waterIsCounted(): boolean {
+    return this.allWater !== undefined;
+  }
+
+  begin(totals: Totals, water: Water, start: Start, now: Assemblage): void {
+    for (const [k, c] of this.system.components.entries()) this.#totals[k] = totals.of.get(c) ?? 0;
+    this.lambda.set(start.lnActivity);
+    this.around.set(start.around);
+    this.allWater = 'moles' in water ? water.moles : undefined;
+    if ('kilograms' in water) this.around[this.around.length - 1] = Math.log(water.kilograms);
+    this.become(now);
+  }
+
+  become(now: Assemblage): void {
+    this.now = now;
+    this.amounts.fill(0);
   }
 
   /** Works out everything that follows from the activities and the surroundings. */
@@ -69,12 +91,6 @@ export class Stand implements Place {
     this.#weighSolids();
     this.#measureGaps();
     this.#compareSurroundings();
-  }
-
-  /** Takes the surroundings that the species make, water apart. */
-  settle(): void {
-    const size = this.system.feeling.size;
-    this.around.set(this.made.subarray(0, size - 1));
   }
 
   /** ln of what is left to saturation of a phase. */
@@ -122,8 +138,8 @@ export class Stand implements Place {
   /** What solution leaves of every component, and the size of the terms of which that is the sum. */
   #balance(): void {
     const { starts, columns, values } = this.system.nu;
-    this.#left.set(this.totals);
-    for (let k = 0; k < this.totals.length; k++) this.#sizes[k] = Math.abs(at(this.totals, k));
+    this.#left.set(this.#totals);
+    for (let k = 0; k < this.#totals.length; k++) this.#sizes[k] = Math.abs(at(this.#totals, k));
     for (let j = 0; j < this.moles.length; j++) {
       const n = at(this.moles, j);
       for (let a = starts[j] as number; a < (starts[j + 1] as number); a++) {
@@ -175,7 +191,9 @@ export class Stand implements Place {
     this.moved = 0;
     for (let y = 0; y < last; y++) this.lack[y] = at(this.made, y) - at(this.around, y);
     this.lack[last] =
-      'moles' in this.water ? (this.#freeWater(this.water.moles) * kilogramsPerMole) / this.kilograms - 1 : 0;
+      this.allWater === undefined
+        ? 0
+        : (this.#freeWater(this.allWater) * kilogramsPerMole) / this.kilograms - 1;
     // The square root of a thin liquor's ionic strength moves with its relative change.
     const strength = at(this.lack, strengthAt) / Math.sqrt(Math.max(at(this.made, strengthAt), 1e-12));
     this.moved = Math.abs(strength);

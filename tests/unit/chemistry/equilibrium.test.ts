@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { assemblages } from '../../../src/chemistry/equilibrium/assemblage';
 import { Climb } from '../../../src/chemistry/equilibrium/climb';
 import { Pot, type Titration } from '../../../src/chemistry/equilibrium/pot';
 import type { Equilibrium } from '../../../src/chemistry/equilibrium/solve';
@@ -215,12 +214,8 @@ describe('what has no equilibrium is told', () => {
 
   it('with the gap that is left and whose it is, where steps run out', () => {
     const { system, start } = straight(copperLiquor, 0.1);
-    const climb = new Climb(system, assemblages(system), putIn(copperLiquor, 1.3), { kilograms: 1 }, start, {
-      rise: 2.5,
-      follow: 1,
-      most: 2,
-    });
-    const solved = climb.run();
+    const few = { rise: 2.5, follow: 1, most: 2 };
+    const solved = new Climb(system).run(putIn(copperLiquor, 1.3), { kilograms: 1 }, start, few);
     if (solved.ok) throw new Error('two steps were enough');
     expect(solved.failure.code).toBe('not-converged');
     expect(solved.failure.gap).toBeGreaterThan(1e-9);

@@ -1,0 +1,207 @@
+import { describe, expect, test } from 'vitest';
+import { benchEstimate } from '../../../src/ledger/bench-estimate';
+import type { PlainBody } from '../../../src/ledger/entries/body';
+import { mostAtOnce, outlookOf } from '../../../src/ledger/run-outlook';
+import { begun, can, dose, id, litres, potRead, pour, Scribe, wash } from './scribe';
+
+const treatment = id('7e', 1);
+const lime = { kind: 'treatment-begun', agent: 'hydrated-lime' } as const;
+
+const liquor = (acid: string | null): PlainBody => ({
+  ...wash(1, '4.00', 'leach-liquor'),
+  liquid: {
+    volume: litres('4.00'),
+    findings: [{ by: 'photometer', metal: 'Cu', concentration: { value: '10.0', unit: 'g/L' } }],
+    freeAcid: acid === null ? [] : [{ by: 'titration', result: { value: acid, unit: 'mol/L' } }],
+  },
+});
+
+type Stages = Extract<PlainBody, { kind: 'treatment-begun' }>['stages'];
+
+/** 4 L with 40 g of copper and 2 mol of acid in a 20 L can. By hand: 0.63 mol × 2 + 2 mol = 3.26 mol, about 121 g of pure lime. */
+function pot(
+  stages: Stages = [{ agent: lime.agent, targetPh: { value: '9', unit: '1' } }],
+  acid: string | null = '0.50',
+) {
+  const scribe = new Scribe();
+  for (const body of [liquor(acid), can(1, '20'), pour(1, 1, '4.00')]) scribe.write(body, 0);
+  const { targetPh: _, ...start } = begun(1, 1);
+  scribe.write({ ...start, stages }, 0);
+  const outlook = () => {
+    const found = scribe.state.treatments.get(treatment);
+    if (!found) throw new Error('no treatment');
+    return outlookOf(scribe.state, found);
+  };
+  const known = () => {
+    const found = outlook();
+    if (!found.ok) throw new Error(JSON.stringify(found.why));
+    return found.value;
+  };
+  const whyNot = () => {
+    const found = outlook();
+    return found.ok ? null : found.why;
+  };
+  return { scribe, known, whyNot };
+}
+
+const limestone = (mass: string) => ({ ...dose(1, mass), agent: 'limestone' as const });
+const twoStages: Stages = [
+  { agent: 'limestone', targetPh: { value: '5', unit: '1' } },
+  { agent: 'hydrated-lime', targetPh: { value: '9', unit: '1' } },
+];
+
+describe('what is left to add', () => {
+  test('is before the first dose what the load takes, as sold', () => {
+    const { left, planned, next, contradictions } = pot().known();
+    expect(left?.value.toNumber()).toBeGreaterThan(121);
+    expect(left?.value.toNumber()).toBeLessThan(121 * 1.25);
+    expect(left?.value.div(planned.needed.value).toNumber()).toBeCloseTo(1, 1);
+    expect(next?.kind).toBe('full');
+    expect(contradictions).toEqual([]);
+  });
+
+  test('is less by what went in, also before it was read', () => {
+    const p = pot();
+    const before = p.known().left?.value.toNumber() ?? 0;
+    p.scribe.write(dose(1, '60'), 10);
+    expect(p.known().left?.value.toNumber()).toBeCloseTo(before - 60, 6);
+    expect(p.known().curve?.read).toEqual([]);
+  });
+
+  test('narrows with a reading that came late enough, and with no other', () => {
+    const p = pot();
+    p.scribe.write(dose(1, '90'), 10);
+    const wide = p.known().left;
+    p.scribe.write(potRead(1, '4.6'), 15);
+    expect(p.known().left?.high.eq(wide?.high ?? 0)).toBe(true);
+    p.scribe.write(potRead(1, '4.9'), 40);
+    const close = p.known().left;
+    expect(close && wide && close.high.minus(close.low).lt(wide.high.minus(wide.low))).toBe(true);
+    expect(p.known().curve?.read).toEqual([[90, 4.9]]);
+  });
+
+  test('lets a pH be expected after the next portion, within its range', () => {
+    const p = pot();
+    const { next } = p.known();
+    const { low = 0, likely = 0, high = 0 } = next?.expected ?? {};
+    expect(low).toBeLessThanOrEqual(likely);
+    expect(likely).toBeLessThanOrEqual(high);
+    expect(high).toBeLessThan(14);
+  });
+
+  test('is nothing to plan once the pH was read', () => {
+    const p = pot();
+    p.scribe.write(dose(1, '140'), 10);
+    p.scribe.write(potRead(1, '9.3'), 40);
+    expect(p.known().next).toBeNull();
+  });
+
+  test('takes the purity of the sack that the last dose named', () => {
+    const p = pot();
+    const usual = p.known().planned.needed.value;
+    p.scribe.write({ ...dose(1, '10'), purity: { value: '70', unit: '%' } }, 10);
+    expect(p.known().planned.needed.value.div(usual).toNumber()).toBeGreaterThan(1.2);
+  });
+
+  test('goes on from where limestone ended, by the plan', () => {
+    const p = pot(twoStages);
+    p.scribe.write(limestone('150'), 10);
+    p.scribe.write(potRead(1, '5.0'), 60);
+    const { stage, left, curve, planned } = p.known();
+    expect([stage.index, planned.base]).toEqual([1, 'hydrated-lime']);
+    expect(curve).toBeUndefined();
+    expect(left?.value.toNumber()).toBeCloseTo(planned.needed.value.toNumber(), 6);
+    p.scribe.write(dose(1, '10'), 70);
+    expect(p.known().left?.value.toNumber()).toBeCloseTo(planned.needed.value.toNumber() - 10, 6);
+  });
+});
+
+describe('no figure of what is left', () => {
+  test('stands beside readings that contradict the plan', () => {
+    const p = pot();
+    p.scribe.write(dose(1, '200'), 10);
+    p.scribe.write(potRead(1, '1.5'), 40);
+    const { left, next, contradictions } = p.known();
+    expect([left, next]).toEqual([undefined, null]);
+    expect(contradictions[0]).toMatchObject({ code: 'outside-known' });
+    expect(
+      contradictions[0] && 'point' in contradictions[0] && contradictions[0].point?.grams.toNumber(),
+    ).toBe(200);
+  });
+
+  test('stands where more of a later stage went in than the plan holds possible', () => {
+    const p = pot(twoStages);
+    p.scribe.write(limestone('150'), 10);
+    p.scribe.write(potRead(1, '5.0'), 60);
+    p.scribe.write(dose(1, '400'), 70);
+    p.scribe.write(potRead(1, '7.0'), 120);
+    expect(p.known()).toMatchObject({ contradictions: [{ code: 'more-in-than-needed' }], next: null });
+    expect(p.known().left).toBeUndefined();
+  });
+
+  test.each<[string, Stages, string | null, PlainBody[], object]>([
+    [
+      'the acid is open',
+      [{ agent: lime.agent, targetPh: { value: '9', unit: '1' } }],
+      null,
+      [],
+      { code: 'no-base', why: 'acid-open' },
+    ],
+    ['iron goes in', [{ agent: 'iron' }], '0.50', [], { code: 'iron-in' }],
+    ['iron went in', twoStages, '0.50', [dose(1, '20', 'iron')], { code: 'iron-in' }],
+    [
+      'something else went in',
+      [{ agent: lime.agent, targetPh: { value: '9', unit: '1' } }],
+      '0.50',
+      [limestone('20')],
+      { code: 'other-agent-in' },
+    ],
+    ['no pH is aimed at', [{ agent: lime.agent }], '0.50', [], { code: 'no-target' }],
+    [
+      'limestone cannot reach the pH',
+      [{ agent: 'limestone', targetPh: { value: '10', unit: '1' } }],
+      '0.50',
+      [],
+      { code: 'no-plan', why: { code: 'stalls' } },
+    ],
+  ])('stands where %s', (_, stages, acid, more, why) => {
+    const p = pot(stages, acid);
+    for (const body of more) p.scribe.write(body, 10);
+    expect(p.whyNot()).toMatchObject(why);
+  });
+});
+
+test('a dose is more than at once is planned above the largest portion, not at it', () => {
+  const outlook = pot().known();
+  const most = outlook.planned.byHeat.low;
+  const grams = (value: string) => ({ value, unit: 'g' }) as const;
+  expect(mostAtOnce(outlook, grams(most.floor().toFixed()))).toBeNull();
+  expect(mostAtOnce(outlook, grams(most.ceil().plus(1).toFixed()))?.eq(most)).toBe(true);
+});
+
+describe('a trial on the bench', () => {
+  const trial = (grams: string) => ({
+    sampleVolume: { value: '100', unit: 'mL' } as const,
+    agent: 'hydrated-lime' as const,
+    mass: { value: grams, unit: 'g' } as const,
+    endPh: { value: '9', unit: '1' } as const,
+  });
+
+  test('is scaled by the volumes, beside the model', () => {
+    const found = benchEstimate(pot().scribe.state, id('c0', 1), trial('3.5'));
+    expect(found.fromTest?.value.toNumber()).toBeCloseTo(140, 6);
+    expect(found.fromModel?.ok).toBe(true);
+    expect(found.disagree).toBe(false);
+  });
+
+  test('disagrees where the two lie further apart than their difference is uncertain', () => {
+    expect(benchEstimate(pot().scribe.state, id('c0', 1), trial('6.0')).disagree).toBe(true);
+    expect(benchEstimate(pot().scribe.state, id('c0', 1), trial('1.0')).disagree).toBe(true);
+  });
+
+  test('stands alone where nobody knows the acid', () => {
+    const found = benchEstimate(pot(undefined, null).scribe.state, id('c0', 1), trial('3.5'));
+    expect(found.fromTest?.value.toNumber()).toBeCloseTo(140, 6);
+    expect(found.fromModel).toBeUndefined();
+  });
+});

@@ -9,10 +9,11 @@ import { type Limits, referenceLimits } from '../chemistry/treatment/limits';
 import { type Outcome, outcomeOf } from '../chemistry/treatment/outcome';
 import { type PhWindow, type WhichPh, whichPh } from '../chemistry/treatment/which-ph';
 import { type BaseId, bases, type Metal } from '../reference/tables';
+import { type BenchEstimate, benchEstimate } from './bench-estimate';
 import { containerFigures } from './container-figures';
 import { localLimits } from './discharge-limits';
 import { purityStated } from './purity-stated';
-import type { State } from './state';
+import type { BenchTestState, State } from './state';
 
 /** Remembers what was made for a state. Arguments are part of the key, so they must tell all that it depends on. */
 export function perState<A extends readonly (string | number)[], T>(make: (state: State, ...of: A) => T) {
@@ -97,5 +98,16 @@ export const comesOf = perState(
     const load = treatable(state, containerId);
     const to = baseForPh(state, containerId, base, pH);
     return load && to?.ok ? outcomeOf(to, load) : undefined;
+  },
+);
+
+export type BenchFound = { readonly test: BenchTestState; readonly estimate: BenchEstimate };
+
+/** The last trial on the bench with a base that still holds, scaled up to the container. */
+export const benchFor = perState(
+  (state: State, containerId: string, base: BaseId): BenchFound | undefined => {
+    const tests = state.containers.get(containerId)?.benchTests ?? [];
+    const test = tests.findLast(({ body, staleSince }) => staleSince === null && body.agent === base);
+    return test && { test, estimate: benchEstimate(state, containerId, test.body) };
   },
 );

@@ -3,7 +3,14 @@ import type { BaseTo } from '../../chemistry/treatment/base-to';
 import type { DoseCurve } from '../../chemistry/treatment/dose-curve';
 import type { Outcome } from '../../chemistry/treatment/outcome';
 import type { WhichPh } from '../../chemistry/treatment/which-ph';
-import { baseForPh, comesOf, curveFor, whichPhFor } from '../../ledger/before-treatment';
+import {
+  type BenchFound,
+  baseForPh,
+  benchFor,
+  comesOf,
+  curveFor,
+  whichPhFor,
+} from '../../ledger/before-treatment';
 import { containerFigures, type NoBase } from '../../ledger/container-figures';
 import type { State } from '../../ledger/state';
 import type { Figure } from '../../quantities/figure';
@@ -29,6 +36,7 @@ export type Chosen = {
   readonly to: BaseTo | undefined;
   readonly comes: Outcome | undefined;
   readonly curve: DoseCurve | undefined;
+  readonly bench: BenchFound | undefined;
   readonly which: WhichPh | undefined;
 };
 
@@ -43,6 +51,7 @@ export function chosenOf(state: State, containerId: string, base: BaseId, { pH, 
     to,
     comes: comesOf(state, containerId, base, pH),
     curve: curve?.ok ? curve.value : undefined,
+    bench: benchFor(state, containerId, base),
     which: whichPhFor(state, containerId, base),
   };
 }

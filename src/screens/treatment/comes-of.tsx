@@ -3,16 +3,18 @@
 import { minded, treatable } from '../../ledger/before-treatment';
 import { containerFigures } from '../../ledger/container-figures';
 import type { State } from '../../ledger/state';
+import { formatWritten } from '../../quantities/format';
 import { bases, metals } from '../../reference/tables';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { Rows } from '../../ui/row';
-import { streamTitle } from '../amounts';
+import { amountText, streamTitle } from '../amounts';
 import { MassBar } from '../containers/mass-bar';
 import { FigureRow } from '../figure-row';
 import { useShell } from '../shell';
 import { type Chosen, comesRows } from './choice';
 import { phText } from './pot-plot';
+import { runWords } from './run-words';
 import { treatmentWords as w } from './words';
 
 type Props = { readonly chosen: Chosen; readonly containerId: string };
@@ -62,10 +64,32 @@ function Amount({ chosen: { to, base }, containerId }: Props) {
   );
 }
 
+/** What a sample took, beside it: the pH it was brought to is its own. */
+function Bench({ chosen: { bench }, containerId }: Props) {
+  const { sign } = useShell();
+  const mass = bench?.estimate.fromTest;
+  if (!mass) return null;
+  const { endPh, sampleVolume } = bench.test.body;
+  const second = w.byBenchSecond(formatWritten(endPh, sign.value), amountText(sampleVolume, sign.value));
+  return (
+    <>
+      <Rows>
+        <FigureRow title={w.byBench} second={second} figure={mass} href={workingOf(containerId, 'bench')} />
+      </Rows>
+      {bench.estimate.disagree && (
+        <Notice mark="wrong" second={runWords.benchDisagreeSecond}>
+          {runWords.benchDisagree}
+        </Notice>
+      )}
+    </>
+  );
+}
+
 export const Needed = (props: Props) => (
   <>
     <NotReached chosen={props.chosen} />
     <Amount {...props} />
+    <Bench {...props} />
   </>
 );
 

@@ -12,11 +12,11 @@ import { treatmentWords as w } from './words';
 type Props = {
   readonly state: State;
   readonly containerId: string;
-  /** What it takes is worked out, so that it can be begun by a plan. */
-  readonly planned: boolean;
+  /** Begins it by what is chosen; absent where nothing can be chosen. */
+  readonly begin?: () => void;
 };
 
-export function Doors({ state, containerId, planned }: Props) {
+export function Doors({ state, containerId, begin }: Props) {
   const { contents } = containerFigures(state, containerId);
   const of = (way: string): string => `#/containers/${containerId}/${way}`;
   return (
@@ -32,8 +32,8 @@ export function Doors({ state, containerId, planned }: Props) {
         {contents.liquid && (
           <Row title={twoWaysWords.open} second={twoWaysWords.openSecond} href={of('as-it-is-or-treated')} />
         )}
-        {planned && treatmentRuleFault(state) === null && (
-          <Row title={w.begin} second={w.beginSecond} href={`#/treatment/begin/${containerId}`} />
+        {begin && treatmentRuleFault(state) === null && (
+          <Row title={w.begin} second={w.beginSecond} onTap={begin} />
         )}
       </Rows>
     </Part>

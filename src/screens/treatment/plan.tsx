@@ -26,6 +26,7 @@ import { PlanFields, type PlanFieldsProps } from './plan-fields';
 import { planFault, wholeRows } from './plan-rows';
 import { PlanFigureRows, StagePart } from './plan-stage';
 import { proposal } from './target';
+import { useBegin } from './use-begin';
 import { useLater, useSettled } from './use-worked-out';
 import { type Pot, withPot } from './with-pot';
 import { treatmentWords as w } from './words';
@@ -73,13 +74,14 @@ function Plan({ id, code }: Pot) {
     useMemo(() => ({ now, id }), [now, id]),
   );
   const reads = readPlan(treatment.value, plan.value);
+  const begin = useBegin(id, treatment, proposed);
   return (
     <Frame
       title={w.planTitle(code)}
       ways={[{ label: words.back, href: `#/containers/${id}/treatment` }]}
       actions={
         treatmentRuleFault(now) === null ? (
-          <Button look="primary" second={w.beginSecond} href={`#/treatment/begin/${id}`}>
+          <Button look="primary" second={w.beginSecond} onTap={begin}>
             {w.begin}
           </Button>
         ) : undefined

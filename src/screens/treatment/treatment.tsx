@@ -17,6 +17,7 @@ import { emptyTreatment, readPh, TreatmentDraft, treatmentDraftName } from './dr
 import { LocalPh } from './local-ph';
 import { PotFigure } from './pot-figure';
 import { proposal, targetOf } from './target';
+import { useBegin } from './use-begin';
 import { useLater, useSettled } from './use-worked-out';
 import { type Pot, withPot } from './with-pot';
 import { treatmentWords as w } from './words';
@@ -44,6 +45,7 @@ function Planned(pot: Pot) {
   const { id, code } = pot;
   const form = useForm(treatmentDraftName(id), TreatmentDraft, emptyTreatment);
   const { proposed, chosen } = useChosen(pot, form.value);
+  const begin = useBegin(id, form, proposed);
   return (
     <Frame
       title={w.with(code, bases[form.value.base].name.toLowerCase())}
@@ -66,7 +68,7 @@ function Planned(pot: Pot) {
       {proposed && chosen && <BaseChoice form={form} containerId={id} pH={chosen.pH} proposed={proposed} />}
       {chosen && <ComesOf chosen={chosen} containerId={id} />}
       {chosen && <Minded chosen={chosen} containerId={id} state={state.value} />}
-      <Doors state={state.value} containerId={id} planned />
+      <Doors state={state.value} containerId={id} begin={begin} />
       <Part rule>
         {containerWords.baseCautions.map((line) => (
           <p key={line}>{line}</p>

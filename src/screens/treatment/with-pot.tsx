@@ -25,7 +25,7 @@ function NotPlanned({ id, code }: Pot) {
       >
         {why === null || why === 'empty' ? w.empty : containerWords.noBase[why]}
       </Notice>
-      <Doors state={state.value} containerId={id} planned={false} />
+      <Doors state={state.value} containerId={id} />
     </Frame>
   );
 }

@@ -49,6 +49,8 @@ export const treatmentWords = {
   missing: (names: string) => `Counted without what ${names} does not tell.`,
   silent: 'A residue in it holds a liquor that nobody told. It is not counted.',
   needed: (base: string) => `${base} as sold`,
+  byBench: 'By the bench test',
+  byBenchSecond: (pH: string, sample: string) => `to pH ${pH}, from a sample of ${sample}`,
   // What comes of it
   comesOf: 'What comes of it',
   comesOfAtLeast: 'What comes of it, at least',

@@ -1,6 +1,6 @@
 /** The working of a figure of a treatment, from what is chosen for it. */
 
-import { baseForPh, comesOf, whichPhFor } from '../../ledger/before-treatment';
+import { baseForPh, benchFor, comesOf, whichPhFor } from '../../ledger/before-treatment';
 import type { State } from '../../ledger/state';
 import { planFor } from '../../ledger/treatment-plan';
 import type { Figure } from '../../quantities/figure';
@@ -37,6 +37,7 @@ function figureOf(state: State, id: string, key: string, { treatment, plan }: Ke
     const to = baseForPh(state, id, key, pH);
     return to?.ok ? to.needed.mass : undefined;
   }
+  if (key === 'bench') return benchFor(state, id, treatment.base)?.estimate.fromTest;
   const comes = comesOf(state, id, treatment.base, pH);
   const row = comes && comesRows(comes).find(([name]) => name === key);
   if (row) return row[2];

@@ -3,6 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { describe, expect, test } from 'vitest';
 import { ContainerScreen } from '../../../src/screens/containers/container';
 import { ShellProvider } from '../../../src/screens/shell';
+import { stagesPlanned } from '../../../src/screens/treatment/run-stages';
 import { TreatmentScreen } from '../../../src/screens/treatment/treatment';
 import { WhichPhScreen } from '../../../src/screens/treatment/which-ph';
 import { TreatmentWorking } from '../../../src/screens/treatment/working';
@@ -116,12 +117,12 @@ describe('what the local rules let be done', () => {
     const memory = await disposalState();
     show(memory);
     expect(screen.getByText('For planning only')).toBeDefined();
-    expect(screen.queryByRole('link', { name: /Begin the treatment/ })).toBeNull();
+    expect(screen.queryByRole('button', { name: /Begin the treatment/ })).toBeNull();
     cleanup();
     await allows(memory, 'no');
     show(memory);
     expect(screen.getByText('Your local rules say: no treatment here.')).toBeDefined();
-    expect(screen.queryByRole('link', { name: /Begin the treatment/ })).toBeNull();
+    expect(screen.queryByRole('button', { name: /Begin the treatment/ })).toBeNull();
   });
 
   test('allowed: it is said by whom, and it can be begun', async () => {
@@ -129,9 +130,21 @@ describe('what the local rules let be done', () => {
     await allows(memory, 'yes');
     show(memory);
     expect(screen.getByText(/Treatment allowed: County office/)).toBeDefined();
-    expect(screen.getByRole('link', { name: /Begin the treatment/ }).getAttribute('href')).toBe(
-      `#/treatment/begin/${memory.barren}`,
-    );
+    await base('Hydrated lime', /likely 390/);
+    await userEvent.click(screen.getByRole('button', { name: /Begin the treatment/ }));
+    expect(memory.path.value.join('/')).toBe(`treatment/begin/${memory.barren}`);
+  });
+
+  test('what is begun has the base and the pH that stood there, also where it was only proposed', async () => {
+    const memory = await disposalState();
+    await allows(memory, 'yes');
+    show(memory);
+    await userEvent.click(await base('Caustic soda', /likely/));
+    await userEvent.click(screen.getByRole('button', { name: /Begin the treatment/ }));
+    const [stage, ...others] = stagesPlanned(memory.shell, memory.barren) ?? [];
+    expect(stage?.agent).toBe('caustic-soda');
+    expect(stage?.target.typed).toMatch(/^9\.\d$/);
+    expect(others).toEqual([]);
   });
 });
 
@@ -166,6 +179,31 @@ describe('a container of which not enough is known', () => {
     expect(await screen.findByText('At least. More may be needed.')).toBeDefined();
     expect(screen.getByText('What comes of it, at least')).toBeDefined();
     expect(screen.queryByRole('figure', { name: /390 g/ })).toBeNull();
+  });
+
+  test('a bench test with the base stands beside what the model says, and says where they do not meet', async () => {
+    const memory = await disposalState();
+    const bench = (mass: string) =>
+      memory.does({
+        do: 'log-bench-test',
+        containerId: memory.barren,
+        sampleVolume: { value: '100', unit: 'mL' },
+        agent: 'hydrated-lime',
+        mass: { value: mass, unit: 'g' },
+        endPh: { value: '9.5', unit: '1' },
+        instrument: 'meter',
+      });
+    await bench('5.80');
+    show(memory);
+    // 5.80 g for 0.100 L of 6.70 L: 389 g.
+    const row = await screen.findByRole('link', { name: /^By the bench test/ }, { timeout: 10_000 });
+    expect(row.textContent).toMatch(/to pH 9\.5, from a sample of 100\u202fmL/);
+    expect(row.textContent).toMatch(/3\d\d/);
+    expect(screen.queryByText('The two do not meet within their ranges.')).toBeNull();
+    cleanup();
+    await bench('9.00');
+    show(memory);
+    await screen.findByText('The two do not meet within their ranges.', undefined, { timeout: 10_000 });
   });
 
   test('silver, lead, palladium and tin each say what base alone does not do', async () => {

@@ -161,7 +161,7 @@ describe('the portions of a treatment', () => {
     show(memory);
     await portions('hydrated lime');
     expect(screen.getByText('For planning only')).toBeDefined();
-    expect(screen.queryByRole('link', { name: /Begin the treatment/ })).toBeNull();
+    expect(screen.queryByRole('button', { name: /Begin the treatment/ })).toBeNull();
     cleanup();
     await memory.does({
       do: 'state-local-rule',
@@ -170,6 +170,6 @@ describe('the portions of a treatment', () => {
       saidOn: '2026-05-01',
     });
     show(memory);
-    expect(screen.getByRole('link', { name: /Begin the treatment/ })).toBeDefined();
+    expect(screen.getByRole('button', { name: /Begin the treatment/ })).toBeDefined();
   });
 });

@@ -2,7 +2,7 @@
  * The solids that are there fix as many activities: the components they fix (metals first) are written by the free ones,
  * and every species by the free components alone. What is left to solve has no solids in it.
  */
-import { at } from './floats';
+import { add, at } from './floats';
 import { addRow, type Sparse, sparse } from './sparse';
 import type { System } from './system';
 
@@ -60,12 +60,16 @@ export function assemblageOf(system: System, phases: readonly number[]): Assembl
   );
   const waterLeft = (water: number, row: Float64Array): number =>
     fixed.reduce((left, q, p) => left - at(row, q) * (waterIn[p] ?? 0), water);
-  const written = (row: Float64Array): number[] =>
-    free.map((k, c) => {
-      let x = at(row, k);
-      for (const [p, q] of fixed.entries()) x -= at(row, q) * at(share, p * free.length + c);
-      return Math.abs(x) < nought ? 0 : x;
-    });
+  const written = (row: Float64Array): Float64Array => {
+    const left = Float64Array.from(free, (k) => at(row, k));
+    for (let p = 0; p < r; p++) {
+      const x = at(row, fixed[p] as number);
+      if (x === 0) continue;
+      for (let c = 0; c < left.length; c++) add(left, c, -x * at(share, p * left.length + c));
+    }
+    for (let c = 0; c < left.length; c++) if (Math.abs(at(left, c)) < nought) left[c] = 0;
+    return left;
+  };
   const species = system.species.map((_, j) => {
     const row = new Float64Array(n);
     addRow(system.nu, j, 1, row);

@@ -6,7 +6,6 @@
  * negative leaves. Nothing is handed out that does not close.
  */
 
-import { kilogramsPerMole } from './activity';
 import { type Assemblage, assemblages, madeOf } from './assemblage';
 import { at } from './floats';
 import { Newton } from './newton';
@@ -178,24 +177,20 @@ export class Climb {
 
   #answer(steps: number): Equilibrium {
     const { system } = this;
-    const { lambda, around, lnGamma, amounts, moles, now, kilograms, allWater } = this.#stand;
-    let waterInAll = kilograms / kilogramsPerMole;
-    for (let j = 0; j < moles.length; j++) waterInAll += at(system.water, j) * at(moles, j);
+    const { lambda, around, lnGamma, amounts, moles, now, kilograms } = this.#stand;
     const solids = new Map<string, number>();
     for (const q of now.phases) {
       const phase = system.phases[q];
-      if (!phase) continue;
-      waterInAll += phase.water * at(amounts, q);
+      if (!phase || phase.id === 'pH') continue;
       // Rounding may have left it a hair below nothing; what is held may be owed.
-      const amount = phase.held ? at(amounts, q) : Math.max(at(amounts, q), 0);
-      if (phase.id !== 'pH') solids.set(phase.id, amount);
+      solids.set(phase.id, phase.held ? at(amounts, q) : Math.max(at(amounts, q), 0));
     }
     return {
       system,
       pH: -at(lambda, system.components.length - 1) / Math.LN10,
       ionicStrength: at(around, strengthAt),
       water: kilograms,
-      waterInAll: allWater ?? waterInAll,
+      waterInAll: this.#stand.waterInAll(),
       waterActivity: Math.exp(at(around, waterAt)),
       moles: moles.slice(),
       lnGamma: lnGamma.slice(),

@@ -35,6 +35,7 @@ export class Newton {
   readonly #system: System;
   /** Unknowns among the surroundings: ln kg, the last, only where water is counted. */
   #unknown = 0;
+  readonly #last: number;
   readonly #h: Float64Array;
   /** P, then V, column after column. */
   readonly #p: Float64Array;
@@ -49,6 +50,7 @@ export class Newton {
   constructor(system: System) {
     const [n, size] = [system.components.length, system.feeling.size];
     this.#system = system;
+    this.#last = size - 1;
     this.step = new Float64Array(n);
     this.stepAround = new Float64Array(size);
     this.#h = new Float64Array(n * n);
@@ -75,8 +77,7 @@ export class Newton {
   /** A step of all unknowns. @param follow part of the way that the surroundings go, 1 for Newton's own step */
   solve(place: Place, follow: number): void {
     const f = place.now.free.length;
-    const { size } = this.#system.feeling;
-    this.#unknown = place.waterIsCounted ? size : size - 1;
+    this.#unknown = place.waterIsCounted ? this.#last + 1 : this.#last;
     this.stepAround.fill(0);
     this.#write(place, f);
     factorise(this.#h, f);
@@ -130,7 +131,7 @@ export class Newton {
 
   /** How species j feels and makes its surroundings. */
   #describe({ now, molality }: Place, j: number, byIonicStrength: number): void {
-    const { adds, pull, size } = this.#system.feeling;
+    const { adds, pull } = this.#system.feeling;
     const m = at(molality, j);
     const water = at(now.water, j);
     this.#feels.clear();
@@ -142,7 +143,7 @@ export class Newton {
     for (let a = adds.starts[j] as number; a < (adds.starts[j + 1] as number); a++)
       this.#adds.put(adds.columns[a] as number, at(adds.values, a) * m);
     this.#adds.put(waterAt, at(this.#waterSlope, j) * m);
-    if (this.#unknown === size) this.#adds.put(size - 1, -kilogramsPerMole * water * m);
+    if (this.#unknown > this.#last) this.#adds.put(this.#last, -kilogramsPerMole * water * m);
   }
 
   #addToH({ now, moles }: Place, j: number): void {
@@ -159,24 +160,28 @@ export class Newton {
 
   #addToOthers({ now, moles }: Place, j: number, f: number): void {
     const { starts, columns, values } = now.nu;
-    const [feels, adds] = [this.#feels, this.#adds];
-    const u = this.#unknown;
-    const last = this.#system.feeling.size - 1;
+    const [p, q, feels, adds] = [this.#p, this.#q, this.#feels, this.#adds];
+    const counted = this.#unknown > this.#last;
     const n = at(moles, j);
     for (let a = starts[j] as number; a < (starts[j + 1] as number); a++) {
       const c = columns[a] as number;
       const x = at(values, a);
-      for (let i = 0; i < feels.count; i++) add(this.#p, feels.place(i) * f + c, x * n * feels.value(i));
+      for (let i = 0; i < feels.count; i++) add(p, feels.place(i) * f + c, x * n * feels.value(i));
       // Moles grow with the water, whatever the species.
-      if (u > last) add(this.#p, last * f + c, x * n);
-      for (let i = 0; i < adds.count; i++) add(this.#q, adds.place(i) * f + c, x * adds.value(i));
+      if (counted) add(p, this.#last * f + c, x * n);
+      for (let i = 0; i < adds.count; i++) add(q, adds.place(i) * f + c, x * adds.value(i));
     }
+    this.#addToR();
+  }
+
+  #addToR(): void {
+    const [r, feels, adds] = [this.#r, this.#feels, this.#adds];
     for (let i = 0; i < adds.count; i++) {
-      const row = adds.place(i) * u;
+      const row = adds.place(i) * this.#unknown;
       const m = adds.value(i);
-      for (let k = 0; k < feels.count; k++) add(this.#r, row + feels.place(k), m * feels.value(k));
+      for (let k = 0; k < feels.count; k++) add(r, row + feels.place(k), m * feels.value(k));
       // Molalities stay as they are while water and moles grow alike; only the water that species hold grows.
-      if (adds.place(i) === last) add(this.#r, row + last, m);
+      if (adds.place(i) === this.#last) add(r, row + this.#last, m);
     }
   }
 }

@@ -5,14 +5,14 @@ export type Sparse = {
   readonly values: Float64Array;
 };
 
-export function sparse(rows: readonly (readonly number[])[]): Sparse {
+export function sparse(rows: readonly ArrayLike<number>[]): Sparse {
   const [columns, values]: [number[], number[]] = [[], []];
   const starts = [0];
   for (const row of rows) {
-    for (const [c, x] of row.entries()) {
-      if (x === 0) continue;
+    for (let c = 0; c < row.length; c++) {
+      if (row[c] === 0) continue;
       columns.push(c);
-      values.push(x);
+      values.push(row[c] as number);
     }
     starts.push(columns.length);
   }

@@ -193,19 +193,24 @@ export class Stand implements Place {
     this.lack[last] =
       this.allWater === undefined
         ? 0
-        : (this.#freeWater(this.allWater) * kilogramsPerMole) / this.kilograms - 1;
+        : ((this.allWater - this.#boundWater()) * kilogramsPerMole) / this.kilograms - 1;
     // The square root of a thin liquor's ionic strength moves with its relative change.
     const strength = at(this.lack, strengthAt) / Math.sqrt(Math.max(at(this.made, strengthAt), 1e-12));
     this.moved = Math.abs(strength);
     for (let y = waterAt; y <= last; y++) this.moved = Math.max(this.moved, Math.abs(at(this.lack, y)));
   }
 
-  /** All water less what species and solids hold, mol. */
-  #freeWater(all: number): number {
+  /** mol of water: free, in species and in solids. */
+  waterInAll(): number {
+    return this.allWater ?? this.kilograms / kilogramsPerMole + this.#boundWater();
+  }
+
+  /** mol of water that species and solids hold. */
+  #boundWater(): number {
     const { water, phases } = this.system;
-    let free = all;
-    for (let j = 0; j < this.moles.length; j++) free -= at(water, j) * at(this.moles, j);
-    for (const q of this.now.phases) free -= (phases[q]?.water ?? 0) * at(this.amounts, q);
-    return free;
+    let bound = 0;
+    for (let j = 0; j < this.moles.length; j++) bound += at(water, j) * at(this.moles, j);
+    for (const q of this.now.phases) bound += (phases[q]?.water ?? 0) * at(this.amounts, q);
+    return bound;
   }
 }

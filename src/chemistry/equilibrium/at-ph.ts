@@ -34,7 +34,8 @@ const neutral = 1e-10;
  * @returns a failure where no amount of nitrate makes the liquor neutral: the pH cannot be held in it
  */
 export function atPh({ model, totals, kilograms, phases }: AtPh): PhSolver {
-  const present = new Set<Component>([...totals.keys(), 'NO3-']);
+  const there = [...totals].filter(([, n]) => n !== 0);
+  const present = new Set<Component>([...there.map(([c]) => c), 'NO3-']);
   const first = Math.max(
     [...totals].reduce((sum, [c, n]) => sum + (background.has(c) ? chargeOf(c) * n : 0), 0),
     1e-3,

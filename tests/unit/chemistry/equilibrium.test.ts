@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { atPh } from '../../../src/chemistry/equilibrium/at-ph';
 import { Climb } from '../../../src/chemistry/equilibrium/climb';
 import { Pot, type Titration } from '../../../src/chemistry/equilibrium/pot';
+import type { Component } from '../../../src/chemistry/equilibrium/reaction';
 import type { Equilibrium } from '../../../src/chemistry/equilibrium/solve';
 import { carbonDioxide } from '../../../src/chemistry/equilibrium/system';
 import { type Point, titrate } from '../../../src/chemistry/equilibrium/titration';
@@ -343,5 +345,38 @@ describe('where solids and coefficients lean on each other', () => {
       expect(there).toHaveLength(1);
       for (const { id } of lead) expect(saturation(at, id)).toBeLessThan(1e-6);
     }
+  });
+});
+
+describe('a pH that is held', () => {
+  const held = (parts: Partial<Record<Component, number>>, pH: number, kilograms = 1) => {
+    const totals = new Map(Object.entries(parts) as [Component, number][]);
+    return atPh({ model: 'sit', totals, kilograms, phases: [{ id: 'Cu(OH)2(s)' }] })(pH);
+  };
+
+  it('is held, with as much nitrate as makes the liquor neutral', () => {
+    for (const pH of [0, 3, 5, 8, 12]) {
+      const solved = held({ 'Cu+2': 0.1, 'Na+': 0.1 }, pH);
+      if (!solved.ok) throw new Error(JSON.stringify(solved.failure));
+      expect(solved.value.pH).toBeCloseTo(pH, 12);
+      expect(chargeLeft(solved.value)).toBeLessThan(1e-9);
+      expect(solved.value.water).toBeCloseTo(1, 12);
+    }
+  });
+
+  it('a metal of which there is none changes nothing', () => {
+    const [without, with0] = [held({ 'Na+': 0.1 }, 5), held({ 'Na+': 0.1, 'Cu+2': 0 }, 5)];
+    expect(with0.ok && with0.value.ionicStrength).toBe(without.ok && without.value.ionicStrength);
+  });
+
+  it.each([
+    ['that no nitrate makes neutral', held({}, 9)],
+    ['above what the sodium allows', held({ 'Na+': 0.1 }, 14)],
+    ['that is no number', held({ 'Na+': 0.1 }, Number.NaN)],
+    ['in an amount that is none', held({ 'Na+': Number.NaN }, 5)],
+    ['in less than nothing', held({ 'Cu+2': -0.1, 'Na+': 0.1 }, 5)],
+    ['in no water', held({ 'Na+': 0.1 }, 5, 0)],
+  ])('is refused as a value: %s', (_, solved) => {
+    expect(solved).toMatchObject({ ok: false, failure: { code: 'not-converged' } });
   });
 });

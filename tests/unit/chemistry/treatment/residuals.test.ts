@@ -104,6 +104,16 @@ describe('nothing is foretold of', () => {
     expect(bandsAt(metals, 2).get('Pd')).toMatchObject({ predicted: true, madeBy: { high: 'all-there-is' } });
   });
 
+  it('palladium on a curve, but where the curve begins below pH 4', () => {
+    const load = loadWith(1, 0.5, { Cu: 5, Pd: 0.02 });
+    const why = (from: number) => {
+      const curve = residualCurve(load, 'hydrated-lime', {}, { from, to: 5 });
+      return curve.ok ? curve.value.unpredicted.get('Pd') : undefined;
+    };
+    expect(why(4)).toBe('palladium');
+    expect(why(3.5)).toBeUndefined();
+  });
+
   it('any metal beyond 9 mol/kg', () => {
     const found = residualsAt(loadWith(1, 7, { Cu: 20 }), 'hydrated-lime', 9);
     expect(found.ok && found.value.ionicStrength).toBeGreaterThan(9);
@@ -250,6 +260,11 @@ it('iron(II) of a liquor that iron went into counts as iron, with the iron(III)'
   const found = residualsAt({ ...loadWith(6.7, 0.58, { Fe: 1 }), ironTwo: iron }, 'hydrated-lime', 2);
   const told = found.ok ? predicted(found.value.residuals.find(({ metal }) => metal === 'Fe')) : undefined;
   expect(told?.high.value.toNumber()).toBeCloseTo(2000, 6);
+  const levels = levelsOf({ ...loadWith(6.7, 0.58, { Fe: 1 }), ironTwo: iron }, 'hydrated-lime', {
+    from: 2,
+    to: 2,
+  });
+  expect(levels.ok && levels.value.at(2)?.of.get('Fe')?.all).toBeCloseTo(2000, 6);
   const alone = residualsAt({ ...loadWith(6.7, 0.58, { Cu: 1 }), ironTwo: iron }, 'hydrated-lime', 2);
   expect(alone.ok && alone.value.residuals.map(({ metal }) => metal)).toEqual(['Cu', 'Fe']);
 });

@@ -60,6 +60,20 @@ describe('the window', () => {
     });
   });
 
+  it.each([
+    ['1.48', 'three times its least'],
+    ['50', 'its limit'],
+  ])('zinc with a limit of %s comes back where its upper end rises over %s', (limit) => {
+    const found = which({ Zn: 0.5 }, 'caustic-soda', limitsOf({ Zn: Number(limit) }));
+    const highs = found.curve.points.map(({ pH, bands }) => ({ pH, high: bands.get('Zn')?.high ?? 0 }));
+    const bar = Math.max(3 * Math.min(...highs.map(({ high }) => high)), Number(limit));
+    const [back] = found.comesBack;
+    const after = highs.findIndex(({ pH }) => pH === back?.from);
+    expect(highs[after]?.high).toBeGreaterThan(bar);
+    expect(highs[after - 1]?.high).toBeLessThanOrEqual(bar);
+    expect(back?.from).toBeGreaterThan(10);
+  });
+
   it('holds as much of the sum as twice its least, and no tenth beside it does', () => {
     const { window, curve, counted, limits } = which({ Cu: 17.6, Ni: 6.2, Zn: 0.5 });
     const sum = (pH: number) => {
@@ -121,6 +135,23 @@ describe('never under its limit', () => {
     expect(found.window).toBeUndefined();
     expect(found.ofAll?.best).toBe(5.4);
     expect(found.atBest).not.toEqual([]);
+  });
+
+  it('nickel beside ammonia: without it', () => {
+    const ammonia = given({
+      origin: 'a',
+      sentence: 'Ammonium',
+      value: 0.5,
+      unit: 'mol',
+      how: 'assumed',
+      spread: exact,
+    });
+    const load = loadWith(6.7, 0.58, { Cu: 6, Ni: 6.2 });
+    const found = whichPh(load, 'sodium-bicarbonate', referenceLimits(), { ammonia });
+    expect(found.ok && found.value.neverUnder).toContainEqual(
+      expect.objectContaining({ metal: 'Ni', instead: 'ammonia-away' }),
+    );
+    expect(found.ok && codes(found.value)).toContain('ammonia');
   });
 
   it('lead with soda ash comes under, and counts', () => {

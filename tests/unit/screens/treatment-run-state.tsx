@@ -1,12 +1,25 @@
 /** An invented can of barren liquor ready to be treated, and a phone that follows its own addresses. */
-import { cleanup, render, screen } from '@testing-library/preact';
+import { cleanup, configure, render, screen } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
 import { screenAt } from '../../../src/app/routes';
+import type { Finding } from '../../../src/ledger/entries/findings';
 import type { IntentionOf } from '../../../src/ledger/intention';
 import { ShellProvider } from '../../../src/screens/shell';
+// Pages that are fetched when first opened are here already: a test waits for the page, not for its code.
+import '../../../src/screens/treatment/bench-test';
+import '../../../src/screens/treatment/run-already';
+import '../../../src/screens/treatment/run-begin';
+import '../../../src/screens/treatment/run-choose';
+import '../../../src/screens/treatment/run-dose';
+import '../../../src/screens/treatment/run-end';
+import '../../../src/screens/treatment/run-page';
+import '../../../src/screens/treatment/run-reading';
+import '../../../src/screens/treatment/run-working';
 import { disposalState } from '../paperwork/disposal-state';
 
 export const user = userEvent.setup();
+// The model takes a moment, and longer on a machine that has other work.
+configure({ asyncUtilTimeout: 4_000 });
 const minute = 60_000;
 
 const list = (
@@ -81,12 +94,13 @@ export async function runState() {
     },
     dose: (treatmentId: string, grams: string) =>
       does({ do: 'log-dose', treatmentId, agent: 'hydrated-lime', mass: { value: grams, unit: 'g' } }),
-    reads: (treatmentId: string, ph: string, celsius?: string) =>
+    reads: (treatmentId: string, ph: string, celsius?: string, findings: Finding[] = []) =>
       does({
         do: 'log-pot-reading',
         treatmentId,
         ph: { value: { value: ph, unit: '1' }, instrument: 'meter' },
         ...(celsius === undefined ? {} : { temperature: { value: celsius, unit: '°C' } }),
+        ...(findings.length > 0 ? { findings } : {}),
       }),
     waits: (minutes: number) => pass(minutes * minute),
   };

@@ -12,7 +12,7 @@ const type = (label: string, text: string) => user.type(screen.getByLabelText(la
 const tap = (name: string | RegExp) => user.click(screen.getByRole('button', { name }));
 
 describe('a treatment from its beginning to its end', () => {
-  test('goes by clearance, portions, readings and an end, each written down', async () => {
+  test('begins on its clearance, takes the portion offered, and says how long to wait', async () => {
     const p = await runState();
     await p.allows();
     const cleared = await p.clears();
@@ -35,11 +35,11 @@ describe('a treatment from its beginning to its end', () => {
     });
 
     p.show();
-    await p.title(/C.07 with hydrated lime/);
+    await p.title(/C.07 to pH 9/);
     const first = await beside('Next portion');
     expect(first).toMatch(/\d+ g$/);
     expect(screen.getByText(/Then wait 20 min and read the pH/)).toBeTruthy();
-    await p.follow('Write a dose');
+    await p.follow('Log dose');
     await p.title(/Into C.07/);
     expect(screen.getByLabelText<HTMLInputElement>('Weighed, as sold').value).toBe('');
     await user.click(await screen.findByRole('button', { name: /The next portion/ }));
@@ -56,8 +56,16 @@ describe('a treatment from its beginning to its end', () => {
     p.waits(8);
     p.show();
     expect(await beside('Read the pH')).toMatch(/since \d\d:\d\d$/);
+  });
 
-    await p.follow('Write a reading');
+  test('takes a reading with what was read and no other', async () => {
+    const p = await runState();
+    const id = await p.begun();
+    await p.dose(id, '110');
+    p.waits(21);
+    p.show(`treatment/${id}`);
+    await p.title(/C.07 to pH 9/);
+    await p.follow('Log reading');
     await p.title(/Reading in C.07/);
     await tap('Keep the reading');
     expect(screen.getByText('Write at least one thing that was read.')).toBeTruthy();
@@ -76,9 +84,17 @@ describe('a treatment from its beginning to its end', () => {
       colour: 'blue-green',
       findings: [{ by: 'strip', metal: 'Cu', concentration: { value: '900', unit: 'mg/L' } }],
     });
+  });
 
-    p.show();
-    expect(await row(/left to add to pH/)).toMatch(/\d+ to \d+/);
+  test('ends as the person says, and says what the container is now', async () => {
+    const p = await runState();
+    const id = await p.begun('9.0');
+    await p.dose(id, '110');
+    p.waits(21);
+    const strip = { by: 'strip', metal: 'Cu', concentration: { value: '900', unit: 'mg/L' } } as const;
+    await p.reads(id, '0.8', '24', [strip]);
+    p.show(`treatment/${id}`);
+    await p.title(/C.07 to pH 9/);
     await p.follow('End it');
     await p.title(/End the treatment of C.07/);
     await user.click(screen.getByRole('radio', { name: /The end was reached/ }));
@@ -161,6 +177,17 @@ describe('what holds a treatment back', () => {
     );
   });
 
+  test('is of the container and not of the batch, from whose steps its list is reached', async () => {
+    const p = await runState();
+    const list = async () => {
+      p.show(`batches/${p.batch}/step`);
+      return (await screen.findByRole('link', { name: /Neutralise with lime/ })).getAttribute('href');
+    };
+    expect(await list()).toBe('#/check/-/neutralise-lime');
+    const cleared = await p.clears();
+    expect(await list()).toBe(`#/clearance/${cleared.id}`);
+  });
+
   test('asks which container where a clearance was given before anybody said', async () => {
     const p = await runState();
     const cleared = await p.clears();
@@ -188,7 +215,7 @@ describe('what holds a treatment back', () => {
     const [begun] = [...p.state.value.treatments.values()];
     expect(begun?.body).toMatchObject({ clearance: null, allowed: 'not-stated' });
     p.show();
-    await p.title(/C.07 with hydrated lime/);
+    await p.title(/C.07 to pH 9/);
     expect(screen.getByText('Begun without clearance')).toBeTruthy();
     expect(screen.getByText('Begun without being allowed by the local rules')).toBeTruthy();
   });
@@ -306,11 +333,11 @@ describe('the pot while it is treated', () => {
     p.waits(21);
     await p.reads(id, '0.8', '30');
     p.show(`treatment/${id}`);
-    await p.title(/C.07 with/);
+    await p.title(/C.07 to pH 9/);
     expect(screen.queryByText(/Add nothing. Stir and let it cool/)).toBeNull();
     await p.reads(id, '0.8', '31');
     p.show();
-    await p.title(/C.07 with/);
+    await p.title(/C.07 to pH 9/);
     expect(plain(screen.getByText(/^Warmer by/).textContent)).toBe('Warmer by 11.0 K: more than 10 K');
     expect(screen.getByText(/Add nothing. Stir and let it cool/)).toBeTruthy();
   });
@@ -327,7 +354,7 @@ describe('the pot while it is treated', () => {
     p.show(`treatment/${body.kind === 'treatment-begun' ? body.treatmentId : ''}`);
     expect(await screen.findByText('What is left to add is not worked out')).toBeTruthy();
     expect(screen.getByText(/the free acid is not determined/)).toBeTruthy();
-    expect(screen.getByRole('link', { name: 'Write a dose' })).toBeTruthy();
+    expect(screen.getByRole('link', { name: 'Log dose' })).toBeTruthy();
   });
 
   test('is written down as it was, also against the plan', async () => {

@@ -4,8 +4,9 @@ import { atPh } from '../../../src/chemistry/equilibrium/at-ph';
 import { Climb } from '../../../src/chemistry/equilibrium/climb';
 import { Pot, type Titration } from '../../../src/chemistry/equilibrium/pot';
 import type { Component } from '../../../src/chemistry/equilibrium/reaction';
-import type { Equilibrium } from '../../../src/chemistry/equilibrium/solve';
-import { carbonDioxide } from '../../../src/chemistry/equilibrium/system';
+import { type Equilibrium, solverOf } from '../../../src/chemistry/equilibrium/solve';
+import { broughtBy, totalsOf } from '../../../src/chemistry/equilibrium/substances';
+import { carbonDioxide, systemOf } from '../../../src/chemistry/equilibrium/system';
 import { type Point, titrate } from '../../../src/chemistry/equilibrium/titration';
 import { saturation } from '../../../src/chemistry/equilibrium/told';
 import {
@@ -334,17 +335,31 @@ describe('where solids and coefficients lean on each other', () => {
   });
 
   it('hydrocerussite, under air made of cerussite alone, takes its place', () => {
-    const liquor = {
-      substances: new Map(Object.entries({ HNO3: 0.001, 'Pb(NO3)2': 1e-4, NH4NO3: 1 })),
-      waterKilograms: 1,
-    };
-    const lead = ['Cerussite', 'Hydrocerussite'].map((id) => ({ id }));
-    for (const base of [0.16, 0.87, 1.65]) {
-      const at = straight({ model: 'davies', liquor, reagent: 'NaHCO3', solids: lead, gas: 'open' }, base);
-      const there = lead.filter(({ id }) => at.solids.has(id));
-      expect(there).toHaveLength(1);
-      for (const { id } of lead) expect(saturation(at, id)).toBeLessThan(1e-6);
-    }
+    const present = new Set<Component>(['Pb+2', 'Na+', 'NO3-', 'CO3-2']);
+    // With a constant that keeps it away, then with its own, from where the first has ended.
+    const lead = (logK?: number) =>
+      systemOf('sit', present, [
+        { id: 'Cerussite' },
+        { id: 'Hydrocerussite', ...(logK === undefined ? {} : { logK }) },
+        { id: carbonDioxide, logSaturation: -3.4, held: true },
+      ]);
+    const totals = totalsOf([
+      [broughtBy('Pb(NO3)2'), 1e-3],
+      [broughtBy('NaHCO3'), 0.01],
+    ]);
+    const pace = { rise: 2.5, follow: 1, most: 200 };
+    const water = { kilograms: 1 };
+    const kept = solverOf(lead(30))(totals, water);
+    if (!kept.ok) throw new Error(JSON.stringify(kept.failure));
+    expect(kept.value.solids.get('Cerussite')).toBeGreaterThan(0);
+    const after = new Climb(lead()).run(totals, water, kept.value.start, pace);
+    if (!after.ok) throw new Error(JSON.stringify(after.failure));
+    expect(after.value.solids.has('Cerussite')).toBe(false);
+    expect(after.value.solids.get('Hydrocerussite')).toBeCloseTo(
+      (kept.value.solids.get('Cerussite') ?? Number.NaN) / 3,
+      6,
+    );
+    expect(saturation(after.value, 'Cerussite')).toBeLessThan(0);
   });
 });
 

@@ -17,7 +17,7 @@ export type AgainstPh = {
   /** mol of hydroxide up to each pH; below nothing where only more acid would come. */
   readonly base: readonly number[];
   /** mol of hydroxide more for a mole more of the part, by part and pH. */
-  readonly slopes: readonly (readonly number[])[];
+  readonly slopes: readonly Float64Array[];
 };
 
 type Curve = { readonly pH: readonly number[]; readonly base: readonly number[]; readonly acid: number };
@@ -100,7 +100,7 @@ function lastNotAbove(sorted: readonly number[], x: number): number {
 }
 
 /** Straight between the entries, flat beyond them. */
-function between(xs: readonly number[], ys: readonly number[], x: number): number {
+function between(xs: readonly number[], ys: ArrayLike<number>, x: number): number {
   const i = lastNotAbove(xs, x);
   const [x0, x1, y0, y1] = [xs[i], xs[i + 1], ys[i], ys[i + 1]];
   if (x0 === undefined || y0 === undefined) return ys[0] ?? 0;
@@ -134,7 +134,9 @@ export function againstPh(pot: TreatedPot): Solved<AgainstPh> {
   }
   const pH = nodesOf(middle.value, Math.min(...changed.map(({ curve }) => curve.pH.at(-1) ?? 0)));
   const base = pH.map((to) => baseOn(middle.value, to));
-  const slopes = changed.map(({ curve, by }) => pH.map((to, j) => (baseOn(curve, to) - (base[j] ?? 0)) / by));
+  const slopes = changed.map(({ curve, by }) =>
+    Float64Array.from(pH, (to, j) => (baseOn(curve, to) - (base[j] ?? 0)) / by),
+  );
   return { ok: true, value: { amounts, pH, base, slopes } };
 }
 
@@ -154,7 +156,7 @@ export function solvedAt(
       amounts,
       pH,
       base: pH.map((to) => baseOn(solved.value, to)),
-      slopes: curve.slopes.map((each) => pH.map((to) => between(curve.pH, each, to))),
+      slopes: curve.slopes.map((each) => Float64Array.from(pH, (to) => between(curve.pH, each, to))),
     },
   };
 }
@@ -164,7 +166,7 @@ export const reachOf = (curve: AgainstPh): number => curve.pH.at(-1) ?? Number.N
 
 /** What a mole more of part `k` takes up to a pH. */
 export const slopeAt = (curve: AgainstPh, k: number, pH: number): number =>
-  between(curve.pH, curve.slopes[k] ?? [], pH);
+  between(curve.pH, curve.slopes[k] as Float64Array, pH);
 
 /** mol of hydroxide up to a pH with other amounts; endless above what the base reaches. */
 export function baseAt(curve: AgainstPh, amounts: readonly number[], pH: number): number {
@@ -178,8 +180,8 @@ export function baseThere(curve: AgainstPh, amounts: readonly number[]): Float64
   const base = Float64Array.from(curve.base);
   for (const [k, n] of amounts.entries()) {
     const more = n - (curve.amounts[k] ?? 0);
-    const slopes = curve.slopes[k] ?? [];
-    for (let j = 0; j < base.length; j++) base[j] = at(base, j) + more * (slopes[j] ?? 0);
+    const slopes = curve.slopes[k] as Float64Array;
+    for (let j = 0; j < base.length; j++) base[j] = at(base, j) + more * at(slopes, j);
   }
   return base;
 }

@@ -4,8 +4,7 @@
  * and fall together; that is read from the origins of their figures.
  */
 import type { Figure } from '../../quantities/figure';
-import { factorise } from '../equilibrium/cholesky';
-import { at } from '../equilibrium/floats';
+import { dot, type Matrix, rootOf } from './matrices';
 
 /** One quantity that the readings may move. */
 export type Unsure = {
@@ -20,7 +19,7 @@ export type Unsure = {
 export type KnownBefore = {
   readonly unsure: readonly Unsure[];
   /** Lower triangle: each row says how a quantity is made of independent ones of spread one. */
-  readonly root: readonly (readonly number[])[];
+  readonly root: Matrix;
 };
 
 /** An amount whose range reaches down to nothing is taken to be at least so much of its high end. */
@@ -64,24 +63,17 @@ const offsetOf = (figure: Figure): Unsure => {
  */
 export function knownBefore(amounts: readonly Figure[], offsets: readonly Figure[]): KnownBefore {
   const unsure = [...amounts.map(unsureOf), ...offsets.map(offsetOf)];
-  const n = unsure.length;
-  const matrix = new Float64Array(n * n);
-  for (const [i, a] of unsure.entries())
-    for (const [k, b] of unsure.entries()) {
-      const size = a.own * b.own;
-      matrix[i * n + k] = size === 0 ? 0 : (together(a.figure, b.figure) / size) * a.spread * b.spread;
-    }
-  factorise(matrix, n);
-  const root = unsure.map((_, i) =>
-    unsure.map((__, k) => {
-      const entry = k > i ? 0 : at(matrix, i * n + k);
-      // A direction that the others hold fast is infinite there: nothing of its own is left.
-      return Number.isFinite(entry) ? entry : 0;
-    }),
+  const root = rootOf(
+    unsure.map((a) =>
+      unsure.map((b) => {
+        const size = a.own * b.own;
+        return size === 0 ? 0 : (together(a.figure, b.figure) / size) * a.spread * b.spread;
+      }),
+    ),
   );
   return { unsure, root };
 }
 
 /** The quantities at a place given in independent ones of spread one. */
 export const placed = ({ unsure, root }: KnownBefore, place: readonly number[]): number[] =>
-  unsure.map(({ middle }, i) => (root[i] ?? []).reduce((sum, r, k) => sum + r * (place[k] ?? 0), middle));
+  unsure.map(({ middle }, i) => middle + dot(root[i] ?? [], place));

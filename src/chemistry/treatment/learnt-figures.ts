@@ -9,17 +9,27 @@ import type { Unit } from '../../quantities/unit';
 import { bases } from '../../reference/tables';
 import { sourceOf } from '../constants';
 import { baseAt, slopeAt } from './against-ph';
-import { beside, offAt, untwisted } from './fit';
 import { placed } from './known-before';
+import { through, throughInverse } from './matrices';
 import { amountsIn, type PotAfter, type PotBefore } from './pot-knowledge';
 import { type PotReading, phFigure } from './pot-readings';
+import { beside, offAt } from './shown-ph';
 
-/** A pot, the readings and what they made of it. */
+/** A pot and what readings made of it. */
 export type Told = {
   readonly before: PotBefore;
   readonly after: PotAfter;
-  readonly readings: readonly PotReading[];
+  /** pH of each reading, with all that keeps it from telling more. */
+  readonly shown: readonly Figure<'1'>[];
 };
+
+export const toldOf = (before: PotBefore, after: PotAfter, readings: readonly PotReading[]): Told => ({
+  before,
+  after,
+  shown: readings.map((reading, r) =>
+    phFigure(reading, (after.fit.bend[r] ?? 0) + (after.fit.byDose[r] ?? 0)),
+  ),
+});
 
 const source = sourceOf({ source: 'equilibrium-model', status: 'computed' });
 
@@ -28,11 +38,11 @@ function follows({ before, after }: Told, slopes: readonly number[]) {
   const { root } = before.known;
   const { gain, slopes: lines } = after.fit;
   const count = after.seen.length;
-  const inward = root[0]?.map((_, k) => slopes.reduce((sum, s, i) => sum + s * (root[i]?.[k] ?? 0), 0)) ?? [];
+  const inward = through(slopes, root);
   const readings = Array.from({ length: count }, (_, r) =>
     inward.reduce((sum, s, k) => sum + s * (gain[k]?.[r] ?? 0), 0),
   );
-  const against = lines.map((line) => untwisted(root, line));
+  const against = lines.map((line) => throughInverse(line, root));
   const known = slopes.map((s, i) => s - readings.reduce((sum, g, r) => sum + g * (against[r]?.[i] ?? 0), 0));
   return { known, readings };
 }
@@ -43,7 +53,7 @@ function formulaOf<U extends Unit>(
   slopes: readonly number[],
   unit: U,
 ): Expression {
-  const { before, after, readings } = told;
+  const { before, shown } = told;
   const by = follows(told, slopes);
   const known = before.known.unsure.flatMap(({ figure, spread, own }, i) =>
     own === 0
@@ -55,14 +65,11 @@ function formulaOf<U extends Unit>(
           },
         ],
   );
-  const seen = readings.map((reading, r) => ({
-    of: {
-      op: 'figure' as const,
-      figure: phFigure(reading, (after.fit.bend[r] ?? 0) + (after.fit.byDose[r] ?? 0)),
-    },
+  const seen = shown.map((figure, r) => ({
+    of: { op: 'figure' as const, figure },
     slope: new Decimal(by.readings[r] ?? 0),
   }));
-  const n = readings.length;
+  const n = shown.length;
   const table = n === 0 ? 'the equilibrium model' : `the model refitted to ${n} reading${n === 1 ? '' : 's'}`;
   return { op: 'reading', table, at: [...known, ...seen], value: new Decimal(value), unit };
 }
@@ -85,12 +92,8 @@ export const gramsPerMoleLearnt = (told: Told): Figure<'g/mol'> =>
     'g/mol',
   );
 
-/** Grams as sold up to a pH in plain numbers, with the slopes against the logarithms that the fit moves. */
-export function gramsAt(
-  { before, after }: Pick<Told, 'before' | 'after'>,
-  pH: number,
-  place = after.fit.place,
-) {
+/** Grams as sold up to a pH in plain numbers, with the slopes against what the fit moves. The pH is that of the model. */
+export function gramsAt(before: PotBefore, after: PotAfter, pH: number, place = after.fit.place) {
   const x = placed(before.known, place);
   const amounts = amountsIn(before, place);
   const parts = amounts.length;
@@ -106,7 +109,7 @@ export function gramsAt(
 
 /** Base as sold up to a pH, g; undefined above what the base reaches. */
 export function gramsTo(told: Told, pH: number): Figure<'g'> | undefined {
-  const { grams, slopes } = gramsAt(told, pH);
+  const { grams, slopes } = gramsAt(told.before, told.after, pH);
   if (!Number.isFinite(grams)) return undefined;
   return workedOut({
     sentence: `${bases[told.before.asked.base].name} to pH ${pH}, by all readings`,

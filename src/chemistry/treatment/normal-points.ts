@@ -47,12 +47,16 @@ function evened(points: readonly (readonly number[])[], n: number): readonly (re
   });
 }
 
-const known = new Map<number, readonly (readonly number[])[]>();
+const known = new Map<number, readonly Float64Array[]>();
 
 /** Mean nothing, spread one, independent. */
-export function normalPoints(dimensions: number): readonly (readonly number[])[] {
+export function normalPoints(dimensions: number): readonly Float64Array[] {
   const points =
-    known.get(dimensions) ?? evened(drawn(dimensions), dimensions).flatMap((p) => [p, p.map((x) => -x)]);
+    known.get(dimensions) ??
+    evened(drawn(dimensions), dimensions).flatMap((p) => [
+      Float64Array.from(p),
+      Float64Array.from(p, (x) => -x),
+    ]);
   known.set(dimensions, points);
   return points;
 }

@@ -7,9 +7,10 @@ import { ranged } from '../constants';
 import type { NoEquilibrium } from '../equilibrium/solve';
 import type { Load } from '../load';
 import { type AgainstPh, againstPh, reachOf, solvedAt } from './against-ph';
-import { amountsAt, type Fit, fitted, type Seen } from './fit';
+import { type Fit, fitted } from './fit';
 import { type KnownBefore, knownBefore, placed } from './known-before';
 import { phOffsets } from './pot-readings';
+import { amountsAt, type Expected, expectedAt, type Seen } from './shown-ph';
 import { type TreatedPot, treatedPot } from './treated-pot';
 
 export type PotAsked = {
@@ -31,7 +32,13 @@ export type PotBefore = {
   readonly fits: Map<string, PotAfter>;
 };
 
-export type PotAfter = { readonly seen: readonly Seen[]; readonly curve: AgainstPh; readonly fit: Fit };
+export type PotAfter = {
+  readonly seen: readonly Seen[];
+  readonly curve: AgainstPh;
+  readonly fit: Fit;
+  /** pH that all before the last reading let expect at its dose; absent where nothing was read. */
+  readonly expected?: Expected;
+};
 
 export type Before =
   | { readonly ok: true; readonly pot: PotBefore }
@@ -76,15 +83,37 @@ export function potAfter(before: PotBefore, seen: readonly Seen[]): PotAfter {
   const key = JSON.stringify(seen);
   const kept = before.fits.get(key);
   if (kept) return kept;
-  const { pot, curve, known } = before;
-  const first = fitted(curve, known, seen);
-  // The curve was solved for what was likely before: once more for what is likely now.
-  const anew = seen.length === 0 ? undefined : solvedAt(pot, curve, amountsIn(before, first.place));
-  const after: PotAfter = anew?.ok
-    ? { seen, curve: anew.value, fit: fitted(anew.value, known, seen, first) }
-    : { seen, curve, fit: first };
+  const after =
+    seen.length === 0 ? unread(before) : oneMore(before, potAfter(before, seen.slice(0, -1)), seen);
   before.fits.set(key, after);
   return after;
+}
+
+const unread = ({ curve, known }: PotBefore): PotAfter => ({
+  seen: [],
+  curve,
+  fit: fitted(curve, known, []),
+});
+
+/** A fit that readings and what was known strain by more than this is tried from the start as well. */
+const strained = 16;
+
+/** Goes on from the fit without the last reading. */
+function oneMore(before: PotBefore, without: PotAfter, seen: readonly Seen[]): PotAfter {
+  const last = seen.at(-1);
+  const expected = last && { expected: expectedAt(without.curve, before.known, last, without.fit) };
+  const on = fittedTwice(before, without, seen);
+  if (on.fit.strain < strained) return { ...on, ...expected };
+  const anew = fittedTwice(before, unread(before), seen);
+  return { ...(anew.fit.strain < on.fit.strain ? anew : on), ...expected };
+}
+
+/** The second time on the curve solved for what is likely after the first. */
+function fittedTwice(before: PotBefore, from: PotAfter, seen: readonly Seen[]): PotAfter {
+  const first = fitted(from.curve, before.known, seen, from.fit);
+  const anew = solvedAt(before.pot, from.curve, amountsIn(before, first.place));
+  if (!anew.ok) return { seen, curve: from.curve, fit: first };
+  return { seen, curve: anew.value, fit: fitted(anew.value, before.known, seen, first) };
 }
 
 /** mol of each part at a place. */

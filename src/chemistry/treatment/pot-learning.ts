@@ -7,11 +7,14 @@ import { minus, notBelowNothing } from '../../quantities/expression';
 import { type Figure, workedOut } from '../../quantities/figure';
 import { bases, metals } from '../../reference/tables';
 import { capital } from '../evidence';
-import { gramsAt, gramsPerMoleLearnt, gramsTo, partLearnt, type Told } from './learnt-figures';
-import { type Contradiction, contradictionsIn, expectedAt } from './pot-contradictions';
-import { warmth } from './pot-heat';
+import { gramsAt, gramsPerMoleLearnt, gramsTo, partLearnt, type Told, toldOf } from './learnt-figures';
+import { through } from './matrices';
+import type { Contradiction, Doubt } from './pot-contradictions';
+import { tooCool, tooWarm } from './pot-heat';
 import { type PotAfter, type PotBefore, potAfter } from './pot-knowledge';
 import { doseOf, type PotReading, seenIn } from './pot-readings';
+import { contradictionsIn } from './readings-against';
+import type { Expected } from './shown-ph';
 import type { PotPart } from './treated-pot';
 
 export type LearntPart = {
@@ -23,7 +26,7 @@ export type LearntPart = {
 /** What a reading had to tell. */
 export type ReadingTold = {
   /** pH that what was known before it let expect at its dose: nearly all of what may be. */
-  readonly expected: { readonly low: number; readonly high: number };
+  readonly expected: Expected;
   /** pH of the fit at its dose. */
   readonly fitted: number;
 };
@@ -43,6 +46,7 @@ export type Learnt = {
   readonly readings: readonly PotReading[];
   readonly told: readonly ReadingTold[];
   readonly curve: LearntCurve;
+  readonly doubts: readonly Doubt[];
 } & (
   | {
       readonly agrees: true;
@@ -65,9 +69,14 @@ const nameOf = (of: PotPart['of']): string => {
 /** What readings, in the order in which they were taken, make of what was known. */
 export function learnt(before: PotBefore, readings: readonly PotReading[]): Learnt {
   const after = potAfter(before, readings.map(seenIn));
-  const told: Told = { before, after, readings };
-  const contradictions = [...contradictionsIn(told), ...warmth(before, readings)];
-  const shown = { readings, told: toldBy(before, after), curve: curveOf(told) };
+  const told = toldOf(before, after, readings);
+  const contradictions = [...contradictionsIn(before, after), ...tooWarm(before, readings)];
+  const shown = {
+    readings,
+    told: toldBy(before, after),
+    curve: curveOf(told),
+    doubts: tooCool(before, readings),
+  };
   const total = gramsTo(told, before.asked.pH);
   if (contradictions.length > 0 || !total) return { ...shown, agrees: false, contradictions };
   return {
@@ -98,26 +107,20 @@ export const closingIn = (before: PotBefore, readings: readonly PotReading[]): r
   [...readings.keys(), readings.length].map((count) => learnt(before, readings.slice(0, count)));
 
 const toldBy = (before: PotBefore, after: PotAfter): readonly ReadingTold[] =>
-  after.seen.map((one, i) => ({
-    expected: expectedAt(before, potAfter(before, after.seen.slice(0, i)), one),
-    fitted: after.fit.pH[i] ?? Number.NaN,
-  }));
+  after.seen.flatMap((_, i) => {
+    const { expected } = potAfter(before, after.seen.slice(0, i + 1));
+    return expected ? [{ expected, fitted: after.fit.pH[i] ?? Number.NaN }] : [];
+  });
 
 /** A range is two standard uncertainties on either side. */
 const ends = 2;
 
 function curveOf(told: Told): LearntCurve {
   const { before, after } = told;
-  const { root } = before.known;
   const at = after.curve.pH.map((pH) => {
-    const { grams, slopes } = gramsAt(told, pH);
-    const inward = (root[0] ?? []).map((_, k) =>
-      slopes.reduce((sum, s, i) => sum + s * (root[i]?.[k] ?? 0), 0),
-    );
-    const left = inward.map((_, k) =>
-      inward.reduce((sum, s, i) => sum + s * (after.fit.left[i]?.[k] ?? 0), 0),
-    );
-    return { pH, grams, half: ends * Math.hypot(...left) };
+    const { grams, slopes } = gramsAt(before, after, pH);
+    const open = through(through(slopes, before.known.root), after.fit.left);
+    return { pH, grams, half: ends * Math.hypot(...open) };
   });
   const drawn = at.filter(({ grams }) => grams >= 0);
   return {

@@ -8,7 +8,7 @@ import { potReadings } from '../../reference/pot-readings-tables';
 import { type Constant, evidence } from '../../reference/tables';
 import { sourceOf } from '../constants';
 import { type Mass, weighed } from '../evidence';
-import type { Seen } from './fit';
+import type { Seen } from './shown-ph';
 
 export type Instrument = 'paper' | 'meter';
 

@@ -22,8 +22,6 @@ export type SolidShare = {
 export type SludgeAsked = {
   /** What comes down by the plan; absent: by stoichiometry. */
   readonly solids?: readonly SolidShare[];
-  /** What of the base itself lies there as a solid, grit not counted. */
-  readonly ofBase?: readonly Figure<'g'>[];
   /** Solids in the wet cake; absent: as it drains through cloth. */
   readonly cakeSolids?: Figure<'%'>;
 };
@@ -66,7 +64,7 @@ const gritOf = ({ base, mass }: BaseNeeded): readonly Figure<'g'>[] =>
 /** Sludge from a load treated with `needed`; undefined when nothing comes down. */
 export function sludgeFrom(load: Load, needed: BaseNeeded, asked: SludgeAsked = {}): Sludge | undefined {
   const solids = (asked.solids ?? byStoichiometry(load, needed)).flatMap((s) => solidFrom(s, load) ?? []);
-  const parts = [...solids, ...(asked.ofBase ?? []), ...gritOf(needed)];
+  const parts = [...solids, ...gritOf(needed)];
   if (parts.length === 0) return undefined;
   const dry = workedOut({
     sentence: 'Sludge, dry',

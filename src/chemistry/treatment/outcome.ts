@@ -9,16 +9,16 @@ import type { Written } from '../../quantities/written';
 import { residuals } from '../../reference/residual-tables';
 import { type BaseId, bases, type Metal, metals } from '../../reference/tables';
 import { carbonDioxide } from '../base-needed';
-import type { Component } from '../equilibrium/reaction';
-import { dissolved, inSolids } from '../equilibrium/told';
+import { capital } from '../evidence';
 import { molarMass, parsed } from '../formula';
 import { type Warming, warming } from '../heat';
-import { type Amount, type Load, metalsPresent, nitrateIn } from '../load';
+import { type Amount, type Load, nitrateIn } from '../load';
 import { type Sludge, sludgeFrom } from '../sludge';
 import { type GoesOn, liquidAfter, type Pores, poresOf, type Reached, waterDensity } from './liquid-after';
 import { modelTells } from './model-tells';
 import { type ModelHolds, modelHoldsAt } from './residual-ends';
-import { dissolvedShare, ofBaseAt, solidsAt } from './solids-at';
+import { metalsOf } from './residual-levels';
+import { dissolvedShare, solidsAt } from './solids-at';
 import { treatedPot } from './treated-pot';
 
 export type OutcomeAsked = {
@@ -70,7 +70,6 @@ export function outcomeOf(reached: Reached, load: Load, asked: OutcomeAsked = {}
   const gas = carbonDioxide(needed);
   const sludge = sludgeFrom(load, needed, {
     solids: solidsAt(load, at),
-    ofBase: ofBaseAt(at),
     ...(asked.cakeSolids ? { cakeSolids: asked.cakeSolids } : {}),
   });
   const goesOn = goesOnWith(reached);
@@ -110,28 +109,22 @@ export function outcomeOf(reached: Reached, load: Load, asked: OutcomeAsked = {}
 const perBase = ({ needed }: Reached, value: number): number =>
   value / Math.max(needed.hydroxide.value.toNumber(), 1e-12);
 
-function elementOf(base: BaseId): { readonly element: GoesOn['element']; readonly component: Component } {
+function elementOf(base: BaseId): GoesOn['element'] {
   const atoms = parsed(bases[base].formula);
-  if (atoms.has('Ca')) return { element: 'Ca', component: 'Ca+2' };
-  return atoms.has('Mg') ? { element: 'Mg', component: 'Mg+2' } : { element: 'Na', component: 'Na+' };
+  if (atoms.has('Ca')) return 'Ca';
+  return atoms.has('Mg') ? 'Mg' : 'Na';
 }
 
-function goesOnWith(reached: Reached): GoesOn {
-  const { needed, at } = reached;
-  const { element, component } = elementOf(needed.base);
+/** All of the base that was needed is dissolved at the target: the dose is the least that reaches it. */
+function goesOnWith({ needed }: Reached): GoesOn {
+  const element = elementOf(needed.base);
   const { formula, hydroxidePerMol } = bases[needed.base];
   const each = (parsed(formula).get(element) ?? 1) / Number(hydroxidePerMol);
-  const all = dissolved(at, component) + inSolids(at, component);
-  const share = all > 0 ? dissolved(at, component) / all : 1;
   const name = { Ca: 'Calcium', Mg: 'Magnesium', Na: 'Sodium' }[element];
   const moles = workedOut({
     sentence: `${name} that goes on with the filtrate, as moles`,
     unit: 'mol',
-    formula: times(
-      each,
-      needed.hydroxide,
-      modelTells({ sentence: 'Share of it that is dissolved', pH: reached.pH, value: share, unit: '1' }),
-    ),
+    formula: times(each, needed.hydroxide),
     note: 'Grit that is coated counts with the sludge.',
   });
   return {
@@ -165,16 +158,17 @@ function waterMadeIn(reached: Reached, load: Load): Figure<'L'> {
 /** What of each metal is in the sludge by the model at the target; what it leaves is told as a band elsewhere. */
 function inSludgeOf({ at, pH }: Reached, load: Load): ReadonlyMap<Metal, Figure<'g'>> {
   return new Map(
-    metalsPresent(load).flatMap((metal) => {
-      const all = load.metals.get(metal)?.figure;
+    metalsOf(load).flatMap((metal) => {
+      const all = [load.metals.get(metal)?.figure, metal === 'Fe' ? load.ironTwo : undefined];
+      const known = all.filter((figure) => figure !== undefined);
       const share = 1 - dissolvedShare(at, metal);
-      if (!all || share <= 0) return [];
+      if (known.length === 0 || share <= 0) return [];
       const { name } = metals[metal];
       const figure = workedOut({
-        sentence: `${name.replace(/^./, (c) => c.toUpperCase())} in the sludge`,
+        sentence: `${capital(name)} in the sludge`,
         unit: 'g',
         formula: times(
-          all,
+          plus(...known),
           modelTells({ sentence: `Share of ${name} that comes down`, pH, value: share, unit: '1' }),
         ),
       });

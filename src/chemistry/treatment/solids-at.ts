@@ -1,12 +1,13 @@
-/** The solids of a pot at its target, as sludge takes them: what share of each metal is in which, and what the base leaves. */
-import { times } from '../../quantities/expression';
-import { type Figure, workedOut } from '../../quantities/figure';
+/**
+ * The solids of a pot at its target, as sludge takes them: what share of each metal is in which. The base itself is all dissolved
+ * there, since the dose is the least that reaches the target; what of it is coated is grit.
+ */
 import { equilibrium } from '../../reference/equilibrium-tables';
 import { type Metal, metals } from '../../reference/tables';
 import { componentOfMetal } from '../equilibrium/reaction';
 import type { Equilibrium } from '../equilibrium/solve';
 import { dissolved, inSolids } from '../equilibrium/told';
-import { molarMass, parsed } from '../formula';
+import { parsed } from '../formula';
 import { type Load, metalsPresent } from '../load';
 import type { SolidShare } from '../sludge';
 import { modelTells } from './model-tells';
@@ -49,27 +50,6 @@ export function solidsAt(load: Load, at: Equilibrium): readonly SolidShare[] {
             },
           ];
     });
-  });
-}
-
-/** What of the base lies there as a solid that holds no metal of the load, g. */
-export function ofBaseAt(at: Equilibrium): readonly Figure<'g'>[] {
-  return [...at.solids].flatMap(([id, n]) => {
-    const solid = formulas.get(id);
-    if (solid === undefined || n <= 0 || !['Ca', 'Mg', 'Na'].some((e) => parsed(solid).has(e))) return [];
-    const moles = modelTells({
-      sentence: `${solid} that stays of the base`,
-      pH: at.pH,
-      value: n,
-      unit: 'mol',
-    });
-    return [
-      workedOut({
-        sentence: `${solid} that stays of the base, g`,
-        unit: 'g',
-        formula: times(moles, molarMass(solid)),
-      }),
-    ];
   });
 }
 

@@ -69,10 +69,12 @@ describe('barren liquor with lime to pH 9.5', () => {
   });
 
   it('is balanced in volume: filtrate, and liquor in the pores of the sludge', () => {
-    const volume = number(out.filtrate) + number(out.pores?.volume);
-    // 1.1 % more for the water made, a little less as ions change places.
-    expect(volume / 6.7).toBeGreaterThan(1);
-    expect(volume / 6.7).toBeLessThan(1.015);
+    const [copper, nickel] = [(6.7 * 17.6) / 63.546, (6.7 * 6.2) / 58.693];
+    const calcium = (6.7 * 0.58) / 2 + copper + nickel;
+    const made = (6.7 * 0.58 * 0.018015) / 0.9982;
+    // Partial volumes, L/mol: calcium −0.01785 comes, copper −0.02776 and nickel −0.0294 go.
+    const volume = 6.7 + made - 0.01785 * calcium + 0.02776 * copper + 0.0294 * nickel;
+    expect(number(out.filtrate) + number(out.pores?.volume)).toBeCloseTo(volume, 3);
   });
 
   it('holds liquor in the sludge that is as strong as the filtrate', () => {
@@ -129,6 +131,10 @@ describe('with a carbonate', () => {
     expect(out.leaves).toEqual(['Ni']);
     expect(out.inSludge.get('Ni')).toBeUndefined();
     expect(out.sludge?.dry.inputs.some(({ sentence }) => sentence.includes('nickel'))).toBe(false);
+    const salt = number(out.goesOn.mass) + number(out.nitrate.mass) + 6.7 * 6.2;
+    const water = reached('limestone', barren, 5.2).at.water * 1000;
+    const poreMass = number(out.sludge?.wet) - number(out.sludge?.dry);
+    expect(number(out.pores?.salt) / poreMass).toBeCloseTo(salt / (salt + water), 4);
   });
 });
 
@@ -141,6 +147,22 @@ describe('whether the model holds', () => {
     const load = loadWith(1, acid, { Cu: 5 });
     expect(outcome('hydrated-lime', load, 9).holds).toBe(holds);
   });
+});
+
+it('iron(II) comes down with the iron(III), and both are in the sludge', () => {
+  const iron = given({
+    origin: 'fe2',
+    sentence: 'Iron(II)',
+    value: 3,
+    unit: 'g',
+    how: 'assumed',
+    spread: exact,
+  });
+  const load = { ...loadWith(1, 0.1, { Fe: 2 }), ironTwo: iron };
+  const to = reached('caustic-soda', load, 8);
+  const { inSludge, sludge } = outcomeOf(to, load);
+  expect(number(inSludge.get('Fe'))).toBeCloseTo(5, 3);
+  expect(number(sludge?.dry)).toBeCloseTo(5 * 1.9136, 2);
 });
 
 it('a liquor that is at the target already has its own ionic strength, and nothing is made of it', () => {

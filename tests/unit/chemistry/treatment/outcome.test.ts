@@ -117,6 +117,31 @@ describe('the wet sludge', () => {
   });
 });
 
+describe('sludge of a plan', () => {
+  const { needed } = reached('caustic-soda', barren, 9.5);
+  const half = given({
+    origin: 'half',
+    sentence: 'Half',
+    value: '0.5',
+    unit: '1',
+    how: 'assumed',
+    spread: exact,
+  });
+
+  it('holds of a metal the share that goes into the solid', () => {
+    const [all, part] = [{}, { share: half }].map((share) =>
+      number(sludgeFrom(barren, needed, { solids: [{ of: 'Cu', solid: 'CuO', ...share }] })?.dry),
+    );
+    expect(all).toBeCloseTo(6.7 * 17.6 * 1.2518, 1);
+    expect(part).toBeCloseTo((all ?? 0) / 2, 6);
+  });
+
+  it('holds nothing of what the base leaves, also by stoichiometry', () => {
+    const without = number(sludgeFrom(barren, { ...needed, leaves: ['Ni'] })?.dry);
+    expect(without).toBeCloseTo(6.7 * 17.6 * 1.5353, 1);
+  });
+});
+
 describe('with a carbonate', () => {
   it('copper comes down with soda ash as its basic carbonate, heavier by an eighth, and CO2 goes off', () => {
     const copper = loadWith(1, 0.5, { Cu: 10 });

@@ -51,7 +51,8 @@ export type Before =
         | { readonly code: 'model-failed'; readonly failure: NoEquilibrium };
     };
 
-const gramsPerMole = (base: BaseId, stated?: StatedPurity): Figure<'g/mol'> =>
+/** g as sold, with the usual excess, that give a mole of hydroxide. */
+export const gramsPerMole = (base: BaseId, stated?: StatedPurity): Figure<'g/mol'> =>
   workedOut({
     sentence: 'As sold with the usual excess, for one mole of base',
     unit: 'g/mol',

@@ -92,7 +92,7 @@ export type WhichPhResult =
   | { readonly ok: true; readonly value: WhichPh }
   | { readonly ok: false; readonly failure: LevelsFailure };
 
-/** Where the window is looked for: iron leaves from 4 on, and no base here brings a liquor above 12.4. */
+/** Where the window is looked for: iron leaves from 4 on, and beyond 12.4 only caustic soda goes, where zinc and lead are long back. */
 export const looked: PhSpan = { from: 4, to: 12.4 };
 /** The window holds as much of the sum as this many times its least. */
 const factor = 2;

@@ -1,67 +1,56 @@
-/** A trial on the bench scaled up to its container, beside what the model says of the same pH with the same base. */
-import { volumeRead } from '../chemistry/liquor';
-import { type BaseTo, baseTo } from '../chemistry/treatment/base-to';
-import { minus, over, times } from '../quantities/expression';
-import { type Figure, read, within, workedOut } from '../quantities/figure';
-import { containerFigures } from './container-figures';
+/** A trial on the bench scaled up to its container, beside what the model says for the same base. */
+
+import type { BaseTo } from '../chemistry/treatment/base-to';
+import { benchTest } from '../chemistry/treatment/bench-test';
+import type { Figure } from '../quantities/figure';
+import { containerFigures, type NoBase } from './container-figures';
 import type { BenchTested } from './entries/treatments';
 import { purityStated } from './purity-stated';
 import type { State } from './state';
 
-export type BenchTrial = Pick<BenchTested, 'sampleVolume' | 'agent' | 'mass' | 'purity' | 'endPh'>;
+export type BenchTrial = Pick<
+  BenchTested,
+  'sampleVolume' | 'agent' | 'mass' | 'purity' | 'endPh' | 'instrument'
+>;
 
 export type BenchEstimate = {
-  /** Absent where the container holds nothing liquid. */
+  /** g as sold for all that is in it, to the pH at which the sample ended; absent where `none` says why. */
   readonly fromTest?: Figure<'g'>;
-  /** Absent where no base may be worked out for what is in it. */
+  /** The same to the pH that is aimed at; absent where that is the same, or the model cannot carry it there. */
+  readonly toTarget?: Figure<'g'>;
+  /** By the model to the pH that is aimed at; absent where nothing is worked out for what is in it. */
   readonly fromModel?: BaseTo;
-  /** The two do not meet within their ranges. */
+  /** The two cannot both be true. */
   readonly disagree: boolean;
+  readonly none: NoBase | 'empty' | null;
 };
 
-/** Base of the trial × volume of the container ÷ volume of the sample. */
-function scaledUp({ mass, sampleVolume }: BenchTrial, volume: Figure<'L'>): Figure<'g'> {
-  const used = read({
-    origin: 'bench/mass',
-    sentence: 'Base used on the sample',
-    written: mass,
-    unit: 'g',
-    how: 'weighing',
-    spread: () => within(0),
-  });
-  const sample = volumeRead(sampleVolume, 'bench/sample', 'Sample taken');
-  return workedOut({
-    sentence: 'Base for all of it, by the bench test',
-    unit: 'g',
-    formula: over(times(used, volume), sample),
-    note: 'As sold, from the same sack, if the sample was like the rest.',
-  });
-}
-
-function contradict(a: Figure<'g'>, b: Figure<'g'>): boolean {
-  const [more, less] = a.value.gte(b.value) ? [a, b] : [b, a];
-  const between = workedOut({
-    sentence: 'Between the two',
-    unit: 'g',
-    formula: minus(more, less),
-    signed: true,
-  });
-  return between.low.gt(0);
-}
-
-/** @param trial one that is being written, or one that stands in the record */
-export function benchEstimate(state: State, containerId: string, trial: BenchTrial): BenchEstimate {
+/**
+ * @param trial one that is being written, or one that stands in the record
+ * @param target pH aimed at; the one at which the sample ended where absent
+ */
+export function benchEstimate(
+  state: State,
+  containerId: string,
+  trial: BenchTrial,
+  target?: number,
+): BenchEstimate {
   const { load, noBase } = containerFigures(state, containerId);
-  if (!load) return { disagree: false };
-  const fromTest = scaledUp(trial, load.volume);
-  const stated = trial.purity
-    ? { purity: trial.purity, origin: 'bench/purity' }
-    : purityStated(state, trial.agent);
-  const fromModel =
-    noBase === null ? baseTo(trial.agent, load, Number(trial.endPh.value), stated) : undefined;
+  if (noBase === 'ammonia') return { disagree: false, none: noBase };
+  const { agent: base, mass, sampleVolume, endPh, instrument, purity } = trial;
+  const stated = purity ? { purity, origin: 'bench/purity' } : purityStated(state, base);
+  const test = { origin: 'bench', base, mass, sampleVolume, endPh, instrument, stated };
+  const end = Number(endPh.value);
+  const told = load && benchTest(test, load, target ?? end);
+  if (!told) return { disagree: false, none: 'empty' };
+  if (noBase !== null) return { fromTest: told.toEnd, disagree: false, none: null };
+  const ways = told.best ? [told.best, ...told.others] : [];
+  const carried = ways.find(({ by }) => by === 'bench-test')?.all;
   return {
-    fromTest,
-    ...(fromModel ? { fromModel } : {}),
-    disagree: fromModel?.ok ? contradict(fromTest, fromModel.needed.mass) : false,
+    fromTest: told.toEnd,
+    ...(carried && target !== undefined && target !== end ? { toTarget: carried } : {}),
+    fromModel: told.model,
+    disagree: told.disagreements.length > 0,
+    none: null,
   };
 }

@@ -3,31 +3,28 @@
  * in and was read since. Needs the equilibrium model, so only pages that show it may import it.
  */
 import Decimal from 'decimal.js';
-import type { StatedPurity } from '../chemistry/base-needed';
-import { volumeRead } from '../chemistry/liquor';
-import type { Load } from '../chemistry/load';
-import { type Expected, type PlanFailure, type PlannedStage, planOf } from '../chemistry/treatment/plan';
+import type { Expected, PlanFailure, PlannedStage, StageAsked } from '../chemistry/treatment/plan';
 import type { Contradiction as ReadAgainst } from '../chemistry/treatment/pot-contradictions';
-import { type Before, potBefore } from '../chemistry/treatment/pot-knowledge';
+import type { Before } from '../chemistry/treatment/pot-knowledge';
 import { type Learnt, type LearntCurve, learnt } from '../chemistry/treatment/pot-learning';
 import type { PotReading } from '../chemistry/treatment/pot-readings';
 import { minus, notBelowNothing } from '../quantities/expression';
-import { exact, type Figure, given, workedOut } from '../quantities/figure';
+import { type Figure, workedOut } from '../quantities/figure';
 import { inUnit } from '../quantities/quantity';
 import type { Written } from '../quantities/written';
 import type { BaseId } from '../reference/tables';
 import { figuresBefore, type NoBase } from './container-figures';
-import { capacityOf, takesUp } from './fill';
 import { nextPortion, type PortionSize } from './next-portion';
-import { purityStated } from './purity-stated';
+import { planOfRun, type RunChoice } from './run-plan';
 import type { State, TreatmentState } from './state';
-import { allowedRise, dosedFigure, type ReadPoint, type RunningStage, stageOf } from './treatment-run';
+import { dosedFigure, type ReadPoint, type RunningStage, stageOf } from './treatment-run';
 
 /** Why nothing is worked out: the pot is then led by its pH alone. */
 export type NoOutlook =
   | { readonly code: 'no-base'; readonly why: NoBase }
   | { readonly code: 'nothing-known' }
-  | { readonly code: 'iron-in' | 'other-agent-in' | 'no-target' }
+  /** `contents-changed`: waste was put in or taken out since the first dose. */
+  | { readonly code: 'iron-in' | 'other-agent-in' | 'no-target' | 'contents-changed' }
   | { readonly code: 'no-plan'; readonly why: PlanFailure['why'] };
 
 /** What speaks against the plan: no figure of what is left is shown beside it. */
@@ -58,43 +55,6 @@ export type OutlookFound =
 const none = (why: NoOutlook): OutlookFound => ({ ok: false, why });
 
 const isBase = (agent: RunningStage['agent']): agent is BaseId => agent !== 'iron';
-
-/** Each base as pure as the last dose of it said, or as it was described. */
-const purityIn =
-  (state: State, treatment: TreatmentState) =>
-  (base: BaseId): StatedPurity | undefined => {
-    const dose = treatment.doses.findLast(({ body }) => body.agent === base && body.purity !== undefined);
-    return dose?.body.purity
-      ? { purity: dose.body.purity, origin: `entry/${dose.entryId}/purity` }
-      : purityStated(state, base);
-  };
-
-/** What was chosen on the pages of the plan, where it differs from what is usual. */
-export type RunChoice = {
-  readonly rise?: Written<'K'>;
-  readonly headspace?: Written<'L' | 'mL' | 'US gal'>;
-};
-
-/** Free space over the liquor, as stated or as the container has it left. */
-function headspaceOf(
-  state: State,
-  treatment: TreatmentState,
-  stated: RunChoice['headspace'],
-): Figure<'L'> | undefined {
-  if (stated) return volumeRead(stated, 'plan/headspace', 'Free space over the liquor');
-  const container = state.containers.get(treatment.body.containerId);
-  if (!container) return undefined;
-  const free = capacityOf(container).minus(takesUp(container.holds));
-  if (free.lte(0)) return undefined;
-  return given({
-    origin: `container/${treatment.body.containerId}/headspace`,
-    sentence: 'Free space over the liquor',
-    value: free,
-    unit: 'L',
-    how: 'stated',
-    spread: exact,
-  });
-}
 
 /** As the fit takes it: a reading that came before the wait was over tells too low a pH, and is left out. */
 const readingsIn = (points: readonly ReadPoint[]): readonly PotReading[] =>
@@ -179,68 +139,54 @@ function outlookFor(stage: Outlook['stage'], planned: PlannedStage, before: Befo
   };
 }
 
-type Plan = {
-  readonly planned: ReturnType<typeof planOf>;
-  /** Only in a stage that begins with the liquor as it was. */
-  readonly before: Before | undefined;
-};
-
-let last: { readonly key: string; readonly plan: Plan } | undefined;
-
-const figureKey = (figure: Figure | undefined): string =>
-  figure ? `${figure.value} ${figure.low} ${figure.high}` : '';
-
-/** All that the plan rests on: as long as it is the same, the plan is, however many readings came since. */
-const planKey = (
-  { volume, freeAcid, metals, density }: Load,
-  stages: unknown,
-  room: readonly (Figure | undefined)[],
-): string =>
-  JSON.stringify([
-    [volume, freeAcid.figure, density, ...room].map(figureKey),
-    [...metals].map(([metal, { figure, openIn }]) => [metal, figureKey(figure), openIn]),
-    stages,
-  ]);
-
-function planOnce(key: string, make: () => Plan): Plan {
-  const plan = last?.key === key ? last.plan : make();
-  last = { key, plan };
-  return plan;
+/** A sample is too small to count; whatever else was put in or taken out makes another pot of it. */
+function contentsChanged(state: State, { doses, body }: TreatmentState): boolean {
+  const [first] = doses;
+  const movements = state.containers.get(body.containerId)?.movements ?? [];
+  return movements.some(({ at, purpose }) => first && at > first.at && purpose !== 'sample');
 }
+
+/** Why nothing can be worked out, whatever the model says; null where it can. */
+function whyNone(
+  state: State,
+  treatment: TreatmentState,
+  { agent, foreign, targetPh }: RunningStage,
+): NoOutlook | null {
+  const { load, noBase } = figuresBefore(state, treatment.body.treatmentId);
+  // Ammonia waste is the one thing that goes before all else.
+  if (noBase === 'ammonia') return { code: 'no-base', why: noBase };
+  if (!isBase(agent) || treatment.doses.some(({ body }) => body.agent === 'iron')) return { code: 'iron-in' };
+  if (foreign) return { code: 'other-agent-in' };
+  if (targetPh === null) return { code: 'no-target' };
+  if (noBase !== null) return { code: 'no-base', why: noBase };
+  if (contentsChanged(state, treatment)) return { code: 'contents-changed' };
+  return load ? null : { code: 'nothing-known' };
+}
+
+/** The stages up to this one, as the plan takes them. */
+const stagesUpTo = ({ body }: TreatmentState, { index, targetPh }: RunningStage): readonly StageAsked[] =>
+  body.stages.slice(0, index + 1).flatMap(({ agent, targetPh: own }, i) => {
+    const wanted = i === index ? targetPh : own?.value;
+    return isBase(agent) && wanted !== undefined && wanted !== null
+      ? [{ base: agent, pH: Number(wanted) }]
+      : [];
+  });
 
 function workedOutFor(state: State, treatment: TreatmentState, choice: RunChoice): OutlookFound {
   const stage = stageOf(treatment);
-  const { agent, targetPh, foreign } = stage;
-  if (!isBase(agent) || treatment.doses.some(({ body }) => body.agent === 'iron'))
-    return none({ code: 'iron-in' });
-  if (foreign) return none({ code: 'other-agent-in' });
-  if (targetPh === null) return none({ code: 'no-target' });
-  const { load, noBase } = figuresBefore(state, treatment.body.treatmentId);
-  if (noBase !== null) return none({ code: 'no-base', why: noBase });
-  if (!load) return none({ code: 'nothing-known' });
-  const purity = purityIn(state, treatment);
-  const headspace = headspaceOf(state, treatment, choice.headspace);
-  const rise = allowedRise(choice.rise);
-  const stages = treatment.body.stages.slice(0, stage.index + 1).flatMap((one, i) => {
-    const wanted = i === stage.index ? targetPh : one.targetPh?.value;
-    return isBase(one.agent) && wanted !== undefined ? [{ base: one.agent, pH: Number(wanted) }] : [];
-  });
-  const key = planKey(
-    load,
-    stages.map((one) => [one, purity(one.base)]),
-    [rise, headspace],
-  );
-  const { planned, before } = planOnce(key, () => ({
-    planned: planOf({ load, stages, purity, rise, ...(headspace ? { headspace } : {}) }),
-    before:
-      stages.length === 1
-        ? potBefore({ load, base: agent, stated: purity(agent), pH: Number(targetPh) })
-        : undefined,
-  }));
+  const why = whyNone(state, treatment, stage);
+  if (why) return none(why);
+  const { load } = figuresBefore(state, treatment.body.treatmentId);
+  const stages = stagesUpTo(treatment, stage);
+  const asked = stages.at(-1);
+  if (!load || !asked) return none({ code: 'no-target' });
+  const plan = planOfRun(state, treatment, { load, stages, choice });
+  if (!plan) return none({ code: 'no-target' });
+  const { planned, before } = plan;
   if (!planned.ok) return none({ code: 'no-plan', why: planned.failure.why });
   const now = planned.stages.at(-1);
   if (!now) return none({ code: 'no-target' });
-  return { ok: true, value: outlookFor({ ...stage, agent }, now, before) };
+  return { ok: true, value: outlookFor({ ...stage, agent: asked.base }, now, before) };
 }
 
 const known = new WeakMap<State, Map<string, OutlookFound>>();

@@ -3,8 +3,9 @@ import * as z from 'zod/mini';
 import { Base } from '../../ledger/entries/bases';
 import type { BenchTested } from '../../ledger/entries/treatments';
 import { type FieldRead, readTyped, Typed, typed } from '../form';
+import type { Shell } from '../shell';
 import { WhenDraft } from '../when';
-import { readPh } from './draft';
+import { readPh, TreatmentDraft, treatmentDraftName } from './draft';
 
 export const BenchDraft = z.object({
   sample: Typed,
@@ -31,6 +32,13 @@ export const emptyBench = (): BenchDraft => ({
   when: '',
 });
 
+/** The pH that was typed on the page of the plan; null where none was. */
+export function aimOfPlan({ draft }: Pick<Shell, 'draft'>, containerId: string): number | null {
+  const chosen = draft.read(treatmentDraftName(containerId), TreatmentDraft);
+  const read = chosen && readPh(chosen.target);
+  return read?.state === 'written' ? Number(read.written.value) : null;
+}
+
 export const sampleUnits = ['mL', 'L', 'US gal'] as const;
 export const massUnits = ['g', 'mg', 'kg', 'lb'] as const;
 
@@ -39,8 +47,8 @@ export type BenchReads = {
   readonly mass: FieldRead<BenchTested['mass']['unit']>;
   readonly purity: FieldRead<'%'>;
   readonly endPh: FieldRead<'1'>;
-  /** Undefined until every line that is needed can be read; the instrument changes no estimate. */
-  readonly trial: Omit<BenchTested, 'kind' | 'v' | 'containerId' | 'instrument' | 'note'> | undefined;
+  /** Undefined until every line that is needed can be read. */
+  readonly trial: Omit<BenchTested, 'kind' | 'v' | 'containerId' | 'note'> | undefined;
 };
 
 export function readBench(draft: BenchDraft): BenchReads {
@@ -48,24 +56,26 @@ export function readBench(draft: BenchDraft): BenchReads {
   const mass = readTyped<BenchTested['mass']['unit']>(draft.mass, { aboveZero: true });
   const purity = readTyped<'%'>(draft.purity, { aboveZero: true, most: 100 });
   const endPh = readPh(draft.endPh);
-  const whole =
-    sample.state === 'written' &&
-    mass.state === 'written' &&
-    endPh.state === 'written' &&
-    purity.state !== 'wrong';
+  const { instrument } = draft;
   return {
     sample,
     mass,
     purity,
     endPh,
-    trial: whole
-      ? {
-          sampleVolume: sample.written,
-          agent: draft.agent,
-          mass: mass.written,
-          endPh: endPh.written,
-          ...(purity.state === 'written' ? { purity: purity.written } : {}),
-        }
-      : undefined,
+    trial:
+      sample.state === 'written' &&
+      mass.state === 'written' &&
+      endPh.state === 'written' &&
+      instrument !== undefined &&
+      purity.state !== 'wrong'
+        ? {
+            sampleVolume: sample.written,
+            agent: draft.agent,
+            mass: mass.written,
+            endPh: endPh.written,
+            instrument,
+            ...(purity.state === 'written' ? { purity: purity.written } : {}),
+          }
+        : undefined,
   };
 }

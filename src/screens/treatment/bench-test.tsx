@@ -121,10 +121,9 @@ function Bench({ container }: { readonly container: ContainerState }) {
   const tests = container.benchTests.toReversed();
   async function keep(): Promise<void> {
     tryNow();
-    const { instrument, when } = form.value;
-    const at = momentStated(when, moment());
-    if (!reads.trial || !instrument || at === null) return;
-    const written = await write({ do: 'log-bench-test', containerId, ...reads.trial, instrument }, at);
+    const at = momentStated(form.value.when, moment());
+    if (!reads.trial || at === null) return;
+    const written = await write({ do: 'log-bench-test', containerId, ...reads.trial }, at);
     if (!written) return;
     form.done();
     go(`containers/${containerId}`, 'replace');

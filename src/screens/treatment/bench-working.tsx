@@ -4,7 +4,7 @@ import { benchEstimate } from '../../ledger/bench-estimate';
 import { unbroken } from '../../ui/figure-value';
 import { useShell } from '../shell';
 import { WorkingPage } from '../working';
-import { BenchDraft, benchDraftName, emptyBench, readBench } from './bench-draft';
+import { aimOfPlan, BenchDraft, benchDraftName, emptyBench, readBench } from './bench-draft';
 import { runWords as w } from './run-words';
 
 export function BenchWorking({ at }: { readonly at: Readonly<Record<string, string>> }) {
@@ -13,8 +13,9 @@ export function BenchWorking({ at }: { readonly at: Readonly<Record<string, stri
   const now = state.value;
   const root = useMemo(() => {
     const { trial } = readBench(draft.read(benchDraftName(id), BenchDraft) ?? emptyBench());
-    const found = trial && benchEstimate(now, id, trial);
-    return key === 'test' ? found?.fromTest : found?.fromModel?.ok ? found.fromModel.needed.mass : undefined;
+    const found = trial && benchEstimate(now, id, trial, aimOfPlan({ draft }, id) ?? undefined);
+    if (key === 'model') return found?.fromModel?.ok ? found.fromModel.needed.mass : undefined;
+    return key === 'target' ? found?.toTarget : found?.fromTest;
   }, [now, id, key, draft]);
   return (
     <WorkingPage

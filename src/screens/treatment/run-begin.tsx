@@ -1,52 +1,29 @@
 /** A treatment begins: what will be treated, what goes in, what holds it back and the way to make each right. */
 import { containerFigures } from '../../ledger/container-figures';
-import type { Refusal } from '../../ledger/refusal';
 import { mayHaveHappened } from '../../ledger/refused-plan';
 import type { ContainerState } from '../../ledger/state';
-import { type Readiness, readinessOf } from '../../ledger/treatment-begin';
+import { readinessOf } from '../../ledger/treatment-begin';
 import { metals } from '../../reference/tables';
 import { Button, Buttons } from '../../ui/button';
 import { FigureValue, unbroken } from '../../ui/figure-value';
-import { Mark } from '../../ui/marks';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { contentsTitle, heldText, shown } from '../amounts';
-import { returnDraft } from '../checklist/kept-run';
 import { Nowhere } from '../checklist/nowhere';
 import { PersonFirst } from '../checklist/person-first';
 import { Fault, useWriting } from '../fault';
 import { useForm } from '../form';
-import { Frame, hour } from '../frame';
+import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { useTried } from '../tried';
-import { refusalWords, words } from '../words';
+import { words } from '../words';
+import { Held, useList } from './run-held';
 import { StageFields } from './run-stage-fields';
 import { BeginDraft, beginDraftName, emptyBegin, stagesPlanned, stagesRead } from './run-stages';
 import { runWords as w } from './run-words';
 
 type Props = { readonly container: ContainerState };
-
-/** Where each fault is made right; undefined where there is no way but to leave it as it is. */
-function wayOf({ code, ...rest }: Refusal, id: string): { readonly href: string; readonly words: string } {
-  const to = (href: string, way: keyof typeof w.ways) => ({ href: `#/${href}`, words: w.ways[way] });
-  switch (code) {
-    case 'treatment-not-allowed':
-      return to('record/rules/treatment-allowed', 'rule');
-    case 'contents-doubtful':
-      return to(`containers/${id}/more`, 'known');
-    case 'container-closed':
-      return to(`containers/${id}/more`, 'reopen');
-    case 'nothing-to-treat':
-      return to(`containers/${id}/in`, 'fill');
-    case 'treatment-running': {
-      const { details } = rest as { details: { treatmentId: string } };
-      return to(`treatment/${details.treatmentId}`, 'run');
-    }
-    default:
-      return to(`containers/${id}`, 'container');
-  }
-}
 
 /** What is in it, as far as it decides how much goes in. */
 function WillBe({ container }: Props) {
@@ -81,54 +58,6 @@ function WillBe({ container }: Props) {
                 equals
               />
             ),
-        )}
-      </Rows>
-    </Part>
-  );
-}
-
-function useList({ list }: Readiness, { container }: Props) {
-  const { draft, go } = useShell();
-  const { containerId, code } = container.body;
-  return (): void => {
-    if (!list) return;
-    draft.keep(returnDraft(list.id), { path: `treatment/begin/${containerId}`, title: w.beginTitle(code) });
-    go(`check/-/${list.id}`);
-  };
-}
-
-function Held({ ready, container, onList }: Props & { ready: Readiness; onList: () => void }) {
-  const { contents, cleared, clearance } = ready;
-  return (
-    <Part rule title={w.held} width="edge">
-      {contents.length === 0 && !cleared && (
-        <Notice
-          mark="clearance"
-          second={clearance?.body.validUntil ? w.clearedUntil(hour(clearance.body.validUntil)) : undefined}
-        >
-          {w.heldNone}
-        </Notice>
-      )}
-      <Rows>
-        {contents.map((fault) => {
-          const way = wayOf(fault, container.body.containerId);
-          return (
-            <Row
-              key={fault.code}
-              mark={<Mark kind={fault.code === 'must-not-be-treated' ? 'stop' : 'wrong'} />}
-              title={refusalWords(fault)}
-              second={way.words}
-              href={way.href}
-            />
-          );
-        })}
-        {cleared && (
-          <Row
-            mark={<Mark kind="unknown" />}
-            title={refusalWords(cleared)}
-            second={w.ways.list}
-            onTap={onList}
-          />
         )}
       </Rows>
     </Part>

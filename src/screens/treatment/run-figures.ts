@@ -50,6 +50,8 @@ export function noOutlookWords(why: NoOutlook, sign: DecimalSign): string {
       return none.other;
     case 'no-target':
       return none.target;
+    case 'contents-changed':
+      return none.changed;
     case 'no-plan':
       return noPlanWords(why.why, sign);
   }

@@ -1,6 +1,7 @@
 /** What is left to add, worked out once the page stands: the model takes a moment, the buttons need not wait for it. */
 import { useEffect, useState } from 'preact/hooks';
-import { type OutlookFound, outlookOf, outlookReady, type RunChoice } from '../../ledger/run-outlook';
+import { type OutlookFound, outlookOf, outlookReady } from '../../ledger/run-outlook';
+import type { RunChoice } from '../../ledger/run-plan';
 import type { TreatmentState } from '../../ledger/state';
 import { type Shell, useShell } from '../shell';
 import { emptyTreatment, PlanDraft, planDraftName, readPlan } from './draft';

@@ -2,6 +2,7 @@
 import { useMemo } from 'preact/hooks';
 import type { TreatmentState } from '../../ledger/state';
 import { nextLook, stageOf } from '../../ledger/treatment-run';
+import { wasteKinds } from '../../ledger/waste-kinds';
 import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
@@ -70,6 +71,7 @@ function Running({ treatment }: Props) {
   const found = useOutlook(treatment);
   const stage = useMemo(() => stageOf(treatment), [treatment]);
   const outlook = found?.ok ? found.value : null;
+  const ammonia = wasteKinds(state.value, containerId).kinds.includes('ammonia-test-waste');
   const wrong = (outlook?.contradictions.length ?? 0) > 0;
   const spec = useMemo(() => runPlot({ stage, outlook, sign: sign.value }), [stage, outlook, sign.value]);
   useStayAwake();
@@ -81,15 +83,24 @@ function Running({ treatment }: Props) {
         { label: w.back, href: `#/containers/${containerId}` },
         { label: w.endIt, href: `#/treatment/${treatmentId}/end` },
       ]}
-      actions={<Thumb treatment={treatment} wrong={wrong} />}
+      actions={<Thumb treatment={treatment} wrong={wrong || ammonia} />}
     >
+      {ammonia && (
+        <Notice mark="stop" role="alert" second={w.noOutlook.ammoniaSecond}>
+          {w.noOutlook.ammonia}
+        </Notice>
+      )}
       <TooWarm treatment={treatment} />
       {wrong && outlook && <Contradicted outlook={outlook} />}
       <Part>
         <Plot spec={spec} />
       </Part>
-      <Now treatment={treatment} look={nextLook(treatment)} found={found} />
-      <WhatIsLeft found={found} treatmentId={treatmentId} />
+      {!ammonia && (
+        <>
+          <Now treatment={treatment} look={nextLook(treatment)} found={found} />
+          <WhatIsLeft found={found} treatmentId={treatmentId} />
+        </>
+      )}
       <InThePot treatment={treatment} />
       <BegunHow treatment={treatment} />
       <RunHistory treatment={treatment} />

@@ -163,6 +163,11 @@ export const runWords = {
     iron: 'Iron is in it, or goes in first: what was dissolved is not what is now. Lead it by the pH and the copper left.',
     other: 'Something that is not of this stage went in. Lead it by the pH.',
     target: 'No pH is aimed at in this stage.',
+    changed:
+      'Waste was put in or taken out since the first portion: it is another pot now. Lead it by the pH.',
+    ammonia: 'Ammonia waste is in it: put no base on it',
+    ammoniaSecond:
+      'Alkaline is the explosive side. Add nothing, do not close it, keep away, ask the collector.',
     unknown:
       'Nothing is known of what is dissolved in it. Lead it by the pH: small portions, a wait, a reading.',
     stalls: (pH: string) =>
@@ -256,8 +261,11 @@ export const runWords = {
   keepBench: 'Keep the bench test',
   benchEstimate: 'What the two ways say',
   benchFromTest: 'By this bench test',
+  benchToEnd: 'to the pH at which the sample ended',
+  benchToTarget: 'to the pH of the plan',
+  benchEmpty: 'Nothing liquid is in it.',
   benchFromModel: 'By the model',
-  benchNone: 'Fill the lines in to see both.',
+  benchNone: 'Fill the lines in to see both',
   benchModelNone: 'The model has nothing to go by here.',
   benchModelStalls: (pH: string) => `By the model it ends at pH ${pH}`,
   benchDisagree: 'The two do not meet within their ranges.',

@@ -186,23 +186,41 @@ describe('a trial on the bench', () => {
     agent: 'hydrated-lime' as const,
     mass: { value: grams, unit: 'g' } as const,
     endPh: { value: '9', unit: '1' } as const,
+    instrument: 'meter' as const,
   });
+  const told = (state: ReturnType<typeof pot>['scribe']['state'], grams: string, target?: number) =>
+    benchEstimate(state, id('c0', 1), trial(grams), target);
 
   test('is scaled by the volumes, beside the model', () => {
-    const found = benchEstimate(pot().scribe.state, id('c0', 1), trial('3.5'));
-    expect(found.fromTest?.value.toNumber()).toBeCloseTo(140, 6);
-    expect(found.fromModel?.ok).toBe(true);
-    expect(found.disagree).toBe(false);
+    const { fromTest, toTarget, fromModel, disagree } = told(pot().scribe.state, '3.5');
+    expect(fromTest?.value.toNumber()).toBeCloseTo(140, 6);
+    expect(fromModel?.ok).toBe(true);
+    expect([toTarget, disagree]).toEqual([undefined, false]);
+  });
+
+  test('is carried to another pH by the model', () => {
+    const { fromTest, toTarget } = told(pot().scribe.state, '3.5', 7);
+    expect(toTarget?.value.lt(fromTest?.value ?? 0)).toBe(true);
   });
 
   test('disagrees where the two lie further apart than their difference is uncertain', () => {
-    expect(benchEstimate(pot().scribe.state, id('c0', 1), trial('6.0')).disagree).toBe(true);
-    expect(benchEstimate(pot().scribe.state, id('c0', 1), trial('1.0')).disagree).toBe(true);
+    expect(told(pot().scribe.state, '6.0').disagree).toBe(true);
+    expect(told(pot().scribe.state, '1.0').disagree).toBe(true);
   });
 
   test('stands alone where nobody knows the acid', () => {
-    const found = benchEstimate(pot(undefined, null).scribe.state, id('c0', 1), trial('3.5'));
-    expect(found.fromTest?.value.toNumber()).toBeCloseTo(140, 6);
-    expect(found.fromModel).toBeUndefined();
+    const { fromTest, fromModel } = told(pot(undefined, null).scribe.state, '3.5');
+    expect(fromTest?.value.toNumber()).toBeCloseTo(140, 6);
+    expect(fromModel).toBeUndefined();
+  });
+
+  test('says nothing of a can with ammonia waste in it', () => {
+    const { scribe } = pot();
+    scribe.write({ ...wash(2, '0.1'), stream: 'ammonia-test-waste' }, 1);
+    scribe.write(pour(2, 1, '0.1'), 1);
+    expect(benchEstimate(scribe.state, id('c0', 1), trial('3.5'))).toEqual({
+      disagree: false,
+      none: 'ammonia',
+    });
   });
 });

@@ -342,6 +342,35 @@ describe('the pot while it is treated', () => {
     expect(screen.getByText(/Add nothing. Stir and let it cool/)).toBeTruthy();
   });
 
+  test('takes no base where ammonia waste came to it, and offers no portion', async () => {
+    const p = await runState();
+    const id = await p.begun();
+    await p.logs(p.barren, null, 'ammonia-test-waste', {
+      volume: { value: '0.05', unit: 'L' },
+      findings: [],
+      freeAcid: [],
+    });
+    p.show(`treatment/${id}`);
+    await p.title(/C.07 to pH 9/);
+    expect(screen.getByRole('alert').textContent).toMatch(/put no base on it.*Add nothing/);
+    expect(screen.queryByRole('heading', { name: 'Next portion' })).toBeNull();
+  });
+
+  test('is another pot once waste was put in, and has no figure of what is left', async () => {
+    const p = await runState();
+    const id = await p.begun();
+    await p.dose(id, '110');
+    p.waits(21);
+    await p.logs(p.barren, null, 'wash-water', {
+      volume: { value: '0.50', unit: 'L' },
+      findings: [],
+      freeAcid: [],
+    });
+    p.show(`treatment/${id}`);
+    expect(await screen.findByText(/Waste was put in or taken out since the first portion/)).toBeTruthy();
+    expect(screen.queryByText('Left to add')).toBeNull();
+  });
+
   test('is led by the pH alone where nobody knows the acid, and says why', async () => {
     const p = await runState();
     const { body } = await p.does({
@@ -458,15 +487,15 @@ describe('a bench test', () => {
     await type('Sample taken', '100');
     await type('Base used, as sold', '5.8');
     await type('pH at the end', '9');
+    await tap('Keep the bench test');
+    expect(p.state.value.containers.get(p.barren)?.benchTests).toHaveLength(0);
+    await user.click(screen.getByRole('radio', { name: 'pH paper' }));
     // 5.8 g × 6.70 L ÷ 0.100 L = 389 g; the model says about 387 g.
     expect(plain((await screen.findByText('By this bench test')).closest('li')?.textContent)).toMatch(
       /(380|390|389)/,
     );
     expect(plain((await screen.findByText('By the model')).closest('li')?.textContent)).toMatch(/g/);
     expect(screen.queryByText(/do not meet/)).toBeNull();
-    await tap('Keep the bench test');
-    expect(p.state.value.containers.get(p.barren)?.benchTests).toHaveLength(0);
-    await user.click(screen.getByRole('radio', { name: 'pH paper' }));
     await tap('Keep the bench test');
     await waitFor(() => expect(p.state.value.containers.get(p.barren)?.benchTests).toHaveLength(1));
   });
@@ -478,6 +507,7 @@ describe('a bench test', () => {
     await type('Sample taken', '100');
     await type('Base used, as sold', '12');
     await type('pH at the end', '9');
+    await user.click(screen.getByRole('radio', { name: 'pH meter' }));
     expect(await screen.findByText(/The two do not meet within their ranges/)).toBeTruthy();
   });
 

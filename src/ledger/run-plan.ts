@@ -1,0 +1,111 @@
+/**
+ * The plan that a run rests on, worked out once: it stays the same however many portions and readings come after it. Needs
+ * the equilibrium model.
+ */
+import type { StatedPurity } from '../chemistry/base-needed';
+import { volumeRead } from '../chemistry/liquor';
+import type { Load } from '../chemistry/load';
+import { planOf, type StageAsked } from '../chemistry/treatment/plan';
+import { type Before, potBefore } from '../chemistry/treatment/pot-knowledge';
+import { exact, type Figure, given } from '../quantities/figure';
+import type { Written } from '../quantities/written';
+import type { BaseId } from '../reference/tables';
+import { capacityOf, takesUp } from './fill';
+import { purityStated } from './purity-stated';
+import type { State, TreatmentState } from './state';
+import { allowedRise } from './treatment-run';
+
+/** Each base as pure as the last dose of it said, or as it was described. */
+const purityIn =
+  (state: State, treatment: TreatmentState) =>
+  (base: BaseId): StatedPurity | undefined => {
+    const dose = treatment.doses.findLast(({ body }) => body.agent === base && body.purity !== undefined);
+    return dose?.body.purity
+      ? { purity: dose.body.purity, origin: `entry/${dose.entryId}/purity` }
+      : purityStated(state, base);
+  };
+
+/** What was chosen on the pages of the plan, where it differs from what is usual. */
+export type RunChoice = {
+  readonly rise?: Written<'K'>;
+  readonly headspace?: Written<'L' | 'mL' | 'US gal'>;
+};
+
+/** Free space over the liquor, as stated or as the container has it left. */
+function headspaceOf(
+  state: State,
+  treatment: TreatmentState,
+  stated: RunChoice['headspace'],
+): Figure<'L'> | undefined {
+  if (stated) return volumeRead(stated, 'plan/headspace', 'Free space over the liquor');
+  const container = state.containers.get(treatment.body.containerId);
+  if (!container) return undefined;
+  const free = capacityOf(container).minus(takesUp(container.holds));
+  if (free.lte(0)) return undefined;
+  return given({
+    origin: `container/${treatment.body.containerId}/headspace`,
+    sentence: 'Free space over the liquor',
+    value: free,
+    unit: 'L',
+    how: 'stated',
+    spread: exact,
+  });
+}
+
+type Plan = {
+  readonly planned: ReturnType<typeof planOf>;
+  /** Only in a stage that begins with the liquor as it was. */
+  readonly before: Before | undefined;
+};
+
+let last: { readonly key: string; readonly plan: Plan } | undefined;
+
+const figureKey = (figure: Figure | undefined): string =>
+  figure ? `${figure.value} ${figure.low} ${figure.high}` : '';
+
+/** All that the plan rests on: as long as it is the same, the plan is, however many readings came since. */
+const planKey = (
+  { volume, freeAcid, metals, density }: Load,
+  stages: unknown,
+  room: readonly (Figure | undefined)[],
+): string =>
+  JSON.stringify([
+    [volume, freeAcid.figure, density, ...room].map(figureKey),
+    [...metals].map(([metal, { figure, openIn }]) => [metal, figureKey(figure), openIn]),
+    stages,
+  ]);
+
+function planOnce(key: string, make: () => Plan): Plan {
+  const plan = last?.key === key ? last.plan : make();
+  last = { key, plan };
+  return plan;
+}
+
+type Asked = {
+  readonly load: Load;
+  /** Up to the one that runs. */
+  readonly stages: readonly StageAsked[];
+  readonly choice: RunChoice;
+};
+
+/** Undefined where no stage is asked for. */
+export function planOfRun(
+  state: State,
+  treatment: TreatmentState,
+  { load, stages, choice }: Asked,
+): Plan | undefined {
+  const now = stages.at(-1);
+  if (!now) return undefined;
+  const purity = purityIn(state, treatment);
+  const headspace = headspaceOf(state, treatment, choice.headspace);
+  const rise = allowedRise(choice.rise);
+  const key = planKey(
+    load,
+    stages.map((one) => [one, purity(one.base)]),
+    [rise, headspace],
+  );
+  return planOnce(key, () => ({
+    planned: planOf({ load, stages, purity, rise, ...(headspace ? { headspace } : {}) }),
+    before: stages.length === 1 ? potBefore({ load, ...now, stated: purity(now.base) }) : undefined,
+  }));
+}

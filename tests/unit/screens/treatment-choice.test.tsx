@@ -1,6 +1,6 @@
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { ContainerScreen } from '../../../src/screens/containers/container';
 import { ShellProvider } from '../../../src/screens/shell';
 import { stagesPlanned } from '../../../src/screens/treatment/run-stages';
@@ -8,6 +8,9 @@ import { TreatmentScreen } from '../../../src/screens/treatment/treatment';
 import { WhichPhScreen } from '../../../src/screens/treatment/which-ph';
 import { TreatmentWorking } from '../../../src/screens/treatment/working';
 import { barrenLiquor, disposalState } from '../paperwork/disposal-state';
+
+/** Each page asks the equilibrium model some hundred times, which takes its time on a busy machine. */
+vi.setConfig({ testTimeout: 30_000 });
 
 type Made = Awaited<ReturnType<typeof disposalState>>;
 type Screen = typeof TreatmentScreen;

@@ -1,12 +1,15 @@
 import { cleanup, render, screen, within } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { ShellProvider } from '../../../src/screens/shell';
 import { PlanScreen } from '../../../src/screens/treatment/plan';
 import { TreatmentScreen } from '../../../src/screens/treatment/treatment';
 import { TreatmentWorking } from '../../../src/screens/treatment/working';
 import { disposalState } from '../paperwork/disposal-state';
 import { residueState } from './residue-state';
+
+/** Each page asks the equilibrium model some hundred times, which takes its time on a busy machine. */
+vi.setConfig({ testTimeout: 30_000 });
 
 type Made = Awaited<ReturnType<typeof disposalState>>;
 

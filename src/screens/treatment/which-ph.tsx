@@ -39,7 +39,9 @@ function Drawn({ which }: { readonly which: WhichPh }) {
 /** Whose limits these are. */
 const Limits = ({ which: { limits } }: { readonly which: WhichPh }) =>
   limits.of === 'local' ? (
-    <Notice mark="confirmed">{w.limitsLocal(limits.title)}</Notice>
+    <Notice mark="confirmed" second={limits.title}>
+      {w.limitsLocal}
+    </Notice>
   ) : (
     <Notice mark="unknown" second={w.limitsReference(limits.title)}>
       {w.limitsNone}

@@ -10,7 +10,7 @@ export const treatmentWords = {
   // The plot
   plot: (base: string) => `pH against ${base}`,
   plotPh: 'pH',
-  belowZero: 'below 0',
+  belowZero: 'below\u00a00',
   plotRange: 'range of the pH',
   plotLine: 'likely',
   plotAim: (pH: string) => `aim: pH ${pH}`,
@@ -102,7 +102,7 @@ export const treatmentWords = {
   windowIs: (low: string, high: string, best: string) =>
     `Least stays at pH ${best}, summed over the metals, each against its limit. From ${low} to ${high} it is not more than twice that.`,
   aimAt: (pH: string) => `Aim at pH ${pH}`,
-  limitsLocal: (who: string) => `Your limits: ${who} said so.`,
+  limitsLocal: 'Held against your limits',
   limitsNone: 'Your limits are not entered',
   limitsReference: (title: string) => `Held against: ${title}. Reference only, not your limit.`,
   atBest: (pH: string) => `At pH ${pH}`,

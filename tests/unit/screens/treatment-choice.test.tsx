@@ -258,7 +258,8 @@ describe('which pH', () => {
       saidOn: '2026-05-01',
     });
     show(memory, WhichPhScreen);
-    await screen.findByText(/Your limits: Said by County office/, undefined, { timeout: 10_000 });
+    await screen.findByText('Held against your limits', undefined, { timeout: 10_000 });
+    expect(screen.getByText(/^Said by County office on 2026-05-01/)).toBeDefined();
     expect(screen.queryByText(/Reference only/)).toBeNull();
     expect(screen.getByText(/to 20 times the limit, 0\.05\smg/)).toBeDefined();
     expect(screen.getByText(/No limit stands here for nickel/)).toBeDefined();

@@ -59,7 +59,7 @@ export function ContainerTreatment({ state, container }: Props) {
             />
           ))}
         {!running && container.contents.length > 0 && (
-          <Row start="text" title={w.begin} second={w.beginDoor} href={`#/treatment/begin/${containerId}`} />
+          <Row title={w.begin} second={w.beginDoor} href={`#/treatment/begin/${containerId}`} />
         )}
         {container.contents.length > 0 && (
           <Row

@@ -43,7 +43,7 @@ export function Contradicted({ outlook }: { readonly outlook: Outlook }) {
         {w.contradicted}
       </Notice>
       <Part title={w.against.todo}>
-        <ol>
+        <ol class={styles.steps}>
           {stepsFor(contradictions).map((step) => (
             <li key={step}>{step}</li>
           ))}

@@ -286,7 +286,9 @@ describe('the pot while it is treated', () => {
     expect(plain(read?.textContent)).toMatch(/0.*0\.3.*110.*0\.8.*180.*4\.8/);
     await p.follow(/left to add to pH/);
     await p.title(/Hydrated lime left to add to pH 9/);
-    expect(screen.getByText('pH read at 180 g of base')).toBeTruthy();
+    expect(screen.getByText('Put in so far in this stage')).toBeTruthy();
+    p.show(`treatment/${id}/working/left/0`);
+    expect(await screen.findByText('pH read at 180 g of base')).toBeTruthy();
   });
 
   test('shows no figure of what is left where a reading contradicts the plan, but what to do', async () => {

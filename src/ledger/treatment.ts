@@ -102,3 +102,12 @@ export function treatmentOf(state: State, containerId: string): ContainerTreatme
   const mixed = untreatedToo || new Set(contents.map(({ treatedBy }) => treatedBy.at(-1))).size > 1;
   return { running, behind, untreatedToo, ph: last && !mixed ? lastPh(last) : null };
 }
+
+/** Treatments of what a batch gave, in the order in which they began; one with nothing in yet by what its container holds. */
+export function treatmentsOfBatch(state: State, batchId: string): readonly TreatmentState[] {
+  const streams = new Set<string | null>(state.batches.get(batchId)?.streamIds);
+  return [...state.treatments.values()].filter(({ treated, body, ended }) => {
+    const standing = ended ? [] : (state.containers.get(body.containerId)?.contents ?? []);
+    return (treated ?? standing).some(({ streamId }) => streams.has(streamId));
+  });
+}

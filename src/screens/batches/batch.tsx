@@ -14,6 +14,7 @@ import { Frame, hour } from '../frame';
 import { useShell } from '../shell';
 import { streamName } from '../words';
 import { ChargedAndGotBack, ClosureRows } from './account-part';
+import { BatchTreatments } from './batch-treatments';
 import { capacitorWords, stepWords, batchWords as w } from './words';
 
 type Props = { readonly state: State; readonly batch: BatchState };
@@ -149,6 +150,7 @@ export function BatchScreen({ at }: { readonly at: Readonly<Record<string, strin
     >
       <Steps {...props} />
       <Streams {...props} />
+      <BatchTreatments {...props} />
       <ChargedAndGotBack {...props} />
       <ClosureRows {...props} />
       <Lists {...props} />

@@ -279,6 +279,7 @@ export const runWords = {
   benchOpenSecond: 'What a sample took, scaled up',
   // Elsewhere
   container: 'Treatment',
+  ofContainer: (code: string) => `Treatment of ${code}`,
   running: (agent: string) => `Treatment running, ${agent}`,
   runningSecond: (last: string, look: string) => [last, look].filter(Boolean).join(' '),
   lastRead: (text: string, when: string) => `Read ${when}: ${text}.`,

@@ -481,6 +481,25 @@ describe('a treatment elsewhere', () => {
   });
 });
 
+test('a treatment stands on the batch whose waste is in it, and on no other', async () => {
+  const p = await runState();
+  const id = await p.begun();
+  p.show(`batches/${p.batch}`);
+  const door = () => screen.queryByText('Treatment of C‑07')?.closest('a');
+  expect(door()?.getAttribute('href')).toBe(`#/treatment/${id}`);
+  await p.dose(id, '110');
+  await p.does({ do: 'end-treatment', treatmentId: id, outcome: 'stopped', reason: 'rain' });
+  p.show();
+  expect(plain(door()?.textContent)).toMatch(/stopped before the end/);
+  const { body } = await p.does({
+    do: 'open-batch',
+    feed: { capacitors: 'unknown', era: 'unknown', mass: { value: '1', unit: 'g' } },
+  });
+  p.show(`batches/${body.kind === 'batch-opened' ? body.batchId : ''}`);
+  expect(screen.getByText('No step yet.')).toBeTruthy();
+  expect(door()).toBeUndefined();
+});
+
 describe('a bench test', () => {
   test('is scaled up beside the model, and kept', async () => {
     const p = await runState();

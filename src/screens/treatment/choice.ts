@@ -56,10 +56,16 @@ export function chosenOf(state: State, containerId: string, base: BaseId, { pH, 
   };
 }
 
+/** Where a base ends, and where stirring and air bring it afterwards. */
+function endText({ pH, aired }: { readonly pH: number; readonly aired?: number }, sign: DecimalSign): string {
+  const ends = w.endsAt(phText(pH, sign));
+  return aired === undefined ? ends : `${ends}, ${w.aired(phText(aired, sign))}`;
+}
+
 /** Low, likely and high in one line; the pH at which a base ends; that it is not known yet. */
 export function massText(to: BaseTo | undefined, sign: DecimalSign): string {
   if (!to) return w.comes;
-  if (!to.ok) return to.why.code === 'stalls' ? w.endsAt(phText(to.why.pH, sign)) : w.failed;
+  if (!to.ok) return to.why.code === 'stalls' ? endText(to.why, sign) : w.failed;
   const { low, high, value, unit } = printed(to.needed.mass, sign);
   if (to.needed.openIn.length > 0) return w.atLeast(`${value}${thin}${unit}`);
   return low === undefined || high === undefined

@@ -27,9 +27,11 @@ function NotReached({ chosen: { to, base } }: { readonly chosen: Chosen }) {
   const { sign } = useShell();
   if (!to || to.ok) return null;
   if (to.why.code !== 'stalls') return <Notice mark="unknown">{w.modelFailed}</Notice>;
+  const { pH, aired }: { readonly pH: number; readonly aired?: number } = to.why;
+  const airs = aired === undefined ? '' : `${w.airedEnd(phText(aired, sign.value))} `;
   return (
-    <Notice mark="unknown" second={w.stallsSecond}>
-      {w.stalls(bases[base].name, phText(to.why.pH, sign.value))}
+    <Notice mark="unknown" second={`${airs}${w.stallsSecond}`}>
+      {w.stalls(bases[base].name, phText(pH, sign.value))}
     </Notice>
   );
 }

@@ -145,7 +145,7 @@ export const liquor = z
     cakeSolids: Ranged,
     grit: Ranged,
     baseDemand: Ranged,
-    /** How far the equilibrium model may be off the base to a pH, from pH 8 on and below. */
+    /** How far the equilibrium model may be off the base to a pH, which solids form apart. */
     modelDose: z.strictObject({ from8: Ranged, below8: Ranged }),
     strongAcidFrom: Ranged,
     /** Of a drained wet solid, by kind of waste; a kind that is not named holds nobody knows how much. */

@@ -5,6 +5,7 @@
 import { Pot, type Titration } from '../equilibrium/pot';
 import type { Equilibrium, NoEquilibrium } from '../equilibrium/solve';
 import { carbonDioxide } from '../equilibrium/system';
+import { ladder } from './ladder';
 
 export type DosePoint = {
   /** Hydroxide put in, mol. */
@@ -20,18 +21,15 @@ export type AlongDose =
   | { readonly ok: true; readonly points: readonly DosePoint[] }
   | { readonly ok: false; readonly failure: NoEquilibrium };
 
-/** Steps for the charge of acid and metals, and how many times the charge goes in before the base is said to end. */
-const steps = 40;
-const plenty = 2.5;
-/** pH between neighbours at most, and the part of the charge below which a step is no longer halved. */
+/** pH between neighbours at most, and the part of the pot's size below which a step is no longer halved. */
 const near = 0.05;
 const finest = 1e-9;
 
 /**
  * The points around and within a span of pH. The last one has the pH at which the base ends where that lies below `to`.
- * @param charge hydroxide that acid and metals take, mol
+ * @param size of the pot: `sizeOf`, mol
  */
-export function alongDose(titration: Titration, charge: number, { from, to }: PhSpan): AlongDose {
+export function alongDose(titration: Titration, size: number, { from, to }: PhSpan): AlongDose {
   const pot = new Pot(titration);
   const leaves = titration.gas === 'leaves';
   const solve = (base: number, before: number) => {
@@ -41,9 +39,8 @@ export function alongDose(titration: Titration, charge: number, { from, to }: Ph
     return { ok: true as const, point: { base, at: solved.value, gone: before + over } };
   };
   const points: DosePoint[] = [];
-  const ladder = Math.round(steps * plenty);
-  for (let i = 0; i <= ladder; i++) {
-    const next = solve((charge * i) / steps, points.at(-1)?.gone ?? 0);
+  for (const base of ladder(size)) {
+    const next = solve(base, points.at(-1)?.gone ?? 0);
     if (!next.ok) return { ok: false, failure: next.failure };
     const failure = fillUpTo(next.point);
     if (failure) return { ok: false, failure };
@@ -70,7 +67,7 @@ export function alongDose(titration: Titration, charge: number, { from, to }: Ph
 
   function tooFar(a: DosePoint, b: DosePoint): boolean {
     const within = b.at.pH > from && a.at.pH < to;
-    return within && b.at.pH - a.at.pH > near && b.base - a.base > finest * charge;
+    return within && b.at.pH - a.at.pH > near && b.base - a.base > finest * size;
   }
 }
 

@@ -4,30 +4,45 @@
  */
 import Decimal from 'decimal.js';
 import { times } from '../../quantities/expression';
-import { type Figure, workedOut } from '../../quantities/figure';
+import { between, type Figure, given, workedOut } from '../../quantities/figure';
 import { equilibrium } from '../../reference/equilibrium-tables';
 import { type BaseId, bases, liquor, type Metal } from '../../reference/tables';
 import { asSold, type BaseNeeded, overTheModel, type StatedPurity } from '../base-needed';
-import { ranged, sourceOf } from '../constants';
+import { sourceOf } from '../constants';
 import { componentOfMetal } from '../equilibrium/reaction';
 import type { Equilibrium, NoEquilibrium } from '../equilibrium/solve';
 import { dissolved } from '../equilibrium/told';
 import { type Load, openMetals } from '../load';
 import { doseTo } from './dose-to';
-import { type Amounts, chargeOfPot, likely, type TreatedPot, treatedPot } from './treated-pot';
+import {
+  type Amounts,
+  chargeOfPot,
+  likely,
+  likelyTurn,
+  type TreatedPot,
+  treatedPot,
+  turnsOf,
+} from './treated-pot';
 
 export type BaseTo =
   | {
       readonly ok: true;
       readonly needed: BaseNeeded;
       readonly pH: number;
-      /** The pot at the target, at what is likely. */
+      /** The pot at the target, at what is likely; mol of hydroxide put in by then, and of carbon dioxide that left. */
       readonly at: Equilibrium;
+      readonly dose: number;
+      readonly gone: number;
     }
   | {
       readonly ok: false;
-      readonly why: /** The base ends at this pH, whatever goes in. */
-        | { readonly code: 'stalls'; readonly pH: number }
+      readonly why: /** The base ends at this pH, however much goes in. */
+        | {
+            readonly code: 'stalls';
+            readonly pH: number;
+            /** Where it ends once stirring and air have taken its carbon dioxide. */
+            readonly aired?: number;
+          }
         | { readonly code: 'acid-open' }
         | { readonly code: 'model-failed'; readonly failure: NoEquilibrium };
     };
@@ -47,13 +62,13 @@ export function baseTo(base: BaseId, load: Load, pH: number, stated?: StatedPuri
   if (!pot) return { ok: false, why: { code: 'acid-open' } };
   const amounts = likely(pot);
   const dose = doseTo(pot, amounts, pH);
-  if (dose.found === 'stall') return { ok: false, why: { code: 'stalls', pH: dose.pH } };
+  if (dose.found === 'stall')
+    return { ok: false, why: { code: 'stalls', pH: dose.pH, ...airedEnd(pot, amounts) } };
   if (dose.found === 'failure') return { ok: false, why: { code: 'model-failed', failure: dose.failure } };
   const hydroxide = workedOut({
     sentence: `Base to pH ${pH}`,
     unit: 'mol',
-    formula: times(readOff(pot, amounts, pH, dose.base), modelSpread(pH)),
-    sources: [sourceOf(pH < 8 ? liquor.modelDose.below8 : liquor.modelDose.from8)],
+    formula: times(readOff(pot, amounts, pH, dose.base), turnSpread(pot, amounts, pH, dose.base)),
   });
   const openIn = [...new Set([...load.freeAcid.openIn, ...openMetals(load)])];
   const leaves = metalsLeft(pot, dose.at);
@@ -61,14 +76,48 @@ export function baseTo(base: BaseId, load: Load, pH: number, stated?: StatedPuri
     ok: true,
     pH,
     at: dose.at,
+    dose: dose.base,
+    gone: dose.gone,
     needed: { base, hydroxide, mass: asSold(base, hydroxide, overTheModel(base), stated), leaves, openIn },
   };
 }
 
-const modelSpread = (pH: number): Figure<'1'> =>
-  pH < 8
-    ? ranged('model-dose/below-8', 'How far the model may be off below pH 8', liquor.modelDose.below8, '1')
-    : ranged('model-dose/from-8', 'How far the model may be off', liquor.modelDose.from8, '1');
+/** A pH that no base reaches: asked for to see where it ends. */
+const beyondAll = 14;
+
+function airedEnd(pot: TreatedPot, amounts: Amounts): { readonly aired?: number } {
+  if (!turnsOf(pot).some(({ gas }) => gas === 'stirred-out')) return {};
+  const end = doseTo(pot, amounts, beyondAll, { ...likelyTurn, gas: 'stirred-out' });
+  return end.found === 'stall' ? { aired: end.pH } : {};
+}
+
+/**
+ * How far off the model may be: its constants, and from the least to the most base over the turns that it may take. A turn in
+ * which the pH is not reached tells nothing of the base to it.
+ */
+function turnSpread(pot: TreatedPot, amounts: Amounts, pH: number, likelyDose: number): Figure<'1'> {
+  const { from8: modelDose } = liquor.modelDose;
+  const doses = turnsOf(pot).flatMap((turn) => {
+    const dose = doseTo(pot, amounts, pH, turn);
+    return dose.found === 'dose' && likelyDose > 0 ? [dose.base / likelyDose] : [1];
+  });
+  const [least, most] = [Math.min(1, ...doses), Math.max(1, ...doses)];
+  return given({
+    origin: `model-dose/${pot.base}/${pH}`,
+    sentence: 'How far the model may be off, and which way it may go',
+    value: 1,
+    unit: '1',
+    how: 'constant',
+    spread: between(
+      new Decimal(modelDose.low).times(least),
+      new Decimal(1),
+      new Decimal(modelDose.high).times(most),
+    ),
+    decimals: 0,
+    sources: [sourceOf(modelDose)],
+    note: modelDose.note ?? '',
+  });
+}
 
 /** The dose as a reading of the model at the parts of the pot, with its slope against each. */
 function readOff(pot: TreatedPot, amounts: Amounts, pH: number, value: number): Figure<'mol'> {

@@ -11,11 +11,13 @@ import type { Load } from '../load';
 import {
   type Amounts,
   atEnd,
-  chargeOfPot,
   likely,
+  sizeOf,
   type TreatedPot,
+  type Turn,
   titrationOf,
   treatedPot,
+  turnsOf,
 } from './treated-pot';
 
 /** Plain numbers, for drawing: the figures beside a plot are worked out on their own. */
@@ -32,7 +34,10 @@ export type Leaving = { readonly metal: Metal; readonly grams: number; readonly 
 
 export type DoseCurve = {
   readonly points: readonly CurvePoint[];
-  /** pH against grams if all amounts and the base stand at the ends of their ranges: reached soonest, and latest. */
+  /**
+   * pH against grams if all amounts and the base stand at the ends of their ranges, whichever turn the pot takes: reached
+   * soonest, and latest.
+   */
   readonly soonest: readonly CurvePoint[];
   readonly latest: readonly CurvePoint[];
   /** Where half of a metal has come down. */
@@ -63,11 +68,18 @@ export function doseCurve(load: Load, base: BaseId, stated?: StatedPurity, upTo 
   const each = gramsPerMole(base, stated);
   const [low, middle, high] = [each.low, each.value, each.high].map((g) => g.toNumber());
   if (low === undefined || middle === undefined || high === undefined) throw new Error('no grams');
-  const most = Math.max(beyond * chargeOfPot(atEnd(pot, 'high')) * high, beyond * upTo, 1e-6);
-  const along = (amounts: Amounts, grams: number) => curve(pot, amounts, grams, most);
+  const most = Math.max(beyond * sizeOf(pot, atEnd(pot, 'high')) * high, beyond * upTo, 1e-6);
+  const along = (amounts: Amounts, grams: number, turn?: Turn) => curve(pot, amounts, grams, most, turn);
   const points = along(likely(pot), middle);
-  const soonest = along(atEnd(pot, 'low'), low);
-  const latest = along(atEnd(pot, 'high'), high);
+  const turns = turnsOf(pot);
+  const soonest = outermost(
+    turns.map((turn) => along(atEnd(pot, 'low'), low, turn)),
+    Math.max,
+  );
+  const latest = outermost(
+    turns.map((turn) => along(atEnd(pot, 'high'), high, turn)),
+    Math.min,
+  );
   if (!points.ok) return points;
   if (!soonest.ok) return soonest;
   if (!latest.ok) return latest;
@@ -86,10 +98,25 @@ type Along =
   | { readonly ok: true; readonly value: readonly CurvePoint[] }
   | { readonly ok: false; readonly failure: PointFailure };
 
+/** Several curves over the same grams as the one that runs outside them all. */
+function outermost(curves: readonly Along[], outer: (...pH: number[]) => number): Along {
+  const solved = curves.flatMap((one) => (one.ok ? [one.value] : []));
+  const [first] = solved;
+  // A turn that has no equilibrium somewhere says nothing; where none has, that is told.
+  if (!first) return curves[0] ?? { ok: true, value: [] };
+  return {
+    ok: true,
+    value: first.map((point, i) => ({
+      ...point,
+      pH: outer(...solved.map((points) => points[i]?.pH ?? point.pH)),
+    })),
+  };
+}
+
 /** @param each g that give one mole of hydroxide */
-function curve(pot: TreatedPot, amounts: Amounts, each: number, most: number): Along {
+function curve(pot: TreatedPot, amounts: Amounts, each: number, most: number, turn?: Turn): Along {
   const bases = Array.from({ length: pointsOnCurve }, (_, i) => (most / each) * (i / (pointsOnCurve - 1)));
-  const titrated = titrate(titrationOf(pot, amounts), bases);
+  const titrated = titrate(titrationOf(pot, amounts, turn), bases);
   if (!titrated.ok) return titrated;
   const metals = metalsOf(pot);
   return {

@@ -4,17 +4,20 @@
  * full up to the low end of what is needed, then in quarters of what lies between the ends: there the pH decides.
  */
 import Decimal from 'decimal.js';
-import { minus, over, times } from '../../quantities/expression';
-import { type Figure, workedOut } from '../../quantities/figure';
+import { minus, over, plus, times } from '../../quantities/expression';
+import { between, type Figure, given, workedOut } from '../../quantities/figure';
 import { dosing } from '../../reference/dosing-tables';
-import { type BaseId, liquor } from '../../reference/tables';
+import { equilibrium } from '../../reference/equilibrium-tables';
+import { type BaseId, bases, liquor } from '../../reference/tables';
 import { asSold, carbonDioxide, overTheModel, perHydroxide, type StatedPurity } from '../base-needed';
-import { ranged } from '../constants';
+import { ranged, sourceOf } from '../constants';
 import { densityOf } from '../density';
 import { heatPerAcid } from '../heat';
 import type { Load } from '../load';
 import { type BaseTo, baseTo } from './base-to';
 import { type CurvePoint, doseCurve, phAt } from './dose-curve';
+import { doseTo } from './dose-to';
+import { likely, treatedPot } from './treated-pot';
 
 export type StageAsked = { readonly base: BaseId; readonly pH: number };
 
@@ -80,39 +83,30 @@ const lastParts = 4;
 
 export function planOf(asked: PlanAsked): Planned {
   const stages: PlannedStage[] = [];
-  let before: Figure<'mol'> | undefined;
+  let before: Reached | undefined;
   for (const [i, { base, pH }] of asked.stages.entries()) {
     const to = baseTo(base, asked.load, pH, asked.purity(base));
     if (!to.ok) return { ok: false, failure: { stage: i, why: to.why } };
-    const planned = stage(asked, base, pH, to.needed.hydroxide, before);
+    const planned = stage(asked, to, before);
     if (!planned.ok) return { ok: false, failure: { stage: i, why: planned.why } };
     stages.push(planned.value);
-    before = to.needed.hydroxide;
+    before = to;
   }
   return { ok: true, stages };
 }
+
+type Reached = Extract<BaseTo, { ok: true }>;
 
 type Stage =
   | { readonly ok: true; readonly value: PlannedStage }
   | { readonly ok: false; readonly why: PlanFailure['why'] };
 
-function stage(
-  asked: PlanAsked,
-  base: BaseId,
-  pH: number,
-  toPh: Figure<'mol'>,
-  before: Figure<'mol'> | undefined,
-): Stage {
+function stage(asked: PlanAsked, to: Reached, before: Reached | undefined): Stage {
+  const { base, hydroxide: toPh } = to.needed;
   const stated = asked.purity(base);
-  const hydroxide = before
-    ? workedOut({
-        sentence: `Base from the stage before on to pH ${pH}`,
-        unit: 'mol',
-        formula: minus(toPh, before),
-        note: 'What the stage before gave, grit not counted.',
-      })
-    : toPh;
-  if (hydroxide.high.lte(0)) return { ok: false, why: { code: 'nothing-left' } };
+  const hydroxide = before ? fromStageBefore(asked.load, to, before) : toPh;
+  if ((before && to.pH <= before.pH) || hydroxide.high.lte(0))
+    return { ok: false, why: { code: 'nothing-left' } };
   const needed = asSold(base, hydroxide, overTheModel(base), stated);
   const gas = carbonDioxide({ base, hydroxide, mass: needed, leaves: [], openIn: [] });
   if (gas && !asked.headspace) return { ok: false, why: { code: 'headspace-open' } };
@@ -131,7 +125,7 @@ function stage(
     ok: true,
     value: {
       base,
-      pH,
+      pH: to.pH,
       needed,
       hydroxide,
       byHeat,
@@ -141,6 +135,42 @@ function stage(
       ...(gas ? { gas } : {}),
     },
   };
+}
+
+/** What a second stage takes: on from the first, and what carbonate that has stayed in the pot takes of it. */
+function fromStageBefore(load: Load, to: Reached, before: Reached): Figure<'mol'> {
+  return workedOut({
+    sentence: `Base from the stage before on to pH ${to.pH}`,
+    unit: 'mol',
+    formula: plus(minus(to.needed.hydroxide, before.needed.hydroxide), carbonateLeft(load, to, before)),
+    note: 'What the stage before gave, grit not counted.',
+  });
+}
+
+/**
+ * Carbonate that a first stage leaves, dissolved and in its solids, takes base as well, unless stirring drives it out and the
+ * solids stay as they are: from nothing to what the model says.
+ */
+function carbonateLeft(load: Load, to: Reached, before: Reached): Figure<'mol'> {
+  const pot = treatedPot(load, to.needed.base);
+  const { formula, hydroxidePerMol } = bases[before.needed.base];
+  const put = new Map([
+    [formula, before.dose / Number(hydroxidePerMol)],
+    ['CO2', -before.gone],
+  ]);
+  const dose = pot && doseTo({ ...pot, before: put }, likely(pot), to.pH);
+  const value = dose?.found === 'dose' ? Math.max(0, dose.base - (to.dose - before.dose)) : 0;
+  return given({
+    origin: `carbonate-left/${before.needed.base}/${before.pH}`,
+    sentence: 'For carbonate that the stage before leaves',
+    value,
+    unit: 'mol',
+    how: 'worked-out',
+    spread: between(0, new Decimal(value), value),
+    decimals: 3,
+    sources: [sourceOf(equilibrium.model)],
+    note: 'Nothing where stirring drives it all out.',
+  });
 }
 
 /** Base that warms the liquor by the rise allowed: rise × mass × heat capacity × g/mol ÷ heat of a mole. */
@@ -157,7 +187,7 @@ function portionByHeat(
   const capacity = ranged('heat-capacity', 'Heat capacity of the liquor', liquor.heatCapacity, 'kJ/(kg·K)');
   const heat = heatPerAcid(base);
   // A base that cools the liquor is held down by foam alone: it is counted as if it warmed.
-  const each = heat.value.isNegative() ? minus(0, heat) : heat;
+  const each = heat.value.isNegative() ? times(-1, heat) : heat;
   return workedOut({
     sentence: 'Largest portion for the rise allowed',
     unit: 'g',
@@ -196,7 +226,7 @@ function cut(largest: Decimal, needed: Figure<'g'>): Portion[] | undefined {
   const low = Decimal.max(0, needed.low);
   const full = low.div(largest).ceil().toNumber();
   const last = Decimal.min(largest, weighableUp(needed.high.minus(low).div(lastParts)));
-  if (full + lastParts > mostPortions) return undefined;
+  if (full > mostPortions) return undefined;
   const portions: Portion[] = [];
   let soFar = new Decimal(0);
   const add = (grams: Decimal, kind: Portion['kind']): void => {
@@ -211,7 +241,7 @@ function cut(largest: Decimal, needed: Figure<'g'>): Portion[] | undefined {
   while (soFar.lt(needed.high) && last.gt(0) && portions.length < mostPortions) {
     add(last, 'last');
   }
-  return portions;
+  return soFar.lt(needed.high) ? undefined : portions;
 }
 
 const weighableUp = (grams: Decimal): Decimal => grams.toSignificantDigits(2, Decimal.ROUND_UP);

@@ -14,7 +14,7 @@ import { dissolved } from '../equilibrium/told';
 import { molarMass } from '../formula';
 import { type Load, metalsPresent, openMetals } from '../load';
 import { alongDose, atPhAlong, type DosePoint, type PhSpan } from './along-dose';
-import { chargeOfPot, likely, titrationOf, treatedPot } from './treated-pot';
+import { likely, likelyTurn, sizeOf, titrationOf, treatedPot } from './treated-pot';
 
 /** What a load does not tell and holds metals up all the same. */
 export type Beside = {
@@ -80,10 +80,14 @@ export function levelsOf(load: Load, base: BaseId, span: PhSpan, beside: Beside 
   const pot = treatedPot(load, base);
   if (!pot) return { ok: false, failure: { code: 'acid-open' } };
   const amounts = likely(pot);
-  const titration = titrationBeside(titrationOf(pot, amounts), beside);
-  const charge = Math.max(chargeOfPot(amounts), 1e-6) + (beside.ammonia?.value.toNumber() ?? 0);
+  // Beside plain hydroxide more copper stays than beside basic nitrate.
+  const titration = titrationBeside(
+    titrationOf(pot, amounts, { ...likelyTurn, copperFirst: 'hydroxide' }),
+    beside,
+  );
+  const size = sizeOf(pot, amounts) + (beside.ammonia?.value.toNumber() ?? 0);
   const along = (kind: (solid: SolidAsked) => SolidAsked) =>
-    alongDose({ ...titration, solids: titration.solids.map(kind) }, charge, span);
+    alongDose({ ...titration, solids: titration.solids.map(kind) }, size, span);
   const [soluble, settled] = [along(fresh), along(aged)];
   if (!soluble.ok) return { ok: false, failure: { code: 'model-failed', failure: soluble.failure } };
   if (!settled.ok) return { ok: false, failure: { code: 'model-failed', failure: settled.failure } };

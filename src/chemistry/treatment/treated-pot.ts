@@ -1,9 +1,9 @@
 /** A load as the equilibrium model takes it: substances in so much water, and the solids and gas that a base may make. */
 import type { Figure } from '../../quantities/figure';
+import { equilibrium } from '../../reference/equilibrium-tables';
 import { type BaseId, bases, type Metal } from '../../reference/tables';
 import { densityOf } from '../density';
 import type { Gas, LiquorMade, SolidAsked, Titration } from '../equilibrium/pot';
-import type { ActivityModel } from '../equilibrium/system';
 import { molarMass } from '../formula';
 import { type Load, metalsPresent, molesOf, molesOfIronTwo } from '../load';
 
@@ -18,6 +18,8 @@ export type TreatedPot = {
   readonly parts: readonly PotPart[];
   /** kg; it hardly matters for the dose, so its range is left out. */
   readonly waterKilograms: number;
+  /** What a stage before this base put in and let go, mol of each formula; carbon dioxide that left counts less than nothing. */
+  readonly before?: ReadonlyMap<string, number>;
 };
 
 /** Metals as nitrates in the charge that the model gives them. */
@@ -105,7 +107,7 @@ export const atEnd = (pot: TreatedPot, end: 'low' | 'high'): Amounts =>
   new Map(pot.parts.map(({ of, amount }) => [of, Math.max(0, amount[end].toNumber())]));
 
 function liquorOf(pot: TreatedPot, amounts: Amounts): LiquorMade {
-  const substances = new Map<string, number>();
+  const substances = new Map(pot.before ?? []);
   const add = (formula: string, n: number): void => {
     substances.set(formula, (substances.get(formula) ?? 0) + n);
   };
@@ -124,13 +126,50 @@ function liquorOf(pot: TreatedPot, amounts: Amounts): LiquorMade {
 }
 
 /**
- * The titration of a pot with its base, pure; carbon dioxide bubbles out and is gone.
+ * What nobody knows of how it goes: whether basic copper nitrate comes down first, as it does in nitrate liquor (Hidmi and
+ * Edwards 1999), or copper hydroxide at once; whether nickel hydroxide is fresh or aged; whether carbon dioxide bubbles out
+ * at 1 atm and is gone, or stirring takes it down to the air's.
  */
-export function titrationOf(pot: TreatedPot, amounts: Amounts, model: ActivityModel = 'sit'): Titration {
+export type Turn = {
+  readonly copperFirst: 'basic-nitrate' | 'hydroxide';
+  readonly nickel: 'fresh' | 'aged';
+  readonly gas: 'bubbles' | 'stirred-out';
+};
+export const likelyTurn: Turn = { copperFirst: 'basic-nitrate', nickel: 'fresh', gas: 'bubbles' };
+
+/** The turns that may make a difference in a pot, the likely one first. */
+export function turnsOf(pot: TreatedPot): readonly Turn[] {
+  const has = (of: PotPart['of']): boolean => pot.parts.some((part) => part.of === of);
+  const coppers: readonly Turn['copperFirst'][] = has('Cu')
+    ? ['basic-nitrate', 'hydroxide']
+    : ['basic-nitrate'];
+  const nickels: readonly Turn['nickel'][] = has('Ni') ? ['fresh', 'aged'] : ['fresh'];
+  const gases: readonly Turn['gas'][] = isCarbonate(pot.base) ? ['bubbles', 'stirred-out'] : ['bubbles'];
+  return gases.flatMap((gas) =>
+    nickels.flatMap((nickel) => coppers.map((copperFirst) => ({ copperFirst, nickel, gas }))),
+  );
+}
+
+const basicNitrate = 'Cu2(OH)3NO3(s)';
+const nickelHydroxide = 'Ni(OH)2(s)';
+const agedNickel = equilibrium.solids.find(({ id }) => id === nickelHydroxide)?.low;
+
+/** The titration of a pot with its base, pure. */
+export function titrationOf(pot: TreatedPot, amounts: Amounts, turn: Turn = likelyTurn): Titration {
   const withGas = isCarbonate(pot.base);
-  const solids: SolidAsked[] = [...hydroxides, ...(withGas ? carbonates : [])].map((id) => ({ id }));
-  const gas: Gas = withGas ? 'leaves' : 'none';
-  return { model, liquor: liquorOf(pot, amounts), reagent: bases[pot.base].formula, solids, gas };
+  const ids = [
+    ...hydroxides,
+    ...(turn.copperFirst === 'basic-nitrate' ? [basicNitrate] : []),
+    ...(withGas || pot.before ? carbonates : []),
+  ];
+  const solids = ids.map(
+    (id): SolidAsked =>
+      id === nickelHydroxide && turn.nickel === 'aged' && agedNickel !== undefined
+        ? { id, logK: Number(agedNickel) }
+        : { id },
+  );
+  const gas: Gas = withGas ? (turn.gas === 'bubbles' ? 'leaves' : 'open') : 'none';
+  return { model: 'sit', liquor: liquorOf(pot, amounts), reagent: bases[pot.base].formula, solids, gas };
 }
 
 /** Hydroxide that acid and metals take in all by charge, mol: the size of the question. */
@@ -139,4 +178,13 @@ export function chargeOfPot(amounts: Amounts): number {
   let sum = 0;
   for (const [of, n] of amounts) sum += (each[of] ?? 2) * n;
   return sum;
+}
+
+/** Alkali of lime water at pH 12, mol/kg: what it takes beyond the charge to see how far a base goes. */
+const alkali = 0.06;
+
+/** Hydroxide after which the ladder of a pot is counted, mol: charge, barium with a carbonate, and alkali of its own. */
+export function sizeOf(pot: TreatedPot, amounts: Amounts): number {
+  const barium = isCarbonate(pot.base) ? 2 * (amounts.get('Ba') ?? 0) : 0;
+  return chargeOfPot(amounts) + barium + alkali * pot.waterKilograms;
 }

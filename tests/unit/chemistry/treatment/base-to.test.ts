@@ -19,7 +19,7 @@ const liquors = fc.record({
   Cu: fc.double({ min: 0.05, max: 40, noNaN: true }),
   Ni: fc.double({ min: 0.05, max: 20, noNaN: true }),
 });
-const few = { numRuns: 25 };
+const few = { numRuns: 8 };
 
 describe('base to a pH', () => {
   it('is the sum of acid and metal charge within 1.5 % at pH 9.5, whatever the liquor', () => {
@@ -39,7 +39,8 @@ describe('base to a pH', () => {
         const load = loadWith(litres, acid, { Cu, Ni });
         const more = loadWith(litres, acid * 1.1, { Cu, Ni });
         const [to5, to7, to9] = [5, 7, 9].map((pH) => hydroxide('caustic-soda', load, pH));
-        expect(to5).toBeLessThanOrEqual(to7 ?? 0);
+        // Nickel hardly rests between: the two may be the same dose to the last digits.
+        expect(to5).toBeLessThanOrEqual((to7 ?? 0) * (1 + 1e-6));
         expect(to7).toBeLessThanOrEqual(to9 ?? 0);
         expect(hydroxide('caustic-soda', more, 9)).toBeGreaterThan(to9 ?? 0);
       }),
@@ -74,15 +75,41 @@ describe('base to a pH', () => {
     expect(value.minus(low).toNumber()).toBeCloseTo(high.minus(value).toNumber(), 1);
   });
 
-  it('below pH 8 may be a tenth less, as basic nitrate and nickel are not sure', () => {
-    const load = loadWith(10, 1, { Cu: 10 }, '0.1');
-    const [to7, to9] = [7, 9].map((pH) => baseTo('caustic-soda', load, pH));
-    const widthOf = (to: typeof to7): number =>
-      to?.ok
-        ? to.needed.hydroxide.value.minus(to.needed.hydroxide.low).div(to.needed.hydroxide.value).toNumber()
-        : 0;
-    expect(widthOf(to7)).toBeGreaterThan(0.1);
-    expect(widthOf(to9)).toBeLessThan(0.03);
+  it('holds both ways that copper may come down, as the reference solver has them', () => {
+    // Cases T03 and T01 (PHREEQC 3.8.9): 1 kg of water, 1 mol of acid, 0.1 of copper, 0.05 of nickel, lime to pH 7: 1.150 mol
+    // where basic copper nitrate may form, 1.198 where it may not.
+    const to = baseTo('hydrated-lime', loadWith(1, 1, { Cu: 6.3546, Ni: 2.93467 }, '0.1'), 7);
+    if (!to.ok) throw new Error(to.why.code);
+    expect(to.needed.hydroxide.low.toNumber()).toBeLessThan(1.15);
+    expect(to.needed.hydroxide.high.toNumber()).toBeGreaterThan(1.198);
+    expect(to.needed.hydroxide.value.toNumber()).toBeCloseTo(1.15, 2);
+  });
+
+  it('is no wider for it at pH 9, where both have come to the same', () => {
+    const to = baseTo('hydrated-lime', loadWith(10, 1, { Cu: 25 }, '0.1'), 9.2);
+    if (!to.ok) throw new Error(to.why.code);
+    const { low, value } = to.needed.hydroxide;
+    expect(value.minus(low).div(value).toNumber()).toBeLessThan(0.04);
+  });
+
+  it('of a carbonate runs from carbon dioxide stirred out to carbon dioxide that stands over it', () => {
+    const to = baseTo('soda-ash', loadWith(10, 0.8, { Cu: 12.5 }, '0.1'), 9);
+    if (!to.ok) throw new Error(to.why.code);
+    // Stirred out, no more than the charge of acid and copper goes in: 8 + 2 × 1.967 mol.
+    expect(to.needed.hydroxide.low.toNumber()).toBeLessThan(12.2);
+    expect(to.needed.hydroxide.high.toNumber()).toBeGreaterThan(13.5);
+  });
+
+  it('of very thin wash water needs what the pH itself takes', () => {
+    const to = baseTo('caustic-soda', loadWith(10, 0.00001, {}), 10);
+    // 1e-5 mol/L of acid and about 1.1e-4 mol/kg of hydroxide in ten litres.
+    expect(to.ok && to.needed.hydroxide.value.toNumber()).toBeCloseTo(0.0011, 3);
+  });
+
+  it('counts barium with a carbonate', () => {
+    const to = baseTo('soda-ash', loadWith(10, 0.01, { Ba: 30 }), 8.5);
+    // 2 × 300 g ÷ 137.327 g/mol and 0.1 mol of acid.
+    expect(to.ok && to.needed.hydroxide.value.toNumber()).toBeGreaterThan(4.4);
   });
 });
 
@@ -99,6 +126,12 @@ describe('a base that cannot reach the pH', () => {
     expect(endOf('magnesium-hydroxide')).toBeGreaterThan(8.5);
     expect(endOf('magnesium-hydroxide')).toBeLessThan(9.3);
     expect(endOf('sodium-bicarbonate')).toBeLessThan(8.5);
+  });
+
+  it('says where air takes it once its carbon dioxide is gone', () => {
+    const to = baseTo('limestone', load, 6.5);
+    // Case T11 (PHREEQC 3.8.9): limestone in the open comes to pH 7.1.
+    expect(!to.ok && to.why.code === 'stalls' && to.why.aired).toBeCloseTo(7.1, 1);
   });
 
   it('is none of lime and caustic soda', () => {

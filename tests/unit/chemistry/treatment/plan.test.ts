@@ -5,6 +5,7 @@ import { densityOf } from '../../../../src/chemistry/density';
 import { doseCurve, phAt } from '../../../../src/chemistry/treatment/dose-curve';
 import { type PlannedStage, planOf, type StageAsked } from '../../../../src/chemistry/treatment/plan';
 import { exact, given } from '../../../../src/quantities/figure';
+import { baseIds } from '../../../../src/reference/tables';
 import { loadWith } from './treated-load';
 
 const told = <U extends 'K' | 'L'>(value: number, unit: U) =>
@@ -54,7 +55,7 @@ describe('portions', () => {
         expect(sumOf(stage).gte(stage.needed.high)).toBe(true);
         expect(sumOf(stage).eq(stage.portions.at(-1)?.soFar ?? 0)).toBe(true);
       }),
-      { numRuns: 15 },
+      { numRuns: 6 },
     );
   });
 
@@ -71,15 +72,15 @@ describe('portions', () => {
           .div(load.volume.value.times(densityOf(load).value).times(4.1));
         expect(kelvin.toNumber()).toBeLessThanOrEqual(rise);
       }),
-      { numRuns: 15 },
+      { numRuns: 6 },
     );
   });
 
   it('of limestone give no more gas at once than there is free space', () => {
     const [stage] = stagesOf(plan(loadWith(10, 1, { Cu: 6 }), [{ base: 'limestone', pH: 5 }], 10, 12));
-    // 240.4 L of gas from a kilogram of pure limestone at 20 °C.
+    // 240.4 L of gas from a kilogram of pure limestone at 20 °C; the purest that is sold has 99 %.
     for (const { grams } of stage?.portions ?? [])
-      expect(grams.times(0.2404).toNumber()).toBeLessThanOrEqual(12);
+      expect(grams.times(0.99 * 0.2404).toNumber()).toBeLessThanOrEqual(12);
     expect(stage?.portions.length).toBeGreaterThan(8);
   });
 
@@ -109,15 +110,37 @@ describe('two stages', () => {
     ),
   );
 
-  it('together give the hydroxide of one', () => {
+  it('together give the hydroxide of one, or more for carbonate that the first leaves', () => {
     const [alone] = stagesOf(plan(load, [{ base: 'hydrated-lime', pH: 9.5 }]));
-    const both = stone?.hydroxide.value.plus(lime?.hydroxide.value ?? 0);
-    expect(both?.div(alone?.hydroxide.value ?? 1).toNumber()).toBeCloseTo(1, 6);
+    const rest = alone?.hydroxide.value.minus(stone?.hydroxide.value ?? 0);
+    expect(lime?.hydroxide.low.lte(rest ?? 0)).toBe(true);
+    expect(lime?.hydroxide.value.gt(rest ?? 0)).toBe(true);
+    // Dissolved at 1 atm alone: some 0.035 mol a litre (cases T12 and T14), two hydroxides each.
+    expect(lime?.hydroxide.value.minus(rest ?? 0).toNumber()).toBeGreaterThan(0.6);
   });
 
   it('foam in the first only', () => {
     expect(stone?.gas?.value.gt(100)).toBe(true);
     expect(lime?.gas).toBeUndefined();
+  });
+});
+
+describe('a plan', () => {
+  it.each(baseIds)('can be made with %s to a pH that it reaches', (base) => {
+    const [stage] = stagesOf(plan(loadWith(10, 0.5, { Cu: 5 }), [{ base, pH: 5 }], 10, 20));
+    expect(stage?.portions.length).toBeGreaterThan(1);
+  });
+
+  it('never ends below what may be needed', () => {
+    const wide = loadWith(10, 2, {}, '95');
+    const asked = [[{ base: 'soda-ash', pH: 7 }], [{ base: 'hydrated-lime', pH: 9 }]] as const;
+    for (const stages of asked)
+      for (const headspace of [0.5, 1, 5, 40])
+        for (const rise of [1, 3, 10]) {
+          const planned = plan(wide, stages, rise, headspace);
+          if (!planned.ok) expect(planned.failure.why.code).toBe('too-many-portions');
+          else for (const one of planned.stages) expect(sumOf(one).gte(one.needed.high)).toBe(true);
+        }
   });
 });
 

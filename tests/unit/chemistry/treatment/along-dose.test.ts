@@ -52,7 +52,8 @@ describe('a pot along its dose', () => {
   it('tells nothing beyond where the base ends', () => {
     const { pot, amounts, points } = walked('limestone', 4, 12);
     const stall = doseTo(pot, amounts, 12);
-    expect(stall.found === 'stall' && (points.at(-1)?.at.pH ?? 0) - stall.pH).toBeCloseTo(0, 6);
+    // Carbon dioxide leaves at each point looked at, and the two look at different ones.
+    expect(stall.found === 'stall' && (points.at(-1)?.at.pH ?? 0) - stall.pH).toBeCloseTo(0, 3);
     expect(atPhAlong(points, 6, (at) => at.pH)).toBeUndefined();
   });
 });

@@ -168,7 +168,8 @@ const percentFrom = (at: Figure, found: Between, half: Decimal, which: Which): F
 function fromDensity(density: Figure<'kg/L'>, which: Which): ByMass {
   const found = between(rows, density.value, 'density', 'percent');
   if (!found) return outside('kg/L');
-  const percent = percentFrom(density, found, found.slope.times(tableSpread), which);
+  // At the same density, a table of denser acid has less of it by mass.
+  const percent = percentFrom(density, found, found.slope.times(tableSpread).negated(), which);
   return { ok: true, percent, density, molarity: molarityOf(percent, density, which) };
 }
 
@@ -177,7 +178,7 @@ function fromMolarity(molarity: Figure<'mol/L'>, which: Which): ByMass {
   const found = percentOf(molarity.value.times(each));
   if (!found) return outside('mol/L');
   // At the same strength in mol/L, denser acid has less of it by mass: dw = −w·dρ ÷ (d(ρ·w)/dw).
-  const half = found.slope.times(found.value).times(tableSpread);
+  const half = found.slope.times(found.value).times(tableSpread).negated();
   const percent = percentFrom(molarity, { ...found, slope: found.slope.times(each) }, half, which);
   const density = densityOfAcid(percent, which);
   return density ? { ok: true, percent, density, molarity } : outside('mol/L');

@@ -126,7 +126,7 @@ export function warmingOf({ stock, mixture, pure, mass }: Mixed): Warming {
 const pureWater = (): Figure<'kJ/(kg·K)'> => {
   const capacity = capacityRows[0]?.capacity ?? new Decimal(0);
   return given({
-    origin: 'table/heat-capacity',
+    origin: 'table/heat-capacity/water',
     sentence: 'Heat capacity of water',
     value: capacity,
     unit: 'kJ/(kg·K)',

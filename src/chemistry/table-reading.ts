@@ -1,7 +1,8 @@
 /** Reading a published table between its rows, as a figure that knows how well the table is known. */
-import type Decimal from 'decimal.js';
+import Decimal from 'decimal.js';
 import { type Expression, times } from '../quantities/expression';
 import { type Figure, given, type Source, within } from '../quantities/figure';
+import { coverage } from '../quantities/slopes';
 import { meaningOf, type Unit } from '../quantities/unit';
 import type { SourceId } from '../reference/tables';
 import { sourceOf } from './constants';
@@ -53,23 +54,36 @@ type Reading = {
   /** Names what is uncertain in the table: readings with the same origin are off together. */
   readonly origin: string;
   readonly sentence: string;
-  /** How far the table may be off there, in `unit`. */
+  /** How far what is read there is off when the table is off by all its spread, in `unit`; below nothing where it falls. */
   readonly half: Decimal;
   readonly source: SourceId;
 };
 
-/** A reading as a formula: what the table says at a figure, times a factor of 1 with the spread of the table itself. */
-export function tableReading(r: Reading): Expression {
+/**
+ * The factor of 1 that carries the spread of the table. Its origin counts in spreads of the table, so that readings at two
+ * places, of which the table is off by different shares, still are off together.
+ */
+function tableItself(r: Reading): Figure<'1'> {
+  const share = r.read.value.isZero() ? new Decimal(0) : r.half.div(r.read.value);
   const itself = given({
     origin: r.origin,
     sentence: r.sentence,
     value: 1,
     unit: '1',
     how: 'constant',
-    spread: within(r.read.value.isZero() ? 0 : r.half.div(r.read.value)),
+    spread: within(share.abs()),
     decimals: 0,
     sources: [sourceOf({ source: r.source, status: r.read.status })],
   });
+  const whole = { minus: 1 / coverage, plus: 1 / coverage, slope: share.toNumber() };
+  return {
+    ...itself,
+    slopes: new Map([...itself.slopes].map(([origin, s]) => [origin, { ...s, ...whole }])),
+  };
+}
+
+/** A reading as a formula: what the table says at a figure, times a factor of 1 with the spread of the table itself. */
+export function tableReading(r: Reading): Expression {
   const { value, slope } = r.read;
   return times(
     {
@@ -79,6 +93,6 @@ export function tableReading(r: Reading): Expression {
       value,
       unit: r.unit,
     },
-    itself,
+    tableItself(r),
   );
 }

@@ -4,7 +4,7 @@
  */
 import Decimal from 'decimal.js';
 import type { Figure } from './figure';
-import { coverage, halfWidths, merged, noSlopes, type Slopes, scaled } from './slopes';
+import { chordsOf, coverage, halfWidths, merged, noSlopes, type Slopes, scaled } from './slopes';
 import { combine, type Dimension, meaningOf, sameDimension, type Unit } from './unit';
 
 export type Expression =
@@ -113,22 +113,30 @@ function raised(of: Evaluated, times: number, root: number): Evaluated {
   const tangent = exponent * base ** (exponent - 1);
   const { minus, plus } = halfWidths(of.slopes);
   const chord = (half: number, sign: 1 | -1): number =>
-    half === 0 || tangent === 0 ? 1 : (sign * (raise(base + sign * half) - raise(base))) / half / tangent;
+    half === 0 ? tangent : (sign * (raise(base + sign * half) - raise(base))) / half;
   const [below, above] = [chord(minus, -1), chord(plus, 1)];
   const slopes = new Map(
-    [...of.slopes].map(([origin, s]) => [
-      origin,
-      s.slope < 0
-        ? { ...s, minus: s.minus * above, plus: s.plus * below }
-        : { ...s, minus: s.minus * below, plus: s.plus * above },
-    ]),
+    [...of.slopes].map(([origin, s]) => {
+      const { falling, rising } = chordsOf(s);
+      const chords = {
+        falling: falling * (falling < 0 ? above : below),
+        rising: rising * (rising < 0 ? below : above),
+      };
+      return [origin, { ...s, slope: s.slope * tangent, chords }] as const;
+    }),
   );
   return {
     value: of.value.pow(root === 1 ? times : new Decimal(times).div(root)),
     dimension: {},
-    slopes: scaled(slopes, tangent),
+    slopes,
   };
 }
+
+/** Names what may be left of something used up, after all that it was worked out from: the same for the same thing only. */
+const leftOver = ({ value, slopes }: Evaluated): string => {
+  const from = [...slopes].map(([origin, { slope }]) => `${slope} × ${origin}`).sort();
+  return `left over/${value}/(${from.join(' + ')})`;
+};
 
 /**
  * What came out below nothing is nothing. It no longer follows what it was worked out from: only as much of the range as
@@ -147,7 +155,7 @@ function usedUp(of: Evaluated): Evaluated {
   return {
     value: new Decimal(0),
     dimension: of.dimension,
-    slopes: high === 0 ? noSlopes : new Map([['left-over', left]]),
+    slopes: high === 0 ? noSlopes : new Map([[leftOver(of), left]]),
   };
 }
 

@@ -13,7 +13,7 @@ const nickel: MetalEvidence = { by: 'weighing', metal: 'Ni', mass: { value: '8',
 const titrated: AcidEvidence = { by: 'titration', result: { value: '0.50', unit: 'mol/L' } };
 
 const liquor = (litres: string, findings: readonly MetalEvidence[], freeAcid: readonly AcidEvidence[]) =>
-  liquorFrom({ origin: 'test', volume: { value: litres, unit: 'L' }, findings, freeAcid });
+  liquorFrom({ origin: `test/${litres}`, volume: { value: litres, unit: 'L' }, findings, freeAcid });
 
 describe('a liquor of no volume', () => {
   const none = liquor('0', [copper], [titrated]);

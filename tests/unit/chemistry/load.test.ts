@@ -5,7 +5,15 @@ import { densityOf } from '../../../src/chemistry/density';
 import { weighed } from '../../../src/chemistry/evidence';
 import { warming } from '../../../src/chemistry/heat';
 import { liquorFrom, volumeRead } from '../../../src/chemistry/liquor';
-import { loadAfter, type Movement, nitrateIn, perLitre } from '../../../src/chemistry/load';
+import {
+  type Load,
+  loadAfter,
+  loadOf,
+  type Movement,
+  nitrateIn,
+  perLitre,
+  together,
+} from '../../../src/chemistry/load';
 import { heldLiquor, moistureFrom } from '../../../src/chemistry/residue';
 import { sludgeFrom } from '../../../src/chemistry/sludge';
 import { baseIds } from '../../../src/reference/tables';
@@ -67,6 +75,45 @@ describe('a container', () => {
       }),
     );
   });
+});
+
+it('two liquors poured together are the same whichever went in first, their used-up acid too', () => {
+  const any = fc.record({
+    litres: fc.integer({ min: 1, max: 90 }),
+    copper: fc.integer({ min: 0, max: 900 }),
+    charged: fc.integer({ min: 1, max: 90 }),
+  });
+  const known = (
+    name: string,
+    { litres, copper, charged }: Record<'litres' | 'copper' | 'charged', number>,
+  ) =>
+    loadOf(
+      liquorFrom({
+        origin: name,
+        volume: { value: (litres / 10).toFixed(1), unit: 'L' },
+        findings: [{ by: 'weighing', metal: 'Cu', mass: { value: (copper / 10).toFixed(1), unit: 'g' } }],
+        freeAcid: [
+          {
+            by: 'charged-minus-consumed',
+            volume: { value: (charged / 10).toFixed(1), unit: 'L' },
+            strength: { value: '2.00', unit: 'mol/L' },
+          },
+        ],
+      }),
+      name,
+    );
+  fc.assert(
+    fc.property(any, any, (a, b) => {
+      const [one, other] = [known('a', a), known('b', b)];
+      const [ab, ba] = [together(one, other), together(other, one)];
+      const figures = (load: Load) => [load.volume, load.freeAcid.figure, load.metals.get('Cu')?.figure];
+      const ends = (load: Load) =>
+        figures(load).map((f) =>
+          [f?.value, f?.low, f?.high].map((x) => x?.toSignificantDigits(12).toFixed()),
+        );
+      expect(ends(ab)).toEqual(ends(ba));
+    }),
+  );
 });
 
 describe('nitrate', () => {

@@ -1,8 +1,12 @@
 import { expect, it } from 'vitest';
 import { acidByMass } from '../../../src/chemistry/acid-strength';
 import { densityOf } from '../../../src/chemistry/density';
+import { molarMass } from '../../../src/chemistry/formula';
 import { liquorFrom } from '../../../src/chemistry/liquor';
 import { loadOf } from '../../../src/chemistry/load';
+import { over, times } from '../../../src/quantities/expression';
+import { workedOut } from '../../../src/quantities/figure';
+import { sides } from '../../../src/quantities/slopes';
 import type { Metal } from '../../../src/reference/tables';
 
 const acid = (percent: string) => {
@@ -24,9 +28,11 @@ it.each([
 });
 
 it('a strength read from the table is no better known than the table', () => {
-  const table = acid('10').molarity.slopes.get('table/nitric-acid-density');
+  const { molarity } = acid('10');
+  const table = molarity.slopes.get('table/nitric-acid-density');
   // 0.0005 kg/L on 1.0543, as two standard uncertainties.
-  expect((table?.plus ?? 0) * 2).toBeCloseTo(0.0005 / 1.0543, 8);
+  const share = ((table ? sides(table).plus : 0) * 2) / molarity.value.toNumber();
+  expect(share).toBeCloseTo(0.0005 / 1.0543, 8);
 });
 
 const density = (metal: Metal) =>
@@ -50,4 +56,18 @@ it.each(['Pd', 'Sn'] as const)('%s has no known volume: the density leaves it ou
 it('copper counts, and nothing is said', () => {
   expect(density('Cu').value.gt('1.2')).toBe(true);
   expect(density('Cu').note).toBeUndefined();
+});
+
+it('acid told in mol/L has as much acid in a litre as it was told, however far the table of densities is off', () => {
+  const found = acidByMass({ value: '6.00', unit: 'mol/L' }, 'test');
+  if (!found.ok) throw new Error('outside');
+  const { percent, density, molarity } = found;
+  const back = workedOut({
+    sentence: 'back',
+    unit: 'mol/L',
+    formula: over(times(percent, density), molarMass('HNO3')),
+  });
+  const table = back.slopes.get('table/nitric-acid-density');
+  expect(table && sides(table).plus).toBeCloseTo(0, 8);
+  expect(back.high.minus(molarity.high).abs().toNumber()).toBeLessThan(1e-4);
 });

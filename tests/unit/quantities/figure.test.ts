@@ -82,6 +82,16 @@ describe('a worked-out figure', () => {
     expect(wide.high.toString()).toBe('3.5');
   });
 
+  it('is refused where one name stands for two things of different width', () => {
+    const [one, other] = [
+      measured('scale', '5', 'g', within('0.1')),
+      measured('scale', '5', 'g', within('0.2')),
+    ];
+    expect(() => workedOut({ sentence: 'both', unit: 'g', formula: plus(one, other) })).toThrow(
+      'two things have one name',
+    );
+  });
+
   it('the parts of its range add up in squares to the range', () => {
     fc.assert(
       fc.property(fc.tuple(fc.integer({ min: 1, max: 99 }), fc.integer({ min: 1, max: 99 })), ([a, b]) => {

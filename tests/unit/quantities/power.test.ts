@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { over, plus, power, root, times } from '../../../src/quantities/expression';
+import { minus, over, plus, power, root, times } from '../../../src/quantities/expression';
 import { between, type Figure, given, within, workedOut } from '../../../src/quantities/figure';
 import { formulaText } from '../../../src/quantities/formula-text';
 
@@ -43,6 +43,21 @@ describe('a power of a share', () => {
         expect(back.high.toNumber()).toBeCloseTo(0.95, 8);
       }),
     );
+  });
+
+  it('lies as wide beside the share as each of them says: both rise and fall together', () => {
+    const a = share('0.30', '0.20', '0.50');
+    const both = figure(plus(a, power(a, 3)));
+    const swapped = figure(plus(power(a, 3), a));
+    for (const sum of [both, swapped]) {
+      expect(sum.low.toNumber()).toBeCloseTo(0.2 + 0.008, 12);
+      expect(sum.high.toNumber()).toBeCloseTo(0.5 + 0.125, 12);
+    }
+    expect(figure(minus(power(a, 3), power(a, 3))).high.toNumber()).toBe(0);
+  });
+
+  it('of nothing is as wide as what may be there', () => {
+    expect(figure(power(share('0', '0', '0.5'), 3)).high.toNumber()).toBeCloseTo(0.125, 12);
   });
 
   it('is refused for anything that has a unit', () => {

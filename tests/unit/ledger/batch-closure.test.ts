@@ -252,7 +252,11 @@ describe('acid', () => {
   test('worked out from what was charged would close it with itself', () => {
     const book = whole();
     const found = [assay('Cu', '15.0'), assay('Ni', '2.00')];
-    const less = { by: 'charged-minus-consumed', volume: litres('0.40'), strength: molar('10.00')[0].result };
+    const less = {
+      by: 'charged-minus-consumed',
+      volume: litres('0.40'),
+      strength: { value: '10.00', unit: 'mol/L' },
+    };
     const barren = book.gave('barren-liquor', '0.50', found, undefined, [less as AcidFinding]);
     expect(book.closure().acid.missing).toEqual([{ what: 'acid', streamId: barren }]);
   });

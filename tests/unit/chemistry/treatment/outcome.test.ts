@@ -232,7 +232,14 @@ function quickly(base: BaseId, load: Load, pH: number): Reached {
     spread: exact,
   });
   const mass = asSold(base, hydroxide, overTheModel(base));
-  return { ok: true, pH, at: dose.at, needed: { base, hydroxide, mass, leaves: [], openIn: [] } };
+  return {
+    ok: true,
+    pH,
+    at: dose.at,
+    dose: dose.base,
+    gone: dose.gone,
+    needed: { base, hydroxide, mass, leaves: [], openIn: [] },
+  };
 }
 
 it('in any liquor each metal is in the sludge or dissolved, together what the load told', () => {

@@ -3,8 +3,9 @@ import Decimal from 'decimal.js';
 import { minus, notBelowNothing, over, plus, times } from '../quantities/expression';
 import { between, type Figure, given, read, workedOut } from '../quantities/figure';
 import type { Unit } from '../quantities/unit';
-import { halfLastDigit, type Written } from '../quantities/written';
+import type { Written } from '../quantities/written';
 import { dissolution, evidence, liquor, type Metal, metals } from '../reference/tables';
+import { acidFromPh, beyondPaper, type PhEvidence } from './acid-from-ph';
 import { acidStrength, type WrittenStrength } from './acid-strength';
 import { constant, sourceOf } from './constants';
 import {
@@ -28,7 +29,7 @@ export type AcidEvidence =
       readonly titrant: Volume;
       readonly titrantStrength: Molarity;
     }
-  | { readonly by: 'ph'; readonly ph: Written<'1'>; readonly instrument: 'paper' | 'meter' }
+  | PhEvidence
   | { readonly by: 'charged-minus-consumed'; readonly volume: Volume; readonly strength: WrittenStrength }
   | { readonly by: 'assumed'; readonly low: Molarity; readonly high: Molarity }
   | { readonly by: 'not-determined' };
@@ -82,33 +83,6 @@ function titrated(
     note: 'Metals that drop before the end point are counted as acid: stop at about pH 4.',
   });
 }
-
-/**
- * 10^−pH, with the spread of the instrument and of the activity in strong salt. Below pH 1 a pH says little.
- * Source of the spread: reference/evidence.json.
- */
-function fromPh(found: Extract<AcidEvidence, { by: 'ph' }>, origin: string): Figure<'mol/L'> {
-  const reading = evidence[found.instrument === 'paper' ? 'ph-paper' : 'ph-meter'];
-  const factor = new Decimal(evidence['ph-to-acid'].value);
-  const likely = new Decimal(10).pow(new Decimal(found.ph.value).negated());
-  const step = Decimal.max(reading.value, halfLastDigit(found.ph.value));
-  const wide = new Decimal(10).pow(step).times(factor);
-  return given({
-    origin,
-    sentence: perLitreName,
-    value: likely,
-    unit: 'mol/L',
-    how: 'reading',
-    spread: between(likely.div(wide), likely, likely.times(wide)),
-    decimals: Math.max(0, 1 - likely.e),
-    sources: [sourceOf(reading), sourceOf(evidence['ph-to-acid'])],
-    note: `Worked out as 10 to the power −${found.ph.value}; a pH is a poor measure of strong acid.`,
-  });
-}
-
-/** Paper has no colour below pH 1: stronger acid looks the same. Source: reference/evidence.json. */
-const endsThere = ({ instrument, ph }: Extract<AcidEvidence, { by: 'ph' }>): boolean =>
-  instrument === 'paper' && new Decimal(ph.value).lte(1);
 
 /**
  * How the metals dissolved. The gas that forms sets what they took: nitric oxide from dilute acid is the least, nitrogen
@@ -237,8 +211,8 @@ export function acidFrom(
       return fromPerLitre(titrated(found, origin), volume);
     case 'ph':
       return {
-        ...fromPerLitre(fromPh(found, origin), volume),
-        ...(endsThere(found) ? { atLeast: true } : {}),
+        ...fromPerLitre(acidFromPh(found, origin, perLitreName), volume),
+        ...(beyondPaper(found) ? { atLeast: true } : {}),
       };
     case 'charged-minus-consumed': {
       const known = chargedMinusConsumed(found, dissolved, origin);

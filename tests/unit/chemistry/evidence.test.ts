@@ -1,12 +1,14 @@
 /** Every way of knowing, with numbers worked out by hand. Two litres unless a line says otherwise. */
 import { describe, expect, it } from 'vitest';
 import { baseNeeded } from '../../../src/chemistry/base-needed';
+import { sourceOf } from '../../../src/chemistry/constants';
 import type { MetalEvidence, StatedSpread } from '../../../src/chemistry/evidence';
 import type { AcidEvidence } from '../../../src/chemistry/free-acid';
 import { liquorFrom, type WrittenLiquor } from '../../../src/chemistry/liquor';
 import { loadOf } from '../../../src/chemistry/load';
 import { moistureFrom, type WrittenMoisture } from '../../../src/chemistry/residue';
 import type { Figure } from '../../../src/quantities/figure';
+import { potReadings } from '../../../src/reference/pot-readings-tables';
 import type { Metal } from '../../../src/reference/tables';
 
 const g = <const U extends string>(value: string, unit: U) => ({ value, unit });
@@ -139,8 +141,32 @@ describe('free acid a litre', () => {
     ['pH 1.0 by paper', { by: 'ph', ph: g('1.0', '1'), instrument: 'paper' }, [0.0197642, 0.1, 0.505964]],
     // 10^0.2 × 1.6 = 2.535829
     ['pH 2.0 by meter', { by: 'ph', ph: g('2.0', '1'), instrument: 'meter' }, [0.0039435, 0.01, 0.02535829]],
+    // At pH 1 still the meter's own; below it 0.5 of a pH, as an electrode is off there: 10^0.5 × 1.6
+    ['pH 1.0 by meter', { by: 'ph', ph: g('1.0', '1'), instrument: 'meter' }, [0.039435, 0.1, 0.2535829]],
+    [
+      'pH 0.9 by meter',
+      { by: 'ph', ph: g('0.9', '1'), instrument: 'meter' },
+      [0.0248814, 0.1258925, 0.636971],
+    ],
+    ['pH 7.0 by paper', { by: 'ph', ph: g('7.0', '1'), instrument: 'paper' }, [1.97642e-8, 1e-7, 5.05964e-7]],
+    ['pH 7.1 by paper: none', { by: 'ph', ph: g('7.1', '1'), instrument: 'paper' }, [0, 0, 4.019e-7]],
+    ['pH 12.0 by meter: none', { by: 'ph', ph: g('12.0', '1'), instrument: 'meter' }, [0, 0, 2.535829e-12]],
     ['assumed', { by: 'assumed', low: g('0.2', 'mol/L'), high: g('0.6', 'mol/L') }, [0.2, 0.4, 0.6]],
   ])('%s', (_, found, range) => meets(acid(found)?.perLitre, range));
+
+  it('of an alkaline liquor says that its alkali is not reckoned', () => {
+    const note = (ph: string) => acid({ by: 'ph', ph: g(ph, '1'), instrument: 'meter' })?.perLitre.note;
+    expect(note('12.0')).toContain('alkali');
+    expect(note('6.9')).not.toContain('alkali');
+  });
+
+  it('below pH 1 is as far off as a pot is read there: one source for both', () => {
+    const told = (ph: string) =>
+      acid({ by: 'ph', ph: g(ph, '1'), instrument: 'meter' })?.perLitre.sources.map(({ title }) => title);
+    const off = sourceOf(potReadings.acidPh).title;
+    expect(told('0.9')).toContain(off);
+    expect(told('1.0')).not.toContain(off);
+  });
 
   it('by paper at its lowest colour is at least so much: a load says that the liquor does not tell the rest', () => {
     const by = (ph: string, instrument: 'paper' | 'meter') =>

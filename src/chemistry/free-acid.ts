@@ -49,9 +49,39 @@ const fromPerLitre = (perLitre: Figure<'mol/L'>, volume: Figure<'L'>): KnownAcid
 const measuredVolume = (written: Volume, origin: string, sentence: string): Figure<'L'> =>
   read({ origin, sentence, written, unit: 'L', how: 'reading', spread: (v) => between(v, v, v) });
 
-/** c = V(titrant) × c(titrant) ÷ V(sample), the spread of the end point being that of a usual titration. */
+/**
+ * What of the titrant iron(III) may have taken, mol/L: it drops before pH 4, three hydroxides each, and is counted again as
+ * a metal that takes base. Nothing is likely, since people stop where they see it; all of it is the most.
+ */
+function takenByIron(iron: Figure<'g/L'>, origin: string): Figure<'mol/L'> {
+  const { hydroxideTaken } = metals.Fe;
+  return workedOut({
+    sentence: 'Titrant that iron(III) may have taken',
+    unit: 'mol/L',
+    formula: times(
+      given({
+        origin: `${origin}/iron-in-it`,
+        sentence: 'Share of the iron that dropped before the end point',
+        value: 0,
+        unit: '1',
+        how: 'assumed',
+        spread: between(0, 0, 1),
+        decimals: 0,
+        sources: [sourceOf(metals.Fe)],
+      }),
+      Number(hydroxideTaken),
+      over(iron, molarMass('Fe')),
+    ),
+  });
+}
+
+/**
+ * c = V(titrant) × c(titrant) ÷ V(sample), the spread of the end point being that of a usual titration.
+ * @param iron in the same liquor, as iron(III): the low end is lower by what it may have taken
+ */
 function titrated(
   found: Extract<AcidEvidence, { by: 'titration-volumes' }>,
+  iron: Figure<'g/L'> | undefined,
   origin: string,
 ): Figure<'mol/L'> {
   const endPoint = given({
@@ -73,14 +103,18 @@ function titrated(
     spread: usualSpread('strength'),
     sources: [sourceOf(evidence.strength)],
   });
+  const seen = over(
+    times(measuredVolume(found.titrant, `${origin}/titrant`, 'Titrant used'), strength, endPoint),
+    measuredVolume(found.sample, `${origin}/sample`, 'Sample titrated'),
+  );
+  const metalsToo = 'Metals that drop before the end point are counted as acid: stop at about pH 4.';
   return workedOut({
     sentence: perLitreName,
     unit: 'mol/L',
-    formula: over(
-      times(measuredVolume(found.titrant, `${origin}/titrant`, 'Titrant used'), strength, endPoint),
-      measuredVolume(found.sample, `${origin}/sample`, 'Sample titrated'),
-    ),
-    note: 'Metals that drop before the end point are counted as acid: stop at about pH 4.',
+    formula: iron?.value.gt(0) ? minus(seen, takenByIron(iron, origin)) : seen,
+    note: iron?.value.gt(0)
+      ? `${metalsToo} Iron(III) drops before that: the low end leaves out up to three for each iron.`
+      : metalsToo,
   });
 }
 
@@ -208,7 +242,7 @@ export function acidFrom(
         volume,
       );
     case 'titration-volumes':
-      return fromPerLitre(titrated(found, origin), volume);
+      return fromPerLitre(titrated(found, dissolved.get('Fe')?.perLitre, origin), volume);
     case 'ph':
       return {
         ...fromPerLitre(acidFromPh(found, origin, perLitreName), volume),

@@ -188,6 +188,45 @@ describe('free acid a litre', () => {
   });
 });
 
+describe('acid titrated in a liquor with iron(III), which drops before pH 4', () => {
+  // 0.250 mol/L read; 5.5845 g/L are 0.1 mol/L, which take up to 0.3.
+  const by: AcidEvidence = {
+    by: 'titration-volumes',
+    sample: g('10.0', 'mL'),
+    titrant: g('25.0', 'mL'),
+    titrantStrength: g('0.100', 'mol/L'),
+  };
+  const iron = (grams: string): MetalEvidence => weighed('Fe', grams);
+  const bare = acid(by)?.perLitre;
+  const found = (grams: string) => acid(by, [iron(grams)])?.perLitre;
+
+  it('has the value and the high end that it would have without, and says why it may be less', () => {
+    expect(found('2.2338')?.value.eq(bare?.value ?? 0)).toBe(true);
+    expect(found('2.2338')?.high.eq(bare?.high ?? 0)).toBe(true);
+    expect(found('2.2338')?.note).toContain('Iron(III)');
+    expect(bare?.note).not.toContain('Iron');
+  });
+
+  it('may be less by three for each iron: 0.02 mol/L of it are 0.06, beside the end point', () => {
+    // 2.2338 g in two litres; 0.06 and the end point of 0.250 − its own low end, in squares.
+    const own = 0.25 - (bare?.low.toNumber() ?? 0);
+    expect(found('2.2338')?.low.toNumber()).toBeCloseTo(0.25 - Math.hypot(0.06, own), 6);
+  });
+
+  it('but never less than nothing', () => {
+    expect(found('11.169')?.low.toNumber()).toBe(0);
+  });
+
+  it('and so the low end of the base counts little of that iron a second time', () => {
+    const base = (metals: readonly MetalEvidence[]) =>
+      baseNeeded('caustic-soda', loadOf(liquor(metals, [by]), 'liquor'))?.hydroxide;
+    const [without, withIron] = [base([]), base([iron('2.2338')])];
+    // Three for each of 0.04 mol come on top; the low end may leave all of them out.
+    expect(withIron?.value.minus(without?.value ?? 0).toNumber()).toBeCloseTo(0.12, 5);
+    expect(withIron?.low.minus(without?.low ?? 0).toNumber()).toBeLessThan(0.05);
+  });
+});
+
 describe('acid charged less what the metals took', () => {
   const charged = (
     strength: Extract<AcidEvidence, { by: 'charged-minus-consumed' }>['strength'],

@@ -7,6 +7,7 @@ import { type BaseTo, baseTo } from '../chemistry/treatment/base-to';
 import { type Curved, doseCurve } from '../chemistry/treatment/dose-curve';
 import { type Limits, referenceLimits } from '../chemistry/treatment/limits';
 import { type Outcome, outcomeOf } from '../chemistry/treatment/outcome';
+import { slurryWater } from '../chemistry/treatment/slurry-water';
 import { type PhWindow, type WhichPh, whichPh } from '../chemistry/treatment/which-ph';
 import { type BaseId, bases, type Metal } from '../reference/tables';
 import { type BenchEstimate, benchEstimate } from './bench-estimate';
@@ -92,12 +93,14 @@ export const minded = (load: Load, base: BaseId): readonly Minded[] =>
     .flatMap((metal) => mindedBy[metal] ?? [])
     .filter((what) => !(withoutCarbonate.has(what) && Number(bases[base].carbonDioxidePerMol) > 0));
 
-/** What comes of treating a container with a base to a pH; undefined where it does not get there. */
+/** What comes of treating a container with a base to a pH, stirred into water first; undefined where it does not get there. */
 export const comesOf = perState(
   (state: State, containerId: string, base: BaseId, pH: number): Outcome | undefined => {
     const load = treatable(state, containerId);
     const to = baseForPh(state, containerId, base, pH);
-    return load && to?.ok ? outcomeOf(to, load) : undefined;
+    if (!load || !to?.ok) return undefined;
+    const { mass } = to.needed;
+    return outcomeOf(to, load, { slurryWater: slurryWater(base, mass, 'L') });
   },
 );
 

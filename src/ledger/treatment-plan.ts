@@ -3,16 +3,18 @@
  * leaves open is filled in from the container and from what is usual.
  */
 import Decimal from 'decimal.js';
-import { constant, ranged } from '../chemistry/constants';
+import { constant } from '../chemistry/constants';
 import { densityOf } from '../chemistry/density';
 import { volumeRead } from '../chemistry/liquor';
 import { openMetals } from '../chemistry/load';
+import { waterDensity } from '../chemistry/treatment/liquid-after';
 import { type PlanFailure, type PlannedStage, planOf, type StageAsked } from '../chemistry/treatment/plan';
+import { slurryWater } from '../chemistry/treatment/slurry-water';
 import { minus, over, plus, times } from '../quantities/expression';
 import { between, exact, type Figure, given, workedOut } from '../quantities/figure';
 import type { Written } from '../quantities/written';
 import { dosing } from '../reference/dosing-tables';
-import { type BaseId, liquor } from '../reference/tables';
+import type { BaseId } from '../reference/tables';
 import { comesOf, perState, treatable } from './before-treatment';
 import { containerFigures } from './container-figures';
 import { purityStated } from './purity-stated';
@@ -32,10 +34,12 @@ export type StageTold = PlannedStage & {
   readonly count: Figure<'1'>;
   /** Waits of all its portions. */
   readonly time: Figure<'h'>;
-  /** Water that carries it, in all; absent where no slurry is usual. */
-  readonly water?: Figure<'L'>;
-  /** For its largest portion. */
-  readonly portionWater?: Figure<'mL'>;
+  /** Water that carries it, in all. */
+  readonly water: Figure<'L'>;
+  /** The portion in its table that is largest, as weighed, g. */
+  readonly largest: Decimal;
+  /** For that portion. */
+  readonly portionWater: Figure<'mL'>;
 };
 
 export type PlanTold = {
@@ -43,8 +47,8 @@ export type PlanTold = {
   readonly time: Figure<'h'>;
   /** Dry solids in the slurry when all is in; absent where nothing is known to come down. */
   readonly solids?: Figure<'%'>;
-  /** Water of all slurries; absent where there is none. */
-  readonly water?: Figure<'L'>;
+  /** Of all stages. */
+  readonly water: Figure<'L'>;
   /** The water may not find room in the container. */
   readonly overfull: boolean;
   /** Liquors that do not tell of the acid or of a metal: it is the plan of the least. */
@@ -137,9 +141,9 @@ function stageTold(stage: PlannedStage): StageTold {
     heldBy: byFoam?.low.lt(byHeat.low) ? 'foam' : 'heat',
     count,
     time,
-    ...(base === 'hydrated-lime'
-      ? { water: slurryWater(needed, 'L'), portionWater: slurryWater(portionFigure(largest), 'mL') }
-      : {}),
+    largest,
+    water: slurryWater(base, needed, 'L'),
+    portionWater: slurryWater(base, portionFigure(largest), 'mL'),
   };
 }
 
@@ -154,28 +158,15 @@ const portionFigure = (grams: Decimal): Figure<'g'> =>
     decimals: grams.decimalPlaces(),
   });
 
-/** Water of a slurry: mass × (1 − share) ÷ share ÷ density of water. */
-function slurryWater<U extends 'L' | 'mL'>(mass: Figure<'g'>, unit: U): Figure<U> {
-  const share = ranged('slurry', 'Lime in its slurry', dosing.slurry, '%');
-  return workedOut({
-    sentence: 'Water that makes it a slurry',
-    unit,
-    formula: over(
-      times(mass, minus(over(1, share), 1)),
-      constant('water-density', 'Density of water at 20 °C', liquor.waterDensity, 'kg/L'),
-    ),
-  });
-}
-
 function toldOf(state: State, containerId: string, stages: readonly StageTold[]): PlanTold {
-  const waters = stages.flatMap(({ water }) => water ?? []);
-  const water =
-    waters.length > 0
-      ? workedOut({ sentence: 'Water of all slurries', unit: 'L', formula: plus(...waters) })
-      : undefined;
+  const water = workedOut({
+    sentence: 'Water of all portions',
+    unit: 'L',
+    formula: plus(...stages.map((stage) => stage.water)),
+  });
   const room = freeSpace(state, containerId);
   const load = treatable(state, containerId);
-  const solids = solidsOf(state, containerId, stages);
+  const solids = solidsOf(state, containerId, stages, water);
   return {
     stages,
     time: workedOut({
@@ -183,15 +174,20 @@ function toldOf(state: State, containerId: string, stages: readonly StageTold[])
       unit: 'h',
       formula: plus(...stages.map(({ time }) => time)),
     }),
-    ...(water ? { water } : {}),
+    water,
     ...(solids ? { solids } : {}),
     openIn: load ? [...new Set([...load.freeAcid.openIn, ...openMetals(load)])] : [],
-    overfull: water !== undefined && room !== undefined && water.high.gt(room.low),
+    overfull: room !== undefined && water.high.gt(room.low),
   };
 }
 
-/** Of the last stage's sludge, in liquor and base; the slurry's own water left out, so that it is rather too much. */
-function solidsOf(state: State, containerId: string, stages: readonly StageTold[]): Figure<'%'> | undefined {
+/** Of the last stage's sludge, in liquor, base and the water of the slurries. */
+function solidsOf(
+  state: State,
+  containerId: string,
+  stages: readonly StageTold[],
+  water: Figure<'L'>,
+): Figure<'%'> | undefined {
   const load = treatable(state, containerId);
   const last = stages.at(-1);
   const dry = last && comesOf(state, containerId, last.base, last.pH)?.sludge?.dry;
@@ -199,6 +195,13 @@ function solidsOf(state: State, containerId: string, stages: readonly StageTold[
   return workedOut({
     sentence: 'Solids in the pot, by mass',
     unit: '%',
-    formula: over(dry, plus(times(load.volume, densityOf(load)), ...stages.map(({ needed }) => needed))),
+    formula: over(
+      dry,
+      plus(
+        times(load.volume, densityOf(load)),
+        ...stages.map(({ needed }) => needed),
+        times(water, waterDensity),
+      ),
+    ),
   });
 }

@@ -6,8 +6,8 @@ import { type BaseId, baseIds, Constant, Ranged } from './tables';
 export const dosing = z
   .strictObject({
     warmest: Constant,
-    /** Lime in the slurry that it goes in as. */
-    slurry: Ranged,
+    /** Base in the slurry or solution that it goes in as, by mass. */
+    slurry: z.record(z.enum(baseIds as [BaseId, ...BaseId[]]), Ranged),
     /** Between a portion and the pH reading after it. */
     wait: z.record(z.enum(baseIds as [BaseId, ...BaseId[]]), Ranged),
   })

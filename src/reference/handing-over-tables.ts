@@ -9,8 +9,6 @@ export type Said = z.infer<typeof Said>;
 
 export const handingOver = z
   .strictObject({
-    /** Water that a kilogram of base is stirred into, kg. */
-    slurryWater: Ranged,
     settling: Ranged,
     filtering: Ranged,
     counting: z.array(Said),

@@ -16,7 +16,7 @@ import { dissolvedShare } from './solids-at';
 
 export type Reached = Extract<BaseTo, { ok: true }>;
 
-/** The cation of the base, which goes on in the filtrate with the nitrate. */
+/** The cation of the base, which goes on with the nitrate: in the filtrate and in the pores of the cake. */
 export type GoesOn = {
   readonly element: 'Ca' | 'Mg' | 'Na';
   readonly moles: Figure<'mol'>;

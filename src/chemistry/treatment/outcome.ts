@@ -122,7 +122,7 @@ function goesOnWith({ needed }: Reached): GoesOn {
   const each = (parsed(formula).get(element) ?? 1) / Number(hydroxidePerMol);
   const name = { Ca: 'Calcium', Mg: 'Magnesium', Na: 'Sodium' }[element];
   const moles = workedOut({
-    sentence: `${name} that goes on with the filtrate, as moles`,
+    sentence: `${name} left, filtrate and cake, as moles`,
     unit: 'mol',
     formula: times(each, needed.hydroxide),
     note: 'Grit that is coated counts with the sludge.',
@@ -131,7 +131,7 @@ function goesOnWith({ needed }: Reached): GoesOn {
     element,
     moles,
     mass: workedOut({
-      sentence: `${name} that goes on with the filtrate`,
+      sentence: `${name} left, filtrate and cake`,
       unit: 'g',
       formula: times(moles, molarMass(element)),
     }),
@@ -181,13 +181,13 @@ function nitrateMasses(moles: Figure<'mol'> | undefined): Omit<Outcome['nitrate'
   if (!moles) return {};
   return {
     mass: workedOut({
-      sentence: 'Nitrate left',
+      sentence: 'Nitrate left, filtrate and cake',
       unit: 'g',
       formula: times(moles, molarMass('NO3')),
       note: 'Lime, caustic and soda do not remove nitrate.',
     }),
     asCalciumNitrate: workedOut({
-      sentence: 'Nitrate left, as calcium nitrate',
+      sentence: 'Nitrate left, filtrate and cake, as calcium nitrate',
       unit: 'g',
       formula: over(times(moles, molarMass('Ca(NO3)2')), 2),
     }),

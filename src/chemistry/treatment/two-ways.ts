@@ -3,7 +3,7 @@
  * liquor + base + water of the slurry − carbon dioxide = wet sludge + filtrate. The filtrate stays waste until a named
  * authority says otherwise, so it is counted with what is handed over. What is usual: reference/handing-over.json.
  */
-import { type Expression, minus, notBelowNothing, over, plus, times } from '../../quantities/expression';
+import { minus, notBelowNothing, over, plus, times } from '../../quantities/expression';
 import { type Figure, workedOut } from '../../quantities/figure';
 import { dosing } from '../../reference/dosing-tables';
 import { handingOver } from '../../reference/handing-over-tables';
@@ -14,8 +14,9 @@ import { densityOf } from '../density';
 import { molarMass } from '../formula';
 import { warming } from '../heat';
 import { type Load, metalsPresent } from '../load';
-import { type Reached, waterDensity } from './liquid-after';
+import type { Reached } from './liquid-after';
 import { outcomeOf } from './outcome';
+import { slurryMass, slurryWater } from './slurry-water';
 
 export type AsItIs = { readonly volume: Figure<'L'>; readonly mass: Figure<'kg'> };
 
@@ -99,21 +100,6 @@ const hoursStanding = (): Figure<'h'> =>
     ),
   });
 
-/** Water for a kilogram of base, kg: lime as the slurry that is usual for it, others as common practice has it. */
-const waterShare = (base: BaseId): Expression => {
-  const slurry = ranged('slurry', 'Lime in its slurry', dosing.slurry, '%');
-  return base === 'hydrated-lime'
-    ? minus(over(1, slurry), 1)
-    : plus(ranged('slurry-water', 'Water for a kilogram of base', handingOver.slurryWater, '1'));
-};
-
-const waterFor = ({ base, mass }: BaseNeeded): Figure<'kg'> =>
-  workedOut({
-    sentence: 'Water that the base is stirred into',
-    unit: 'kg',
-    formula: times(mass, waterShare(base)),
-  });
-
 /** kg; undefined for a base without carbonate. */
 function gasFrom({ base, hydroxide }: BaseNeeded): Figure<'kg'> | undefined {
   const { carbonDioxidePerMol, hydroxidePerMol } = bases[base];
@@ -133,13 +119,9 @@ function gasFrom({ base, hydroxide }: BaseNeeded): Figure<'kg'> | undefined {
  */
 export function treatedFirst(reached: Reached, load: Load, asked: Treating = {}): TreatedFirst {
   const { needed } = reached;
-  const water = waterFor(needed);
+  const water = slurryMass(needed.base, needed.mass);
   const { sludge: cake, filtrate: volume } = outcomeOf(reached, load, {
-    slurryWater: workedOut({
-      sentence: 'Water that the base is stirred into, as a volume',
-      unit: 'L',
-      formula: over(water, waterDensity),
-    }),
+    slurryWater: slurryWater(needed.base, needed.mass, 'L'),
     ...(asked.solids ? { cakeSolids: asked.solids } : {}),
   });
   const gas = gasFrom(needed);

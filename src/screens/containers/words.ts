@@ -109,7 +109,7 @@ export const containerWords = {
   dry: 'Sludge, dry',
   wet: 'Sludge, drained through cloth',
   gas: 'Carbon dioxide, as foam and gas',
-  nitrateLeft: 'Nitrate that stays',
+  nitrateLeft: 'Nitrate left, filtrate and cake',
   leaves: (names: string) => `It does not bring down ${names}.`,
   purityRow: 'Purity',
   purityStated: 'as stated on the bag',

@@ -9,6 +9,8 @@ import { words } from '../words';
 import { phText } from './pot-plot';
 import { treatmentWords as w } from './words';
 
+const thin = '\u202f';
+
 export type PortionRow = {
   readonly number: string;
   readonly grams: string;
@@ -43,17 +45,20 @@ export type PlanRow = {
 };
 
 /** The rows of a stage; their keys are those of `planFigures`. @param n from 1 */
-export function stageRows(stage: StageTold, n: number): readonly PlanRow[] {
-  const { needed, byHeat, byFoam, heldBy, gas, wait, portionWater } = stage;
+export function stageRows(stage: StageTold, n: number, sign: DecimalSign): readonly PlanRow[] {
+  const { base, needed, byHeat, byFoam, heldBy, gas, wait, largest, portionWater } = stage;
   const key = (what: string): string => `stage-${n}-${what}`;
   const held = (by: StageTold['heldBy']) => (byFoam && heldBy === by ? { second: w.holds } : {});
   return [
     { key: key('needed'), title: w.stageNeeded, figure: needed },
     { key: key('by-heat'), title: w.byHeat, figure: byHeat, ...held('heat') },
     ...(byFoam ? [{ key: key('by-foam'), title: w.byFoam, figure: byFoam, ...held('foam') }] : []),
-    ...(portionWater
-      ? [{ key: key('slurry'), title: w.slurry, second: w.slurrySecond, figure: portionWater }]
-      : []),
+    {
+      key: key('slurry'),
+      title: w.slurry(`${weighed(largest, sign)}${thin}g`),
+      second: w.stirredInOf[base] ?? w.stirredIn,
+      figure: portionWater,
+    },
     { key: key('wait'), title: w.wait, figure: wait },
     ...(gas ? [{ key: key('gas'), title: w.gasOf, figure: gas }] : []),
   ];
@@ -62,14 +67,14 @@ export function stageRows(stage: StageTold, n: number): readonly PlanRow[] {
 /** The rows of the whole plan. */
 export const wholeRows = ({ time, solids, water }: PlanTold): readonly PlanRow[] => [
   { key: 'time', title: w.time, second: w.timeSecond, figure: time },
-  ...(water ? [{ key: 'water', title: w.slurryAll, figure: water }] : []),
+  { key: 'water', title: w.slurryAll, figure: water },
   ...(solids ? [{ key: 'solids', title: w.solids, figure: solids }] : []),
 ];
 
 /** The figures of a plan by the name that stands in the address of their working. */
 export const planFigures = (plan: PlanTold): ReadonlyMap<string, Figure> =>
   new Map(
-    [...plan.stages.flatMap((stage, i) => stageRows(stage, i + 1)), ...wholeRows(plan)].map(
+    [...plan.stages.flatMap((stage, i) => stageRows(stage, i + 1, '.')), ...wholeRows(plan)].map(
       ({ key, figure }) => [key, figure] as const,
     ),
   );

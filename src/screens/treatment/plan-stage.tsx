@@ -77,7 +77,7 @@ export function StagePart({ stage, number, containerId }: Props) {
   return (
     <>
       <Part rule title={w.stage(`${number}`, bases[stage.base].name, target)} width="edge">
-        <PlanFigureRows rows={stageRows(stage, number)} containerId={containerId} />
+        <PlanFigureRows rows={stageRows(stage, number, sign.value)} containerId={containerId} />
       </Part>
       <Part>
         <Portions stage={stage} />

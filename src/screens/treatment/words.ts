@@ -2,6 +2,7 @@
 import type { ModelHolds, NotPredicted } from '../../chemistry/treatment/residual-ends';
 import type { Instead } from '../../chemistry/treatment/which-ph';
 import type { Minded } from '../../ledger/before-treatment';
+import type { BaseId } from '../../reference/tables';
 
 export const treatmentWords = {
   title: 'Treatment',
@@ -62,11 +63,11 @@ export const treatmentWords = {
   dry: 'Sludge, dry',
   wet: 'Sludge, drained through cloth',
   filtrate: 'Filtrate',
-  nitrate: 'Nitrate in the filtrate',
+  nitrate: 'Nitrate left, filtrate and cake',
   goesOn: {
-    Ca: 'Calcium in the filtrate',
-    Mg: 'Magnesium in the filtrate',
-    Na: 'Sodium in the filtrate',
+    Ca: 'Calcium left, filtrate and cake',
+    Mg: 'Magnesium left, filtrate and cake',
+    Na: 'Sodium left, filtrate and cake',
   },
   ionicStrength: {
     yes: 'Ionic strength: the model holds',
@@ -173,11 +174,17 @@ export const treatmentWords = {
   byFoam: 'Largest portion, by the foam',
   holds: 'this one holds',
   wait: 'Wait before each reading',
-  slurry: 'Water for the largest portion',
-  slurrySecond: 'stirred to a slurry first',
-  slurryAll: 'Water of all slurries',
+  slurry: (grams: string) => `Water for a portion of ${grams}`,
+  stirredIn: 'stirred to a slurry first',
+  stirredInOf: {
+    quicklime: 'slaked first, lime into water; it gets hot',
+    'caustic-soda': 'dissolved first, soda into water; it gets hot',
+    'soda-ash': 'dissolved first',
+    'sodium-bicarbonate': 'dissolved first',
+  } satisfies Partial<Record<BaseId, string>> as Partial<Record<BaseId, string>>,
+  slurryAll: 'Water of all portions',
   overfull:
-    'With the water of the slurries it may hold more than fits. Treat it in parts, or in a larger vessel.',
+    'With the water of the portions it may hold more than fits. Treat it in parts, or in a larger vessel.',
   gasOf: 'Carbon dioxide of this stage',
   time: 'Waits of all portions',
   timeSecond: 'settling and filtering come after',

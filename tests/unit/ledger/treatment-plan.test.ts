@@ -1,7 +1,9 @@
 import Decimal from 'decimal.js';
 import { describe, expect, test } from 'vitest';
-import { baseForPh, limitsFor, proposedFor, treatable } from '../../../src/ledger/before-treatment';
+import { baseForPh, comesOf, limitsFor, proposedFor, treatable } from '../../../src/ledger/before-treatment';
 import { freeSpace, type PlanChoice, type PlanTold, planFor } from '../../../src/ledger/treatment-plan';
+import { twoWays } from '../../../src/ledger/two-ways';
+import type { BaseId } from '../../../src/reference/tables';
 import { barrenLiquor, disposalState } from '../paperwork/disposal-state';
 import { residueState } from '../screens/residue-state';
 
@@ -47,6 +49,22 @@ describe('the plan of a container', () => {
     expect(stage?.water?.low.toNumber()).toBeLessThan(litres * 0.8);
     expect(stage?.water?.high.toNumber()).toBeGreaterThan(litres * 1.4);
   });
+
+  test.each<BaseId>(['hydrated-lime', 'caustic-soda'])(
+    'counts the water that %s is stirred into in what comes of it, as both ways do',
+    async (base) => {
+      const memory = await disposalState();
+      const { state, barren } = memory;
+      const comes = comesOf(state.value, barren, base, 9.5);
+      const { treated } = twoWays(state.value, [barren], { base, pH: 9.5 });
+      expect(comes?.filtrate.value.toFixed(9)).toBe(treated?.filtrate.volume.value.toFixed(9));
+      const { water, solids } = told(memory, { stages: [{ base, pH: 9.5 }] });
+      near(water.value.toNumber() * 0.9982, treated?.water.value.toNumber() ?? Number.NaN, 0.001);
+      const dry = (comes?.sludge?.dry.value.toNumber() ?? Number.NaN) / 1000;
+      // All that went in; a hydroxide gives off no gas.
+      near(solids?.value.toNumber(), (100 * dry) / (treated?.slurry.value.toNumber() ?? Number.NaN), 0.001);
+    },
+  );
 
   test('waits once for each portion: the full ones at the least, all of them at the most', async () => {
     const plan = told(await disposalState(), lime);

@@ -93,7 +93,10 @@ describe('choosing a base and a pH for a container', () => {
     const memory = await disposalState();
     show(memory);
     await screen.findByText('What comes of it', undefined, { timeout: 10_000 });
-    for (const name of [/Heat it gives/, /Warms it by/, /Sludge, dry/, /Filtrate/, /Nitrate/, /model holds/])
+    for (const name of [/Heat it gives/, /Warms it by/, /Sludge, dry/, /^Filtrate/, /model holds/])
+      expect(screen.getByRole('link', { name })).toBeDefined();
+    // Their amounts are those of the whole pot.
+    for (const name of [/^Nitrate left, filtrate and cake/, /^Calcium left, filtrate and cake/])
       expect(screen.getByRole('link', { name })).toBeDefined();
     const href = screen.getByRole('link', { name: /Sludge, dry/ }).getAttribute('href');
     expect(href).toBe(`#/containers/${memory.barren}/treatment/working/dry`);

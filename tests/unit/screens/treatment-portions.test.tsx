@@ -58,6 +58,13 @@ describe('the portions of a treatment', () => {
     expect(screen.getByText(/^Stop at pH 9\.\d, however much is left\.$/)).toBeDefined();
   });
 
+  test('tell the water for the largest one in the table, by its grams', async () => {
+    show(await disposalState());
+    const grams = linesOf(await portions('hydrated lime')).map(([, of]) => Number(of));
+    const name = new RegExp(`^Water for a portion of ${Math.max(...grams)}\\sg`);
+    expect(screen.getByRole('link', { name })).toBeDefined();
+  });
+
   test('become more where less warming is allowed', async () => {
     show(await disposalState());
     const before = linesOf(await portions('hydrated lime')).length;
@@ -156,7 +163,9 @@ describe('the portions of a treatment', () => {
     show(memory);
     await portions('caustic soda');
     expect(screen.getByRole('heading', { level: 2, name: '1. Caustic soda to pH 9.25' })).toBeDefined();
-    expect(screen.queryByRole('link', { name: /slurry/i })).toBeNull();
+    expect(
+      screen.getByRole('link', { name: /Water for a portion of .*soda into water; it gets hot/ }),
+    ).toBeDefined();
   });
 
   test('nothing is begun from here unless the local rules allow it', async () => {

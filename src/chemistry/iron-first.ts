@@ -12,6 +12,7 @@ import { ranged } from './constants';
 import {
   type AcidFirst,
   acidAtIron,
+  baseForAmmonium,
   copperThatStays,
   dissolvedFrom,
   fromAcid,
@@ -49,7 +50,7 @@ export type IronFirst = {
   readonly nitricOxide: Figure<'L'>;
   /** Base for the acid before the iron goes in; absent where none is brought down. */
   readonly baseFirst?: Figure<'g'>;
-  /** Base for what the iron leaves, to the lime stage's pH. */
+  /** Base for what the iron leaves, to the lime stage's pH; at the high end for the ammonium that it may have made, too. */
   readonly baseAfter: Figure<'g'>;
   /** Both together, against the base for the liquor as it stands. */
   readonly withIron: BaseWay;
@@ -132,9 +133,30 @@ function wayOf(parts: readonly Treated[], how: string): BaseWay | undefined {
   return mass && { mass, ...(sludge ? { sludge } : {}) };
 }
 
+/** With what the ammonium takes that the iron made of so much acid; the sludge is that of the metals. */
+function withAmmonium(stage: Treated, acid: Figure<'mol'>): Treated {
+  const { base, mass, hydroxide } = stage.needed;
+  const each = workedOut({
+    sentence: 'Base as sold for a mole of hydroxide',
+    unit: 'g/mol',
+    formula: over(mass, hydroxide),
+  });
+  const more = baseForAmmonium(acid, base, each);
+  if (!more) return stage;
+  const { sentence } = mass;
+  const all = workedOut({
+    sentence,
+    unit: 'g',
+    formula: plus(mass, more),
+    ...(more.note ? { note: more.note } : {}),
+  });
+  return { ...stage, needed: { ...stage.needed, mass: all } };
+}
+
 /** What the lime stage takes with iron first and without it, and the differences. */
-function bases(plan: IronPlan, load: Load, first: Load | undefined, after: Load) {
-  const [before, atFirst, atLast] = [treated(plan, load), treated(plan, first), treated(plan, after)];
+function bases(plan: IronPlan, load: Load, first: Load | undefined, after: Load, byIron: Figure<'mol'>) {
+  const [before, atFirst, last] = [treated(plan, load), treated(plan, first), treated(plan, after)];
+  const atLast = last && withAmmonium(last, byIron);
   const without = before && wayOf([before], 'without iron');
   const withIron = atLast && wayOf(atFirst ? [atFirst, atLast] : [atLast], 'with iron first');
   if (!without || !withIron || !atLast) return undefined;
@@ -224,7 +246,7 @@ export function ironFirst(load: Load, plan: IronPlan): IronFirstResult {
   const parts = partsOf(load, down, left);
   const figures = ironFigures(load, parts, copperLeft, plan);
   const after = loadAfterIron(load, copperLeft, figures.ironGoingOn);
-  const lime = bases(plan, load, acidOnly(load, acid, left), after);
+  const lime = bases(plan, load, acidOnly(load, acid, left), after, left);
   if (!lime) return { ok: false, failure: 'acid-open' };
   const openIn = [...new Set([...load.freeAcid.openIn, ...openMetals(load)])];
   return { ok: true, value: { ...figures, ...lime, after, openIn } };

@@ -1,8 +1,9 @@
 /** What takes iron in a nitrate liquor, each part with its working, and what the acid it takes may give off. */
+import Decimal from 'decimal.js';
 import { over, plus, times } from '../quantities/expression';
-import { type Figure, workedOut } from '../quantities/figure';
+import { between, type Figure, given, workedOut } from '../quantities/figure';
 import { iron } from '../reference/iron-tables';
-import { liquor, metals } from '../reference/tables';
+import { type BaseId, liquor, metals } from '../reference/tables';
 import { constant, ranged, sourceOf } from './constants';
 import { molarMass, ratio } from './formula';
 import type { Load } from './load';
@@ -39,18 +40,39 @@ export function acidAtIron(load: Load, acid: Figure<'mol'>, first: AcidFirst): F
   });
 }
 
-/** Copper that stays dissolved: what is usual, never more than there is. */
+/** Share of thin copper that is usually left: at the high end all of it. Its origin is of this strength alone. */
+function shareThatStays(strength: Decimal): Figure<'1'> {
+  const { value, low, note } = iron.copperLeft;
+  const share = new Decimal(value).div(strength);
+  return given({
+    origin: `iron/copper-left/of ${strength} mg/L`,
+    sentence: 'Share of the copper that is usually left',
+    value: share,
+    unit: '1',
+    how: 'constant',
+    spread: between(new Decimal(low).div(strength), share, 1),
+    decimals: 3,
+    formulaDecimals: 6,
+    sources: [sourceOf(iron.copperLeft)],
+    ...(note === undefined ? {} : { note }),
+  });
+}
+
+/** Copper that stays dissolved: what is usual, never more than there is, at neither end. */
 export function copperThatStays(load: Load, copper: Figure<'g'>): Figure<'g'> {
   const strength = copper.value.div(load.volume.value).times(1000);
   if (strength.lte(iron.copperLeft.value)) return copper;
-  return workedOut({
-    sentence: 'Copper that stays dissolved',
+  const sentence = 'Copper that stays dissolved';
+  const usual = workedOut({
+    sentence,
     unit: 'g',
     formula: times(
       ranged('iron/copper-left', 'Copper left a litre, usual', iron.copperLeft, 'mg/L'),
       load.volume,
     ),
   });
+  if (usual.high.lte(copper.value)) return usual;
+  return workedOut({ sentence, unit: 'g', formula: times(copper, shareThatStays(strength)) });
 }
 
 export type Parts = {
@@ -117,3 +139,38 @@ export const fromAcid = (acid: Figure<'mol'>) => ({
     sources: [source],
   }),
 });
+
+/**
+ * Base that ammonium takes as it lets its hydrogen go, g: likely none, since nobody knows how much forms, and the most that
+ * can form at the high end. None with a base that does not come to that pH.
+ * @param each grams of base for a mole of hydroxide
+ */
+export function baseForAmmonium(
+  acid: Figure<'mol'>,
+  base: BaseId,
+  each: Figure<'g/mol'>,
+): Figure<'g'> | undefined {
+  const { ammonium, ammoniumTakes } = iron;
+  if (ammoniumTakes.notWith.includes(base)) return undefined;
+  return workedOut({
+    sentence: 'Base that ammonium may take',
+    unit: 'g',
+    formula: times(
+      acid,
+      given({
+        origin: 'iron/ammonium-takes',
+        sentence: 'Ammonium that takes base, for a mole of acid',
+        value: 0,
+        unit: '1',
+        how: 'constant',
+        spread: between(0, 0, ammonium.high),
+        decimals: 0,
+        sources: [sourceOf(ammoniumTakes), sourceOf(ammonium)],
+      }),
+      Number(ammoniumTakes.hydroxide),
+      each,
+    ),
+    sources: [sourceOf(ammoniumTakes)],
+    note: ammoniumTakes.note,
+  });
+}

@@ -18,6 +18,13 @@ export const iron = z
     /** Moles of ammonium, of nitric oxide, for a mole of free acid that iron takes. */
     ammonium: Ranged,
     nitricOxide: Ranged,
+    /** Hydroxides that ammonium takes above pH 8, and the bases that do not come to that. */
+    ammoniumTakes: z.strictObject({
+      hydroxide: Num,
+      notWith: z.array(z.enum(baseIds as [BaseId, ...BaseId[]])),
+      ...told,
+      note: z.string(),
+    }),
     /** Free acid as it is usual when the iron goes in. */
     acidBroughtTo: Ranged,
     copperLeft: Ranged,

@@ -161,6 +161,56 @@ describe('copper onto iron spares no lime', () => {
   });
 });
 
+describe('copper left after the iron', () => {
+  it('is never more than there is: of 0.5 g in 10 L, 0.01 to 0.5 g', () => {
+    const { copperLeft, copper } = first(loadWith({ Cu: '0.500' }, '0'));
+    expect(copperLeft.value.toNumber()).toBeCloseTo(0.1, 12);
+    expect(copperLeft.low.toNumber()).toBeCloseTo(0.01, 3);
+    expect(copperLeft.high.toNumber()).toBeCloseTo(0.5, 3);
+    expect(copper.low.toNumber()).toBeCloseTo(0, 3);
+  });
+
+  it('at no strength: neither end lies beyond the ends of all of it', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 101, max: 5000 }), (mg) => {
+        const load = loadWith({ Cu: (mg / 1000).toFixed(3) }, '0');
+        const all = load.metals.get('Cu')?.figure;
+        const { copperLeft } = first(load);
+        expect(copperLeft.high.lte(all?.high ?? 0)).toBe(true);
+        expect(copperLeft.value.toNumber()).toBeCloseTo(0.1, 12);
+      }),
+    );
+  });
+});
+
+describe('ammonium that the iron makes of acid', () => {
+  const load = loadWith({ Cu: '178', Ni: '62' }, '0.58');
+  const bare = (found: IronFirst, base: IronPlan['base']) => baseNeeded(base, found.after);
+
+  it('takes base above pH 8 at the high end: one for ten acids, as 0.58 mol of 5.8', () => {
+    const found = first(load);
+    const [with_, without] = [found.baseAfter, bare(found, 'hydrated-lime')?.mass];
+    if (!without) throw new Error('acid open');
+    expect(with_.value.eq(without.value)).toBe(true);
+    expect(with_.low.eq(without.low)).toBe(true);
+    // 0.58 mol ÷ 2 × 74.093 g/mol ÷ 0.95 × 1.10 × what the model says of the sum, beside the rest in squares.
+    const rise = (high: typeof with_) => high.high.minus(high.value).toNumber();
+    const perMole =
+      without.value.toNumber() / (bare(found, 'hydrated-lime')?.hydroxide.value.toNumber() ?? 1);
+    expect(rise(with_)).toBeCloseTo(Math.hypot(rise(without), 0.58 * perMole), 6);
+    expect(perMole).toBeCloseTo((74.093 / 2 / 0.95) * 1.1, 2);
+    expect(with_.note).toContain('mmonium');
+  });
+
+  it('takes none of a base that does not come to pH 8, and hardly any once the acid is brought down', () => {
+    const limestone = first(load, { base: 'limestone' });
+    expect(limestone.baseAfter.high.eq(bare(limestone, 'limestone')?.mass.high ?? 0)).toBe(true);
+    const brought = first(load, { acid: 'brought-down' });
+    const over = brought.baseAfter.high.div(bare(brought, 'hydrated-lime')?.mass.high ?? 1);
+    expect(over.toNumber()).toBeLessThan(1.0001);
+  });
+});
+
 describe('what cannot be worked out is said', () => {
   it.each([
     ['copper that nobody told', {}, '0.58', 'copper-open'],

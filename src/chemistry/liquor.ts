@@ -34,6 +34,8 @@ export type Liquor = {
   /** As measured; absent where it must be worked out from what is dissolved. */
   readonly density?: Figure<'kg/L'>;
   readonly metals: ReadonlyMap<Metal, Evidenced<KnownMetal>>;
+  /** Metals that were named, and of which nothing that was written tells: not determined, or it contradicts itself. */
+  readonly open: readonly Metal[];
   readonly freeAcid?: Evidenced<KnownAcid>;
 };
 
@@ -55,14 +57,16 @@ export const volumeRead = (
   });
 
 /**
- * Works out a liquor from what was written down. Nothing that is not known is guessed: it is absent. So is what evidence
- * that contradicts itself tells, and everything about a liquor of no volume: of that, nothing is so much a litre.
+ * Works out a liquor from what was written down. Nothing that is not known is guessed: it is absent, and open where it was
+ * named. So is what evidence that contradicts itself tells, and everything about a liquor of no volume: of that, nothing is
+ * so much a litre.
  */
 export function liquorFrom(w: WrittenLiquor): Liquor {
   const volume = volumeRead(w.volume, `${w.origin}/volume`, 'Volume of the liquor', w.volumeSpread);
-  if (volume.value.lte(0)) return { volume, metals: new Map() };
+  const named = [...new Set(w.findings.map((f) => f.metal))];
+  if (volume.value.lte(0)) return { volume, metals: new Map(), open: named };
   const metals = new Map<Metal, Evidenced<KnownMetal>>();
-  for (const metal of new Set(w.findings.map((f) => f.metal))) {
+  for (const metal of named) {
     const chosen = bestOf(
       pieces(w.findings, (f, i) =>
         f.metal === metal && !metalFault(f)
@@ -82,6 +86,7 @@ export function liquorFrom(w: WrittenLiquor): Liquor {
     volume,
     ...(w.density ? { density: measuredDensity(w.density, w.origin) } : {}),
     metals,
+    open: named.filter((metal) => !metals.has(metal)),
     ...(freeAcid ? { freeAcid } : {}),
   };
 }

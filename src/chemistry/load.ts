@@ -17,6 +17,8 @@ export type Amount<U extends Unit> = {
   /** Sum over the liquors that tell; absent when none does. */
   readonly figure?: Figure<U>;
   readonly openIn: readonly string[];
+  /** One of them names it and does not tell it. */
+  readonly named?: true;
 };
 
 export type Load = {
@@ -46,7 +48,7 @@ const moles = (sentence: string, formula: Parameters<typeof workedOut>[0]['formu
 export function loadOf(liquor: Liquor, name: string): Load {
   const known = (metal: Metal): Amount<'g'> => {
     const found = liquor.metals.get(metal);
-    if (!found) return { openIn: [name] };
+    if (!found) return { openIn: [name], ...(liquor.open.includes(metal) ? { named: true } : {}) };
     return { figure: found.best.all, openIn: found.best.atLeast ? [name] : [] };
   };
   return {
@@ -102,9 +104,10 @@ function without(load: Load, taken: Figure<'L'>): Load {
 
 function summed<U extends 'g' | 'mol'>(a: Amount<U>, b: Amount<U>, sentence: string, unit: U): Amount<U> {
   const openIn = [...a.openIn, ...b.openIn.filter((name) => !a.openIn.includes(name))];
-  if (!a.figure || !b.figure)
-    return { ...((a.figure ?? b.figure) ? { figure: (a.figure ?? b.figure) as Figure<U> } : {}), openIn };
-  return { figure: workedOut({ sentence, unit, formula: plus(a.figure, b.figure) }), openIn };
+  const rest = { openIn, ...(a.named || b.named ? { named: true as const } : {}) };
+  const one = a.figure ?? b.figure;
+  if (!a.figure || !b.figure) return { ...(one ? { figure: one } : {}), ...rest };
+  return { figure: workedOut({ sentence, unit, formula: plus(a.figure, b.figure) }), ...rest };
 }
 
 /** Two loads poured together. Volumes are added; what mixing takes from them is far below a reading on a vessel. */
@@ -211,11 +214,11 @@ export function nitrateIn(load: Load): Amount<'mol'> {
   };
 }
 
-/** Liquors that leave open how much they hold of copper, of nickel, or of a metal that another one tells of. */
+/** Liquors that leave open how much they hold of copper, of nickel, or of a metal that one of them names or tells of. */
 export const openMetals = (load: Load): readonly string[] => [
   ...new Set(
-    [...load.metals].flatMap(([metal, { figure, openIn }]) =>
-      figure || metal === 'Cu' || metal === 'Ni' ? openIn : [],
+    [...load.metals].flatMap(([metal, { figure, named, openIn }]) =>
+      figure || named || metal === 'Cu' || metal === 'Ni' ? openIn : [],
     ),
   ),
 ];

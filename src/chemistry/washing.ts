@@ -169,9 +169,9 @@ export function washed(residue: Washable, volume: Figure<'L'>, count: number): W
       formula: times(acid, minus(1, share)),
     });
   const inWater = new Map(
-    [...residue.load.metals].map(([metal, { openIn }]) => {
+    [...residue.load.metals].map(([metal, { figure: _, ...open }]) => {
       const figure = all.find((m) => m.metal === metal)?.inWashWater;
-      return [metal, { ...(figure ? { figure } : {}), openIn }] as const;
+      return [metal, { ...(figure ? { figure } : {}), ...open }] as const;
     }),
   );
   return {

@@ -71,7 +71,7 @@ const planKey = (
 ): string =>
   JSON.stringify([
     [volume, freeAcid.figure, density, ...room].map(figureKey),
-    [...metals].map(([metal, { figure, openIn }]) => [metal, figureKey(figure), openIn]),
+    [...metals].map(([metal, { figure, named, openIn }]) => [metal, figureKey(figure), named, openIn]),
     stages,
   ]);
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { baseNeeded, carbonDioxide } from '../../../src/chemistry/base-needed';
 import { densityOf } from '../../../src/chemistry/density';
-import { weighed } from '../../../src/chemistry/evidence';
+import { type MetalEvidence, weighed } from '../../../src/chemistry/evidence';
 import { warming } from '../../../src/chemistry/heat';
 import { liquorFrom, volumeRead } from '../../../src/chemistry/liquor';
 import {
@@ -11,12 +11,15 @@ import {
   loadOf,
   type Movement,
   nitrateIn,
+  partOfVolume,
   perLitre,
   together,
 } from '../../../src/chemistry/load';
 import { heldLiquor, moistureFrom } from '../../../src/chemistry/residue';
 import { sludgeFrom } from '../../../src/chemistry/sludge';
-import { baseIds } from '../../../src/reference/tables';
+import { washed } from '../../../src/chemistry/washing';
+import { exact, given } from '../../../src/quantities/figure';
+import { baseIds, type Metal } from '../../../src/reference/tables';
 
 const liquor = (origin: string, litres: string, copper?: string, acid?: string) =>
   liquorFrom({
@@ -125,6 +128,62 @@ describe('nitrate', () => {
   it('is open when the acid is', () => {
     const load = loadAfter([into('a', liquor('a', '1', '10'))]);
     expect(load && nitrateIn(load).figure).toBeUndefined();
+  });
+});
+
+describe('a metal that was named and not determined', () => {
+  const named = (name: string, untold: readonly Metal[]) =>
+    liquorFrom({
+      origin: name,
+      volume: { value: '2.0', unit: 'L' },
+      findings: [
+        ...(['Cu', 'Ni'] as const).map((metal) => ({
+          by: 'assay' as const,
+          metal,
+          concentration: { value: '10', unit: 'g/L' as const },
+        })),
+        ...untold.map((metal) => ({ by: 'not-determined' as const, metal })),
+      ],
+      freeAcid: [{ by: 'titration', result: { value: '0.5', unit: 'mol/L' } }],
+    });
+  const open = (load: Load) => ({
+    base: baseNeeded('hydrated-lime', load)?.openIn,
+    nitrate: nitrateIn(load).openIn,
+  });
+
+  it('leaves base and nitrate open where it was named; a metal that nobody named does not', () => {
+    expect(open(loadOf(named('a', ['Fe', 'Zn', 'Ag']), 'a'))).toEqual({ base: ['a'], nitrate: ['a'] });
+    expect(open(loadOf(named('a', []), 'a'))).toEqual({ base: [], nitrate: [] });
+  });
+
+  it('stays open through pouring together, pouring over and washing', () => {
+    const all = together(loadOf(named('a', []), 'a'), loadOf(named('b', ['Fe']), 'b'));
+    expect(open(all).base).toContain('b');
+    expect(open(partOfVolume(all, litres('1.0'))).base).toContain('b');
+    const dry = weighed({ value: '100', unit: 'g' }, 'dry', 'dry');
+    const evenness = given({
+      origin: 'mix',
+      sentence: 'mix',
+      value: 1,
+      unit: '1',
+      how: 'assumed',
+      spread: exact,
+    });
+    const residue = { load: all, stays: all.volume, dry, way: 'drained', evenness } as const;
+    expect(open(washed(residue, litres('2.0'), 2).washWater).base).toContain('b');
+  });
+
+  it('is told by another piece of evidence of it, and open where all there is contradicts itself', () => {
+    const iron = (...findings: MetalEvidence[]) => {
+      const liquor = liquorFrom({ origin: 'a', volume: { value: '2.0', unit: 'L' }, findings, freeAcid: [] });
+      return liquor.open;
+    };
+    const untold = { by: 'not-determined', metal: 'Fe' } as const;
+    const mass = { value: '1.0', unit: 'g' } as const;
+    expect(iron(untold)).toEqual(['Fe']);
+    expect(iron(untold, { by: 'weighing', metal: 'Fe', mass })).toEqual([]);
+    const tooMuch = { value: '5.0', unit: 'g' } as const;
+    expect(iron({ by: 'copper-weighed', metal: 'Cu', before: mass, after: tooMuch })).toEqual(['Cu']);
   });
 });
 

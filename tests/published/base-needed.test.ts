@@ -67,14 +67,21 @@ describe('kilograms of pure base for a kilogram of nitric acid', () => {
 });
 
 describe(demand.source, () => {
-  it.each(demand.rows)('$liquor, $base to pH $pH', ({ base, moles, pH, baseMol }) => {
-    const sum = needed(base as BaseId, moles as Record<string, string>);
-    if (base === 'soda-ash') {
-      // Part of the soda ends as bicarbonate, so the sum is too low by what the excess allows for.
-      expect(sum?.hydroxide.value.lt(baseMol)).toBe(true);
-      expect(relativeError(sum?.hydroxide.value.times(1.28), Number(baseMol))).toBeLessThan(0.005);
-    } else expectWithin(sum?.hydroxide.value, Number(baseMol), pH === '5' ? 0.01 : 0.013);
+  const sumOf = ({ base, moles }: (typeof demand.rows)[number]) =>
+    needed(base as BaseId, moles as Record<string, string>)?.hydroxide.value;
+  it.each(demand.rows.filter(({ base }) => base !== 'soda-ash'))('$liquor, $base to pH $pH', (row) => {
+    expectWithin(sumOf(row), Number(row.baseMol), row.pH === '5' ? 0.01 : 0.013);
   });
+
+  // No outside check of the soda ash: its usual excess of 28 % was read from this very run. It holds the constant to the run.
+  it.each(demand.rows.filter(({ base }) => base === 'soda-ash'))(
+    '$liquor, $base to pH $pH: the run that the excess in reference/bases.json was taken from, and no check of it',
+    (row) => {
+      const excess = new Decimal(bases['soda-ash'].excess.value).div(100).plus(1);
+      expect(sumOf(row)?.lt(row.baseMol)).toBe(true);
+      expect(relativeError(sumOf(row)?.times(excess), Number(row.baseMol))).toBeLessThan(0.005);
+    },
+  );
 });
 
 it('the drawn example: 6.70 L with 0.58 mol/L of acid, 117.9 g of copper and 41.5 g of nickel takes 9.01 mol and 387 g', () => {

@@ -1,7 +1,7 @@
 /**
  * The pH at which the metals of a load stay least over their limits: the sum over the metals of residual ÷ limit, upper ends,
- * and the window around its least in which it is not more than twice that. Twice, since the upper ends stand 3 to 10 times above
- * a model whose constants differ by 40: a smaller difference says nothing.
+ * and the window around its least in which it is not more than twice that, and no metal counted comes back. Twice, since the
+ * upper ends stand 3 to 10 times above a model whose constants differ by 40: a smaller difference says nothing.
  *
  * A metal that is over its limit at every pH the base reaches, even at the model's lower end, is named and left out of that
  * sum: lead or silver would else draw the window to a pH that does not help them and brings zinc back. `ofAll` has the sum
@@ -113,9 +113,9 @@ export function whichPh(
   const limited = curve.metals.filter((m) => limits.values.has(m) && !curve.unpredicted.has(m));
   const neverUnder = limited.flatMap((m) => neverUnderOf(m, curve, limits, base, beside));
   const counted = limited.filter((m) => !neverUnder.some(({ metal }) => metal === m));
-  const window = windowOf(curve.points, counted, limits);
-  const ofAll = neverUnder.length > 0 ? windowOf(curve.points, limited, limits) : undefined;
   const comesBack = curve.metals.flatMap((m) => comesBackOf(m, curve.points, limits));
+  const window = beforeComingBack(windowOf(curve.points, counted, limits), counted, comesBack);
+  const ofAll = neverUnder.length > 0 ? windowOf(curve.points, limited, limits) : undefined;
   const best = (window ?? ofAll)?.best;
   return {
     ok: true,
@@ -156,6 +156,18 @@ export function windowOf(
   while (holds(high + 1)) high++;
   const pH = (i: number): number => points[i]?.pH ?? Number.NaN;
   return { low: pH(low), best: pH(best), high: pH(high), sum: sums[best] ?? Number.NaN };
+}
+
+/** A window that ends before a metal counted comes back, where the best lies below that. */
+function beforeComingBack(
+  window: PhWindow | undefined,
+  counted: readonly Metal[],
+  comesBack: readonly ComesBack[],
+): PhWindow | undefined {
+  const ends = comesBack
+    .filter(({ metal, from }) => counted.includes(metal) && window !== undefined && from > window.best)
+    .map(({ from }) => Math.round(from * 10 - 1) / 10);
+  return window && { ...window, high: Math.min(window.high, ...ends) };
 }
 
 function neverUnderOf(

@@ -1,13 +1,19 @@
 /** The metals at the best pH against their limits, as the page shows them. */
 import Decimal from 'decimal.js';
 import { capital } from '../../chemistry/evidence';
-import type { HeldAgainst, NeverUnder, PhWarning, WhichPh } from '../../chemistry/treatment/which-ph';
+import type {
+  ComesBack,
+  HeldAgainst,
+  NeverUnder,
+  PhWarning,
+  WhichPh,
+} from '../../chemistry/treatment/which-ph';
 import type { Figure } from '../../quantities/figure';
 import { type DecimalSign, formatNumber } from '../../quantities/format';
 import { bases, type Metal, metals } from '../../reference/tables';
 import { perLitreText, spanText } from './decades';
 import { grouped } from './grouped';
-import { phText } from './pot-plot';
+import { aimText, phText } from './pot-plot';
 import { treatmentWords as w } from './words';
 
 const thin = '\u202f';
@@ -83,17 +89,47 @@ function notPredictedTexts(warnings: readonly PhWarning[]): readonly string[] {
   );
 }
 
+const mostAt = ({ atBest }: WhichPh, metal: Metal): Decimal | undefined => {
+  const residual = atBest.find((held) => held.residual.metal === metal)?.residual;
+  return residual?.predicted ? residual.band.high : undefined;
+};
+
+/** Where a metal comes back: beyond the best, or at it already, which is so only of one that is not counted alone. */
+function comesBackText({ metal, from }: ComesBack, which: WhichPh, sign: DecimalSign): string {
+  const best = (which.window ?? which.ofAll)?.best;
+  const most = mostAt(which, metal);
+  const [name, fromText] = [capital(metals[metal].name), phText(from, sign)];
+  return best === undefined || best < from || !most
+    ? w.comesBack(name, fromText)
+    : w.hasComeBack(name, fromText, aimText(best, sign), perLitreText(most, sign));
+}
+
+/** Metals that moved the window not, since they have no limit, and how much of them may stay at its best. */
+export function notCountedTexts(which: WhichPh, sign: DecimalSign): readonly string[] {
+  const { window, atBest } = which;
+  if (!window) return [];
+  return atBest
+    .filter(({ verdict }) => verdict === 'no-limit')
+    .flatMap(({ residual: { metal } }) => {
+      const most = mostAt(which, metal);
+      return most
+        ? [w.notCounted(capital(metals[metal].name), aimText(window.best, sign), perLitreText(most, sign))]
+        : [];
+    });
+}
+
 /** What else is to be known; null for what stands on the page in another place. */
-function warningText(warning: PhWarning, sign: DecimalSign): string | null {
+function warningText(warning: PhWarning, which: WhichPh, sign: DecimalSign): string | null {
   switch (warning.code) {
     case 'comes-back':
-      return w.comesBack(capital(metals[warning.metal].name), phText(warning.from, sign));
+      return comesBackText(warning, which, sign);
     case 'silver-chloride-first':
       return w.minded.silver;
     case 'ammonia':
       return w.ammonia;
     case 'no-limit':
-      return w.noLimit(named(warning.metals));
+      // Beside a window each stands with how much of it may stay.
+      return which.window ? null : w.noLimit(named(warning.metals));
     case 'base-ends':
       return w.baseEnds(phText(warning.pH, sign));
     case 'iron-needs-air':
@@ -108,7 +144,7 @@ function warningText(warning: PhWarning, sign: DecimalSign): string | null {
   }
 }
 
-export const warningTexts = ({ warnings }: WhichPh, sign: DecimalSign): readonly string[] => [
-  ...warnings.flatMap((warning) => warningText(warning, sign) ?? []),
-  ...notPredictedTexts(warnings),
+export const warningTexts = (which: WhichPh, sign: DecimalSign): readonly string[] => [
+  ...which.warnings.flatMap((warning) => warningText(warning, which, sign) ?? []),
+  ...notPredictedTexts(which.warnings),
 ];

@@ -4,9 +4,11 @@ import type { WhichPh } from '../../chemistry/treatment/which-ph';
 import { whichPhFor } from '../../ledger/before-treatment';
 import { baseIds, bases } from '../../reference/tables';
 import { Button } from '../../ui/button';
+import { Mark } from '../../ui/marks';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { Plot } from '../../ui/plot/plot';
+import { Row, Rows } from '../../ui/row';
 import { SelectField } from '../../ui/select-field';
 import { type Form, useForm } from '../form';
 import { Frame } from '../frame';
@@ -18,6 +20,7 @@ import { Coming } from './pot-figure';
 import { aimText, phText } from './pot-plot';
 import { useLater } from './use-worked-out';
 import { whichPhPlot } from './which-ph-plot';
+import { notCountedTexts } from './which-ph-rows';
 import { AtBest, Warnings, type WhichProps } from './which-ph-said';
 import { type Pot, withPot } from './with-pot';
 import { treatmentWords as w } from './words';
@@ -43,9 +46,14 @@ const Limits = ({ which: { limits } }: { readonly which: WhichPh }) =>
       {w.limitsLocal}
     </Notice>
   ) : (
-    <Notice mark="unknown" second={w.limitsReference(limits.title)}>
-      {w.limitsNone}
-    </Notice>
+    <Rows>
+      <Row
+        mark={<Mark kind="unknown" />}
+        title={w.limitsNone}
+        second={w.limitsReference(limits.title)}
+        href="#/record/rules/discharge-limits"
+      />
+    </Rows>
   );
 
 function Window({ which }: { readonly which: WhichPh }) {
@@ -54,9 +62,16 @@ function Window({ which }: { readonly which: WhichPh }) {
   if (!window) return <Notice mark="unknown">{w.whichNone}</Notice>;
   const [low, high] = [phText(window.low, sign.value), phText(window.high, sign.value)];
   return (
-    <Part>
-      <p>{w.windowIs(low, high, aimText(window.best, sign.value))}</p>
-    </Part>
+    <>
+      <Part>
+        <p>{w.windowIs(low, high, aimText(window.best, sign.value))}</p>
+      </Part>
+      {notCountedTexts(which, sign.value).map((text) => (
+        <Notice key={text} mark="unknown">
+          {text}
+        </Notice>
+      ))}
+    </>
   );
 }
 

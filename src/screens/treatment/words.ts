@@ -104,6 +104,8 @@ export const treatmentWords = {
   whichNone: 'No pH stands out: with this base no metal that can be predicted comes under a limit.',
   windowIs: (low: string, high: string, best: string) =>
     `Least stays at pH ${best}, summed over the metals, each against its limit. From ${low} to ${high} it is not more than twice that.`,
+  notCounted: (metal: string, pH: string, most: string) =>
+    `${metal} has no limit entered and is not counted: at pH ${pH} up to ${most} stays.`,
   aimAt: (pH: string) => `Aim at pH ${pH}`,
   limitsLocal: 'Held against your limits',
   limitsNone: 'Your limits are not entered',
@@ -136,6 +138,8 @@ export const treatmentWords = {
     unknown: 'Ask the collector.',
   } satisfies Record<Instead, string>,
   comesBack: (metal: string, pH: string) => `${metal} comes back from pH ${pH} on: do not go beyond.`,
+  hasComeBack: (metal: string, from: string, pH: string, most: string) =>
+    `${metal} dissolves again above pH ${from}: at pH ${pH} up to ${most}.`,
   ammonia: 'Ammonia holds copper, nickel, zinc and silver up.',
   noLimit: (names: string) => `No limit stands here for ${names}.`,
   baseEnds: (pH: string) => `This base ends at pH ${pH}, whatever goes in.`,

@@ -268,7 +268,26 @@ describe('which pH', () => {
     expect(screen.getByText(/^Said by County office on 2026-05-01/)).toBeDefined();
     expect(screen.queryByText(/Reference only/)).toBeNull();
     expect(screen.getByText(/to 20 times the limit, 0\.05\smg/)).toBeDefined();
-    expect(screen.getByText(/No limit stands here for nickel/)).toBeDefined();
+    expect(screen.getByText(/^Nickel has no limit entered and is not counted: at pH /)).toBeDefined();
+  });
+
+  test('names a metal without a limit beside the window, and how much of it dissolves again there', async () => {
+    const memory = await disposalState();
+    const aluminium = { by: 'assay', metal: 'Al', concentration: { value: '12', unit: 'g/L' } } as const;
+    const can = await memory.opens('C-21', '20');
+    await memory.logs(can, null, 'barren-liquor', {
+      ...barrenLiquor,
+      findings: [...barrenLiquor.findings, aluminium],
+    });
+    show(memory, WhichPhScreen, { id: can });
+    const pH = /pH (\d+\.\d)/.exec((await best()).textContent ?? '')?.[1];
+    const says = (text: string) => screen.getByText(new RegExp(`^${text}$`));
+    says(`Aluminium has no limit entered and is not counted: at pH ${pH} up to 10\\sg/L stays\\.`);
+    says(`Aluminium dissolves again above pH 7\\.\\d: at pH ${pH} up to 10\\sg/L\\.`);
+    expect(screen.queryByText(/^Aluminium comes back/)).toBeNull();
+    // Nickel does so beyond the best alone.
+    expect(screen.getByText(/^Nickel comes back from pH 11\.\d on: do not go beyond\.$/)).toBeDefined();
+    expect(screen.queryByText(/^No limit stands here/)).toBeNull();
   });
 
   test('names what a base that ends too low never brings under its limit', async () => {

@@ -88,6 +88,19 @@ describe('the window', () => {
     expect(sum(tenth(high, 0.1))).toBeGreaterThan(2 * least);
   });
 
+  it('ends before a metal counted comes back, though the sum is not twice its least there', () => {
+    // Copper has the sum to itself, so that twice of it has room for zinc over its own limit.
+    const { window, comesBack, curve, counted, limits } = which(
+      { Cu: 17.6, Zn: 0.5 },
+      'hydrated-lime',
+      limitsOf({ Cu: 0.2, Zn: 20 }),
+    );
+    const zinc = comesBack.find(({ metal }) => metal === 'Zn');
+    const there = curve.points.find(({ pH }) => pH === zinc?.from);
+    expect(there && sumOver(there, counted, limits)).toBeLessThan(2 * (window?.sum ?? 0));
+    expect(window?.high).toBeCloseTo((zinc?.from ?? 0) - 0.1, 9);
+  });
+
   it('of magnesium hydroxide ends where the base does, below pH 9', () => {
     const found = which({ Cu: 17.6, Ni: 6.2 }, 'magnesium-hydroxide');
     expect(found.window?.high).toBe(8.8);

@@ -1,6 +1,7 @@
 /** Words for the single statements of an entry: what each is called, how it reads, and in which order they stand. */
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Body, PlainBody } from '../../ledger/entries/body';
+import type { RuleName } from '../../ledger/entries/local-rules';
 import type { Priced } from '../../ledger/entries/prices';
 import type { State } from '../../ledger/state';
 import { type DecimalSign, formatWritten } from '../../quantities/format';
@@ -20,8 +21,9 @@ import {
   streamText,
 } from './entry-words';
 import { at, type Leaf, type Path } from './leaves';
-import { ruleWords, yesNo } from './rule-words';
+import { dischargeRuleWords, ruleWords, yesNo } from './rule-words';
 import { agentText, allowedText, outcomeText, pricedText, treatmentText } from './treatment-words';
+import { dischargeFormWords } from './words';
 
 /** Words of the parts; a part that is missing here is shown by its own name, spaced out. */
 const parts: Readonly<Record<string, string>> = {
@@ -97,8 +99,19 @@ function findingText(value: unknown, asStatement: boolean): string {
   return [name, how].filter((text) => text !== '').join(' ');
 }
 
+/** The limit of one metal, or an end of the pH, in a rule for an authorised discharge. */
+function dischargePart(body: unknown, [of, value, key]: Path): string | undefined {
+  if (of !== 'stated' || value !== 'value' || key === undefined) return undefined;
+  if (at(body, ['stated', 'rule']) === 'discharge-ph')
+    return key === 'low' ? dischargeFormWords.lowest : dischargeFormWords.highest;
+  const metal = metals[key as keyof typeof metals];
+  return metal && dischargeFormWords.mostOf(capital(metal.name));
+}
+
 /** @example partText(body, ['liquid', 'findings', 0, 'concentration']) // 'Copper (photometer)' */
 export function partText(body: unknown, path: Path): string {
+  const ofDischarge = dischargePart(body, path);
+  if (ofDischarge) return ofDischarge;
   const last = path.at(-1);
   const heard = path.flatMap((key, depth): string[] => {
     if (typeof key === 'number') {
@@ -155,7 +168,7 @@ export function leafText(state: State, leaf: Leaf | undefined, sign: DecimalSign
   if (key === 'by') return howKnownWords[value] ?? value;
   if (key === 'metal') return metals[value as keyof typeof metals]?.name ?? value;
   if (key === 'stream') return streamName[value as keyof typeof streamName] ?? value;
-  if (key === 'rule') return ruleWords[value as keyof typeof ruleWords]?.name ?? value;
+  if (key === 'rule') return { ...ruleWords, ...dischargeRuleWords }[value as RuleName]?.name ?? value;
   if (path[0] === 'stated' && key === 'value') return yesNo[value as keyof typeof yesNo] ?? value;
   if (value === 'true' || value === 'false') return value === 'true' ? entryWords.yes : entryWords.no;
   return chosen.has(String(key)) ? value.replaceAll('-', ' ') : value;

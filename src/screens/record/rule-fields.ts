@@ -6,20 +6,17 @@ import {
   type LocalRuleStated,
   type UsualRule,
 } from '../../ledger/entries/local-rules';
-import { Day } from '../../ledger/entries/moments';
 import type { IntentionOf } from '../../ledger/intention';
 import { type FieldRead, readTyped, Typed } from '../form';
-import { given, missing } from '../tried';
+import { given } from '../tried';
 import { words } from '../words';
 import { ruleWords } from './rule-words';
-import { recordWords } from './words';
+import { saidFaults, saidOf, saidShape } from './said-fields';
 
 export const RuleFields = z.object({
   amount: Typed,
   allowed: z.enum(['', 'yes', 'no']),
-  saidBy: z.string(),
-  saidOn: z.string(),
-  document: z.string(),
+  ...saidShape,
 });
 export type RuleFields = z.infer<typeof RuleFields>;
 
@@ -42,27 +39,19 @@ export function ruleFieldsOf(rule: UsualRule, body: LocalRuleStated | undefined)
   return {
     amount: { typed: amount?.value ?? '', unit: amount?.unit ?? unit },
     allowed: stated?.rule === 'treatment-allowed' ? stated.value : '',
-    saidBy: body?.saidBy ?? '',
-    saidOn: body?.saidOn ?? '',
-    document: body?.document ?? '',
+    ...saidOf(body),
   };
 }
 
 /** @param today calendar day at the workshop, since nobody can have said it later than that */
 export function ruleFaults(rule: UsualRule, fields: RuleFields, today: string) {
-  const day = Day.safeParse(fields.saidOn);
   return {
     amount:
       rule !== 'treatment-allowed' && readAmount(rule, fields).state !== 'written'
         ? words.number.missing
         : undefined,
     allowed: rule === 'treatment-allowed' && fields.allowed === '' ? words.choice.missing : undefined,
-    saidBy: missing(fields.saidBy),
-    saidOn: day.success
-      ? fields.saidOn > today
-        ? recordWords.dateAhead
-        : undefined
-      : recordWords.dateMissing,
+    ...saidFaults(fields, today),
   };
 }
 

@@ -31,6 +31,18 @@ export const ruleWords: Readonly<Record<UsualRule, RuleWords>> = {
   },
 };
 
+/** The same for the rules that only a workshop with an authorised discharge has. */
+export const dischargeRuleWords: Readonly<Record<DischargeRule, Omit<RuleWords, 'ask'>>> = {
+  'discharge-limits': {
+    name: 'Most of each metal, where discharge is authorised',
+    meanwhile: 'Figures are held against published values, for reference only.',
+  },
+  'discharge-ph': {
+    name: 'pH, where discharge is authorised',
+    meanwhile: 'No pH is shown beside the one you aim at.',
+  },
+};
+
 /** What the rules are called that only a workshop with an authorised discharge has, within a sentence. */
 export const dischargeWords: Readonly<Record<DischargeRule, string>> = {
   'discharge-limits': 'most of each metal where discharge is authorised',

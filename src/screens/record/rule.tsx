@@ -3,7 +3,6 @@ import type { UsualRule } from '../../ledger/entries/local-rules';
 import { calendarDay } from '../../rules/storage-clock';
 import { Choices } from '../../ui/choices';
 import { Part } from '../../ui/page';
-import { TextField } from '../../ui/text-field';
 import { Fault, useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
@@ -11,6 +10,8 @@ import { NumberField } from '../number-field';
 import { useShell } from '../shell';
 import { faultless, useTried } from '../tried';
 import { words } from '../words';
+import { DischargeForm } from './discharge';
+import { isDischargeRule } from './discharge-fields';
 import styles from './record.module.css';
 import {
   isRule,
@@ -22,10 +23,13 @@ import {
   unitOf,
 } from './rule-fields';
 import { ruleWords, yesNoAnswers } from './rule-words';
+import { SaidFields } from './said-fields';
 import { ruleFormWords as w } from './words';
 
-export const RuleScreen = ({ at }: { readonly at: Readonly<Record<string, string>> }) =>
-  isRule(at.rule ?? '') ? <RuleForm rule={at.rule as UsualRule} /> : <Frame place="record" title={w.gone} />;
+export function RuleScreen({ at: { rule = '' } }: { readonly at: Readonly<Record<string, string>> }) {
+  if (isRule(rule)) return <RuleForm rule={rule} />;
+  return isDischargeRule(rule) ? <DischargeForm rule={rule} /> : <Frame place="record" title={w.gone} />;
+}
 
 function RuleForm({ rule }: { readonly rule: UsualRule }) {
   const { state, go, now, zone } = useShell();
@@ -76,30 +80,7 @@ function RuleForm({ rule }: { readonly rule: UsualRule }) {
             units={[unitOf(rule)]}
           />
         )}
-        <TextField
-          label={w.saidBy}
-          value={value.saidBy}
-          onInput={(saidBy) => change({ saidBy })}
-          hint={w.saidByHint}
-          error={tried ? faults.saidBy : undefined}
-          maxLength={120}
-          required
-        />
-        <TextField
-          label={w.saidOn}
-          kind="date"
-          value={value.saidOn}
-          onInput={(saidOn) => change({ saidOn })}
-          error={tried || value.saidOn !== '' ? faults.saidOn : undefined}
-          required
-        />
-        <TextField
-          label={w.document}
-          value={value.document}
-          onInput={(document) => change({ document })}
-          hint={`${w.documentHint} (${words.optional})`}
-          maxLength={120}
-        />
+        <SaidFields {...{ value, change, faults, tried }} />
         <Fault words={fault} />
         <p class={styles.quiet}>{words.caution}</p>
       </Part>

@@ -128,6 +128,21 @@ export const ruleFormWords = {
   again: 'A later statement replaces this one; both stay in the history.',
 } as const;
 
+export const dischargeFormWords = {
+  onlyAuthorised:
+    'Only where your authority has allowed a discharge. It is what figures are held against, nothing more.',
+  mostOf: (metal: string) => `${metal}, at most`,
+  emptyLine: 'Left empty: no limit for it.',
+  firstMetal: 'Which metal?',
+  nextMetal: 'Another metal',
+  choose: 'Choose',
+  noMetal: 'Choose a metal and write its limit.',
+  lowest: 'Lowest pH',
+  highest: 'Highest pH',
+  wrongWay: 'The lowest pH must be below the highest.',
+  phIs: (low: string, high: string) => `pH ${low} to ${high}`,
+} as const;
+
 export const baseWords = {
   title: 'Bases and their purity',
   second: 'Read it on the bag or its data sheet. It changes how much to buy.',

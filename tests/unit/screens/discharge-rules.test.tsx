@@ -1,0 +1,77 @@
+import { render, screen, waitFor } from '@testing-library/preact';
+import userEvent from '@testing-library/user-event';
+import { expect, test } from 'vitest';
+import { screenAt } from '../../../src/app/routes';
+import { type Shell, ShellProvider } from '../../../src/screens/shell';
+import { workshopInMemory } from '../../support/shell-in-memory';
+
+const user = userEvent.setup();
+
+function open(shell: Shell, address: string) {
+  const found = screenAt(address.split('/'));
+  if (!found) throw new Error(`nothing at ${address}`);
+  const { screen: Screen, at } = found;
+  return render(
+    <ShellProvider value={shell}>
+      <Screen at={at} />
+    </ShellProvider>,
+  );
+}
+
+async function said(): Promise<void> {
+  await user.type(screen.getByLabelText('Who said so'), 'Water board');
+  await user.type(screen.getByLabelText('When'), '2026-05-12');
+}
+
+const keep = () => user.click(screen.getByRole('button', { name: 'Keep this rule' }));
+
+test('a limit is entered metal after metal with a comma, listed, and corrected under its name', async () => {
+  const { shell, state, path } = await workshopInMemory();
+  const list = open(shell, 'record/rules');
+  expect(screen.getByRole('link', { name: /Most of each metal/ }).getAttribute('href')).toBe(
+    '#/record/rules/discharge-limits',
+  );
+  list.unmount();
+  const form = open(shell, 'record/rules/discharge-limits');
+  await said();
+  await keep();
+  expect(screen.getByText('Choose a metal and write its limit.')).toBeTruthy();
+  await user.selectOptions(screen.getByLabelText('Which metal?'), 'Copper');
+  await user.type(screen.getByLabelText('Copper, at most'), '0,5');
+  await user.selectOptions(screen.getByLabelText('Another metal'), 'Nickel');
+  await user.type(screen.getByLabelText('Nickel, at most'), '1');
+  await keep();
+  await waitFor(() => expect(path.value).toEqual(['record', 'rules']));
+  const kept = state.value.rules.get('discharge-limits');
+  expect(kept?.body).toMatchObject({
+    stated: { value: { Cu: { value: '0.5', unit: 'mg/L' }, Ni: { value: '1', unit: 'mg/L' } } },
+    saidBy: 'Water board',
+  });
+  form.unmount();
+  const after = open(shell, 'record/rules');
+  expect(screen.getByText(/Copper 0[.,]5\smg\/L, nickel 1\smg\/L; Water board said so/)).toBeTruthy();
+  after.unmount();
+  const entry = state.value.log.at(-1);
+  open(shell, `record/entry/${entry?.id}/correct`);
+  expect(screen.getByLabelText('Copper, at most')).toBeTruthy();
+});
+
+test('a pH of a discharge has a lowest end below its highest', async () => {
+  const { shell, state } = await workshopInMemory();
+  open(shell, 'record/rules/discharge-ph');
+  await said();
+  await user.type(screen.getByLabelText('Lowest pH'), '9.5');
+  await user.type(screen.getByLabelText('Highest pH'), '6.5');
+  await keep();
+  expect(screen.getByText('The lowest pH must be below the highest.')).toBeTruthy();
+  expect(state.value.rules.size).toBe(0);
+  await user.clear(screen.getByLabelText('Highest pH'));
+  await user.type(screen.getByLabelText('Highest pH'), '10.5');
+  await keep();
+  await waitFor(() =>
+    expect(state.value.rules.get('discharge-ph')?.body.stated.value).toEqual({
+      low: { value: '9.5', unit: '1' },
+      high: { value: '10.5', unit: '1' },
+    }),
+  );
+});

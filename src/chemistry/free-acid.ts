@@ -175,7 +175,7 @@ function chargedMinusConsumed(
   const charged = acidCharged(found, origin);
   if (!charged) return undefined;
   const route = routeOf(charged.strength, origin);
-  const taken = [...dissolved].flatMap(([metal, { all }]) => acidTaken(metal, all, route) ?? []);
+  const taken = [...dissolved].map(([metal, { all }]) => acidTaken(metal, all, route));
   const all = workedOut({
     sentence: 'Free nitric acid in all',
     unit: 'mol',
@@ -193,12 +193,12 @@ function chargedMinusConsumed(
   return { all, ...(short?.value.gt(0) ? { short } : {}) };
 }
 
-/** Acid that dissolving a metal took, mol, by the route; undefined for a metal whose reaction is not known. */
-export function acidTaken(metal: Metal, mass: Figure<'g'>, route: Figure<'1'>): Figure<'mol'> | undefined {
+/** Acid that dissolving a metal took, mol, by the route; from its oxide where it has no reaction with gas. */
+export function acidTaken(metal: Metal, mass: Figure<'g'>, route: Figure<'1'>): Figure<'mol'> {
   const routes = dissolution.reactions[metal];
-  if (!routes) return undefined;
-  const dilute = ratio(routes.dilute, 'HNO3', metal);
-  const strong = ratio(routes.strong, 'HNO3', metal);
+  const asOxide = new Decimal(metals[metal].chargeInNitrate);
+  const dilute = routes ? ratio(routes.dilute, 'HNO3', metal) : asOxide;
+  const strong = routes ? ratio(routes.strong, 'HNO3', metal) : asOxide;
   const exactRatio = (value: Decimal): Figure<'1'> =>
     given({
       origin: `ratio/${metal}`,
@@ -210,13 +210,13 @@ export function acidTaken(metal: Metal, mass: Figure<'g'>, route: Figure<'1'>): 
       decimals: Math.min(value.decimalPlaces(), 4),
       sources: [sourceOf(dissolution)],
     });
+  const each = strong.eq(dilute)
+    ? exactRatio(dilute)
+    : plus(exactRatio(dilute), times(route, exactRatio(strong.minus(dilute))));
   return workedOut({
     sentence: `Acid taken by ${metals[metal].name}`,
     unit: 'mol',
-    formula: times(
-      over(mass, molarMass(metal)),
-      plus(exactRatio(dilute), times(route, exactRatio(strong.minus(dilute)))),
-    ),
+    formula: times(over(mass, molarMass(metal)), each),
   });
 }
 

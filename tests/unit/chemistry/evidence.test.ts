@@ -245,6 +245,10 @@ describe('acid charged less what the metals took', () => {
     ['copper in strong acid', charged(g('10.0', 'mol/L')), [weighed('Cu', '10.00')], 9.37053],
     // 10 ÷ 107.8682 × 4/3 = 0.12361
     ['silver in dilute acid', charged(g('2.00', 'mol/L')), [weighed('Ag', '10.00')], 1.87639],
+    // 10 ÷ 26.9815 × 4 = 1.48250
+    ['aluminium in dilute acid', charged(g('2.00', 'mol/L')), [weighed('Al', '10.00')], 0.5175],
+    // 10 ÷ 137.327 × 2 = 0.14564, from its oxide or carbonate
+    ['barium', charged(g('2.00', 'mol/L')), [weighed('Ba', '10.00')], 1.85436],
   ])('%s', (_, found, metals, mol) => {
     expect(Math.abs((acid(found, metals)?.all.value.toNumber() ?? 0) / mol - 1)).toBeLessThan(1e-4);
   });

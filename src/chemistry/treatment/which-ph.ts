@@ -51,7 +51,7 @@ export type Instead =
   | 'other-base'
   | 'unknown';
 
-export type NeverUnder = { readonly metal: Metal; readonly instead: Instead; readonly least: number };
+export type NeverUnder = { readonly metal: Metal; readonly instead: Instead };
 
 /** From `from` on the upper end is over the limit, where there is one, and three times its least. */
 export type ComesBack = { readonly metal: Metal; readonly from: number };
@@ -181,8 +181,7 @@ function neverUnderOf(
   const ends = points.flatMap(({ bands }) => bands.get(metal) ?? []);
   const over = ends.length > 0 && ends.every(({ low, lowIsMean }) => low > limit && !lowIsMean);
   if (!over) return [];
-  const least = Math.min(...ends.map(({ low }) => low));
-  return [{ metal, least, instead: insteadFor(metal, base, baseEnds !== undefined, beside) }];
+  return [{ metal, instead: insteadFor(metal, base, baseEnds !== undefined, beside) }];
 }
 
 const givesCarbonate = (base: BaseId): boolean => Number(bases[base].carbonDioxidePerMol) > 0;

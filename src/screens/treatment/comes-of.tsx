@@ -13,6 +13,7 @@ import { MassBar } from '../containers/mass-bar';
 import { FigureRow } from '../figure-row';
 import { useShell } from '../shell';
 import { type Chosen, comesRows } from './choice';
+import { mindedText } from './minded-text';
 import { phText } from './pot-plot';
 import { runWords } from './run-words';
 import { treatmentWords as w } from './words';
@@ -109,7 +110,9 @@ export function ComesOf({ chosen: { comes }, containerId }: Props) {
 }
 
 /** What base alone does not do, and what was not counted. */
-export function Minded({ chosen: { to, base }, containerId, state }: Props & { readonly state: State }) {
+export function Minded({ chosen, containerId, state }: Props & { readonly state: State }) {
+  const { sign } = useShell();
+  const { to, base, which, pH } = chosen;
   const load = treatable(state, containerId);
   const leaves = to?.ok ? to.needed.leaves : [];
   return (
@@ -120,7 +123,7 @@ export function Minded({ chosen: { to, base }, containerId, state }: Props & { r
       {load &&
         minded(load, base).map((what) => (
           <Notice key={what} mark="unknown">
-            {w.minded[what]}
+            {mindedText(what, which, pH, sign.value)}
           </Notice>
         ))}
       {containerFigures(state, containerId).silent.length > 0 && <Notice mark="unknown">{w.silent}</Notice>}

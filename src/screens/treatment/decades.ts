@@ -37,6 +37,27 @@ function mostOf(metal: Metal, point: ResidualPoint, sign: DecimalSign): string {
   return w.upTo(perLitreText(decadesAround(new Decimal(most), new Decimal(most)).high, sign));
 }
 
+/**
+ * What may stay of a metal at a pH, in decades; undefined where nothing is foretold of it there. At the best pH as the row of
+ * the metal has it.
+ */
+export function spanAt(
+  { window, ofAll, atBest, curve }: WhichPh,
+  metal: Metal,
+  pH: number,
+  sign: DecimalSign,
+): { readonly value: string; readonly unit: string } | undefined {
+  const held = pH === (window ?? ofAll)?.best && atBest.find(({ residual }) => residual.metal === metal);
+  if (held)
+    return held.residual.predicted
+      ? spanText(held.residual.band.low, held.residual.band.high, sign)
+      : undefined;
+  const band = pointNear(curve.points, pH)?.bands.get(metal);
+  if (!band) return undefined;
+  const { low, high } = decadesAround(new Decimal(band.low), new Decimal(band.high));
+  return spanText(low, high, sign);
+}
+
 /** Share of a metal that the dose has left in solution: straight between the points of the curve, as the base is used up. */
 function shareLeft(points: readonly CurvePoint[], grams: number, metal: Metal): number {
   const after = points.findIndex((point) => point.grams >= grams);

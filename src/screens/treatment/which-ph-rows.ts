@@ -11,7 +11,7 @@ import type {
 import type { Figure } from '../../quantities/figure';
 import { type DecimalSign, formatNumber } from '../../quantities/format';
 import { bases, type Metal, metals } from '../../reference/tables';
-import { perLitreText, spanText } from './decades';
+import { perLitreText, spanAt, spanText } from './decades';
 import { grouped } from './grouped';
 import { aimText, phText } from './pot-plot';
 import { treatmentWords as w } from './words';
@@ -76,8 +76,16 @@ export const whichFigures = (which: WhichPh): ReadonlyMap<string, Figure> =>
     ),
   );
 
-export const neverText = ({ metal, least, instead }: NeverUnder, base: WhichPh['base'], sign: DecimalSign) =>
-  `${w.never(capital(metals[metal].name), bases[base].name.toLowerCase(), perLitreText(new Decimal(least).toSignificantDigits(1, Decimal.ROUND_FLOOR), sign))} ${w.instead[instead]}`;
+export function neverText({ metal, instead }: NeverUnder, which: WhichPh, sign: DecimalSign): string {
+  const best = (which.window ?? which.ofAll)?.best;
+  const span = best === undefined ? undefined : spanAt(which, metal, best, sign);
+  const [name, base] = [capital(metals[metal].name), bases[which.base].name.toLowerCase()];
+  const never =
+    best === undefined || !span
+      ? w.neverUnder(name, base)
+      : w.never(name, base, aimText(best, sign), `${span.value}${thin}${span.unit}`);
+  return `${never} ${w.instead[instead]}`;
+}
 
 const named = (symbols: readonly Metal[]): string => symbols.map((m) => metals[m].name).join(', ');
 
@@ -123,8 +131,6 @@ function warningText(warning: PhWarning, which: WhichPh, sign: DecimalSign): str
   switch (warning.code) {
     case 'comes-back':
       return comesBackText(warning, which, sign);
-    case 'silver-chloride-first':
-      return w.minded.silver;
     case 'ammonia':
       return w.ammonia;
     case 'no-limit':
@@ -134,6 +140,7 @@ function warningText(warning: PhWarning, which: WhichPh, sign: DecimalSign): str
       return w.baseEnds(phText(warning.pH, sign));
     case 'iron-needs-air':
       return w.ironNeedsAir;
+    case 'silver-chloride-first':
     case 'lead-carbonate':
     case 'barium-stays':
     case 'not-predicted':

@@ -1,6 +1,6 @@
 /** What stays at the best pH against the limits, and what else is to be known of it. */
 import type { WhichPh } from '../../chemistry/treatment/which-ph';
-import { minded, treatable } from '../../ledger/before-treatment';
+import { type Minded, minded, treatable } from '../../ledger/before-treatment';
 import type { Metal } from '../../reference/tables';
 import { FigureValue } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
@@ -10,6 +10,7 @@ import { streamTitle } from '../amounts';
 import { FigureRow } from '../figure-row';
 import { useShell } from '../shell';
 import { workingOf } from './comes-of';
+import { mindedText } from './minded-text';
 import { aimText } from './pot-plot';
 import { neverText, warningTexts, whichRows } from './which-ph-rows';
 import { treatmentWords as w } from './words';
@@ -59,26 +60,31 @@ export function AtBest({ which, containerId }: WhichProps) {
   );
 }
 
-const isNever = ({ neverUnder }: WhichPh, symbol: Metal): boolean =>
-  neverUnder.some(({ metal }) => metal === symbol);
+/** A metal that never comes under its limit is told of once, with that. */
+const said: ReadonlyMap<Minded, Metal> = new Map([
+  ['silver', 'Ag'],
+  ['lead', 'Pb'],
+  ['barium', 'Ba'],
+]);
 
 export function Warnings({ which, containerId }: WhichProps) {
   const { state, sign } = useShell();
   const load = treatable(state.value, containerId);
+  const best = (which.window ?? which.ofAll)?.best;
   const open = which.curve.openIn.map((id) => streamTitle(state.value, id)).join('; ');
   return (
     <>
       {load &&
         minded(load, which.base)
-          .filter((what) => what === 'barium' || (what === 'lead' && !isNever(which, 'Pb')))
+          .filter((what) => said.has(what) && !which.neverUnder.some(({ metal }) => said.get(what) === metal))
           .map((what) => (
             <Notice key={what} mark="unknown">
-              {w.minded[what]}
+              {mindedText(what, which, best, sign.value)}
             </Notice>
           ))}
       {which.neverUnder.map((never) => (
         <Notice key={never.metal} mark="wrong">
-          {neverText(never, which.base, sign.value)}
+          {neverText(never, which, sign.value)}
         </Notice>
       ))}
       {open !== '' && (

@@ -75,13 +75,18 @@ export const treatmentWords = {
     outside: 'Ionic strength: outside the model',
   } satisfies Record<ModelHolds, string>,
   leaves: (names: string) => `Mostly still dissolved at this pH: ${names}.`,
+  /** What the figures say that base alone leaves. */
+  mindedLeft: {
+    silver: (left: string) => `Silver: ${left}. Chloride first brings it down.`,
+    lead: (left: string) => `Lead: ${left}. Carbonate brings it down further.`,
+  },
+  baseLeaves: (pH: string, amount: string) => `at pH ${pH} base alone leaves ${amount}`,
+  measureAfter: 'what stays is not predicted, measure it',
   minded: {
-    silver: 'Silver: at pH 9 base alone leaves hundreds of mg/L. Chloride first brings it down.',
-    lead: 'Lead: hydroxide alone leaves tens of mg/L. Carbonate brings it down further.',
     palladium: 'Palladium: not predicted above pH 4. Cement it out first; test the filtrate.',
     tin: 'Tin: not predicted. Test the filtrate.',
     barium: 'Barium stays dissolved with a hydroxide. Sulfate or a carbonate brings it down.',
-  } satisfies Record<Minded, string>,
+  } satisfies Record<Exclude<Minded, 'silver' | 'lead'>, string>,
   // Doors
   next: 'Further',
   plan: 'The portions',
@@ -127,8 +132,9 @@ export const treatmentWords = {
     palladium: 'published constants differ by 900 times',
     tin: 'it passes a filter as fine particles',
   } satisfies Record<NotPredicted, string>,
-  never: (metal: string, base: string, least: string) =>
-    `${metal} comes under its limit at no pH with ${base}: ${least} or more stays.`,
+  neverUnder: (metal: string, base: string) => `${metal} comes under its limit at no pH with ${base}.`,
+  never: (metal: string, base: string, pH: string, left: string) =>
+    `${metal} comes under its limit at no pH with ${base}: at pH ${pH} ${left} stay.`,
   instead: {
     'chloride-first': 'Chloride first brings it down.',
     carbonate: 'A carbonate brings it down further.',

@@ -230,8 +230,8 @@ describe('a container of which not enough is known', () => {
     show(memory);
     await screen.findByText('What comes of it, at least', undefined, { timeout: 10_000 });
     for (const said of [
-      /Chloride first/,
-      /Carbonate brings it down further/,
+      /^Silver: at pH \d+\.\d base alone leaves .* Chloride first/,
+      /^Lead: at pH \d+\.\d base alone leaves .* Carbonate brings it down further/,
       /not predicted above pH 4/,
       /^Tin: not predicted/,
     ])
@@ -288,6 +288,31 @@ describe('which pH', () => {
     // Nickel does so beyond the best alone.
     expect(screen.getByText(/^Nickel comes back from pH 11\.\d on: do not go beyond\.$/)).toBeDefined();
     expect(screen.queryByText(/^No limit stands here/)).toBeNull();
+  });
+
+  test('says of silver once how much stays, as its row does', async () => {
+    const memory = await disposalState();
+    const silver = { by: 'assay', metal: 'Ag', concentration: { value: '45', unit: 'mg/L' } } as const;
+    const can = await memory.opens('C-21', '20');
+    await memory.logs(can, null, 'barren-liquor', {
+      ...barrenLiquor,
+      findings: [...barrenLiquor.findings, silver],
+    });
+    show(memory, WhichPhScreen, { id: can });
+    await best();
+    const [row] = screen.getAllByRole('link', { name: /^Silver/ });
+    expect(row?.textContent).toContain('10 to 100');
+    const sentences = screen.getAllByText(/^Silver .*\.$/).map(({ textContent }) => textContent);
+    expect(sentences).toHaveLength(1);
+    expect(sentences[0]).toMatch(
+      /^Silver comes under its limit at no pH with hydrated lime: at pH \d+\.\d 10 to 100\smg\/L stay\. Chloride first/,
+    );
+    expect(screen.getAllByText(/Chloride first/)).toHaveLength(1);
+    cleanup();
+    show(memory, TreatmentScreen, { id: can });
+    await screen.findByText(/^Silver: at pH \d+\.\d base alone leaves 10 to 100\smg\/L\./, undefined, {
+      timeout: 10_000,
+    });
   });
 
   test('names what a base that ends too low never brings under its limit', async () => {

@@ -56,6 +56,8 @@ export type Flag = { readonly pressing: Pressing; readonly about: About } & (
   | { readonly code: 'treatment-not-allowed'; readonly because: NotAllowed }
   | { readonly code: 'treatment-without-clearance' }
   | { readonly code: 'treatment-clearance-does-not-hold'; readonly why: Refusal['code'] }
+  /** Told to have reached its end, against the pH that was read, and what it treated is still there. */
+  | { readonly code: 'treatment-fell-short'; readonly aim: string; readonly read: string | null }
   | { readonly code: 'ammonia-in-treatment'; readonly baseAdded: boolean }
   | { readonly code: 'dose-outside-treatment' | 'treatment-while-another-runs' | 'added-during-treatment' }
   | { readonly code: 'code-used-twice'; readonly used: string }

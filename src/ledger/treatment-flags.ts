@@ -4,6 +4,7 @@ import type { Flag } from './flags';
 import type { ContainerState, State, TreatmentState } from './state';
 import {
   baseWentIn,
+  fellShort,
   notAllowedThen,
   runningTreatment,
   treatmentOf,
@@ -11,6 +12,12 @@ import {
   treatmentsOfParts,
 } from './treatment';
 import { wasteKinds } from './waste-kinds';
+
+/** Where something stands that this was the last treatment of. */
+const holderOf = (state: State, treatmentId: string): string | undefined =>
+  [...state.containers.values()].find(({ contents }) =>
+    contents.some(({ treatedBy }) => treatedBy.at(-1) === treatmentId),
+  )?.body.containerId;
 
 /** How a treatment was begun; it stays visible, as with a step. */
 export function flagsOfTreatment(state: State, treatment: TreatmentState): Flag[] {
@@ -22,6 +29,15 @@ export function flagsOfTreatment(state: State, treatment: TreatmentState): Flag[
     const lastReadingAt = readings.at(-1)?.at ?? null;
     flags.push({ pressing: 'soon', about, code: 'treatment-running', since: at, lastReadingAt });
   }
+  const short = fellShort(treatment);
+  const where = short && holderOf(state, treatmentId);
+  if (short && where)
+    flags.push({
+      pressing: 'soon',
+      about: { containerId: where, treatmentId },
+      code: 'treatment-fell-short',
+      ...short,
+    });
   const because = notAllowedThen(state, treatment);
   if (because) flags.push({ pressing: 'soon', about, code: 'treatment-not-allowed', because });
   if (clearance === null) flags.push({ pressing: 'soon', about, code: 'treatment-without-clearance' });

@@ -57,6 +57,22 @@ export function isNeutralised(treatment: TreatmentState): boolean {
   return read.at >= dosed && Number(read.body.ph.value.value) >= 7;
 }
 
+export type FellShort = { readonly aim: string; readonly read: string | null };
+
+/** How far below its aim a pH may be read and still be told to have reached it: paper reads no better. */
+const nearAim = 0.5;
+
+/**
+ * It was told to have reached its end, and the newest pH read lies more than 0.5 below the aim, or none was read; null
+ * where it does not, or no pH was aimed at.
+ */
+export function fellShort(treatment: TreatmentState): FellShort | null {
+  const aim = treatment.body.targetPh?.value;
+  if (treatment.ended?.body.outcome !== 'reached' || aim === undefined) return null;
+  const read = lastPh(treatment)?.body.ph.value.value ?? null;
+  return read !== null && Number(read) >= Number(aim) - nearAim ? null : { aim, read };
+}
+
 type Agent = TreatmentState['doses'][number]['body']['agent'];
 
 /** Mass of each agent that went in, as sold, in the order in which the first of each did. */

@@ -142,7 +142,8 @@ export const dataWords = {
   logged: (stream: string, amount: string, day: string) => `${stream} logged ${day}, ${amount}`,
   movements: (ins: number, outs: number, when: string) =>
     `${outs === 0 ? `Put or poured in ${times(ins)}` : `Put or poured in ${times(ins)}, taken out ${times(outs)}`}, ${when}`,
-  over: (codes: readonly string[]) => `Some of it was poured over from ${joined(codes)}`,
+  over: (codes: readonly string[], all: boolean) =>
+    `${all ? 'All' : 'Some'} of it was poured over from ${joined(codes)}`,
   liquid: 'liquid',
   wetSolid: (mass: string) => `${mass} of wet solid`,
   solidsNone: 'no solids logged',
@@ -175,7 +176,8 @@ export const dataWords = {
   slurry:
     'slurry: liquid with the solids that were brought down; volume as logged, what was added not counted',
   treatedIn: (code: string, when: string) => `treated in ${code}, ${when}`,
-  dosed: (agent: string, mass: string, doses: number) => `${agent} ${mass} ${times(doses)}`,
+  dosed: (agent: string, mass: string, doses: number) =>
+    `${agent} ${mass} ${doses === 1 ? 'in one portion' : `in ${doses} portions`}`,
   nothingAdded: 'nothing logged as added',
   lastPh: (said: string) => `last pH ${said}`,
   noPh: 'no pH read',
@@ -183,6 +185,7 @@ export const dataWords = {
   targetNone: 'no pH planned',
   stillRunning: (to: string) => `${to}, still running`,
   endedOn: (to: string, outcome: string, when: string) => `${to}, ${outcome} ${when}`,
+  fellShort: 'not neutralised by what was read',
   outcome: { reached: 'end reached', stopped: 'stopped before the end' },
   dissolvedNow: 'What is dissolved now: not determined, unless measured since. Nitrate stays.',
   untreatedToo: 'Untreated waste has been put to it.',
@@ -260,6 +263,10 @@ export function flagWords(
       return flag.lastReadingAt === null
         ? `A treatment has been running since ${day(flag.since)}; nothing was read yet.`
         : `A treatment has been running since ${day(flag.since)}; last read ${day(flag.lastReadingAt)}.`;
+    case 'treatment-fell-short':
+      return flag.read === null
+        ? `Treatment told to have reached its end, aim pH ${flag.aim}; no pH was read.`
+        : `Treatment ended at pH ${flag.read}, aim ${flag.aim}: not neutralised by what was read.`;
     case 'treatment-not-allowed':
       return flag.because === 'not-allowed'
         ? 'Treated though the local rules did not allow it.'

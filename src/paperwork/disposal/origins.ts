@@ -115,7 +115,8 @@ export function howItArose(asked: Asked, container: ContainerState): string[] {
     const when = spanText(dayOf(first.at, zone), dayOf(last.at, zone));
     said.push(`${w.movements(ins, container.movements.length - ins, when)}.`);
   }
-  if (sources.length > 0) said.push(`${w.over([...new Set(sources)])}.`);
+  const all = container.movements.every(({ way, otherId }) => way === 'out' || otherId !== null);
+  if (sources.length > 0) said.push(`${w.over([...new Set(sources)], all)}.`);
   return said;
 }
 

@@ -1,6 +1,6 @@
 /** What was done to a container's contents, in sentences: what was added, what was read, how it ended. */
 import type { ContainerState, TreatmentState } from '../../ledger/state';
-import { dosedIn, lastPh, type PhReading, treatmentOf } from '../../ledger/treatment';
+import { dosedIn, fellShort, lastPh, type PhReading, treatmentOf } from '../../ledger/treatment';
 import { formatWritten } from '../../quantities/format';
 import { momentText } from '../dates';
 import { agentWords, capital, instrumentWords, notDetermined, unbroken, dataWords as w } from '../words';
@@ -21,11 +21,12 @@ function dosesText({ sign }: Asked, treatment: TreatmentState): string {
     .join(', ');
 }
 
-function endText({ sign, zone }: Asked, { body, ended }: TreatmentState): string {
+function endText({ sign, zone }: Asked, treatment: TreatmentState): string {
+  const { body, ended } = treatment;
   const to = body.targetPh ? w.targetPh(formatWritten(body.targetPh, sign)) : w.targetNone;
   if (!ended) return w.stillRunning(to);
   const reason = ended.body.reason === undefined ? '' : ` (${ended.body.reason})`;
-  return `${w.endedOn(to, w.outcome[ended.body.outcome], momentText(ended.at, zone))}${reason}`;
+  return `${w.endedOn(to, w.outcome[ended.body.outcome], momentText(ended.at, zone))}${reason}${fellShort(treatment) ? `: ${w.fellShort}` : ''}`;
 }
 
 function treatmentText(asked: Asked, treatment: TreatmentState): string {

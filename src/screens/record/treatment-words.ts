@@ -3,7 +3,8 @@ import type { BodyOf } from '../../ledger/entries/body';
 import type { Priced } from '../../ledger/entries/prices';
 import type { Agent } from '../../ledger/entries/treatments';
 import type { State } from '../../ledger/state';
-import type { DecimalSign } from '../../quantities/format';
+import type { FellShort } from '../../ledger/treatment';
+import { type DecimalSign, formatWritten } from '../../quantities/format';
 import { bases } from '../../reference/tables';
 import { amount, containerCode, joined } from './entry-words';
 
@@ -31,6 +32,14 @@ export const allowedText: Readonly<Record<BodyOf<'treatment-begun'>['allowed'], 
 export const outcomeText: Readonly<Record<BodyOf<'treatment-ended'>['outcome'], string>> = {
   reached: 'end reached',
   stopped: 'stopped before the end',
+};
+
+/** "ended at pH 2.0, aim 10.2: not neutralised by what was read" */
+export const fellShortText = ({ aim, read }: FellShort, sign: DecimalSign): string => {
+  const text = (value: string): string => formatWritten({ value, unit: '1' }, sign);
+  return read === null
+    ? `ended, aim pH ${text(aim)}: no pH was read`
+    : `ended at pH ${text(read)}, aim ${text(aim)}: not neutralised by what was read`;
 };
 
 export const agentText = (agent: string): string =>

@@ -53,7 +53,7 @@ function subjectOf(state: State, { about, code }: Flag): { readonly name: string
 export function FlagRow({ state, flag }: { readonly state: State; readonly flag: Flag }) {
   const { sign } = useShell();
   const { name, href } = subjectOf(state, flag);
-  const { title, second } = flagWords(flag, name);
+  const { title, second } = flagWords(flag, name, sign.value);
   const treatment = state.treatments.get(flag.about.treatmentId ?? '');
   if (flag.code === 'treatment-running' && treatment)
     return <TreatmentRow flag={flag} name={name} treatment={treatment} />;

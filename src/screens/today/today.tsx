@@ -61,7 +61,7 @@ export function Today() {
       .concat(
         all
           .filter(({ about }) => about.containerId === c.body.containerId)
-          .map((f) => flagWords(f, c.body.code).title),
+          .map((f) => flagWords(f, c.body.code, sign.value).title),
       )
       .filter(Boolean)
       .join(', ');

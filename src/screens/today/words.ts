@@ -1,6 +1,7 @@
 /** Words of Today. */
 import { format } from 'date-fns';
 import type { Flag } from '../../ledger/flags';
+import type { DecimalSign } from '../../quantities/format';
 import { substanceNames } from '../batches/evidence-words';
 
 export const todayWords = {
@@ -29,7 +30,11 @@ export const todayWords = {
 const hourText = (iso: string): string => format(new Date(iso), 'd\u00a0MMM HH:mm');
 
 /** A flag as a row: what is wrong, and what to do. `name` is the container, batch or waste it is about. */
-export function flagWords(flag: Flag, name: string): { readonly title: string; readonly second: string } {
+export function flagWords(
+  flag: Flag,
+  name: string,
+  sign: DecimalSign = '.',
+): { readonly title: string; readonly second: string } {
   switch (flag.code) {
     case 'over-capacity':
       return { title: `${name} holds more than fits`, second: 'Read the level again, or correct an entry.' };
@@ -82,6 +87,17 @@ export function flagWords(flag: Flag, name: string): { readonly title: string; r
           flag.lastReadingAt === null
             ? `No reading yet. Begun ${hourText(flag.since)}.`
             : `Last reading ${hourText(flag.lastReadingAt)}.`,
+      };
+    case 'treatment-fell-short':
+      return {
+        title:
+          flag.read === null
+            ? `${name}: treatment ended, no pH read`
+            : `${name}: ended at pH ${flag.read.replace('.', sign)}, aim ${flag.aim.replace('.', sign)}`,
+        second:
+          flag.read === null
+            ? `Aim ${flag.aim.replace('.', sign)}. Read the pH.`
+            : 'Not neutralised by what was read.',
       };
     case 'treatment-not-allowed':
       return {

@@ -1,6 +1,7 @@
 /** After the end: what the container holds now, what is not known of it, and what comes next. */
 import { containerFigures } from '../../ledger/container-figures';
 import type { TreatmentState } from '../../ledger/state';
+import { fellShort } from '../../ledger/treatment';
 import { measuredSince } from '../../ledger/treatment-run';
 import { metals } from '../../reference/tables';
 import { Button } from '../../ui/button';
@@ -10,7 +11,8 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { contentsTitle, momentText } from '../amounts';
 import { Frame } from '../frame';
-import { outcomeText } from '../record/treatment-words';
+import { capital } from '../record/entry-words';
+import { fellShortText, outcomeText } from '../record/treatment-words';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { InThePot, RunHistory } from './run-rows';
@@ -48,23 +50,27 @@ function Next({ treatment }: Props) {
     }),
   );
   const [only] = batchIds;
+  const short = fellShort(treatment) !== null;
+  const another = <Row title={w.beginAnother} href={`#/treatment/begin/${containerId}`} />;
   const log = batchIds.size === 1 ? `batches/${only}/log` : 'batches';
   return (
     <Part rule title={w.endedNext} width="edge">
       <Rows>
         <Row title={w.measure} second={w.measureSecond} href={`#/treatment/${treatmentId}/reading`} />
+        {short && another}
         {only !== undefined && <Row title={w.filterList} href={`#/check/${only}/sludge-filter`} />}
         <Row title={w.filtrate} second={w.filtrateSecond} href={`#/${log}`} />
         <Row title={w.papers} href={`#/papers/new/${containerId}`} />
-        <Row title={w.beginAnother} href={`#/treatment/begin/${containerId}`} />
+        {!short && another}
       </Rows>
     </Part>
   );
 }
 
 export function AfterTheEnd({ treatment }: Props) {
-  const { state, now } = useShell();
+  const { state, now, sign } = useShell();
   const { containerId } = treatment.body;
+  const short = fellShort(treatment);
   const code = unbroken(state.value.containers.get(containerId)?.body.code ?? '');
   const { ended } = treatment;
   if (!ended) return null;
@@ -84,6 +90,7 @@ export function AfterTheEnd({ treatment }: Props) {
           <p>{ended.body.reason}</p>
         </Part>
       )}
+      {short && <Notice mark="wrong">{capital(fellShortText(short, sign.value))}</Notice>}
       <WhatItIs treatment={treatment} />
       <Next treatment={treatment} />
       <InThePot treatment={treatment} />

@@ -74,10 +74,19 @@ describe('the sheet of a container that was treated', () => {
         .treated?.join(' ')
         .replace(/[\u00a0\u2009]/g, ' '),
     ).toBe(
-      'Treated in C‑07, 17 May 2026, 14:00; iron 120 g once, hydrated lime 411 g twice; ' +
+      'Treated in C‑07, 17 May 2026, 14:00; iron 120 g in one portion, hydrated lime 411 g in 2 portions; ' +
         'last pH 9.2 by meter, 17 May 2026, 19:00; planned to pH 9.0, end reached 17 May 2026, 20:00. ' +
         'What is dissolved now: not determined, unless measured since. Nitrate stays.',
     );
+  });
+
+  test('says that it was not neutralised where the last pH read lies far below the aim', async () => {
+    const { sheet, reads, does, treatmentId } = await treated();
+    await reads({ ph: { value: ph('8.4'), instrument: 'paper' } });
+    await does({ do: 'end-treatment', treatmentId, outcome: 'reached' });
+    expect(sheet().treated?.join(' ')).toMatch(/: not neutralised by what was read\./);
+    await reads({ ph: { value: ph('8.5'), instrument: 'paper' } });
+    expect(sheet().treated?.join(' ')).not.toMatch(/not neutralised/);
   });
 
   test('calls it treated slurry, with the pH and colour last seen, and gives nothing that was known before', async () => {

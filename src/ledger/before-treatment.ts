@@ -106,6 +106,14 @@ export const comesOf = perState(
 
 export type BenchFound = { readonly test: BenchTestState; readonly estimate: BenchEstimate };
 
+/** One trial on the bench, scaled up to the container to the pH at which it ended. */
+export const benchOf = perState(
+  (state: State, containerId: string, entryId: string): BenchFound | undefined => {
+    const test = state.containers.get(containerId)?.benchTests.find((one) => one.entryId === entryId);
+    return test && { test, estimate: benchEstimate(state, containerId, test.body) };
+  },
+);
+
 /** The last trial on the bench with a base that still holds, scaled up to the container. */
 export const benchFor = perState(
   (state: State, containerId: string, base: BaseId): BenchFound | undefined => {

@@ -10,8 +10,8 @@ import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { dayText } from '../amounts';
-import { ironWords } from '../iron/words';
 import { useShell } from '../shell';
+import { BenchNeeded } from '../treatment/bench-says';
 import { words } from '../words';
 import { containerWords as w } from './words';
 
@@ -43,8 +43,9 @@ export function BaseRows({ state, container, figures }: Props) {
   const id = container.body.containerId;
   if (figures.noBase !== null)
     return (
-      <Part rule title={w.baseTitle}>
+      <Part rule title={w.baseTitle} width="edge">
         <Notice mark={figures.noBase === 'ammonia' ? 'stop' : 'unknown'}>{w.noBase[figures.noBase]}</Notice>
+        <BenchNeeded state={state} containerId={id} />
       </Part>
     );
   return (
@@ -70,10 +71,6 @@ export function BaseRows({ state, container, figures }: Props) {
             />
           );
         })}
-        <Row title={w.treatment} second={w.treatmentSecond} href={`#/containers/${id}/treatment`} />
-        {figures.contents.liquid?.metals.get('Cu')?.figure && (
-          <Row title={ironWords.open} second={ironWords.openSecond} href={`#/containers/${id}/iron`} />
-        )}
         {figures.silent.length > 0 && <Row mark={<Mark kind="unknown" />} title={w.silent} />}
       </Rows>
     </Part>

@@ -1,17 +1,23 @@
-/** Treatments of a container: the one that runs, those it has been through, the trial on the bench before one. */
+/** All that has to do with treating a container: ways to it, the one that runs, those behind, trials on the bench. */
+import type { ContainerFigures } from '../../ledger/container-figures';
 import type { ContainerState, State, TreatmentState } from '../../ledger/state';
-import { runningTreatment } from '../../ledger/treatment';
+import { fellShort, runningTreatment } from '../../ledger/treatment';
 import { nextLook, stageOf } from '../../ledger/treatment-run';
 import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { momentText } from '../amounts';
-import { agentName, outcomeText } from '../record/treatment-words';
+import { ironWords } from '../iron/words';
+import { agentName, fellShortText, outcomeText } from '../record/treatment-words';
 import { useShell } from '../shell';
+import { BenchRows } from '../treatment/bench-says';
 import { watchText } from '../treatment/run-texts';
 import { runWords as w } from '../treatment/run-words';
+import { twoWaysWords } from '../two-ways/words';
+import { containerWords } from './words';
 
 type Props = { readonly state: State; readonly container: ContainerState };
+type WithFigures = Props & { readonly figures: ContainerFigures };
 
 function RunningRow({ treatment }: { readonly treatment: TreatmentState }) {
   const { now, sign } = useShell();
@@ -38,36 +44,64 @@ export function TreatmentRunning({ state, container }: Props) {
   ) : null;
 }
 
-export function ContainerTreatment({ state, container }: Props) {
-  const { now } = useShell();
+function BehindRow({ treatment }: { readonly treatment: TreatmentState }) {
+  const { now, sign } = useShell();
+  const { body, ended, at } = treatment;
+  const short = fellShort(treatment);
+  return (
+    <Row
+      title={ended ? w.ranThrough(momentText(ended.at, now.value)) : w.begunOn(momentText(at, now.value))}
+      second={short ? fellShortText(short, sign.value) : ended ? outcomeText[ended.body.outcome] : w.runsToo}
+      marked={short !== null}
+      href={`#/treatment/${body.treatmentId}`}
+    />
+  );
+}
+
+function Ways({ state, container, figures }: WithFigures) {
   const { containerId } = container.body;
+  const of = (way: string): string => `#/containers/${containerId}/${way}`;
+  const { liquid } = figures.contents;
+  return (
+    <>
+      {figures.load && (
+        <Row
+          title={containerWords.treatment}
+          second={containerWords.treatmentSecond}
+          href={of('treatment')}
+        />
+      )}
+      {!runningTreatment(state, containerId) && (
+        <Row title={w.begin} second={w.beginDoor} href={`#/treatment/begin/${containerId}`} />
+      )}
+      <Row title={w.benchOpen} second={w.benchOpenSecond} href={of('bench-test')} />
+      {liquid?.metals.get('Cu')?.figure && (
+        <Row title={ironWords.open} second={ironWords.openSecond} href={of('iron')} />
+      )}
+      {liquid && (
+        <Row title={twoWaysWords.open} second={twoWaysWords.openSecond} href={of('as-it-is-or-treated')} />
+      )}
+    </>
+  );
+}
+
+export function ContainerTreatment(props: WithFigures) {
+  const { state, container } = props;
   const all = container.treatmentIds.flatMap((id) => state.treatments.get(id) ?? []);
-  const running = runningTreatment(state, containerId);
-  if (container.contents.length === 0 && all.length === 0) return null;
+  const running = runningTreatment(state, container.body.containerId);
+  const holds = container.contents.length > 0;
+  if (!holds && all.length === 0 && container.benchTests.length === 0) return null;
   return (
     <Part rule title={w.container} width="edge">
       <Rows>
         {all
           .filter((treatment) => treatment !== running)
           .toReversed()
-          .map(({ body, ended, at }) => (
-            <Row
-              key={body.treatmentId}
-              title={w.ranThrough(momentText(at, now.value))}
-              second={ended ? outcomeText[ended.body.outcome] : w.runsToo}
-              href={`#/treatment/${body.treatmentId}`}
-            />
+          .map((treatment) => (
+            <BehindRow key={treatment.body.treatmentId} treatment={treatment} />
           ))}
-        {!running && container.contents.length > 0 && (
-          <Row title={w.begin} second={w.beginDoor} href={`#/treatment/begin/${containerId}`} />
-        )}
-        {container.contents.length > 0 && (
-          <Row
-            title={w.benchOpen}
-            second={w.benchOpenSecond}
-            href={`#/containers/${containerId}/bench-test`}
-          />
-        )}
+        <BenchRows state={state} container={container} />
+        {holds && <Ways {...props} />}
       </Rows>
     </Part>
   );

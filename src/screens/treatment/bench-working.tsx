@@ -1,5 +1,6 @@
-/** The working of a trial on the bench, from what stands in its form. */
+/** The working of a trial on the bench: of one that was kept, by its entry, or of what stands in the form. */
 import { useMemo } from 'preact/hooks';
+import { benchOf } from '../../ledger/before-treatment';
 import { benchEstimate } from '../../ledger/bench-estimate';
 import { unbroken } from '../../ui/figure-value';
 import { useShell } from '../shell';
@@ -12,6 +13,8 @@ export function BenchWorking({ at }: { readonly at: Readonly<Record<string, stri
   const [id, key] = [at.id ?? '', at.key ?? ''];
   const now = state.value;
   const root = useMemo(() => {
+    const kept = benchOf(now, id, key);
+    if (kept) return kept.estimate.fromTest;
     const { trial } = readBench(draft.read(benchDraftName(id), BenchDraft) ?? emptyBench());
     const found = trial && benchEstimate(now, id, trial, aimOfPlan({ draft }, id) ?? undefined);
     if (key === 'model') return found?.fromModel?.ok ? found.fromModel.needed.mass : undefined;
@@ -23,7 +26,7 @@ export function BenchWorking({ at }: { readonly at: Readonly<Record<string, stri
       steps={at.steps ?? ''}
       here={`containers/${id}/bench-test/${key}`}
       subject={w.benchTitle(unbroken(now.containers.get(id)?.body.code ?? ''))}
-      back={`containers/${id}/bench-test`}
+      back={benchOf(now, id, key) ? `containers/${id}` : `containers/${id}/bench-test`}
     />
   );
 }

@@ -273,6 +273,8 @@ export const runWords = {
     'Sample again, or measure acid and metals again. Buy by the larger, begin by the smaller.',
   benchSaid: (mass: string, agent: string, sample: string, pH: string) =>
     `${mass} ${agent} brought ${sample} to pH ${pH}`,
+  benchForAll: 'for all that is in it',
+  benchBase: (base: string) => `${base}, by the bench test`,
   benchEarlier: 'Bench tests before',
   benchStale: (when: string) => `no longer holds: something was added ${when}`,
   benchOpen: 'Bench test',
@@ -286,7 +288,8 @@ export const runWords = {
   noRead: 'No reading yet.',
   lookAt: (when: string) => `Next look ${when}.`,
   lookSince: (when: string) => `pH to be read since ${when}.`,
-  ranThrough: (when: string) => `Treated, ${when}`,
+  ranThrough: (when: string) => `Treatment ended, ${when}`,
+  begunOn: (when: string) => `Treatment begun, ${when}`,
   runsToo: 'running too: end one',
   beginDoor: 'What holds it back, and the way to it',
 } as const;

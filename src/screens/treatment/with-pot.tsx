@@ -6,6 +6,7 @@ import { containerWords } from '../containers/words';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { words } from '../words';
+import { BenchNeeded, benchHolds } from './bench-says';
 import { whyNot } from './choice';
 import { Doors } from './doors';
 import { treatmentWords as w } from './words';
@@ -21,10 +22,11 @@ function NotPlanned({ id, code }: Pot) {
     <Frame title={w.title} second={code} ways={back}>
       <Notice
         mark={why === 'ammonia' ? 'stop' : 'unknown'}
-        second={why === 'acid-open' ? w.benchNow : undefined}
+        second={why === 'acid-open' && !benchHolds(state.value, id) ? w.benchNow : undefined}
       >
         {why === null || why === 'empty' ? w.empty : containerWords.noBase[why]}
       </Notice>
+      <BenchNeeded state={state.value} containerId={id} />
       <Doors state={state.value} containerId={id} />
     </Frame>
   );

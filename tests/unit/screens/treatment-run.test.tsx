@@ -1,4 +1,4 @@
-import { screen, waitFor } from '@testing-library/preact';
+import { screen, waitFor, within } from '@testing-library/preact';
 import { describe, expect, test } from 'vitest';
 import { runState, user } from './treatment-run-state';
 
@@ -474,11 +474,73 @@ describe('a treatment elsewhere', () => {
     expect(screen.queryByText('Treatment running, hydrated lime')).toBeNull();
     expect(
       screen
-        .getByText(/^Treated, /)
+        .getByText(/^Treatment ended, /)
         .closest('a')
         ?.getAttribute('href'),
     ).toBe(`#/treatment/${id}`);
   });
+});
+
+test('one that ended far below its aim is not called done on Today, on its container, on its own page', async () => {
+  const p = await runState();
+  const id = await p.begun('10.2');
+  await p.dose(id, '110');
+  await p.reads(id, '2.0');
+  await p.does({ do: 'end-treatment', treatmentId: id, outcome: 'reached' });
+  p.show('today');
+  const flag = screen.getByText('C‑07: ended at pH 2.0, aim 10.2').closest('a');
+  expect(flag?.getAttribute('href')).toBe(`#/treatment/${id}`);
+  p.show(`containers/${p.barren}`);
+  expect(screen.getByText('ended at pH 2.0, aim 10.2: not neutralised by what was read')).toBeTruthy();
+  p.show(`treatment/${id}`);
+  await screen.findByText('Ended at pH 2.0, aim 10.2: not neutralised by what was read');
+  const ways = screen.getAllByRole('link').map((link) => link.textContent ?? '');
+  const at = (name: string) => ways.findIndex((way) => way.startsWith(name));
+  expect(at('Begin another treatment')).toBeGreaterThan(-1);
+  expect(at('Begin another treatment')).toBeLessThan(at('Filter the sludge'));
+  await p.reads(id, '9.8');
+  p.show('today');
+  expect(screen.queryByText(/not neutralised|ended at pH/i)).toBeNull();
+});
+
+test('a container has one part for its treatment, with every way to it', async () => {
+  const p = await runState();
+  p.show(`containers/${p.barren}`);
+  const part = screen.getByRole('heading', { level: 2, name: 'Treatment' }).closest('section');
+  const ways = within(part as HTMLElement)
+    .getAllByRole('link')
+    .map((link) => link.getAttribute('href')?.replace(p.barren, 'C'));
+  expect(ways).toEqual([
+    '#/containers/C/treatment',
+    '#/treatment/begin/C',
+    '#/containers/C/bench-test',
+    '#/containers/C/iron',
+    '#/containers/C/as-it-is-or-treated',
+  ]);
+  expect(screen.getAllByText('Plan a treatment')).toHaveLength(1);
+});
+
+test('a bench test that was kept tells on the container and its treatment page what nothing else tells', async () => {
+  const p = await runState();
+  await p.does({
+    do: 'log-bench-test',
+    containerId: p.wash,
+    sampleVolume: { value: '100', unit: 'mL' },
+    agent: 'hydrated-lime',
+    mass: { value: '1.20', unit: 'g' },
+    endPh: { value: '9.0', unit: '1' },
+    instrument: 'meter',
+  });
+  p.show(`containers/${p.wash}`);
+  const needed = await screen.findByText('Hydrated lime, by the bench test');
+  expect(plain(needed.closest('a')?.textContent)).toMatch(/\d+ g/);
+  const row = screen.getByText(/brought 100.mL to pH 9.0/).closest('a');
+  await waitFor(() => expect(row?.getAttribute('href')).toMatch(/bench-test/));
+  p.show(`containers/${p.wash}/treatment`);
+  await screen.findByText('Hydrated lime, by the bench test');
+  expect(screen.queryByText(/A bench test tells what it takes/)).toBeNull();
+  p.show(row?.getAttribute('href')?.replace('#/', ''));
+  expect(await screen.findByText('What stands in it')).toBeTruthy();
 });
 
 test('a treatment stands on the batch whose waste is in it, and on no other', async () => {

@@ -2,7 +2,7 @@
 import Decimal from 'decimal.js';
 import type { CurvePoint } from '../../chemistry/treatment/dose-curve';
 import type { ResidualPoint } from '../../chemistry/treatment/residual-curve';
-import { decadesAround } from '../../chemistry/treatment/residual-ends';
+import { decadesAround, modelHoldsAt } from '../../chemistry/treatment/residual-ends';
 import type { WhichPh } from '../../chemistry/treatment/which-ph';
 import { type DecimalSign, formatNumber } from '../../quantities/format';
 import type { Metal } from '../../reference/tables';
@@ -31,9 +31,10 @@ function pointNear(points: readonly ResidualPoint[], pH: number): ResidualPoint 
   return a && b && Math.abs(a.pH - pH) < Math.abs(b.pH - pH) ? a : b;
 }
 
-function mostOf(metal: Metal, point: ResidualPoint, sign: DecimalSign): string {
+/** Null in a liquor that is too strong for the model, which is said once of the curve and not of each metal. */
+function mostOf(metal: Metal, point: ResidualPoint, sign: DecimalSign): string | null {
   const most = point.bands.get(metal)?.high;
-  if (most === undefined) return w.notPredicted;
+  if (most === undefined) return modelHoldsAt(point.ionicStrength) === 'outside' ? null : w.notPredicted;
   return w.upTo(perLitreText(decadesAround(new Decimal(most), new Decimal(most)).high, sign));
 }
 
@@ -81,16 +82,19 @@ export type ReadAt = {
  */
 export function stillDissolved({ which, points, grams, pH }: ReadAt, sign: DecimalSign): string {
   const near = pointNear(which.curve.points, pH);
-  const said = (metal: Metal): string => {
+  const said = (metal: Metal): string | null => {
     const share = shareLeft(points, grams, metal);
     // Before, all are dissolved, whatever the model holds of them.
     const begun = pH >= (which.curve.points[0]?.pH ?? 0);
-    if (begun && which.curve.unpredicted.has(metal)) return w.notPredicted;
+    const why = which.curve.unpredicted.get(metal);
+    if (begun && why && why !== 'too-strong') return w.notPredicted;
     if (share > nearlyAll) return w.nearlyAll;
     if (share > hardlyAny) return w.inPart;
     return near ? mostOf(metal, near, sign) : w.notPredicted;
   };
-  return [...grouped(which.curve.metals, said)].map(([what, of]) => `${of.join(', ')} ${what}`).join('; ');
+  return [...grouped(which.curve.metals, said)]
+    .flatMap(([what, of]) => (what === null ? [] : [`${of.join(', ')} ${what}`]))
+    .join('; ');
 }
 
 /** The same in the unit of the other end, so that a span has one unit. */

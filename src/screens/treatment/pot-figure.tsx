@@ -5,7 +5,7 @@ import { Part } from '../../ui/page';
 import { Plot } from '../../ui/plot/plot';
 import { useShell } from '../shell';
 import type { Chosen } from './choice';
-import { type PotPlotAsked, potCursor, potPlot } from './pot-plot';
+import { isRough, type PotPlotAsked, potCursor, potPlot } from './pot-plot';
 import styles from './treatment.module.css';
 import { treatmentWords as w } from './words';
 
@@ -39,13 +39,20 @@ export function PotFigure({ chosen }: { readonly chosen: Chosen | undefined }) {
   }, [chosen, decimal]);
   if (!chosen) return <Coming />;
   return (
-    <Part>
-      {drawn ? (
-        // Another base is another axis: the cursor begins anew.
-        <Plot key={chosen.base} spec={drawn.spec} cursor={drawn.cursor} />
-      ) : (
-        <Notice mark="unknown">{w.curveFailed}</Notice>
+    <>
+      <Part>
+        {drawn ? (
+          // Another base is another axis: the cursor begins anew.
+          <Plot key={chosen.base} spec={drawn.spec} cursor={drawn.cursor} />
+        ) : (
+          <Notice mark="unknown">{w.curveFailed}</Notice>
+        )}
+      </Part>
+      {chosen.curve && isRough(chosen.curve) && (
+        <Notice mark="unknown" second={w.roughSecond}>
+          {w.rough}
+        </Notice>
       )}
-    </Part>
+    </>
   );
 }

@@ -1,6 +1,7 @@
 /** pH against base as a plot: the likely line, its range hatched, where metals leave, and what is aimed at. */
 import Decimal from 'decimal.js';
 import type { CurvePoint, DoseCurve } from '../../chemistry/treatment/dose-curve';
+import { modelHoldsAt } from '../../chemistry/treatment/residual-ends';
 import type { WhichPh } from '../../chemistry/treatment/which-ph';
 import { type DecimalSign, formatNumber } from '../../quantities/format';
 import { type BaseId, bases, type Metal } from '../../reference/tables';
@@ -8,6 +9,10 @@ import type { PlotCursor } from '../../ui/plot/plot-cursor';
 import type { PlotLayer, PlotPoint, PlotSpec } from '../../ui/plot/plot-spec';
 import { stillDissolved } from './decades';
 import { treatmentWords as w } from './words';
+
+/** Somewhere along it the liquor is stronger than the model reaches. */
+export const isRough = ({ points }: DoseCurve): boolean =>
+  points.some(({ ionicStrength }) => modelHoldsAt(ionicStrength) === 'outside');
 
 /** What is aimed at: one pH, or a window. */
 export type Aim = { readonly low: number; readonly high: number };
@@ -82,7 +87,7 @@ function summaryOf({ curve, sign }: PotPlotAsked): string {
   const leaves = curve.leaving.map(({ metal, pH, grams }) =>
     w.plotLeaves(metal, phText(pH, sign), gramsText(grams, sign)),
   );
-  return [...rises, ...leaves].join(' ');
+  return [...(isRough(curve) ? [w.rough] : []), ...rises, ...leaves].join(' ');
 }
 
 /** Symbols at the steps; a metal that is down before anything went in has none. */
@@ -102,7 +107,7 @@ export function potPlot(asked: PotPlotAsked): PlotSpec {
     y: { label: w.plotPh, from: Math.min(0, Math.floor(curve.soonest[0]?.pH ?? 0)), to: 14 },
     layers: [
       { kind: 'band', name: w.plotRange, low: line(curve.latest), high: line(curve.soonest) },
-      { kind: 'line', name: w.plotLine, points },
+      { kind: 'line', name: w.plotLine, points, ...(isRough(curve) ? { word: w.plotRough } : {}) },
       aimLayer(aim, sign),
       ...steps(curve),
       ...(dose

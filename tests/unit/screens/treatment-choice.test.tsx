@@ -237,6 +237,36 @@ describe('a container of which not enough is known', () => {
     ])
       expect(screen.getByText(said)).toBeDefined();
   });
+
+  test('a liquor that is too strong for the model: the curve is rough, which is said once and not of each metal', async () => {
+    const memory = await disposalState();
+    const can = await memory.opens('C-21', '20');
+    const assay = (metal: 'Cu' | 'Pb' | 'Ba', value: string) =>
+      ({ by: 'assay', metal, concentration: { value, unit: 'g/L' } }) as const;
+    await memory.logs(can, null, 'barren-liquor', {
+      ...barrenLiquor,
+      findings: [assay('Cu', '150'), assay('Pb', '20'), assay('Ba', '2')],
+      freeAcid: [{ by: 'titration', result: { value: '3.0', unit: 'mol/L' } }],
+    });
+    show(memory, TreatmentScreen, { id: can });
+    await screen.findByText(
+      /^The liquor is stronger than the model reaches: the curve is rough\.$/,
+      undefined,
+      {
+        timeout: 10_000,
+      },
+    );
+    // In the words of the drawing, and on its line.
+    expect(screen.getByText(/the curve is rough\. The pH rises/)).toBeDefined();
+    expect(screen.getAllByText('rough').length).toBeGreaterThan(0);
+    const slider = screen.getByRole('slider', { name: 'Read the curve at' });
+    expect(slider.getAttribute('aria-valuetext')).toMatch(/pH 9/);
+    expect(slider.getAttribute('aria-valuetext')).not.toMatch(/not predicted/);
+    cleanup();
+    show(memory);
+    await screen.findByText('What comes of it', undefined, { timeout: 10_000 });
+    expect(screen.queryByText(/stronger than the model/)).toBeNull();
+  });
 });
 
 describe('which pH', () => {

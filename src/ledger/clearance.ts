@@ -27,12 +27,14 @@ export function clearanceFault(state: State, clearance: string, beginning: Begin
   return null;
 }
 
-/** Clearances that hold at `now`, the newest of each list and batch, in the order in which they end. */
+/** Clearances that hold at `now` and that no treatment was begun on, the newest of each list and batch, the first to end first. */
 export function clearancesHolding(state: State, now: string): readonly Told<ChecklistFinished>[] {
+  const used = new Set([...state.treatments.values()].map(({ body }) => body.clearance));
   const newest = new Map<string, Told<ChecklistFinished>>();
   for (const told of state.checklists.values()) {
     const { checklist, batchId, validUntil } = told.body;
-    if (validUntil !== null && validUntil > now) newest.set(`${checklist.id} ${batchId}`, told);
+    if (validUntil !== null && validUntil > now && !used.has(told.entryId))
+      newest.set(`${checklist.id} ${batchId}`, told);
   }
   return [...newest.values()].sort((a, b) =>
     (a.body.validUntil ?? '') < (b.body.validUntil ?? '') ? -1 : 1,

@@ -24,6 +24,15 @@ export function heldText(held: Held, sign: DecimalSign): string {
   return held.volume.isZero() ? mass : `${volume}, ${mass}`;
 }
 
+/** Whole minutes for `<FigureValue>`; above an hour and a half in hours and minutes: "11 h 4 min". */
+export function minutesShown(minutes: number): Pick<FigureValueProps, 'value'> & { unit: string } {
+  if (minutes <= 90) return { value: String(minutes), unit: 'min' };
+  const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
+  return rest === 0
+    ? { value: String(hours), unit: 'h' }
+    : { value: `${hours}${thin}h\u00a0${rest}`, unit: 'min' };
+}
+
 /** A figure for `<FigureValue>`, with its range as "36 to 44". */
 export function shown(
   figure: Figure,

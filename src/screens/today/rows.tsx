@@ -9,7 +9,7 @@ import { minutesLeft } from '../../safety/clearance';
 import { FigureValue, unbroken } from '../../ui/figure-value';
 import { Mark, type MarkKind } from '../../ui/marks';
 import { Row } from '../../ui/row';
-import { calendarDayText, dayText, momentText, streamTitle } from '../amounts';
+import { calendarDayText, dayText, minutesShown, momentText, streamTitle } from '../amounts';
 import { stepWords } from '../batches/words';
 import { hour } from '../frame';
 import { useShell } from '../shell';
@@ -134,9 +134,7 @@ export function RunningRows({ state }: { readonly state: State }) {
           title={[body.checklist.title, batchCode(body.batchId)].filter(Boolean).join(', ')}
           second={w.clearedUntil(momentText(body.validUntil ?? now.value, now.value))}
           href={`#/clearance/${entryId}`}
-          figure={
-            <FigureValue value={String(minutesLeft(body.validUntil ?? now.value, now.value))} unit={w.min} />
-          }
+          figure={<FigureValue {...minutesShown(minutesLeft(body.validUntil ?? now.value, now.value))} />}
         />
       ))}
     </>

@@ -5,10 +5,10 @@ import { minutesTo, nextLook } from '../../ledger/treatment-run';
 import { FigureValue } from '../../ui/figure-value';
 import { Mark } from '../../ui/marks';
 import { Row } from '../../ui/row';
-import { momentText } from '../amounts';
+import { minutesShown, momentText } from '../amounts';
 import { useShell } from '../shell';
 import { runWords } from '../treatment/run-words';
-import { flagWords, todayWords as w } from './words';
+import { flagWords } from './words';
 
 type Props = { readonly flag: Flag; readonly name: string; readonly treatment: TreatmentState };
 
@@ -25,7 +25,7 @@ export function TreatmentRow({ flag, name, treatment }: Props) {
       title={title}
       second={[second, then].filter(Boolean).join(' ')}
       href={`#/treatment/${treatment.body.treatmentId}`}
-      figure={waits ? <FigureValue value={`${minutesTo(look.due, now.value)}`} unit={w.min} /> : undefined}
+      figure={waits ? <FigureValue {...minutesShown(minutesTo(look.due, now.value))} /> : undefined}
     />
   );
 }

@@ -21,7 +21,6 @@ export const todayWords = {
   mustLeave: (code: string) => `${code} must leave`,
   by: (day: string) => `By ${day}`,
   over: (day: string) => `Since ${day}`,
-  min: 'min',
   days: (n: number) => (n === 1 ? 'day' : 'days'),
   damaged: (n: number) => (n === 1 ? 'One entry could not be read' : `${n} entries could not be read`),
   damagedSecond: 'They are kept as they are. See Record.',

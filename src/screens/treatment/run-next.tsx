@@ -7,6 +7,7 @@ import { isAtEnd, type Look, minutesTo } from '../../ledger/treatment-run';
 import { formatWritten } from '../../quantities/format';
 import { FigureValue } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
+import { minutesShown } from '../amounts';
 import { hour } from '../frame';
 import { useShell } from '../shell';
 import styles from './run.module.css';
@@ -39,7 +40,7 @@ function Waiting({ look }: { readonly look: Look }) {
   return (
     <Big
       title={w.wait}
-      figure={<FigureValue value={`${minutesTo(look.due, now.value)}`} unit="min" size="main" />}
+      figure={<FigureValue {...minutesShown(minutesTo(look.due, now.value))} size="main" />}
     >
       <Line>{w.waitText(hour(look.due))}</Line>
       <p class={styles.quiet}>{w.waitAsleep}</p>

@@ -24,6 +24,22 @@ export function usualCurrency(state: State): string {
   return stated.at(-1)?.body.amount.unit ?? 'EUR';
 }
 
+/** Those that are written most; any other is typed by its code. */
+const common =
+  'EUR USD GBP CHF SEK NOK DKK PLN CZK HUF RON BGN TRY CAD AUD NZD INR CNY JPY BRL MXN ZAR'.split(' ');
+
+/** What the workshop used last stands first, and what stands in the form is there. */
+export function currenciesFor(state: State, draft: PricesDraft): readonly string[] {
+  const chosen = Object.values(draft.prices).flatMap(({ unit }) => (unit === '' ? [] : [unit]));
+  return [...new Set([usualCurrency(state), ...chosen, ...common])];
+}
+
+/** A code of three letters as typed, in capitals; null while it is none. */
+export function currencyTyped(code: string): string | null {
+  const capitals = code.trim().toUpperCase();
+  return /^[A-Z]{3}$/.test(capitals) ? capitals : null;
+}
+
 /** As stated, or empty. */
 export function pricesDraft(state: State, base: BaseId): PricesDraft {
   const field = (price: Priced): Typed => {

@@ -54,6 +54,9 @@ export const twoWaysWords = {
   practice: 'common practice, no source',
   // Money
   money: 'Money, by your prices',
+  otherCurrency: 'another code',
+  currencyCode: 'Currency, its three letters',
+  currencyHint: 'For example EUR.',
   noPrice: 'no price entered',
   lines: {
     liquid: 'Collection of the liquid',

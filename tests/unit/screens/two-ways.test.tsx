@@ -232,6 +232,20 @@ describe('money on that page', () => {
     expect(unit.value).toBe('SEK');
   });
 
+  test('offers the currencies in use, and takes any other by its code', async () => {
+    const memory = await disposalState();
+    await priced(memory, 'collection-visit', '90', 'SEK');
+    await show(memory);
+    const unit = () => screen.getByLabelText('Collection, a litre, unit') as HTMLSelectElement;
+    const codes = [...unit().options].map(({ value }) => value);
+    expect(codes.slice(0, 2)).toEqual(['SEK', 'EUR']);
+    expect(codes.at(-1)).toBe('another code');
+    expect(codes).toHaveLength(23);
+    await userEvent.selectOptions(unit(), 'another code');
+    await userEvent.type(screen.getByLabelText('Currency, its three letters'), 'isk');
+    expect(unit().value).toBe('ISK');
+  });
+
   test('of two currencies is not added, and each stays in its own', async () => {
     const memory = await disposalState();
     await priced(memory, 'hydrated-lime', '0.85');

@@ -30,7 +30,11 @@ const Way = ({ draft, name, batch, tried, onChange }: WayProps) => (
     by={draft.by}
     ways={ways.map((value) => ({ value, label: howKnownWords[value] ?? value }))}
     knownLabel={w.known}
-    onBy={(by) => onChange(acidFilledFrom(batch, fitted({ ...draft, by }, acidLines(by, name))))}
+    onBy={(by) =>
+      onChange(
+        acidFilledFrom(batch, fitted({ ...draft, by }, acidLines(by, name), acidLines(draft.by, name))),
+      )
+    }
     draft={draft}
     lines={acidLines(draft.by, name)}
     onLine={(key, field) => onChange({ ...draft, [key]: field })}

@@ -43,13 +43,16 @@ const inUnitOf = (field: Typed, unit: string): Typed => (field.unit === unit ? f
 
 /**
  * The draft under the units that a new way of knowing has; what was typed in a unit that is not among them goes, and an
- * empty line begins in the unit that is usual for it.
+ * empty line begins in the unit that is usual for it, unless the person had chosen another.
+ * @param before the lines of the way of knowing that was there
  */
-export function fitted<D extends Lines>(draft: D, lines: readonly Line[]): D {
+export function fitted<D extends Lines>(draft: D, lines: readonly Line[], before: readonly Line[] = []): D {
   const fields: Partial<Record<Key, Typed>> = {};
   for (const { key, units, boundWith } of lines) {
     const field = draft[key] ?? typed(units[0]);
-    const kept = field.typed !== '' && (units as readonly string[]).includes(field.unit);
+    const usual = before.find((line) => line.key === key)?.units[0];
+    const meant = field.typed !== '' || (usual !== undefined && field.unit !== usual);
+    const kept = meant && (units as readonly string[]).includes(field.unit);
     const own = kept ? field.unit : units[0];
     fields[key] = inUnitOf(field, (boundWith && fields[boundWith]?.unit) ?? own);
   }

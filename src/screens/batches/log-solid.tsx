@@ -6,12 +6,12 @@ import type { StreamKind } from '../../safety/stream-kind';
 import { FigureValue } from '../../ui/figure-value';
 import { Row, Rows } from '../../ui/row';
 import { SelectField } from '../../ui/select-field';
-import { shown, streamTitle } from '../amounts';
+import { dayText, heldText, shown } from '../amounts';
 import { readTyped, Typed, typed, useForm } from '../form';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
 import { WhenDraft } from '../when';
-import { words } from '../words';
+import { streamName, words } from '../words';
 import { moistureLines } from './evidence-asks';
 import { emptyMoisture, fitted, MoistureDraft, readMoisture } from './evidence-draft';
 import { EvidenceLines } from './evidence-lines';
@@ -50,7 +50,7 @@ function readSolid(draft: Draft): { readonly solid: SolidPart | null; readonly w
 type Props = { readonly batchId: string; readonly kind: StreamKind };
 
 export function LogSolid({ batchId, kind }: Props) {
-  const { state, sign } = useShell();
+  const { state, sign, now } = useShell();
   const batch = state.value.batches.get(batchId);
   const liquors = (batch?.streamIds ?? []).filter((id) => state.value.streams.get(id)?.body.liquid);
   const form = useForm(`log/${batchId}/${kind}`, Draft, () => ({
@@ -65,6 +65,13 @@ export function LogSolid({ batchId, kind }: Props) {
   const { solid, wrong } = readSolid(draft);
   const held = solid && residueFrom(state.value, 'draft', kind, solid).held;
   const { moisture } = draft;
+  // Its batch is that of the page; a step that ran thrice gave three of the same name.
+  const liquorText = (id: string): string => {
+    const liquor = state.value.streams.get(id);
+    if (!liquor) return words.notDetermined;
+    const { body, amount, at } = liquor;
+    return [streamName[body.stream], heldText(amount, sign.value), dayText(at, now.value)].join(', ');
+  };
   return (
     <LogPage
       batchId={batchId}
@@ -100,7 +107,7 @@ export function LogSolid({ batchId, kind }: Props) {
             label={w.holds}
             value={draft.holds}
             options={[
-              ...liquors.map((id) => ({ value: id, label: streamTitle(state.value, id) })),
+              ...liquors.map((id) => ({ value: id, label: liquorText(id) })),
               { value: 'not-determined', label: w.holdsNone },
             ]}
             onChoose={(holds) => change({ holds })}

@@ -43,7 +43,11 @@ function Way({ draft, name, batch, feed, tried, onChange }: WayProps) {
       by={draft.by}
       ways={waysOf(draft.metal, feed).map((value) => ({ value, label: howKnownWords[value] ?? value }))}
       knownLabel={w.known}
-      onBy={(by) => onChange(filledFrom(batch, fitted({ ...draft, by }, metalLines(by, name))))}
+      onBy={(by) =>
+        onChange(
+          filledFrom(batch, fitted({ ...draft, by }, metalLines(by, name), metalLines(draft.by, name))),
+        )
+      }
       draft={draft}
       lines={lines}
       onLine={(key, field) => onChange(withLine(draft, lines, key, field))}

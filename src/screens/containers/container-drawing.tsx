@@ -56,6 +56,7 @@ export function ContainerDrawing({ state, container, figures }: Props) {
   const drawing = vesselDrawing(state, container, figures);
   const limit = fillLimitPercent(state).percent;
   const level = formatNumber(container.holds.volume, 2, sign.value);
+  const dry = container.holds.volume.isZero() && !container.holds.mass.isZero();
   const solids = container.holds.mass.isZero()
     ? w.noSolids
     : w.solids(`${formatNumber(container.holds.mass, 0, sign.value)}\u2009g`);
@@ -78,10 +79,17 @@ export function ContainerDrawing({ state, container, figures }: Props) {
       cap={capWords[cap]}
       limit={w.limit(limit)}
       level={
-        <>
-          <FigureValue value={level} unit="L" size="large" />
-          <small>{w.of(amountText(capacity, sign.value), percent)}</small>
-        </>
+        dry ? (
+          <>
+            <span>{w.noLiquid}</span>
+            <small>{w.solidsFill(amountText(capacity, sign.value), percent)}</small>
+          </>
+        ) : (
+          <>
+            <FigureValue value={level} unit="L" size="large" />
+            <small>{w.of(amountText(capacity, sign.value), percent)}</small>
+          </>
+        )
       }
       contents={
         <>

@@ -19,7 +19,7 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 /** How the widest part of its range is known, and how wide it is: of the concentration, where the volume says nothing. */
 function evidenceOf(figure: Figure): string {
   const { percent } = printed(figure);
-  return `${howKnownWords[mostlyKnownBy(figure)]}${percent === undefined ? '' : `, ±\u2009${percent}\u2009%`}`;
+  return `${howKnownWords[mostlyKnownBy(figure)]}${percent === undefined ? '' : `, ±\u202f${percent}\u202f%`}`;
 }
 
 const Cell = ({

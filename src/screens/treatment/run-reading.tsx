@@ -62,7 +62,9 @@ function Metals({ form, tried }: Fields) {
               by={draft.by}
               ways={ways}
               knownLabel={words.howKnown}
-              onBy={(by) => set(i, fitted({ ...draft, by }, metalLines(by, name)))}
+              onBy={(by) =>
+                set(i, fitted({ ...draft, by }, metalLines(by, name), metalLines(draft.by, name)))
+              }
               draft={draft}
               lines={lines}
               onLine={(key, field) => set(i, withLine(draft, lines, key, field))}

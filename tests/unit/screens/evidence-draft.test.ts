@@ -58,6 +58,14 @@ describe('evidence of a metal in a form', () => {
   });
 });
 
+test('a unit that the person chose before writing stays under another way that has it', () => {
+  const [before, strip] = [metalLines('photometer', 'Copper'), metalLines('strip', 'Copper')];
+  const chosen = { ...emptyMetal('Cu'), by: 'strip' as const, a: typed('', 'mg/L') };
+  expect(fitted(chosen, metalLines('assay', 'Copper'), before).a).toEqual(typed('', 'mg/L'));
+  expect(fitted({ ...chosen, a: typed('', 'g/L') }, before, strip).a).toEqual(typed('', 'g/L'));
+  expect(fitted({ ...chosen, a: typed('', 'g/L') }, strip, before).a).toEqual(typed('', 'mg/L'));
+});
+
 test('litres of charged acid do not become a strength in moles a litre', () => {
   const draft = { ...emptyAcid(), by: 'titration' as const, a: typed('3.7', 'L') };
   expect(fitted(draft, acidLines('titration')).a).toEqual(typed('', 'mol/L'));

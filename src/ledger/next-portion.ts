@@ -1,5 +1,6 @@
 /** The next portion by what is left to add: full ones while the low end of it lasts, then the pH decides. */
 import Decimal from 'decimal.js';
+import { lastParts, weighable } from '../chemistry/treatment/portion-size';
 import type { Figure } from '../quantities/figure';
 
 export type PortionSize = {
@@ -8,11 +9,6 @@ export type PortionSize = {
   /** `full`: below the low end of what is left; `last`: the pH decides whether it goes in. */
   readonly kind: 'full' | 'last';
 };
-
-/** Parts into which the span between the ends is cut, as in the plan. */
-const lastParts = 4;
-
-const weighable = (grams: Decimal): Decimal => grams.toSignificantDigits(2, Decimal.ROUND_DOWN);
 
 /**
  * @param most g that one portion may have, by its heat and its foam

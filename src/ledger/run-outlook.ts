@@ -3,7 +3,8 @@
  * in and was read since. Needs the equilibrium model, so only pages that show it may import it.
  */
 import Decimal from 'decimal.js';
-import type { Expected, PlanFailure, PlannedStage, StageAsked } from '../chemistry/treatment/plan';
+import { type Expected, expectedOn } from '../chemistry/treatment/expected-ph';
+import type { PlanFailure, PlannedStage, StageAsked } from '../chemistry/treatment/plan';
 import type { Contradiction as ReadAgainst } from '../chemistry/treatment/pot-contradictions';
 import type { Before } from '../chemistry/treatment/pot-knowledge';
 import { type Learnt, type LearntCurve, learnt } from '../chemistry/treatment/pot-learning';
@@ -66,22 +67,13 @@ const readingsIn = (points: readonly ReadPoint[]): readonly PotReading[] =>
     temperature: body.temperature,
   }));
 
-type Point = readonly [grams: number, pH: number];
-
-/** pH at so many grams, straight between the points. */
-function along(points: readonly Point[], grams: number): number | undefined {
-  const after = points.findIndex(([x]) => x >= grams);
-  const [a, b] = [points[Math.max(after - 1, 0)], points[after]];
-  if (!a || !b) return undefined;
-  return b[0] === a[0] ? b[1] : a[1] + ((grams - a[0]) / (b[0] - a[0])) * (b[1] - a[1]);
-}
-
-function expectedOn(curve: LearntCurve | undefined, grams: number): { readonly expected?: Expected } {
-  const [low, likely, high] = [curve?.latest, curve?.line, curve?.soonest].map(
-    (line) => line && along(line, grams),
+/** Undefined without a curve, and beyond its end. */
+function expectedAfter(curve: LearntCurve | undefined, grams: number): Expected | undefined {
+  if (!curve) return undefined;
+  const [likely, soonest, latest] = [curve.line, curve.soonest, curve.latest].map((line) =>
+    line.map(([x, pH]) => ({ grams: x, pH })),
   );
-  if (low === undefined || likely === undefined || high === undefined) return {};
-  return { expected: { low: Math.min(low, likely, high), likely, high: Math.max(low, likely, high) } };
+  return likely && soonest && latest && expectedOn({ likely, soonest, latest }, grams);
 }
 
 function isReached({ targetPh, points }: RunningStage): boolean {
@@ -129,13 +121,14 @@ function outlookFor(stage: Outlook['stage'], planned: PlannedStage, before: Befo
   const found = before?.ok ? learnt(before.pot, readingsIn(points)) : undefined;
   const { contradictions, left } = found ? byReadings(stage, found, points) : byPlan(stage, planned);
   const size = left && !isReached(stage) ? nextPortion(left, mostOf(planned)) : null;
+  const expected = size ? expectedAfter(found?.curve, stage.grams.plus(size.grams).toNumber()) : undefined;
   return {
     stage,
     planned,
     ...(found ? { curve: found.curve } : {}),
     contradictions,
     ...(left ? { left } : {}),
-    next: size && { ...size, ...expectedOn(found?.curve, stage.grams.plus(size.grams).toNumber()) },
+    next: size && { ...size, ...(expected ? { expected } : {}) },
   };
 }
 

@@ -7,10 +7,11 @@ import { volumeRead } from '../chemistry/liquor';
 import type { Load } from '../chemistry/load';
 import { planOf, type StageAsked } from '../chemistry/treatment/plan';
 import { type Before, potBefore } from '../chemistry/treatment/pot-knowledge';
-import { exact, type Figure, given } from '../quantities/figure';
+import type { Figure } from '../quantities/figure';
 import type { Written } from '../quantities/written';
 import type { BaseId } from '../reference/tables';
-import { capacityOf, takesUp } from './fill';
+import { figuresBefore } from './container-figures';
+import { freeSpace } from './free-space';
 import { purityStated } from './purity-stated';
 import type { State, TreatmentState } from './state';
 import { allowedRise } from './treatment-run';
@@ -31,26 +32,15 @@ export type RunChoice = {
   readonly headspace?: Written<'L' | 'mL' | 'US gal'>;
 };
 
-/** Free space over the liquor, as stated or as the container has it left. */
-function headspaceOf(
+/** Free space over the liquor as stated, or as it was before anything went in: the plan stays as it is while portions do. */
+const headspaceOf = (
   state: State,
-  treatment: TreatmentState,
+  { body }: TreatmentState,
   stated: RunChoice['headspace'],
-): Figure<'L'> | undefined {
-  if (stated) return volumeRead(stated, 'plan/headspace', 'Free space over the liquor');
-  const container = state.containers.get(treatment.body.containerId);
-  if (!container) return undefined;
-  const free = capacityOf(container).minus(takesUp(container.holds));
-  if (free.lte(0)) return undefined;
-  return given({
-    origin: `container/${treatment.body.containerId}/headspace`,
-    sentence: 'Free space over the liquor',
-    value: free,
-    unit: 'L',
-    how: 'stated',
-    spread: exact,
-  });
-}
+): Figure<'L'> | undefined =>
+  stated
+    ? volumeRead(stated, 'plan/headspace', 'Free space over the liquor')
+    : freeSpace(state, body.containerId, figuresBefore(state, body.treatmentId));
 
 type Plan = {
   readonly planned: ReturnType<typeof planOf>;

@@ -10,13 +10,13 @@ import { openMetals } from '../chemistry/load';
 import { waterDensity } from '../chemistry/treatment/liquid-after';
 import { type PlanFailure, type PlannedStage, planOf, type StageAsked } from '../chemistry/treatment/plan';
 import { slurryWater } from '../chemistry/treatment/slurry-water';
-import { minus, over, plus, times } from '../quantities/expression';
+import { over, plus, times } from '../quantities/expression';
 import { between, exact, type Figure, given, workedOut } from '../quantities/figure';
 import type { Written } from '../quantities/written';
 import { dosing } from '../reference/dosing-tables';
 import type { BaseId } from '../reference/tables';
 import { comesOf, perState, treatable } from './before-treatment';
-import { containerFigures } from './container-figures';
+import { freeSpace } from './free-space';
 import { purityStated } from './purity-stated';
 import type { State } from './state';
 
@@ -58,20 +58,6 @@ export type PlanTold = {
 export type PlannedFor =
   | { readonly ok: true; readonly value: PlanTold }
   | { readonly ok: false; readonly failure: PlanFailure };
-
-/** Room left in a container; undefined where a residue takes up nobody knows how much. */
-export function freeSpace(state: State, containerId: string): Figure<'L'> | undefined {
-  const container = state.containers.get(containerId);
-  const { load, contents } = containerFigures(state, containerId);
-  if (!container || !load || contents.residues.length > 0) return undefined;
-  const { value, unit } = container.body.capacity;
-  const capacity = volumeRead({ value, unit }, `container/${containerId}/capacity`, 'Holds when full');
-  return workedOut({
-    sentence: 'Free space over the liquor',
-    unit: 'L',
-    formula: minus(capacity, load.volume),
-  });
-}
 
 const statedRise = ({ value }: Written<'K'>): Figure<'K'> =>
   given({

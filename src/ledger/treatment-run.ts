@@ -1,6 +1,6 @@
 /**
  * A treatment while it runs, from what was written down alone: the stage it is in, what went in, what was read against
- * it, until when to wait, how warm it became. What is left to add is worked out in `treatment-outlook.ts`.
+ * it, until when to wait, how warm it became. What is left to add is worked out in `run-outlook.ts`.
  */
 import { constant, ranged } from '../chemistry/constants';
 import { minus, plus } from '../quantities/expression';

@@ -1,13 +1,11 @@
 /** pH and dissolved metals against the base put in: what the plot and the plan's expected readings are read from. */
-import { plus, times } from '../../quantities/expression';
-import type { Figure } from '../../quantities/figure';
-import { workedOut } from '../../quantities/figure';
 import type { BaseId, Metal } from '../../reference/tables';
-import { overTheModel, perHydroxide, type StatedPurity } from '../base-needed';
+import type { StatedPurity } from '../base-needed';
 import { componentOfMetal } from '../equilibrium/reaction';
 import { type PointFailure, titrate } from '../equilibrium/titration';
 import { dissolved } from '../equilibrium/told';
 import type { Load } from '../load';
+import { gramsPerMole } from './pot-knowledge';
 import {
   type Amounts,
   atEnd,
@@ -52,14 +50,6 @@ export type Curved =
 const pointsOnCurve = 100;
 /** How far beyond the charge of acid and metals the curve goes. */
 const beyond = 1.25;
-
-/** Grams as sold for a mole of hydroxide, by the model: with the usual excess. */
-const gramsPerMole = (base: BaseId, stated?: StatedPurity): Figure<'g/mol'> =>
-  workedOut({
-    sentence: 'As sold with the usual excess, for one mole of base',
-    unit: 'g/mol',
-    formula: times(perHydroxide(base, stated), plus(1, overTheModel(base))),
-  });
 
 /** @param upTo g as sold up to which it goes at least */
 export function doseCurve(load: Load, base: BaseId, stated?: StatedPurity, upTo = 0): Curved {
@@ -142,14 +132,4 @@ function leavingOn(points: readonly CurvePoint[], pot: TreatedPot): readonly Lea
     const at = points.find((p) => (p.dissolved.get(metal) ?? 0) < all / 2);
     return all > 0 && at ? [{ metal, grams: at.grams, pH: at.pH }] : [];
   });
-}
-
-/** pH at so many grams, straight between the points. */
-export function phAt(points: readonly CurvePoint[], grams: number): number | undefined {
-  const after = points.findIndex((p) => p.grams >= grams);
-  const [a, b] = [points[Math.max(after - 1, 0)], points[after]];
-  if (!a || !b) return undefined;
-  return a === b || b.grams === a.grams
-    ? b.pH
-    : a.pH + ((grams - a.grams) / (b.grams - a.grams)) * (b.pH - a.pH);
 }

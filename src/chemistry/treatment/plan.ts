@@ -15,8 +15,10 @@ import { densityOf } from '../density';
 import { heatPerAcid } from '../heat';
 import type { Load } from '../load';
 import { type BaseTo, baseTo } from './base-to';
-import { type CurvePoint, doseCurve, phAt } from './dose-curve';
+import { type DoseCurve, doseCurve } from './dose-curve';
 import { doseTo } from './dose-to';
+import { type Expected, expectedOn } from './expected-ph';
+import { lastParts, weighable } from './portion-size';
 import { likely, treatedPot } from './treated-pot';
 
 export type StageAsked = { readonly base: BaseId; readonly pH: number };
@@ -31,9 +33,6 @@ export type PlanAsked = {
   /** Free space over the liquor; absent where it is not known. */
   readonly headspace?: Figure<'L'>;
 };
-
-/** Readings that may be expected after a portion. */
-export type Expected = { readonly low: number; readonly likely: number; readonly high: number };
 
 export type Portion = {
   /** As weighed, g: at most two digits. */
@@ -64,7 +63,7 @@ export type PlanFailure = {
   readonly stage: number;
   readonly why:
     | Exclude<BaseTo, { ok: true }>['why']
-    /** Carbon dioxide comes off, and nobody said how much free space there is. */
+    /** Carbon dioxide comes off, and nobody said how much free space there is, or there may be none. */
     | { readonly code: 'headspace-open' }
     /** The stage before went further already. */
     | { readonly code: 'nothing-left' }
@@ -78,8 +77,6 @@ export type Planned =
 
 /** Nobody weighs more portions than this in one go. */
 const mostPortions = 60;
-/** Parts into which the span between the ends is cut. */
-const lastParts = 4;
 
 export function planOf(asked: PlanAsked): Planned {
   const stages: PlannedStage[] = [];
@@ -109,7 +106,7 @@ function stage(asked: PlanAsked, to: Reached, before: Reached | undefined): Stag
     return { ok: false, why: { code: 'nothing-left' } };
   const needed = asSold(base, hydroxide, overTheModel(base), stated);
   const gas = carbonDioxide({ base, hydroxide, mass: needed, leaves: [], openIn: [] });
-  if (gas && !asked.headspace) return { ok: false, why: { code: 'headspace-open' } };
+  if (gas && !asked.headspace?.low.gt(0)) return { ok: false, why: { code: 'headspace-open' } };
   const byHeat = portionByHeat(asked, base, stated);
   const byFoam =
     gas && asked.headspace ? portionByFoam(gas, hydroxide, base, asked.headspace, stated) : undefined;
@@ -217,9 +214,6 @@ function portionByFoam(
   });
 }
 
-/** Down to two digits: what a kitchen balance shows. */
-const weighable = (grams: Decimal): Decimal => grams.toSignificantDigits(2, Decimal.ROUND_DOWN);
-
 /** Undefined where it would be more portions than anybody weighs. */
 function cut(largest: Decimal, needed: Figure<'g'>): Portion[] | undefined {
   if (largest.lte(0)) return undefined;
@@ -247,18 +241,9 @@ function cut(largest: Decimal, needed: Figure<'g'>): Portion[] | undefined {
 const weighableUp = (grams: Decimal): Decimal => grams.toSignificantDigits(2, Decimal.ROUND_UP);
 
 function expectedAt(
-  curve: {
-    readonly points: readonly CurvePoint[];
-    readonly soonest: readonly CurvePoint[];
-    readonly latest: readonly CurvePoint[];
-  },
+  { points, soonest, latest }: DoseCurve,
   soFar: Decimal,
 ): { readonly expected?: Expected } {
-  const grams = soFar.toNumber();
-  const [low, likely, high] = [curve.latest, curve.points, curve.soonest].map((points) =>
-    phAt(points, grams),
-  );
-  return low === undefined || likely === undefined || high === undefined
-    ? {}
-    : { expected: { low: Math.min(low, likely, high), likely, high: Math.max(low, likely, high) } };
+  const expected = expectedOn({ likely: points, soonest, latest }, soFar.toNumber());
+  return expected ? { expected } : {};
 }

@@ -16,6 +16,7 @@ import { warming } from '../heat';
 import { type Load, metalsPresent } from '../load';
 import type { Reached } from './liquid-after';
 import { outcomeOf } from './outcome';
+import { lastParts } from './portion-size';
 import { slurryMass, slurryWater } from './slurry-water';
 
 export type AsItIs = { readonly volume: Figure<'L'>; readonly mass: Figure<'kg'> };
@@ -65,17 +66,14 @@ export const asItIs = (load: Load): AsItIs => ({
   }),
 });
 
-/** Portions below what is needed at least, and those in which the pH decides. */
-const lastPortions = 4;
-
-/** So many that none warms the liquor more than is usual, and the last ones. */
+/** So many that none warms the liquor more than is usual, and those in which the pH decides. */
 function portionsFor(load: Load, needed: BaseNeeded): Figure<'1'> {
   const rise = warming(load, needed)?.rise;
   const warmest = constant('dosing/warmest', 'Rise allowed for one portion', dosing.warmest, 'K');
   return workedOut({
     sentence: 'Portions',
     unit: '1',
-    formula: rise ? plus(over(notBelowNothing(rise), warmest), lastPortions) : plus(lastPortions),
+    formula: rise ? plus(over(notBelowNothing(rise), warmest), lastParts) : plus(lastParts),
     note: 'Four more than the rise in temperature asks for: there the pH decides. Foam may ask for more.',
   });
 }

@@ -1,5 +1,5 @@
 /** What is chosen of a plan: the way, the pH of each stage, the rise, the free space. */
-import { freeSpace } from '../../ledger/treatment-plan';
+import { freeSpace } from '../../ledger/free-space';
 import { printed } from '../../quantities/format';
 import { dosing } from '../../reference/dosing-tables';
 import { bases } from '../../reference/tables';

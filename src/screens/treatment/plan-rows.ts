@@ -1,6 +1,7 @@
 /** A planned stage as the page shows it. */
 import Decimal from 'decimal.js';
-import type { Expected, PlanFailure, Portion } from '../../chemistry/treatment/plan';
+import type { Expected } from '../../chemistry/treatment/expected-ph';
+import type { PlanFailure, Portion } from '../../chemistry/treatment/plan';
 import type { PlanTold, StageTold } from '../../ledger/treatment-plan';
 import type { Figure } from '../../quantities/figure';
 import { type DecimalSign, formatNumber } from '../../quantities/format';

@@ -1,6 +1,7 @@
 /** pH against base as a plot: the likely line, its range hatched, where metals leave, and what is aimed at. */
 import Decimal from 'decimal.js';
 import type { CurvePoint, DoseCurve } from '../../chemistry/treatment/dose-curve';
+import { phAt } from '../../chemistry/treatment/expected-ph';
 import { modelHoldsAt } from '../../chemistry/treatment/residual-ends';
 import type { WhichPh } from '../../chemistry/treatment/which-ph';
 import { type DecimalSign, formatNumber } from '../../quantities/format';
@@ -39,14 +40,6 @@ function withDose(points: readonly CurvePoint[], dose: PotPlotAsked['dose']): re
   return dose
     ? [...all.filter(([x]) => x < dose.x), [dose.x, dose.y], ...all.filter(([x]) => x > dose.x)]
     : all;
-}
-
-/** Straight between the points. */
-function phOn(points: readonly PlotPoint[], grams: number): number {
-  const after = points.findIndex(([x]) => x >= grams);
-  const [a, b] = [points[Math.max(after - 1, 0)], points[after]];
-  if (!a || !b || a[0] === b[0]) return b?.[1] ?? 0;
-  return a[1] + ((grams - a[0]) / (b[0] - a[0])) * (b[1] - a[1]);
 }
 
 const line = (points: readonly CurvePoint[]): readonly PlotPoint[] =>
@@ -122,7 +115,7 @@ const cursorSteps = 200;
 /** What the plot says at so many grams. */
 export function potCursor(asked: PotPlotAsked): PlotCursor {
   const { curve, sign, dose, which } = asked;
-  const points = withDose(curve.points, dose);
+  const points = withDose(curve.points, dose).map(([grams, pH]) => ({ grams, pH }));
   const most = curve.points.at(-1)?.grams ?? 0;
   return {
     label: w.cursor,
@@ -131,7 +124,7 @@ export function potCursor(asked: PotPlotAsked): PlotCursor {
     step: most / cursorSteps,
     start: dose?.x ?? most / 2,
     onAt: (grams) => {
-      const pH = phOn(points, grams);
+      const pH = phAt(points, grams) ?? 0;
       const metals = which ? stillDissolved({ which, points: curve.points, grams, pH }, sign) : '';
       const read = w.reading(gramsText(grams, sign), phText(pH, sign));
       return metals === '' ? read : `${read} ${w.stillDissolved(metals)}`;

@@ -1,6 +1,6 @@
 /** The figures of a run by the name that stands in the address of their working, and what stands beside them. */
 import Decimal from 'decimal.js';
-import type { Expected } from '../../chemistry/treatment/plan';
+import type { Expected } from '../../chemistry/treatment/expected-ph';
 import type { NoOutlook, Outlook } from '../../ledger/run-outlook';
 import type { TreatmentState } from '../../ledger/state';
 import { warmedOf } from '../../ledger/treatment-run';

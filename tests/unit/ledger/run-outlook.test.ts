@@ -2,6 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { benchEstimate } from '../../../src/ledger/bench-estimate';
 import type { PlainBody } from '../../../src/ledger/entries/body';
 import { mostAtOnce, outlookOf } from '../../../src/ledger/run-outlook';
+import { planFor } from '../../../src/ledger/treatment-plan';
+import type { Figure } from '../../../src/quantities/figure';
+import type { BaseId } from '../../../src/reference/tables';
 import { begun, can, dose, id, litres, potRead, pour, Scribe, wash } from './scribe';
 
 const treatment = id('7e', 1);
@@ -22,9 +25,10 @@ type Stages = Extract<PlainBody, { kind: 'treatment-begun' }>['stages'];
 function pot(
   stages: Stages = [{ agent: lime.agent, targetPh: { value: '9', unit: '1' } }],
   acid: string | null = '0.50',
+  capacity = '20',
 ) {
   const scribe = new Scribe();
-  for (const body of [liquor(acid), can(1, '20'), pour(1, 1, '4.00')]) scribe.write(body, 0);
+  for (const body of [liquor(acid), can(1, capacity), pour(1, 1, '4.00')]) scribe.write(body, 0);
   const { targetPh: _, ...start } = begun(1, 1);
   scribe.write({ ...start, stages }, 0);
   const outlook = () => {
@@ -114,6 +118,30 @@ describe('what is left to add', () => {
     expect(left?.value.toNumber()).toBeCloseTo(Math.max(0, planned.needed.value.toNumber()), 6);
     p.scribe.write(dose(1, '2'), 70);
     expect(p.known().left?.high.lt(left?.high ?? 0)).toBe(true);
+  });
+});
+
+describe('the free space over the liquor', () => {
+  const choice = (stages: Stages) => ({
+    stages: stages.map(({ agent, targetPh }) => ({ base: agent as BaseId, pH: Number(targetPh?.value) })),
+  });
+
+  test('holds the portions of a run down as it does those of its plan, also once some went in', () => {
+    const p = pot(twoStages);
+    const planned = planFor(p.scribe.state, id('c0', 1), choice(twoStages));
+    const byFoam = planned?.ok ? planned.value.stages[0]?.byFoam : undefined;
+    expect(byFoam?.value.gt(0)).toBe(true);
+    const ends = ({ low, value, high }: Figure) => [low, value, high].map((end) => end.toFixed(9));
+    const before = p.known().planned.byFoam;
+    expect(before && ends(before)).toEqual(byFoam && ends(byFoam));
+    p.scribe.write(limestone('50'), 10);
+    const after = p.known().planned.byFoam;
+    expect(after && ends(after)).toEqual(byFoam && ends(byFoam));
+  });
+
+  test('is asked for where there may be none', () => {
+    const p = pot(twoStages, '0.50', '4.00');
+    expect(p.whyNot()).toEqual({ code: 'no-plan', why: { code: 'headspace-open' } });
   });
 });
 

@@ -1,7 +1,8 @@
 import Decimal from 'decimal.js';
 import { describe, expect, test } from 'vitest';
 import { baseForPh, comesOf, limitsFor, proposedFor, treatable } from '../../../src/ledger/before-treatment';
-import { freeSpace, type PlanChoice, type PlanTold, planFor } from '../../../src/ledger/treatment-plan';
+import { freeSpace } from '../../../src/ledger/free-space';
+import { type PlanChoice, type PlanTold, planFor } from '../../../src/ledger/treatment-plan';
 import { twoWays } from '../../../src/ledger/two-ways';
 import type { BaseId } from '../../../src/reference/tables';
 import { barrenLiquor, disposalState } from '../paperwork/disposal-state';

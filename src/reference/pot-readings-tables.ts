@@ -5,10 +5,10 @@ import { Constant, Ranged } from './tables';
 
 export const potReadings = z
   .strictObject({
-    /** pH of the model at a dose, where the curve is not steep. */
-    modelPh: Constant,
-    /** The same in acid, where an electrode is far from its buffers; also what any pH below 1 may be off. */
+    /** How far the pH of the model is off at a dose in acid, where an electrode is far from its buffers. */
     acidPh: Constant,
+    /** The same where metals come down, whichever way they do. */
+    turnPh: Constant,
     benchSample: Ranged,
   })
   .parse(potReadingsJson);

@@ -2,14 +2,15 @@
  * The base that a pot takes up to each pH, and how much more for more of each part. Read this way round a titration curve
  * hardly bends: more acid moves all of it along by as much, more of a metal all that lies beyond where the metal comes down.
  */
-import { at } from '../equilibrium/floats';
 import { Pot, type Titration } from '../equilibrium/pot';
 import type { NoEquilibrium } from '../equilibrium/solve';
 import { carbonDioxide } from '../equilibrium/system';
-import { type Amounts, chargeOfPot, likely, type TreatedPot, titrationOf } from './treated-pot';
+import { type Amounts, chargeOfPot, likely, type TreatedPot, type Turn, titrationOf } from './treated-pot';
 
 /** Plain numbers: mol and pH. Parts are in the order of the pot. */
 export type AgainstPh = {
+  /** The way in which it comes down. */
+  readonly turn: Turn;
   /** mol of each part at which the curve was solved. */
   readonly amounts: readonly number[];
   /** Rising. */
@@ -27,7 +28,7 @@ export type Solved<T> =
   | { readonly ok: false; readonly failure: NoEquilibrium };
 
 /** Steps along a curve, halved where the pH rises fast, down to a share of a step. */
-const steps = 64;
+const steps = 48;
 const fastRise = 0.4;
 const halvings = 4;
 /** How far a curve goes beyond the charge, and beyond that, mol for each kg of water: lime makes it pH 12. */
@@ -42,9 +43,9 @@ const amountsOf = (pot: TreatedPot, each: readonly number[]): Amounts =>
   new Map(pot.parts.map(({ of }, k) => [of, each[k] ?? 0]));
 
 /** @param ammonia mol of ammonium nitrate beside what the load tells */
-function curveOf(pot: TreatedPot, each: readonly number[], ammonia: number): Solved<Curve> {
+function curveOf(pot: TreatedPot, each: readonly number[], turn: Turn, ammonia = 0): Solved<Curve> {
   const amounts = amountsOf(pot, each);
-  const titration = withAmmonia(titrationOf(pot, amounts), ammonia);
+  const titration = withAmmonia(titrationOf(pot, amounts, turn), ammonia);
   const solver = new Pot(titration);
   const leaves = titration.gas === 'leaves';
   const most = beyond * (chargeOfPot(amounts) + ammonia) + surplus * pot.waterKilograms;
@@ -120,15 +121,15 @@ const nodesOf = (curve: Curve, upTo: number): readonly number[] => {
 };
 
 /** The curve of a pot as it is likely, with what more of each part does. */
-export function againstPh(pot: TreatedPot): Solved<AgainstPh> {
+export function againstPh(pot: TreatedPot, turn: Turn): Solved<AgainstPh> {
   const amounts = [...likely(pot).values()];
-  const middle = curveOf(pot, amounts, 0);
+  const middle = curveOf(pot, amounts, turn);
   if (!middle.ok) return middle;
   const charge = Math.max(chargeOfPot(likely(pot)), 1e-6);
   const changed: { readonly curve: Curve; readonly by: number }[] = [];
   for (const [k, n] of amounts.entries()) {
     const by = Math.max(change.ofItself * n, change.ofCharge * charge);
-    const curve = curveOf(pot, amounts.with(k, n + by), 0);
+    const curve = curveOf(pot, amounts.with(k, n + by), turn);
     if (!curve.ok) return curve;
     changed.push({ curve: curve.value, by });
   }
@@ -137,7 +138,7 @@ export function againstPh(pot: TreatedPot): Solved<AgainstPh> {
   const slopes = changed.map(({ curve, by }) =>
     Float64Array.from(pH, (to, j) => (baseOn(curve, to) - (base[j] ?? 0)) / by),
   );
-  return { ok: true, value: { amounts, pH, base, slopes } };
+  return { ok: true, value: { turn, amounts, pH, base, slopes } };
 }
 
 /** The same pot solved anew at other amounts, or with ammonia; what more of a part does at a pH is kept. */
@@ -147,12 +148,13 @@ export function solvedAt(
   amounts: readonly number[],
   ammonia = 0,
 ): Solved<AgainstPh> {
-  const solved = curveOf(pot, amounts, ammonia);
+  const solved = curveOf(pot, amounts, curve.turn, ammonia);
   if (!solved.ok) return solved;
   const pH = nodesOf(solved.value, Number.POSITIVE_INFINITY);
   return {
     ok: true,
     value: {
+      turn: curve.turn,
       amounts,
       pH,
       base: pH.map((to) => baseOn(solved.value, to)),
@@ -175,13 +177,13 @@ export function baseAt(curve: AgainstPh, amounts: readonly number[], pH: number)
   return between(curve.pH, curve.base, pH) + more;
 }
 
-/** mol of hydroxide up to each pH of the curve with other amounts. */
+/** mol of hydroxide up to each pH of the curve with other amounts. Called for every point that may be, so it is kept bare. */
 export function baseThere(curve: AgainstPh, amounts: readonly number[]): Float64Array {
   const base = Float64Array.from(curve.base);
-  for (const [k, n] of amounts.entries()) {
-    const more = n - (curve.amounts[k] ?? 0);
+  for (let k = 0; k < amounts.length; k++) {
+    const more = (amounts[k] ?? 0) - (curve.amounts[k] ?? 0);
     const slopes = curve.slopes[k] as Float64Array;
-    for (let j = 0; j < base.length; j++) base[j] = at(base, j) + more * at(slopes, j);
+    for (let j = 0; j < base.length; j++) base[j] = (base[j] as number) + more * (slopes[j] as number);
   }
   return base;
 }
@@ -191,12 +193,12 @@ export function phAfter({ pH }: AgainstPh, base: Float64Array, dose: number): nu
   let [low, high] = [-1, base.length - 1];
   while (low < high) {
     const middle = (low + high + 1) >> 1;
-    if (at(base, middle) <= dose) low = middle;
+    if ((base[middle] as number) <= dose) low = middle;
     else high = middle - 1;
   }
   const [from, to] = [pH[low], pH[low + 1]];
   if (from === undefined) return pH[0] ?? Number.NaN;
   if (to === undefined) return from;
-  const [a, b] = [at(base, low), at(base, low + 1)];
+  const [a, b] = [base[low] as number, base[low + 1] as number];
   return b > a ? from + ((dose - a) / (b - a)) * (to - from) : to;
 }

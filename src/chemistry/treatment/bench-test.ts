@@ -8,7 +8,7 @@ import { minus, over, plus, times } from '../../quantities/expression';
 import { type Figure, read, workedOut } from '../../quantities/figure';
 import type { Written } from '../../quantities/written';
 import { potReadings } from '../../reference/pot-readings-tables';
-import { type BaseId, bases, evidence, liquor } from '../../reference/tables';
+import { type BaseId, bases, evidence } from '../../reference/tables';
 import type { StatedPurity } from '../base-needed';
 import { ranged, sourceOf } from '../constants';
 import { bestOf, type Disagreement, disagreements } from '../disagreement';
@@ -17,9 +17,10 @@ import { volumeRead } from '../liquor';
 import type { Load } from '../load';
 import { type AgainstPh, againstPh, baseAt, slopeAt } from './against-ph';
 import { type BaseTo, baseTo } from './base-to';
+import { modelOff } from './model-off';
 import { gramsPerMole } from './pot-knowledge';
 import type { Instrument } from './pot-readings';
-import { type TreatedPot, treatedPot } from './treated-pot';
+import { likelyTurn, type TreatedPot, treatedPot } from './treated-pot';
 
 export type BenchTest = {
   /** Names the test. */
@@ -106,7 +107,7 @@ function scaledUp({ origin, mass, sampleVolume, sampleSpread, endPh }: BenchTest
 /** Undefined where the model does not know how to come from the end of the test to the target. */
 function fromTest(test: BenchTest, load: Load, toEnd: Figure<'g'>, target: number): Figure<'g'> | undefined {
   const pot = treatedPot(load, test.base);
-  const curve = pot && againstPh(pot);
+  const curve = pot && againstPh(pot, likelyTurn);
   if (!pot || !curve?.ok) return undefined;
   const on = onFrom(test, pot, curve.value, target);
   return (
@@ -159,7 +160,13 @@ function onFrom(test: BenchTest, pot: TreatedPot, curve: AgainstPh, target: numb
   return workedOut({
     sentence: 'From where the sample ended to the target',
     unit: '1',
-    formula: plus(1, times(minus(ratio, 1), modelSpread(Math.min(end, target)))),
+    formula: plus(
+      1,
+      times(
+        minus(ratio, 1),
+        modelOff(pot, Math.min(end, target), 'How far the model may be off between the two'),
+      ),
+    ),
   });
 }
 
@@ -171,8 +178,3 @@ function steepness(curve: AgainstPh, pH: number, range: number): number {
     (baseAt(curve, curve.amounts, high) - baseAt(curve, curve.amounts, low)) / Math.max(high - low, range)
   );
 }
-
-const modelSpread = (lowest: number): Figure<'1'> =>
-  lowest < 8
-    ? ranged('model-dose/below-8', 'How far the model may be off below pH 8', liquor.modelDose.below8, '1')
-    : ranged('model-dose/from-8', 'How far the model may be off', liquor.modelDose.from8, '1');

@@ -19,10 +19,12 @@ export type Fit = Place &
     readonly strain: number;
   };
 
-const mostRounds = 14;
-/** From here on each round goes half of the way, so that it does not swing between two places. */
-const gentleFrom = 6;
-const settled = 5e-3;
+/** Rounds at most, and from which on each goes half of the way, so that it does not swing between two places. */
+export type Pace = { readonly most: number; readonly gentleFrom: number };
+export const quick: Pace = { most: 5, gentleFrom: 5 };
+const full: Pace = { most: 10, gentleFrom: 5 };
+export const careful: Pace = { most: 25, gentleFrom: 1 };
+const settled = 1e-2;
 
 /** Where readings and what was known pull to, by a line: the minimum of both sums of squares. */
 function pulled(line: Line, seen: readonly Seen[], place: readonly number[]) {
@@ -59,13 +61,19 @@ const unread = (n: number): Fit => ({
 });
 
 /** @param from where to begin: a fit of some of the readings */
-export function fitted(curve: AgainstPh, known: KnownBefore, seen: readonly Seen[], from?: Place): Fit {
+export function fitted(
+  curve: AgainstPh,
+  known: KnownBefore,
+  seen: readonly Seen[],
+  from?: Place,
+  { most, gentleFrom }: Pace = full,
+): Fit {
   const before = unread(known.unsure.length);
   if (seen.length === 0) return before;
   let at: Place = from ?? before;
   let line = lineOver(curve, known, seen, at);
   let pull = pulled(line, seen, at.place);
-  for (let round = 1; round < mostRounds; round++) {
+  for (let round = 1; round < most; round++) {
     const share = round < gentleFrom ? 1 : 0.5;
     const place = at.place.map((old, i) => old + share * ((pull.to[i] ?? 0) - old));
     const moved = Math.max(...place.map((x, i) => Math.abs(x - (at.place[i] ?? 0))));

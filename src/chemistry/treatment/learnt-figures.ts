@@ -4,7 +4,7 @@
  */
 import Decimal from 'decimal.js';
 import type { Expression } from '../../quantities/expression';
-import { type Figure, workedOut } from '../../quantities/figure';
+import { type Figure, given, within, workedOut } from '../../quantities/figure';
 import type { Unit } from '../../quantities/unit';
 import { bases } from '../../reference/tables';
 import { sourceOf } from '../constants';
@@ -47,11 +47,35 @@ function follows({ before, after }: Told, slopes: readonly number[]) {
   return { known, readings };
 }
 
+type Way = Pick<PotAfter, 'curve' | 'fit'>;
+
+/** What it would be if copper came down another way, by how probable that is. */
+function whichWay({ after }: Told, value: number, valueBy: (way: Way) => number) {
+  const variance = after.besides.reduce((sum, way) => {
+    const other = valueBy(way);
+    return Number.isFinite(other) ? sum + way.weight * (other / value - 1) ** 2 : sum;
+  }, 0);
+  if (variance === 0 || value <= 0) return [];
+  const figure = given({
+    origin: `way-of-copper/${valueBy(after)}`,
+    sentence: 'Which way copper comes down',
+    value: 1,
+    unit: '1',
+    how: 'assumed',
+    spread: within(2 * Math.sqrt(variance)),
+    decimals: 0,
+    sources: [source],
+    note: 'As basic nitrate first, or as hydroxide at once; each is fitted, and weighed by how well the readings go with it.',
+  });
+  return [{ of: { op: 'figure' as const, figure }, slope: new Decimal(value) }];
+}
+
 function formulaOf<U extends Unit>(
   told: Told,
   value: number,
   slopes: readonly number[],
   unit: U,
+  valueBy: (way: Way) => number,
 ): Expression {
   const { before, shown } = told;
   const by = follows(told, slopes);
@@ -69,16 +93,23 @@ function formulaOf<U extends Unit>(
     of: { op: 'figure' as const, figure },
     slope: new Decimal(by.readings[r] ?? 0),
   }));
+  const which = whichWay(told, value, valueBy);
   const n = shown.length;
   const table = n === 0 ? 'the equilibrium model' : `the model refitted to ${n} reading${n === 1 ? '' : 's'}`;
-  return { op: 'reading', table, at: [...known, ...seen], value: new Decimal(value), unit };
+  return { op: 'reading', table, at: [...known, ...seen, ...which], value: new Decimal(value), unit };
 }
 
 /** The quantity numbered `i` among those that the fit moves. */
 function learntOf<U extends 'mol' | 'g/mol'>(told: Told, i: number, sentence: string, unit: U): Figure<U> {
-  const value = Math.exp(placed(told.before.known, told.after.fit.place)[i] ?? 0);
+  const valueBy = ({ fit }: Way): number => Math.exp(placed(told.before.known, fit.place)[i] ?? 0);
+  const value = valueBy(told.after);
   const slopes = told.before.known.unsure.map((_, k) => (k === i ? value : 0));
-  return workedOut({ sentence, unit, formula: formulaOf(told, value, slopes, unit), sources: [source] });
+  return workedOut({
+    sentence,
+    unit,
+    formula: formulaOf(told, value, slopes, unit, valueBy),
+    sources: [source],
+  });
 }
 
 export const partLearnt = (told: Told, k: number, sentence: string): Figure<'mol'> =>
@@ -93,7 +124,12 @@ export const gramsPerMoleLearnt = (told: Told): Figure<'g/mol'> =>
   );
 
 /** Grams as sold up to a pH in plain numbers, with the slopes against what the fit moves. The pH is that of the model. */
-export function gramsAt(before: PotBefore, after: PotAfter, pH: number, place = after.fit.place) {
+export function gramsAt(
+  before: PotBefore,
+  after: Pick<PotAfter, 'curve' | 'fit'>,
+  pH: number,
+  place = after.fit.place,
+) {
   const x = placed(before.known, place);
   const amounts = amountsIn(before, place);
   const parts = amounts.length;
@@ -114,7 +150,7 @@ export function gramsTo(told: Told, pH: number): Figure<'g'> | undefined {
   return workedOut({
     sentence: `${bases[told.before.asked.base].name} to pH ${pH}, by all readings`,
     unit: 'g',
-    formula: formulaOf(told, grams, slopes, 'g'),
+    formula: formulaOf(told, grams, slopes, 'g', (way) => gramsAt(told.before, way, pH).grams),
     sources: [source],
     note: 'What was known before, moved as far as the readings ask for it and no further.',
   });

@@ -15,7 +15,7 @@ import { doseOf, type PotReading } from './pot-readings';
 /** Beyond the high end of what it may warm: thermometers, a warm shed. */
 const allowance = { factor: 1.25, kelvin: 5 };
 /** Below this part of what it should warm, where that is so many kelvin at least, it is too cool. */
-const cool = { part: 0.2, kelvin: 10 };
+const cool = { part: 0.2, kelvin: 5 };
 
 /** Base that went in, mol, by what was known of it. */
 const molesIn = ({ known, pot }: PotBefore, dose: Figure<'g'>): Figure<'mol'> => {

@@ -1,16 +1,16 @@
 /** What is known of a pot: before any reading, and after some. Plain numbers; `learnt-figures.ts` makes figures of them. */
 import { plus, times } from '../../quantities/expression';
 import { type Figure, workedOut } from '../../quantities/figure';
-import { type BaseId, liquor } from '../../reference/tables';
+import type { BaseId } from '../../reference/tables';
 import { overTheModel, perHydroxide, type StatedPurity } from '../base-needed';
-import { ranged } from '../constants';
 import type { NoEquilibrium } from '../equilibrium/solve';
 import type { Load } from '../load';
 import { type AgainstPh, againstPh, reachOf, solvedAt } from './against-ph';
-import { type Fit, fitted } from './fit';
+import { careful, type Fit, fitted, type Pace, quick } from './fit';
 import { type KnownBefore, knownBefore, placed } from './known-before';
+import { copperTurns, modelOff } from './model-off';
 import { phOffsets } from './pot-readings';
-import { amountsAt, type Expected, expectedAt, type Seen } from './shown-ph';
+import { among, amountsAt, type Expected, expectedAt, type Place, type Seen } from './shown-ph';
 import { type TreatedPot, treatedPot } from './treated-pot';
 
 export type PotAsked = {
@@ -27,6 +27,8 @@ export type PotBefore = {
   readonly asked: PotAsked;
   readonly pot: TreatedPot;
   readonly curve: AgainstPh;
+  /** One for each way in which copper may come down, the likely one first. */
+  readonly curves: readonly AgainstPh[];
   readonly known: KnownBefore;
   /** Fits of the readings that were fitted before, so that one more takes one fit more. */
   readonly fits: Map<string, PotAfter>;
@@ -36,6 +38,8 @@ export type PotAfter = {
   readonly seen: readonly Seen[];
   readonly curve: AgainstPh;
   readonly fit: Fit;
+  /** The same readings if copper comes down another way, and how probable that is beside this one. */
+  readonly besides: readonly { readonly curve: AgainstPh; readonly fit: Fit; readonly weight: number }[];
   /** pH that all before the last reading let expect at its dose; absent where nothing was read. */
   readonly expected?: Expected;
 };
@@ -63,20 +67,26 @@ export const gramsPerMole = (base: BaseId, stated?: StatedPurity): Figure<'g/mol
 export function potBefore(asked: PotAsked): Before {
   const pot = treatedPot(asked.load, asked.base);
   if (!pot) return { ok: false, why: { code: 'acid-open' } };
-  const curve = againstPh(pot);
-  if (!curve.ok) return { ok: false, why: { code: 'model-failed', failure: curve.failure } };
-  const reach = reachOf(curve.value);
+  const curves: AgainstPh[] = [];
+  for (const turn of copperTurns(pot)) {
+    const curve = againstPh(pot, turn);
+    if (!curve.ok) return { ok: false, why: { code: 'model-failed', failure: curve.failure } };
+    curves.push(curve.value);
+  }
+  const [curve] = curves;
+  if (!curve) throw new Error('no turn');
+  const reach = reachOf(curve);
   if (asked.pH > reach) return { ok: false, why: { code: 'stalls', pH: reach } };
   const known = knownBefore(
     [
       ...pot.parts.map(({ amount }) => amount),
       gramsPerMole(asked.base, asked.stated),
-      ranged('model-dose/below-8', 'How far the model may be off below pH 8', liquor.modelDose.below8, '1'),
-      ranged('model-dose/from-8', 'How far the model may be off', liquor.modelDose.from8, '1'),
+      modelOff(pot, among(asked.pH) ? asked.pH : 6.5, 'How far the model may be off as metals come down'),
+      modelOff(pot, among(asked.pH) ? 9 : asked.pH, 'How far the model may be off beyond'),
     ],
     phOffsets,
   );
-  return { ok: true, pot: { asked, pot, curve: curve.value, known, fits: new Map() } };
+  return { ok: true, pot: { asked, pot, curve, curves, known, fits: new Map() } };
 }
 
 /** The pot after readings, fitted once for each row of them. */
@@ -84,37 +94,95 @@ export function potAfter(before: PotBefore, seen: readonly Seen[]): PotAfter {
   const key = JSON.stringify(seen);
   const kept = before.fits.get(key);
   if (kept) return kept;
-  const after =
-    seen.length === 0 ? unread(before) : oneMore(before, potAfter(before, seen.slice(0, -1)), seen);
+  const last = seen.at(-1);
+  const after = last ? afterSome(before, seen, last) : unread(before);
   before.fits.set(key, after);
   return after;
 }
 
-const unread = ({ curve, known }: PotBefore): PotAfter => ({
-  seen: [],
-  curve,
-  fit: fitted(curve, known, []),
-});
+const unread = ({ curves, known }: PotBefore): PotAfter =>
+  weighed(
+    [],
+    curves.map((curve) => ({ curve, fit: fitted(curve, known, []) })),
+  );
 
-/** A fit that readings and what was known strain by more than this is tried from the start as well. */
-const strained = 16;
+type OneWay = { readonly curve: AgainstPh; readonly fit: Fit };
 
-/** Goes on from the fit without the last reading. */
-function oneMore(before: PotBefore, without: PotAfter, seen: readonly Seen[]): PotAfter {
-  const last = seen.at(-1);
-  const expected = last && { expected: expectedAt(without.curve, before.known, last, without.fit) };
-  const on = fittedTwice(before, without, seen);
-  if (on.fit.strain < strained) return { ...on, ...expected };
-  const anew = fittedTwice(before, unread(before), seen);
-  return { ...(anew.fit.strain < on.fit.strain ? anew : on), ...expected };
+/**
+ * How sure the readings make one of a way: by exp(−strain ÷ 2), were model and noise all that is told of them; they are not, so
+ * a way is given up far more slowly, and altogether only four standard uncertainties behind.
+ */
+const cautious = 8;
+const outOfQuestion = 16;
+
+/** The way that the readings strain least, and the others beside it. */
+function weighed(seen: readonly Seen[], ways: readonly OneWay[]): PotAfter {
+  const [best, ...others] = [...ways].sort((a, b) => a.fit.strain - b.fit.strain);
+  if (!best) throw new Error('no way');
+  const likelihood = ({ fit }: OneWay): number => {
+    const behind = fit.strain - best.fit.strain;
+    return behind > outOfQuestion ? 0 : Math.exp(-behind / cautious);
+  };
+  const all = ways.reduce((sum, way) => sum + likelihood(way), 0);
+  return { seen, ...best, besides: others.map((way) => ({ ...way, weight: likelihood(way) / all })) };
 }
 
-/** The second time on the curve solved for what is likely after the first. */
-function fittedTwice(before: PotBefore, from: PotAfter, seen: readonly Seen[]): PotAfter {
-  const first = fitted(from.curve, before.known, seen, from.fit);
-  const anew = solvedAt(before.pot, from.curve, amountsIn(before, first.place));
-  if (!anew.ok) return { seen, curve: from.curve, fit: first };
-  return { seen, curve: anew.value, fit: fitted(anew.value, before.known, seen, first) };
+/** A fit that is strained by more may have stopped short of a better one. */
+const strained = 12;
+
+/** pH that may be expected of a reading, whichever way copper comes down. */
+export function expectedOf({ known }: PotBefore, without: PotAfter, last: Seen): Expected {
+  const each = [without, ...without.besides].map(({ curve, fit }) => expectedAt(curve, known, last, fit));
+  return { low: Math.min(...each.map(({ low }) => low)), high: Math.max(...each.map(({ high }) => high)) };
+}
+
+/** A way that is strained by so much more than another is not worth solving anew. */
+const hopeless = 60;
+
+/**
+ * From what was known, not from the fit before, since a fit that begins narrow stays where it is; from there only where it
+ * comes out strained.
+ */
+function afterSome(before: PotBefore, seen: readonly Seen[], last: Seen): PotAfter {
+  const without = potAfter(before, seen.slice(0, -1));
+  const expected = expectedOf(before, without, last);
+  const open = unread(before).fit;
+  const ways = everyWay(before, seen, quick, () => [open]);
+  if (ways.some(({ fit }) => fit.strain < strained)) return { ...weighed(seen, ways), expected };
+  const again = everyWay(before, seen, careful, ({ turn }) => {
+    const { fit } = [without, ...without.besides].find(({ curve }) => curve.turn === turn) ?? without;
+    return [open, { ...fit, left: open.left }, fit];
+  });
+  return { ...weighed(seen, again), expected };
+}
+
+/** Each way in which copper may come down, fitted from the best of some starts and then on the curve solved for what is likely. */
+function everyWay(
+  before: PotBefore,
+  seen: readonly Seen[],
+  pace: Pace,
+  starts: (curve: AgainstPh) => readonly Place[],
+): readonly OneWay[] {
+  const near = before.curves.map((curve) => {
+    const fits = starts(curve).map((start) => fitted(curve, before.known, seen, start, pace));
+    return { curve, fit: fits.reduce((a, b) => (b.strain < a.strain ? b : a)) };
+  });
+  const least = Math.min(...near.map(({ fit }) => fit.strain));
+  return near.map((way) =>
+    way.fit.strain > least + hopeless
+      ? way
+      : solvedAnew(before, seen, way, pace === quick ? undefined : pace),
+  );
+}
+
+function solvedAnew(
+  { pot, known }: PotBefore,
+  seen: readonly Seen[],
+  { curve, fit }: OneWay,
+  pace?: Pace,
+): OneWay {
+  const anew = solvedAt(pot, curve, amountsAt(placed(known, fit.place), pot.parts.length));
+  return anew.ok ? { curve: anew.value, fit: fitted(anew.value, known, seen, fit, pace) } : { curve, fit };
 }
 
 /** mol of each part at a place. */

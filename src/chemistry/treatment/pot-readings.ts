@@ -85,6 +85,6 @@ function phOff(region: string, says: number, told: Constant): Figure<'1'> {
 /** By region of pH, in the order of the fit. */
 export const phOffsets: readonly Figure<'1'>[] = [
   phOff('in acid', 1, potReadings.acidPh),
-  phOff('as copper comes down', 5, potReadings.modelPh),
-  phOff('beyond copper', 8, potReadings.modelPh),
+  phOff('as copper comes down', 5, potReadings.turnPh),
+  phOff('beyond copper', 8, potReadings.turnPh),
 ];

@@ -7,12 +7,15 @@ import { fitted } from './fit';
 import { gramsAt, gramsTo, toldOf } from './learnt-figures';
 import { dot, through } from './matrices';
 import type { Contradiction } from './pot-contradictions';
-import { amountsIn, type PotAfter, type PotBefore, potAfter } from './pot-knowledge';
-import { expectedAt, phOffAt, type Seen } from './shown-ph';
+import { amountsIn, expectedOf, type PotAfter, type PotBefore, potAfter } from './pot-knowledge';
+import { phOffAt, type Seen } from './shown-ph';
 import { chargeOfPot } from './treated-pot';
 
 /** Standard uncertainties within which a reading counts as explained. */
 const far = 4;
+/** Squares of standard uncertainties that a few readings may strain the fit by, and the same above their count for many. */
+const fewest = 20;
+const tail = 5;
 /** pH readings this close are the same; a rise this large is steep. */
 const same = 0.05;
 const steep = 2;
@@ -21,12 +24,14 @@ const ammoniaShows = 7.5;
 /** Shares of the charge that are tried. */
 const ammoniaTried = [0.05, 0.1, 0.2, 0.4];
 
+type Way = Pick<PotAfter, 'curve' | 'fit'>;
+
 /** Standard uncertainty of a pH beside the model. */
 const spreadOf = ({ known, pot }: PotBefore, { pH, spread }: Seen): number =>
   Math.hypot(spread, known.unsure[phOffAt(pot.parts.length, pH)]?.spread ?? 0);
 
 /** Dose up to a pH at the end of all that a fit leaves open, on either side of it. */
-function endOf(before: PotBefore, after: PotAfter, one: Seen, sign: 1 | -1): number {
+function endOf(before: PotBefore, after: Way, one: Seen, sign: 1 | -1): number {
   const { place, left } = after.fit;
   const to = one.pH + sign * far * spreadOf(before, one);
   const { slopes } = gramsAt(before, after, Math.min(to, reachOf(after.curve)));
@@ -36,9 +41,11 @@ function endOf(before: PotBefore, after: PotAfter, one: Seen, sign: 1 | -1): num
   return gramsAt(before, after, to, end).grams + sign * far * one.gramsSpread;
 }
 
-/** Whether a reading lies beyond all that a fit, the model and the reading itself leave open. */
+/** Whether a reading lies beyond all that a fit, the model and the reading itself leave open, whichever way copper comes down. */
 const beyond = (before: PotBefore, after: PotAfter, one: Seen): boolean =>
-  one.grams > endOf(before, after, one, 1) || one.grams < endOf(before, after, one, -1);
+  [after, ...after.besides].every(
+    (way) => one.grams > endOf(before, way, one, 1) || one.grams < endOf(before, way, one, -1),
+  );
 
 /** What the last of some readings contradicts. */
 function ofTheLast(before: PotBefore, after: PotAfter): readonly Contradiction[] {
@@ -65,8 +72,8 @@ function againstAmounts(before: PotBefore, after: PotAfter, last: Seen): readonl
   }
   if (expected && beyond(before, potAfter(before, seen.slice(0, -1)), last))
     return [{ code: 'against-others', reading, ...expected }];
-  // So many squares of standard numbers add up to their count, ± √(2 × count).
-  const most = Math.max(far ** 2, seen.length + far * Math.sqrt(2 * seen.length));
+  // So many squares of standard numbers add up to their count, ± √(2 × count), with a long tail where they are few.
+  const most = Math.max(fewest, seen.length + tail * Math.sqrt(2 * seen.length));
   return fit.strain > most
     ? [{ code: 'do-not-go-together', reading, off: fit.strain, count: seen.length }]
     : [];
@@ -89,8 +96,7 @@ function stood(before: PotBefore, seen: readonly Seen[], last: Seen): readonly C
   const moved = seen.findLastIndex(({ pH }) => Math.abs(pH - last.pH) > same);
   const [from, one] = [moved + 1, seen[moved + 1]];
   if (!one || from === reading || one.grams >= last.grams) return [];
-  const { curve, fit } = potAfter(before, seen.slice(0, from + 1));
-  const rise = expectedAt(curve, before.known, last, fit).low - one.pH;
+  const rise = expectedOf(before, potAfter(before, seen.slice(0, from + 1)), last).low - one.pH;
   return rise >= steep ? [{ code: 'no-rise', from, reading, rise }] : [];
 }
 
@@ -101,7 +107,7 @@ function ammoniaIn(before: PotBefore, after: PotAfter): readonly Contradiction[]
   const amounts = amountsIn(before, fit.place);
   const charge = chargeOfPot(new Map(before.pot.parts.map(({ of }, k) => [of, amounts[k] ?? 0])));
   const tried = ammoniaTried.flatMap((share) => {
-    const curve = solvedAt(before.pot, before.curve, amounts, share * charge);
+    const curve = solvedAt(before.pot, after.curve, amounts, share * charge);
     if (!curve.ok) return [];
     return [{ share, strain: fitted(curve.value, before.known, seen, fit).strain }];
   });

@@ -1,5 +1,4 @@
 /** The pH that a pot shows after a dose, for amounts that may be: the model as the fit asks it, and over all that may be at once. */
-import { at } from '../equilibrium/floats';
 import { type AgainstPh, baseThere, phAfter } from './against-ph';
 import { type KnownBefore, placed } from './known-before';
 import { dot, type Matrix, through, throughInverse } from './matrices';
@@ -17,13 +16,13 @@ export type Seen = {
  * Order of what the fit moves: the logarithms of the parts of the pot, then those of the first three here, then what the pH of
  * the model is off in each region of pH.
  */
-export const beside = { gramsPerMole: 0, below8: 1, from8: 2, phOff: 3 } as const;
+export const beside = { gramsPerMole: 0, amongMetals: 1, beyond: 2, phOff: 3 } as const;
 
 /** Ends of the regions: acid; copper comes down; what comes down after it. The pH of the model is off alike within each. */
-const regionEnds = [3, 6.5];
+const regionEnds = [3, 6];
 
-/** pH between which the dose of the model is less close: metals come down there. Source: reference/liquor.json, modelDose. */
-const lessClose = { from: 4, to: 8 };
+/** Whether metals come down at a pH: which way they do makes the dose of the model less close there. */
+export const among = (pH: number): boolean => pH >= 4 && pH < 8;
 
 /** Number of the quantity that says how far the pH of the model is off at a pH. */
 export const phOffAt = (parts: number, pH: number): number =>
@@ -31,7 +30,7 @@ export const phOffAt = (parts: number, pH: number): number =>
 
 /** Number of the quantity that says how far the dose of the model may be off at a pH. */
 export const offAt = (parts: number, pH: number): number =>
-  parts + (pH >= lessClose.from && pH < lessClose.to ? beside.below8 : beside.from8);
+  parts + (among(pH) ? beside.amongMetals : beside.beyond);
 
 /** mol of each part. */
 export const amountsAt = (x: readonly number[], parts: number): number[] => x.slice(0, parts).map(Math.exp);
@@ -54,7 +53,7 @@ export type Place = { readonly place: readonly number[]; readonly left: Matrix }
 
 function along(row: Float64Array, point: Float64Array): number {
   let sum = 0;
-  for (let k = 0; k < row.length; k++) sum += at(row, k) * at(point, k);
+  for (let k = 0; k < row.length; k++) sum += (row[k] as number) * (point[k] as number);
   return sum;
 }
 
@@ -90,17 +89,17 @@ export function lineOver(curve: AgainstPh, known: KnownBefore, seen: readonly Se
   const count = points.length;
   const lines = seen.map((_, r) => {
     const [a, b] = [low[r] as Float64Array, high[r] as Float64Array];
-    const here = a.map((v, p) => (v + at(b, p)) / 2);
+    const here = a.map((v, p) => (v + (b[p] as number)) / 2);
     const pH = here.reduce((sum, v) => sum + v, 0) / count;
     const against = new Array<number>(from.place.length).fill(0);
     let all = 0;
     let byDose = 0;
     for (const [p, point] of points.entries()) {
-      const off = at(here, p) - pH;
+      const off = (here[p] as number) - pH;
       for (let i = 0; i < against.length; i++)
         against[i] = (against[i] ?? 0) + (off * (point[i] ?? 0)) / count;
       all += off ** 2 / count;
-      byDose += ((at(b, p) - at(a, p)) / 2) ** 2 / count;
+      byDose += (((b[p] as number) - (a[p] as number)) / 2) ** 2 / count;
     }
     const bend = Math.max(0, all - dot(against, against));
     return { pH, slopes: throughInverse(against, from.left), bend, byDose };

@@ -1,0 +1,38 @@
+/** How far the dose of the model may be off: its constants, and the turns a pot may take that the fit does not try one by one. */
+import Decimal from 'decimal.js';
+import { between, type Figure, given } from '../../quantities/figure';
+import { liquor } from '../../reference/tables';
+import { sourceOf } from '../constants';
+import { doseTo } from './dose-to';
+import { likely, likelyTurn, type TreatedPot, type Turn, turnsOf } from './treated-pot';
+
+/** The ways in which copper may come down in a pot, all else being likely: each has a curve of another shape. */
+export const copperTurns = (pot: TreatedPot): readonly Turn[] =>
+  turnsOf(pot).filter(({ nickel, gas }) => nickel === likelyTurn.nickel && gas === likelyTurn.gas);
+
+/** At a pH, copper coming down as is likely. A turn in which it is not reached tells nothing of the base to it. */
+export function modelOff(pot: TreatedPot, pH: number, sentence: string): Figure<'1'> {
+  const { from8: modelDose } = liquor.modelDose;
+  const turns = turnsOf(pot).filter(({ copperFirst }) => copperFirst === likelyTurn.copperFirst);
+  const doses = turns.flatMap((turn) => {
+    const dose = doseTo(pot, likely(pot), pH, turn);
+    return dose.found === 'dose' ? [dose.base] : [];
+  });
+  const first = doses[0] ?? 0;
+  const shares = first > 0 ? doses.map((dose) => dose / first) : [1];
+  return given({
+    origin: `model-off/${pH}`,
+    sentence,
+    value: 1,
+    unit: '1',
+    how: 'constant',
+    spread: between(
+      new Decimal(modelDose.low).times(Math.min(...shares)),
+      new Decimal(1),
+      new Decimal(modelDose.high).times(Math.max(...shares)),
+    ),
+    decimals: 0,
+    sources: [sourceOf(modelDose)],
+    ...(modelDose.note === undefined ? {} : { note: modelDose.note }),
+  });
+}

@@ -14,7 +14,7 @@ import { ContainerDrawing, StorageAside } from './container-drawing';
 import { ContainerMovements } from './container-movements';
 import { Never, Residues, Volumes } from './container-parts';
 import { ContainerTreatment, TreatmentRunning } from './container-treatment';
-import { LoadTable } from './load-table';
+import { LoadTable, NotDetermined } from './load-table';
 import { containerWords as w } from './words';
 
 export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, string>> }) {
@@ -59,10 +59,15 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
       {figures.contents.unaccounted && <Notice mark="unknown">{w.unaccounted}</Notice>}
       <Never {...props} />
       {figures.load && (
-        <Part rule>
-          <LoadTable figures={figures} containerId={containerId} />
-          <Volumes {...props} />
-        </Part>
+        <>
+          <Part rule>
+            <LoadTable figures={figures} containerId={containerId} />
+          </Part>
+          <Part width="edge">
+            <NotDetermined figures={figures} />
+            <Volumes {...props} />
+          </Part>
+        </>
       )}
       <Residues {...props} />
       {figures.load && <BaseRows {...props} />}

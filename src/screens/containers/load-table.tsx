@@ -89,7 +89,6 @@ export function LoadTable({ figures, containerId }: Props) {
   const disputes = disputesIn(state.value, containerId);
   const base = `#/containers/${containerId}/working`;
   const told = figures.metals.filter((m) => m.all);
-  const untold = figures.metals.filter((m) => !m.all).map((m) => metals[m.metal].name);
   return (
     <>
       <p class={styles.head} aria-hidden="true">
@@ -136,21 +135,24 @@ export function LoadTable({ figures, containerId }: Props) {
           />
         )}
       </ul>
-      <Rows>
-        {!figures.acid.figure && (
-          <Row mark={<Mark kind="unknown" />} title={w.nitricAcid} figure={words.notDetermined} />
-        )}
-        {!figures.nitrate.figure && (
-          <Row mark={<Mark kind="unknown" />} title={w.nitrate} figure={words.notDetermined} />
-        )}
-        {untold.length > 0 && (
-          <Row
-            mark={<Mark kind="unknown" />}
-            title={capital(untold.join(', '))}
-            second={words.notDetermined}
-          />
-        )}
-      </Rows>
     </>
+  );
+}
+
+/** What nothing in it tells. Rows from edge to edge, beside a table that is not. */
+export function NotDetermined({ figures }: Pick<Props, 'figures'>) {
+  const untold = figures.metals.filter((m) => !m.all).map((m) => metals[m.metal].name);
+  return (
+    <Rows>
+      {!figures.acid.figure && (
+        <Row mark={<Mark kind="unknown" />} title={w.nitricAcid} figure={words.notDetermined} />
+      )}
+      {!figures.nitrate.figure && (
+        <Row mark={<Mark kind="unknown" />} title={w.nitrate} figure={words.notDetermined} />
+      )}
+      {untold.length > 0 && (
+        <Row mark={<Mark kind="unknown" />} title={capital(untold.join(', '))} second={words.notDetermined} />
+      )}
+    </Rows>
   );
 }

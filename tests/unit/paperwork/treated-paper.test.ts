@@ -89,6 +89,23 @@ describe('the sheet of a container that was treated', () => {
     expect(sheet().treated?.join(' ')).not.toMatch(/not neutralised/);
   });
 
+  test('tells whether all of it was poured over, or some', async () => {
+    const { sheet, does, barren, opens, wash } = await treated(false);
+    const pours = (fromContainerId: string, toContainerId: string, value: string) =>
+      does({
+        do: 'log-move-happened',
+        fromContainerId,
+        toContainerId,
+        purpose: 'transfer',
+        amount: { value, unit: 'L' },
+      });
+    const empty = await opens('C-11', '10');
+    await pours(wash, empty, '2');
+    expect(sheet(empty).howItArose.join(' ')).toMatch(/All of it was poured over from C.02/);
+    await pours(empty, barren, '1');
+    expect(sheet(barren).howItArose.join(' ')).toMatch(/Some of it was poured over from C.11/);
+  });
+
   test('calls it treated slurry, with the pH and colour last seen, and gives nothing that was known before', async () => {
     const { sheet, reads } = await treated();
     expect(sheet()).toMatchObject({ ph: 'not determined', colour: 'not determined' });

@@ -3,7 +3,9 @@ import userEvent from '@testing-library/user-event';
 import { expect, test } from 'vitest';
 import { screenAt } from '../../../src/app/routes';
 import { type Shell, ShellProvider } from '../../../src/screens/shell';
+import '../../../src/screens/treatment/which-ph';
 import { workshopInMemory } from '../../support/shell-in-memory';
+import { disposalState } from '../paperwork/disposal-state';
 
 const user = userEvent.setup();
 
@@ -74,4 +76,11 @@ test('a pH of a discharge has a lowest end below its highest', async () => {
       high: { value: '10.5', unit: '1' },
     }),
   );
+});
+
+test('the page of the pH leads to the form of the limits that are not entered', async () => {
+  const { shell, barren } = await disposalState();
+  open(shell, `containers/${barren}/treatment/ph`);
+  const link = await screen.findByRole('link', { name: /Your limits are not entered/ }, { timeout: 10_000 });
+  expect(link.getAttribute('href')).toBe('#/record/rules/discharge-limits');
 });

@@ -10,11 +10,15 @@ import { type Figure, given, read, within, workedOut } from '../quantities/figur
 import type { Written } from '../quantities/written';
 import { iron } from '../reference/iron-tables';
 import { type BaseId, bases, liquor, type Metal, metals } from '../reference/tables';
+import { basicityStated, purityFrom } from './basicity';
 import { ranged, sourceOf } from './constants';
 import { molarMass } from './formula';
 import { type Load, metalsPresent, molesOf, molesOfIronTwo, openMetals } from './load';
 
-export type StatedPurity = { readonly purity: Written<'%'>; readonly origin: string };
+/** How pure the base in the workshop is, or what it is worth in acid by its basicity factor (ASTM C400). */
+export type StatedPurity =
+  | { readonly purity: Written<'%'>; readonly origin: string }
+  | { readonly basicity: Written<'1'>; readonly origin: string };
 
 export type BaseNeeded = {
   readonly base: BaseId;
@@ -72,9 +76,11 @@ function hydroxideForIronTwo(base: BaseId, load: Load): Figure<'mol'> | undefine
   });
 }
 
-/** The purity the person stated, to ± 1 %; else what is usual for the grade. */
+/** The purity the person stated, to ± 1 %, or by its basicity factor; else what is usual for the grade. */
 function purityOf(base: BaseId, stated: StatedPurity | undefined): Figure<'%'> {
   if (!stated) return ranged(`purity/${base}`, 'Purity, usual for this grade', bases[base].purity, '%');
+  if ('basicity' in stated)
+    return purityFrom(base, basicityStated({ factor: stated.basicity, origin: stated.origin }));
   return read({
     origin: stated.origin,
     sentence: 'Purity as stated on the bag',

@@ -14,6 +14,7 @@ import { type Sludge, sludgeFrom } from '../chemistry/sludge';
 import type { Figure } from '../quantities/figure';
 import { type BaseId, baseIds, type Metal, metalSymbols } from '../reference/tables';
 import { type Contents, contentsBefore, contentsOf, silentResidues, wholeLoad } from './container-load';
+import { purityStated } from './purity-stated';
 import type { ContentsPart, State } from './state';
 import { kindsOfParts } from './waste-kinds';
 
@@ -74,8 +75,7 @@ function metalFigures(load: Load): readonly MetalFigures[] {
 function baseFigures(state: State, load: Load): ReadonlyMap<BaseId, BaseFigures> {
   const found = new Map<BaseId, BaseFigures>();
   for (const base of baseIds) {
-    const purity = state.bases.get(base)?.body.purity;
-    const needed = baseNeeded(base, load, purity && { purity, origin: `purity/${base}` });
+    const needed = baseNeeded(base, load, purityStated(state, base));
     if (!needed) continue;
     const warm = warming(load, needed);
     const sludge = sludgeFrom(load, needed);

@@ -4,6 +4,8 @@ import type { BaseId } from '../reference/tables';
 import type { State } from './state';
 
 export function purityStated(state: State, base: BaseId): StatedPurity | undefined {
-  const purity = state.bases.get(base)?.body.purity;
-  return purity && { purity, origin: `purity/${base}` };
+  const { purity, basicity } = state.bases.get(base)?.body ?? {};
+  const origin = `purity/${base}`;
+  if (basicity) return { basicity, origin };
+  return purity && { purity, origin };
 }

@@ -160,6 +160,7 @@ export const dataWords = {
   workedFromAbove: 'from acid and metals',
   evidenceOn: (how: string, day: string) => `${how}, ${day}`,
   usualPurity: 'usual for the grade',
+  byBasicity: (factor: string) => `basicity factor ${factor} (ASTM C400)`,
   onTheBag: 'as stated',
   noBase: {
     ammonia: 'Not worked out: ammonia-test waste is in it. Never lime or caustic here; ask the collector.',

@@ -1,5 +1,6 @@
 /** Amounts and names as screens print them. */
 import { format, isSameDay } from 'date-fns';
+import type { BaseDescribed } from '../ledger/entries/bases';
 import type { Amount } from '../ledger/entries/containers';
 import type { Held, State } from '../ledger/state';
 import { namedKind } from '../ledger/waste-kinds';
@@ -90,3 +91,12 @@ export function calendarDayText(day: string, now: string): string {
   // A day of the calendar has no zone: the same day stands everywhere.
   return dayText(new Date(year, month - 1, date, 12).toISOString(), now);
 }
+
+/** How good a base is, as the person stated it: by purity, or by its basicity factor. */
+export const baseStated = (
+  { purity, basicity }: Pick<BaseDescribed, 'purity' | 'basicity'>,
+  sign: DecimalSign,
+): { readonly value: string; readonly unit: string } | undefined => {
+  if (purity) return { value: formatWritten(purity, sign), unit: purity.unit };
+  return basicity && { value: formatWritten(basicity, sign), unit: words.asLime };
+};

@@ -12,6 +12,8 @@ import type { StreamKind } from '../safety/stream-kind';
 import type { StoreFailure } from '../storage/failure';
 
 export const words = {
+  /** Unit of a basicity factor after ASTM C400. */
+  asLime: 'g CaO/g',
   appName: 'Leesbook',
   noNetwork: 'no network',
   back: 'Back',

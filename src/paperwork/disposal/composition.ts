@@ -1,14 +1,16 @@
 /** What is dissolved, how each amount is known, and what neutralising it would take. */
 
+import { basicityStated, purityFrom } from '../../chemistry/basicity';
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Amount } from '../../chemistry/load';
 import { basesKept } from '../../ledger/bases-kept';
 import type { BaseFigures, ContainerFigures } from '../../ledger/container-figures';
+import type { BaseDescribed } from '../../ledger/entries/bases';
 import type { LiquidPart, StreamLogged } from '../../ledger/entries/streams';
 import type { PotRead } from '../../ledger/entries/treatments';
 import type { State, Told } from '../../ledger/state';
 import { type Figure, mostlyKnownBy } from '../../quantities/figure';
-import { formatWritten } from '../../quantities/format';
+import { formatWritten, printed } from '../../quantities/format';
 import { type BaseId, bases, type Metal, metalSymbols, metals } from '../../reference/tables';
 import { dayOf, daysText } from '../dates';
 import { capital, notDetermined, dataWords as w } from '../words';
@@ -110,6 +112,18 @@ export function substancesOf(
   return [...each, acid, nitrate];
 }
 
+/** A basicity factor is printed as the purity that it stands for, and named beside. */
+function percentOf(asked: Asked, base: BaseId, stated: BaseDescribed | undefined): string {
+  if (stated?.basicity) {
+    const factor = basicityStated({ factor: stated.basicity, origin: `purity/${base}` });
+    return printed(purityFrom(base, factor), asked.sign).value;
+  }
+  return stated?.purity ? formatWritten(stated.purity, asked.sign) : bases[base].purity.value;
+}
+
+const saidOf = (asked: Asked, { saidBy, basicity }: BaseDescribed): string =>
+  [saidBy ?? w.onTheBag, ...(basicity ? [w.byBasicity(formatWritten(basicity, asked.sign))] : [])].join('; ');
+
 function baseLine(
   asked: Asked,
   lines: WorkedLines,
@@ -124,8 +138,8 @@ function baseLine(
     base: bases[base].name,
     formula: bases[base].formula,
     purity: {
-      percent: stated ? formatWritten(stated.purity, asked.sign) : bases[base].purity.value,
-      saidBy: stated ? (stated.saidBy ?? w.onTheBag) : w.usualPurity,
+      percent: percentOf(asked, base, stated),
+      saidBy: stated ? saidOf(asked, stated) : w.usualPurity,
     },
     mass: of(found?.needed.mass),
     heat: of(found?.warming?.heat),

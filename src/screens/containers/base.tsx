@@ -1,13 +1,12 @@
 /** One base for one container: how much, what it does, what it does not do. */
 import { type BaseFigures, type ContainerFigures, containerFigures } from '../../ledger/container-figures';
 import type { Figure } from '../../quantities/figure';
-import { formatWritten } from '../../quantities/format';
 import { type BaseId, bases, metals } from '../../reference/tables';
 import { FigureValue, unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
-import { shown, streamTitle } from '../amounts';
+import { baseStated, shown, streamTitle } from '../amounts';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { words } from '../words';
@@ -55,13 +54,13 @@ function FigureRows({ base, id, found, all }: RowsProps) {
 function Purity({ base }: { readonly base: BaseId }) {
   const { state, sign } = useShell();
   const stated = state.value.bases.get(base)?.body;
-  const percent = stated ? formatWritten(stated.purity, sign.value) : bases[base].purity.value;
+  const told = stated && baseStated(stated, sign.value);
   return (
     <Rows>
       <Row
         title={w.purityRow}
         second={stated ? (stated.saidBy ?? w.purityStated) : w.purityUsual}
-        figure={<FigureValue value={percent} unit="%" />}
+        figure={<FigureValue {...(told ?? { value: bases[base].purity.value, unit: '%' })} />}
         href="#/record/bases"
       />
     </Rows>

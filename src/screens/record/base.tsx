@@ -1,6 +1,7 @@
 /** States how pure one base is. */
 import * as z from 'zod/mini';
 import { type BaseId, baseIds, bases } from '../../reference/tables';
+import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { TextField } from '../../ui/text-field';
 import { Fault, useWriting } from '../fault';
@@ -12,7 +13,7 @@ import { given, useTried } from '../tried';
 import { words } from '../words';
 import { baseWords as w } from './words';
 
-const BaseFields = z.object({ purity: Typed, saidBy: z.string() });
+const BaseFields = z.object({ purity: Typed, basicity: Typed, saidBy: z.string() });
 
 const isBase = (id: string): id is BaseId => (baseIds as readonly string[]).includes(id);
 
@@ -23,7 +24,8 @@ function BaseForm({ base }: { readonly base: BaseId }) {
   const { state, go } = useShell();
   const known = state.value.bases.get(base)?.body;
   const { value, change, done } = useForm(`base:${base}`, BaseFields, () => ({
-    purity: known ? { typed: known.purity.value, unit: known.purity.unit } : typed('%'),
+    purity: known?.purity ? { typed: known.purity.value, unit: known.purity.unit } : typed('%'),
+    basicity: known?.basicity ? { typed: known.basicity.value, unit: known.basicity.unit } : typed('1'),
     saidBy: known?.saidBy ?? '',
   }));
   const leave = (): void => {
@@ -32,13 +34,18 @@ function BaseForm({ base }: { readonly base: BaseId }) {
   };
   const { tried, tryNow } = useTried();
   const { write, fault, busy } = useWriting();
-  const read = readTyped<'%'>(value.purity, { most: 100, aboveZero: true });
+  const purity = readTyped<'%'>(value.purity, { most: 100, aboveZero: true });
+  const basicity = readTyped<'1'>(value.basicity, { most: 2, aboveZero: true });
+  const both = purity.state !== 'empty' && basicity.state !== 'empty';
   const { low, high } = bases[base].purity;
   async function keep(): Promise<void> {
     tryNow();
-    if (read.state !== 'written') return;
-    const said = given('saidBy', value.saidBy);
-    if (!(await write({ do: 'describe-base', base, purity: read.written, ...said }))) return;
+    const stated =
+      purity.state === 'written'
+        ? { purity: purity.written }
+        : basicity.state === 'written' && { basicity: basicity.written };
+    if (both || !stated) return;
+    if (!(await write({ do: 'describe-base', base, ...stated, ...given('saidBy', value.saidBy) }))) return;
     leave();
   }
   return (
@@ -55,11 +62,24 @@ function BaseForm({ base }: { readonly base: BaseId }) {
         <NumberField
           label={w.purity}
           field={value.purity}
-          onChange={(purity) => change({ purity })}
-          read={read}
+          onChange={(next) => change({ purity: next })}
+          read={purity}
           tried={tried}
           units={['%']}
+          optional={basicity.state !== 'empty'}
+          hint={null}
         />
+        <NumberField
+          label={w.basicity}
+          field={value.basicity}
+          onChange={(next) => change({ basicity: next })}
+          read={basicity}
+          tried={tried}
+          units={['1']}
+          optional
+          hint={w.basicityHint}
+        />
+        {both && <Notice mark="wrong">{w.onlyOne}</Notice>}
         <TextField
           label={w.saidBy}
           value={value.saidBy}

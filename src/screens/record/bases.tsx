@@ -1,9 +1,9 @@
 /** The bases on the shelf and how pure each is stated to be. */
-import { formatWritten } from '../../quantities/format';
 import { baseIds, bases } from '../../reference/tables';
 import { FigureValue } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
+import { baseStated } from '../amounts';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { baseWords as w } from './words';
@@ -20,16 +20,13 @@ export function BasesScreen() {
           {baseIds.map((base) => {
             const { name, formula, purity } = bases[base];
             const stated = state.value.bases.get(base)?.body;
+            const told = stated && baseStated(stated, sign.value);
             return (
               <Row
                 key={base}
                 title={`${name}, ${subscripts(formula)}`}
                 second={stated ? w.stated(stated.saidBy) : w.taken(purity.low, purity.high)}
-                figure={
-                  stated && (
-                    <FigureValue value={formatWritten(stated.purity, sign.value)} unit={stated.purity.unit} />
-                  )
-                }
+                figure={told && <FigureValue {...told} />}
                 href={`#/record/bases/${base}`}
               />
             );

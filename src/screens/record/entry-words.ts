@@ -6,6 +6,7 @@ import type { HistoryLine, State } from '../../ledger/state';
 import { type DecimalSign, formatWritten } from '../../quantities/format';
 import { bases } from '../../reference/tables';
 import { unbroken } from '../../ui/figure-value';
+import { baseStated } from '../amounts';
 import { chargeWords, recoveryWords } from '../batches/account-words';
 import { stepWords } from '../batches/words';
 import { streamName } from '../words';
@@ -129,7 +130,7 @@ export function entryTitle(state: State, body: Body, sign: DecimalSign): string 
     case 'local-rule-stated':
       return `Local rule: ${ruleName(body.stated)}`;
     case 'base-described':
-      return `${body.base in bases ? bases[body.base as keyof typeof bases].name : stepText(body.base)}, ${amount(body.purity, sign)} pure`;
+      return `${body.base in bases ? bases[body.base as keyof typeof bases].name : stepText(body.base)}, ${baseText(body, sign)}`;
     case 'batch-opened':
       return `Batch ${unbroken(body.code)} opened, ${amount(body.feed.mass, sign)}`;
     case 'checklist-finished':
@@ -189,3 +190,8 @@ export function entryTitle(state: State, body: Body, sign: DecimalSign): string 
 /** "12 May 2026, 10:40, Maren" */
 export const whenAndWho = (state: State, { entry, at: when }: HistoryLine): string =>
   joined(momentText(when), entry.who === null ? entryWords.nobody : personName(state, entry.who));
+
+function baseText(body: BodyOf<'base-described'>, sign: DecimalSign): string {
+  const told = baseStated(body, sign);
+  return `${told?.value}\u202f${told?.unit}${body.purity ? ' pure' : ''}`;
+}

@@ -24,6 +24,22 @@ const perLitre = (metal: 'Cu' | 'Ni' | 'Ba', value: string): MetalEvidence => ({
 const needed = (findings: readonly MetalEvidence[], base: BaseId = 'hydrated-lime') =>
   baseNeeded(base, loadWith(findings));
 
+it('a base by its basicity factor: 1 mol of acid takes 28.039 g of CaO, so 38.943 g of lime of 0.720, and 10 %', () => {
+  // M(CaO) = 56.077 g/mol, half of it for one hydroxide.
+  const load = loadOf(
+    liquorFrom({
+      origin: 'test',
+      volume: { value: '2.00', unit: 'L' },
+      findings: [],
+      freeAcid: [{ by: 'titration', result: { value: '0.500', unit: 'mol/L' } }],
+    }),
+    'test',
+  );
+  const stated = { basicity: { value: '0.720', unit: '1' as const }, origin: 'bag' };
+  const lime = baseNeeded('hydrated-lime', load, stated);
+  expect(lime?.mass.value.toNumber()).toBeCloseTo(38.943 * 1.1, 1);
+});
+
 describe('a base needed says what it was worked out without', () => {
   it('copper and nickel that no liquor tells: 167 g of lime for the acid alone, and the liquor named', () => {
     const acidOnly = needed([

@@ -166,13 +166,30 @@ test('a stated purity stands for its base; the others say what is reckoned with'
   await user.type(screen.getByLabelText('Purity, by mass'), '94,0');
   await user.type(screen.getByLabelText('Who or what says so'), 'as on the bag');
   await tap('Keep this purity');
-  await waitFor(() => expect(state.value.bases.get('hydrated-lime')?.body.purity.value).toBe('94.0'));
+  await waitFor(() => expect(state.value.bases.get('hydrated-lime')?.body.purity?.value).toBe('94.0'));
   form.unmount();
   open(shell, 'record/bases');
   const list = within(screen.getByRole('list', { name: 'Bases and their purity' }));
   expect(list.getByRole('link', { name: /Hydrated lime.*as on the bag.*94.0/ })).toBeTruthy();
   expect(list.getByRole('link', { name: /Limestone.*Not stated: 85 to 99 %/ })).toBeTruthy();
   expect(list.getAllByRole('link')).toHaveLength(baseIds.length);
+});
+
+test('a base is stated by its basicity factor as well, but not by both', async () => {
+  const { shell, state } = await workshopInMemory();
+  const form = open(shell, 'record/bases/hydrated-lime');
+  await user.type(screen.getByLabelText('Purity, by mass'), '94');
+  await user.type(screen.getByLabelText('Or basicity factor, g CaO a gram'), '0,72');
+  expect(screen.getByText(/leave one empty/)).toBeTruthy();
+  await tap('Keep this purity');
+  expect(state.value.bases.has('hydrated-lime')).toBe(false);
+  await user.clear(screen.getByLabelText('Purity, by mass'));
+  await tap('Keep this purity');
+  await waitFor(() => expect(state.value.bases.get('hydrated-lime')?.body.basicity?.value).toBe('0.72'));
+  form.unmount();
+  open(shell, 'record/bases');
+  const list = within(screen.getByRole('list', { name: 'Bases and their purity' }));
+  expect(list.getByRole('link', { name: /Hydrated lime.*0.72.*g CaO\/g/ })).toBeTruthy();
 });
 
 describe('an entry', () => {

@@ -1,7 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import type { MetalEvidence } from '../../../../src/chemistry/evidence';
-import { liquorFrom } from '../../../../src/chemistry/liquor';
-import { loadOf } from '../../../../src/chemistry/load';
 import {
   asSoldByBasicity,
   basicityFrom,
@@ -9,7 +6,10 @@ import {
   basicityStated,
   handbookBasicity,
   purityFrom,
-} from '../../../../src/chemistry/treatment/basicity';
+} from '../../../../src/chemistry/basicity';
+import type { MetalEvidence } from '../../../../src/chemistry/evidence';
+import { liquorFrom } from '../../../../src/chemistry/liquor';
+import { loadOf } from '../../../../src/chemistry/load';
 import { type BenchTest, benchTest } from '../../../../src/chemistry/treatment/bench-test';
 import { exact, given, width } from '../../../../src/quantities/figure';
 import { basicity } from '../../../../src/reference/basicity-tables';

@@ -2,13 +2,13 @@
  * Lime in the terms of ASTM C400: its basicity factor, grams of calcium oxide that a gram as sold is worth in acid. Both ways
  * between factor and purity, and the base for so much hydroxide: n(OH) × M(CaO)/2 ÷ factor.
  */
-import { over, times } from '../../quantities/expression';
-import { type Figure, read, within, workedOut } from '../../quantities/figure';
-import type { Written } from '../../quantities/written';
-import { basicity } from '../../reference/basicity-tables';
-import { type BaseId, bases } from '../../reference/tables';
-import { constant, sourceOf } from '../constants';
-import { molarMass } from '../formula';
+import { over, times } from '../quantities/expression';
+import { type Figure, read, within, workedOut } from '../quantities/figure';
+import type { Written } from '../quantities/written';
+import { basicity } from '../reference/basicity-tables';
+import { type BaseId, bases } from '../reference/tables';
+import { constant, sourceOf } from './constants';
+import { molarMass } from './formula';
 
 /** A factor as the person gives it: g/kg as the standard states it, or a plain number. */
 export type StatedBasicity = { readonly factor: Written<'g/kg' | '1'>; readonly origin: string };

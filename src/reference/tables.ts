@@ -146,7 +146,7 @@ export const liquor = z
     grit: Ranged,
     baseDemand: Ranged,
     /** How far the equilibrium model may be off the base to a pH, which solids form apart. */
-    modelDose: z.strictObject({ from8: Ranged, below8: Ranged }),
+    modelDose: Ranged,
     strongAcidFrom: Ranged,
     /** Of a drained wet solid, by kind of waste; a kind that is not named holds nobody knows how much. */
     moisture: z.record(z.string(), Ranged),

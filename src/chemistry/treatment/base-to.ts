@@ -4,9 +4,9 @@
  */
 import Decimal from 'decimal.js';
 import { times } from '../../quantities/expression';
-import { between, type Figure, given, workedOut } from '../../quantities/figure';
+import { type Figure, workedOut } from '../../quantities/figure';
 import { equilibrium } from '../../reference/equilibrium-tables';
-import { type BaseId, bases, liquor, type Metal } from '../../reference/tables';
+import { type BaseId, bases, type Metal } from '../../reference/tables';
 import { asSold, type BaseNeeded, overTheModel, type StatedPurity } from '../base-needed';
 import { sourceOf } from '../constants';
 import { componentOfMetal } from '../equilibrium/reaction';
@@ -14,6 +14,7 @@ import type { Equilibrium, NoEquilibrium } from '../equilibrium/solve';
 import { dissolved } from '../equilibrium/told';
 import { type Load, openMetals } from '../load';
 import { doseTo } from './dose-to';
+import { modelOff } from './model-off';
 import {
   type Amounts,
   chargeOfPot,
@@ -68,7 +69,10 @@ export function baseTo(base: BaseId, load: Load, pH: number, stated?: StatedPuri
   const hydroxide = workedOut({
     sentence: `Base to pH ${pH}`,
     unit: 'mol',
-    formula: times(readOff(pot, amounts, pH, dose.base), turnSpread(pot, amounts, pH, dose.base)),
+    formula: times(
+      readOff(pot, amounts, pH, dose.base),
+      modelOff(pot, pH, 'How far the model may be off, and which way it may go', turnsOf(pot)),
+    ),
   });
   const openIn = [...new Set([...load.freeAcid.openIn, ...openMetals(load)])];
   const leaves = metalsLeft(pot, dose.at);
@@ -89,34 +93,6 @@ function airedEnd(pot: TreatedPot, amounts: Amounts): { readonly aired?: number 
   if (!turnsOf(pot).some(({ gas }) => gas === 'stirred-out')) return {};
   const end = doseTo(pot, amounts, beyondAll, { ...likelyTurn, gas: 'stirred-out' });
   return end.found === 'stall' ? { aired: end.pH } : {};
-}
-
-/**
- * How far off the model may be: its constants, and from the least to the most base over the turns that it may take. A turn in
- * which the pH is not reached tells nothing of the base to it.
- */
-function turnSpread(pot: TreatedPot, amounts: Amounts, pH: number, likelyDose: number): Figure<'1'> {
-  const { from8: modelDose } = liquor.modelDose;
-  const doses = turnsOf(pot).flatMap((turn) => {
-    const dose = doseTo(pot, amounts, pH, turn);
-    return dose.found === 'dose' && likelyDose > 0 ? [dose.base / likelyDose] : [1];
-  });
-  const [least, most] = [Math.min(1, ...doses), Math.max(1, ...doses)];
-  return given({
-    origin: `model-dose/${pot.base}/${pH}`,
-    sentence: 'How far the model may be off, and which way it may go',
-    value: 1,
-    unit: '1',
-    how: 'constant',
-    spread: between(
-      new Decimal(modelDose.low).times(least),
-      new Decimal(1),
-      new Decimal(modelDose.high).times(most),
-    ),
-    decimals: 0,
-    sources: [sourceOf(modelDose)],
-    note: modelDose.note ?? '',
-  });
 }
 
 /** The dose as a reading of the model at the parts of the pot, with its slope against each. */

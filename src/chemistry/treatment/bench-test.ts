@@ -20,7 +20,7 @@ import { type BaseTo, baseTo } from './base-to';
 import { modelOff } from './model-off';
 import { gramsPerMole } from './pot-knowledge';
 import type { Instrument } from './pot-readings';
-import { likelyTurn, type TreatedPot, treatedPot } from './treated-pot';
+import { likelyTurn, type TreatedPot, treatedPot, turnsOf } from './treated-pot';
 
 export type BenchTest = {
   /** Names the test. */
@@ -164,7 +164,7 @@ function onFrom(test: BenchTest, pot: TreatedPot, curve: AgainstPh, target: numb
       1,
       times(
         minus(ratio, 1),
-        modelOff(pot, Math.min(end, target), 'How far the model may be off between the two'),
+        modelOff(pot, Math.min(end, target), 'How far the model may be off between the two', turnsOf(pot)),
       ),
     ),
   });

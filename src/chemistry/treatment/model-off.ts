@@ -10,10 +10,15 @@ import { likely, likelyTurn, type TreatedPot, type Turn, turnsOf } from './treat
 export const copperTurns = (pot: TreatedPot): readonly Turn[] =>
   turnsOf(pot).filter(({ nickel, gas }) => nickel === likelyTurn.nickel && gas === likelyTurn.gas);
 
-/** At a pH, copper coming down as is likely. A turn in which it is not reached tells nothing of the base to it. */
-export function modelOff(pot: TreatedPot, pH: number, sentence: string): Figure<'1'> {
-  const { from8: modelDose } = liquor.modelDose;
-  const turns = turnsOf(pot).filter(({ copperFirst }) => copperFirst === likelyTurn.copperFirst);
+/** The ways a pot may take beside those of its copper. */
+export const otherTurns = (pot: TreatedPot): readonly Turn[] =>
+  turnsOf(pot).filter(({ copperFirst }) => copperFirst === likelyTurn.copperFirst);
+
+/**
+ * At a pH, over some turns, the likely one first. A turn in which the pH is not reached tells nothing of the base to it.
+ */
+export function modelOff(pot: TreatedPot, pH: number, sentence: string, turns: readonly Turn[]): Figure<'1'> {
+  const { modelDose } = liquor;
   const doses = turns.flatMap((turn) => {
     const dose = doseTo(pot, likely(pot), pH, turn);
     return dose.found === 'dose' ? [dose.base] : [];
@@ -21,7 +26,8 @@ export function modelOff(pot: TreatedPot, pH: number, sentence: string): Figure<
   const first = doses[0] ?? 0;
   const shares = first > 0 ? doses.map((dose) => dose / first) : [1];
   return given({
-    origin: `model-off/${pH}`,
+    // Of this pot alone: another goes its own way.
+    origin: `model-off/${pot.base}/${pH}/${first}/${turns.length}`,
     sentence,
     value: 1,
     unit: '1',

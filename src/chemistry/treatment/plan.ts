@@ -158,7 +158,7 @@ function carbonateLeft(load: Load, to: Reached, before: Reached): Figure<'mol'> 
   const dose = pot && doseTo({ ...pot, before: put }, likely(pot), to.pH);
   const value = dose?.found === 'dose' ? Math.max(0, dose.base - (to.dose - before.dose)) : 0;
   return given({
-    origin: `carbonate-left/${before.needed.base}/${before.pH}`,
+    origin: `carbonate-left/${before.needed.base}/${before.pH}/${before.dose}`,
     sentence: 'For carbonate that the stage before leaves',
     value,
     unit: 'mol',

@@ -8,7 +8,7 @@ import type { Load } from '../load';
 import { type AgainstPh, againstPh, reachOf, solvedAt } from './against-ph';
 import { careful, type Fit, fitted, type Pace, quick } from './fit';
 import { type KnownBefore, knownBefore, placed } from './known-before';
-import { copperTurns, modelOff } from './model-off';
+import { copperTurns, modelOff, otherTurns } from './model-off';
 import { phOffsets } from './pot-readings';
 import { among, amountsAt, type Expected, expectedAt, type Place, type Seen } from './shown-ph';
 import { type TreatedPot, treatedPot } from './treated-pot';
@@ -81,8 +81,13 @@ export function potBefore(asked: PotAsked): Before {
     [
       ...pot.parts.map(({ amount }) => amount),
       gramsPerMole(asked.base, asked.stated),
-      modelOff(pot, among(asked.pH) ? asked.pH : 6.5, 'How far the model may be off as metals come down'),
-      modelOff(pot, among(asked.pH) ? 9 : asked.pH, 'How far the model may be off beyond'),
+      modelOff(
+        pot,
+        among(asked.pH) ? asked.pH : 6.5,
+        'How far the model may be off as metals come down',
+        otherTurns(pot),
+      ),
+      modelOff(pot, among(asked.pH) ? 9 : asked.pH, 'How far the model may be off beyond', otherTurns(pot)),
     ],
     phOffsets,
   );

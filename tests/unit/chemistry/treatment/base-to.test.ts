@@ -4,6 +4,8 @@ import { baseNeeded } from '../../../../src/chemistry/base-needed';
 import { liquorFrom } from '../../../../src/chemistry/liquor';
 import { loadOf } from '../../../../src/chemistry/load';
 import { baseTo } from '../../../../src/chemistry/treatment/base-to';
+import { plus } from '../../../../src/quantities/expression';
+import { workedOut } from '../../../../src/quantities/figure';
 import { type BaseId, baseIds } from '../../../../src/reference/tables';
 import { loadWith } from './treated-load';
 
@@ -111,6 +113,18 @@ describe('base to a pH', () => {
     // 2 × 300 g ÷ 137.327 g/mol and 0.1 mol of acid.
     expect(to.ok && to.needed.hydroxide.value.toNumber()).toBeGreaterThan(4.4);
   });
+});
+
+it('of two liquors adds up: each goes its own way in the model', () => {
+  const two = [loadWith(10, 1, { Cu: 25 }), loadWith(3, 0.1, { Ni: 4 })].map((load) => {
+    const to = baseTo('hydrated-lime', load, 7);
+    if (!to.ok) throw new Error(to.why.code);
+    return to.needed.mass;
+  });
+  const [a, b] = two;
+  if (!a || !b) throw new Error('two');
+  const sum = workedOut({ sentence: 'Both', unit: 'g', formula: plus(a, b) });
+  expect(sum.high.gt(sum.value)).toBe(true);
 });
 
 describe('a base that cannot reach the pH', () => {

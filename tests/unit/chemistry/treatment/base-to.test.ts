@@ -116,11 +116,13 @@ describe('base to a pH', () => {
 });
 
 it('of two liquors adds up: each goes its own way in the model', () => {
-  const two = [loadWith(10, 1, { Cu: 25 }), loadWith(3, 0.1, { Ni: 4 })].map((load) => {
-    const to = baseTo('hydrated-lime', load, 7);
-    if (!to.ok) throw new Error(to.why.code);
-    return to.needed.mass;
-  });
+  const two = [loadWith(10, 1, { Cu: 25 }, '5', 'one'), loadWith(3, 0.1, { Ni: 4 }, '5', 'other')].map(
+    (load) => {
+      const to = baseTo('hydrated-lime', load, 7);
+      if (!to.ok) throw new Error(to.why.code);
+      return to.needed.mass;
+    },
+  );
   const [a, b] = two;
   if (!a || !b) throw new Error('two');
   const sum = workedOut({ sentence: 'Both', unit: 'g', formula: plus(a, b) });

@@ -9,10 +9,11 @@ export function loadWith(
   acid: number,
   metals: Readonly<Partial<Record<Metal, number>>>,
   acidSpread = '5',
+  origin = 'test',
 ): Load {
   return loadOf(
     liquorFrom({
-      origin: 'test',
+      origin,
       volume: { value: litres.toFixed(6), unit: 'L' },
       volumeSpread: { plusMinus: { value: '1', unit: '%' }, as: 'k2' },
       findings: Object.entries(metals).map(([metal, grams]) => ({
@@ -29,6 +30,6 @@ export function loadWith(
         },
       ],
     }),
-    'test',
+    origin,
   );
 }

@@ -1,0 +1,26 @@
+import * as fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { doseTo } from '../../../../src/chemistry/treatment/dose-to';
+import { likely, treatedPot } from '../../../../src/chemistry/treatment/treated-pot';
+import { loadWith } from './treated-load';
+
+it('lime that is in already is lime that is no more needed, mole for mole: more base never leaves more base needed', () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: 0.05, max: 2, noNaN: true }),
+      fc.double({ min: 0.1, max: 20, noNaN: true }),
+      fc.double({ min: 0.02, max: 0.8, noNaN: true }),
+      fc.constantFrom(5, 7, 9, 10.5),
+      (acid, Cu, share, pH) => {
+        const pot = treatedPot(loadWith(5, acid, { Cu, Ni: Cu / 4 }), 'hydrated-lime');
+        if (!pot) throw new Error('no pot');
+        const whole = doseTo(pot, likely(pot), pH);
+        if (whole.found !== 'dose') throw new Error(whole.found);
+        const before = new Map([['Ca(OH)2', (share * whole.base) / 2]]);
+        const rest = doseTo({ ...pot, before }, likely(pot), pH);
+        expect(rest.found === 'dose' && rest.base / whole.base).toBeCloseTo(1 - share, 4);
+      },
+    ),
+    { numRuns: 10 },
+  );
+});

@@ -18,7 +18,9 @@ it('lime that is in already is lime that is no more needed, mole for mole: more 
         if (whole.found !== 'dose') throw new Error(whole.found);
         const before = new Map([['Ca(OH)2', (share * whole.base) / 2]]);
         const rest = doseTo({ ...pot, before }, likely(pot), pH);
-        expect(rest.found === 'dose' && rest.base / whole.base).toBeCloseTo(1 - share, 4);
+        if (rest.found !== 'dose') throw new Error(rest.found);
+        // Water that the first lime made of the acid is not counted into the pot that it leaves: the pot is that much stronger.
+        expect(Math.abs(rest.base / whole.base - (1 - share))).toBeLessThan(0.001);
       },
     ),
     { numRuns: 10 },

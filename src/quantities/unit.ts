@@ -1,12 +1,13 @@
 /**
- * Units: what each symbol means, as a factor to the coherent set (g, L, mol, kJ, K) and a dimension.
+ * Units: what each symbol means, as a factor to the coherent set (g, L, mol, kJ, K, s) and a dimension. A litre is a cubic
+ * decimetre, so that an opening in metres times a speed comes out in litres: the coherent length is the decimetre.
  * A new unit is one line in `table`; a compound such as "kJ/(kg·K)" is read from its parts.
- * Source: BIPM, The International System of Units, 9th edition (2019), prefixes and litre; the US gallon and the
- * avoirdupois pound are exact by definition (NIST Special Publication 811, appendix B).
+ * Source: BIPM, The International System of Units, 9th edition (2019), prefixes and litre; the US gallon, the avoirdupois
+ * pound, the foot and the inch are exact by definition (NIST Special Publication 811, appendix B).
  */
 import Decimal from 'decimal.js';
 
-type Base = 'g' | 'L' | 'mol' | 'kJ' | 'K' | 's' | 'm';
+type Base = 'g' | 'dm' | 'mol' | 'kJ' | 'K' | 's';
 
 /** A currency by its three letters of ISO 4217. Each is a dimension of its own, so that two of them never add up. */
 export type Currency = Uppercase<string>;
@@ -21,13 +22,17 @@ const of = (factor: string, dimension: Dimension): Meaning => ({ factor: new Dec
 const table = {
   '1': of('1', {}),
   '%': of('0.01', {}),
+  /** Of a gas: parts of its volume in a million of air. */
+  ppm: of('0.000001', {}),
   g: of('1', { g: 1 }),
   mg: of('0.001', { g: 1 }),
   kg: of('1000', { g: 1 }),
   lb: of('453.59237', { g: 1 }),
-  L: of('1', { L: 1 }),
-  mL: of('0.001', { L: 1 }),
-  'US gal': of('3.785411784', { L: 1 }),
+  L: of('1', { dm: 3 }),
+  mL: of('0.001', { dm: 3 }),
+  'US gal': of('3.785411784', { dm: 3 }),
+  'm³': of('1000', { dm: 3 }),
+  'ft³': of('28.316846592', { dm: 3 }),
   mol: of('1', { mol: 1 }),
   mmol: of('0.001', { mol: 1 }),
   kJ: of('1', { kJ: 1 }),
@@ -36,7 +41,11 @@ const table = {
   min: of('60', { s: 1 }),
   h: of('3600', { s: 1 }),
   days: of('86400', { s: 1 }),
-  m: of('1', { m: 1 }),
+  m: of('10', { dm: 1 }),
+  cm: of('0.1', { dm: 1 }),
+  in: of('0.254', { dm: 1 }),
+  ft: of('3.048', { dm: 1 }),
+  'm²': of('100', { dm: 2 }),
 } as const satisfies Record<string, Meaning>;
 
 type Simple = keyof typeof table;

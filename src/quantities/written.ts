@@ -18,6 +18,11 @@ export const WrittenPerLitre = writtenIn('g/L', 'mg/L');
 export const WrittenMolarity = writtenIn('mol/L');
 export const WrittenDensity = writtenIn('kg/L', 'g/mL');
 export const WrittenPercent = writtenIn('%');
+export const WrittenTime = writtenIn('min', 'h', 'days');
+export const WrittenLength = writtenIn('cm', 'm', 'in', 'ft');
+export const WrittenSpeed = writtenIn('m/s', 'ft/min');
+export const WrittenRoom = writtenIn('m³', 'ft³');
+export const WrittenAirflow = writtenIn('m³/h', 'L/min', 'ft³/min');
 
 export type Written<U extends string = string> = { readonly value: string; readonly unit: U };
 

@@ -5,7 +5,7 @@ import type { Body, BodyOf } from '../ledger/entries/body';
 import type { ChecklistAnswer } from '../ledger/entries/checklists';
 import type { Intention } from '../ledger/intention';
 import { answer, begin, standing } from '../safety/checklist-run';
-import type { Item } from '../safety/checklist-schema';
+import type { Item } from '../safety/checklist-item';
 import { checklists, contentHash } from '../safety/checklists';
 import { clearanceUntil } from '../safety/clearance';
 import type { Answered, Given, Run, Who } from '../safety/run-schema';

@@ -2,7 +2,8 @@
  * Going through a checklist. A run is plain data; every function returns a new one. Time comes in as ISO text.
  * The rules of being interrupted are the record's own: what was seen half an hour ago is not seen now.
  */
-import { type Checklist, type Door, doorsFor, type Item } from './checklist-schema';
+import { type Door, doorsFor, type Item } from './checklist-item';
+import type { Checklist } from './checklist-schema';
 import { type AnswerFailure, judge, stopOf } from './judge-answer';
 import type { Answered, Context, Given, Run } from './run-schema';
 

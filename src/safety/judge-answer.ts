@@ -1,7 +1,7 @@
 /** One answer to one item: what it is worth, and what is still missing from it. */
 import Decimal from 'decimal.js';
 import { type NumberFailure, readNumber } from '../quantities/written';
-import { type Item, stopsOf } from './checklist-schema';
+import { type Item, stopsOf } from './checklist-item';
 import type { Answered, Given, Who } from './run-schema';
 
 export type AnswerFailure =

@@ -1,5 +1,5 @@
 /** What still has to be said before an answer goes in, one thing a page. */
-import type { Choice, Item } from '../../safety/checklist-schema';
+import type { Choice, Item } from '../../safety/checklist-item';
 import type { Given } from '../../safety/run-schema';
 import { safetyWords } from '../../safety/words';
 import { useShell } from '../shell';

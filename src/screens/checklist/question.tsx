@@ -1,7 +1,7 @@
 /** One question: what to look at above, the answers at the thumb, the ways out in the bar. */
 import { useState } from 'preact/hooks';
 import type { Standing } from '../../safety/checklist-run';
-import type { ChoiceItem, Item } from '../../safety/checklist-schema';
+import type { ChoiceItem, Item } from '../../safety/checklist-item';
 import type { Given } from '../../safety/run-schema';
 import { shownChoices } from '../../safety/shown-choices';
 import { safetyWords } from '../../safety/words';

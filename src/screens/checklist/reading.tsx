@@ -1,6 +1,6 @@
 /** A reading: entered on our own pad, for gloves. What is wanted is not shown before it is entered. */
 import { lastReading } from '../../ledger/last-reading';
-import type { ReadingItem } from '../../safety/checklist-schema';
+import type { ReadingItem } from '../../safety/checklist-item';
 import { stepped } from '../../safety/stepped-reading';
 import { FigureValue } from '../../ui/figure-value';
 import { Pad } from '../../ui/pad';

@@ -1,5 +1,5 @@
 /** Why a question is asked, where that comes from, and how well it is known. */
-import type { Item } from '../../safety/checklist-schema';
+import type { Item } from '../../safety/checklist-item';
 import { safetyWords, statusWords } from '../../safety/words';
 import { Part } from '../../ui/page';
 import { Frame } from '../frame';

@@ -2,7 +2,7 @@
 import { format } from 'date-fns';
 import type { DecimalSign } from '../../quantities/format';
 import type { RunFailure } from '../../safety/checklist-run';
-import type { Item } from '../../safety/checklist-schema';
+import type { Item } from '../../safety/checklist-item';
 import type { Answered } from '../../safety/run-schema';
 import { failureWords as runFailureWords, safetyWords, verdictWords } from '../../safety/words';
 import { unbroken } from '../../ui/figure-value';

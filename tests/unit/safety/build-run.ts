@@ -1,7 +1,8 @@
 /** Lists and answers that the tests share. */
 
 import { answer, begin, type Standing, standing } from '../../../src/safety/checklist-run';
-import type { Checklist, Item } from '../../../src/safety/checklist-schema';
+import type { Item } from '../../../src/safety/checklist-item';
+import type { Checklist } from '../../../src/safety/checklist-schema';
 import { checklists } from '../../../src/safety/checklists';
 import type { Context, Given, Run } from '../../../src/safety/run-schema';
 

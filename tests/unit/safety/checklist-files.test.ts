@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { Checklist, doorsFor, type Item, stopsOf } from '../../../src/safety/checklist-schema';
+import { doorsFor, type Item, stopsOf } from '../../../src/safety/checklist-item';
+import { Checklist } from '../../../src/safety/checklist-schema';
 import { checklistForStep, checklists, contentHash } from '../../../src/safety/checklists';
 import { emergencyCards } from '../../../src/safety/emergency-cards';
 import { shownChoices } from '../../../src/safety/shown-choices';

@@ -12,7 +12,7 @@ import {
   standing,
   toldIn,
 } from '../../../src/safety/checklist-run';
-import type { Item } from '../../../src/safety/checklist-schema';
+import type { Item } from '../../../src/safety/checklist-item';
 import { checklists } from '../../../src/safety/checklists';
 import { type Given, Run } from '../../../src/safety/run-schema';
 import { context, goodAnswer, listNamed, must, past, runAt, T0, walk } from './build-run';

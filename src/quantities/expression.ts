@@ -16,6 +16,8 @@ export type Expression =
   | { readonly op: 'quotient'; readonly over: Expression; readonly under: Expression }
   /** A pure number to the power of a whole number, or its root. */
   | { readonly op: 'power'; readonly of: Expression; readonly times: number; readonly root: number }
+  /** The natural logarithm of a pure number, or e to its power. */
+  | { readonly op: 'ln' | 'exp'; readonly of: Expression }
   /** `of`, or nothing where it came out below: an amount that is used up is gone, not negative. */
   | { readonly op: 'not-below-nothing'; readonly of: Expression }
   | {
@@ -62,6 +64,10 @@ export const root = (of: Operand, degree: number): Expression => ({
   times: 1,
   root: degree,
 });
+/** Natural logarithm of a pure number above nothing. */
+export const ln = (of: Operand): Expression => ({ op: 'ln', of: expression(of) });
+/** e to the power of a pure number. */
+export const exp = (of: Operand): Expression => ({ op: 'exp', of: expression(of) });
 export const notBelowNothing = (of: Operand): Expression => ({ op: 'not-below-nothing', of: expression(of) });
 export const over = (top: Operand, under: Operand): Expression => ({
   op: 'quotient',
@@ -101,19 +107,24 @@ const divided = (a: Evaluated, b: Evaluated): Evaluated => {
   };
 };
 
+type Bend = {
+  /** Finite over the whole range of what it is taken of. */
+  readonly curve: (x: number) => number;
+  readonly tangent: number;
+  readonly value: Decimal;
+};
+
 /**
- * A power or a root bends: three washes that each leave 0.3, or 0.5 where they work badly, leave 0.03 or 0.13, and the
- * tangent at 0.3 says 0.08. So each side of the range follows the chord to the end of the base, not the tangent.
+ * What bends: three washes that each leave 0.3, or 0.5 where they work badly, leave 0.03 or 0.13, and the tangent at 0.3
+ * says 0.08. So each side of the range follows the chord to the end of the base, not the tangent.
  */
-function raised(of: Evaluated, times: number, root: number): Evaluated {
-  if (!sameDimension(of.dimension, {})) throw new Error('only a pure number has powers and roots');
-  const exponent = times / root;
+function bent(of: Evaluated, { curve, tangent, value }: Bend): Evaluated {
+  if (!sameDimension(of.dimension, {}))
+    throw new Error('only a pure number has powers, roots and logarithms');
   const base = of.value.toNumber();
-  const raise = (x: number): number => Math.max(0, x) ** exponent;
-  const tangent = exponent * base ** (exponent - 1);
   const { minus, plus } = halfWidths(of.slopes);
   const chord = (half: number, sign: 1 | -1): number =>
-    half === 0 ? tangent : (sign * (raise(base + sign * half) - raise(base))) / half;
+    half === 0 ? tangent : (sign * (curve(base + sign * half) - curve(base))) / half;
   const [below, above] = [chord(minus, -1), chord(plus, 1)];
   const slopes = new Map(
     [...of.slopes].map(([origin, s]) => {
@@ -125,11 +136,31 @@ function raised(of: Evaluated, times: number, root: number): Evaluated {
       return [origin, { ...s, slope: s.slope * tangent, chords }] as const;
     }),
   );
-  return {
+  return { value, dimension: {}, slopes };
+}
+
+function raised(of: Evaluated, times: number, root: number): Evaluated {
+  const exponent = times / root;
+  return bent(of, {
+    curve: (x) => Math.max(0, x) ** exponent,
+    tangent: exponent * of.value.toNumber() ** (exponent - 1),
     value: of.value.pow(root === 1 ? times : new Decimal(times).div(root)),
-    dimension: {},
-    slopes,
-  };
+  });
+}
+
+/** A range that comes down to nothing would have no end below: it is followed to a millionth of the value. */
+function logarithm(of: Evaluated): Evaluated {
+  if (!of.value.gt(0)) throw new Error('only what is above nothing has a logarithm');
+  const base = of.value.toNumber();
+  return bent(of, {
+    curve: (x) => Math.log(Math.max(x, base * 1e-6)),
+    tangent: 1 / base,
+    value: of.value.ln(),
+  });
+}
+
+function exponential(of: Evaluated): Evaluated {
+  return bent(of, { curve: Math.exp, tangent: Math.exp(of.value.toNumber()), value: of.value.exp() });
 }
 
 /** Names what may be left of something used up, after all that it was worked out from: the same for the same thing only. */
@@ -178,6 +209,10 @@ export function evaluate(e: Expression): Evaluated {
       return divided(evaluate(e.over), evaluate(e.under));
     case 'power':
       return raised(evaluate(e.of), e.times, e.root);
+    case 'ln':
+      return logarithm(evaluate(e.of));
+    case 'exp':
+      return exponential(evaluate(e.of));
     case 'not-below-nothing':
       return usedUp(evaluate(e.of));
     case 'reading': {
@@ -205,6 +240,8 @@ export function figuresIn(e: Expression): Figure[] {
       case 'quotient':
         return [...figuresIn(e.over), ...figuresIn(e.under)];
       case 'power':
+      case 'ln':
+      case 'exp':
       case 'not-below-nothing':
         return figuresIn(e.of);
       case 'reading':

@@ -6,6 +6,8 @@ const binding = {
   number: 3,
   figure: 3,
   reading: 3,
+  ln: 3,
+  exp: 3,
   'not-below-nothing': 1,
   power: 2.5,
   product: 2,
@@ -45,6 +47,9 @@ export function formulaText(e: Expression, sign: DecimalSign = '.'): string {
       return e.root === 1
         ? `${inside(e.of, true)}${raisedText(`${e.times}`)}`
         : `${raisedText(`${e.root}`)}√${inside(e.of, true)}`;
+    case 'ln':
+    case 'exp':
+      return `${e.op}(${formulaText(e.of, sign)})`;
     case 'not-below-nothing':
       return `${inside(e.of, false)}, not below 0`;
     case 'reading':

@@ -2,13 +2,12 @@
 import { set, subDays, subMinutes } from 'date-fns';
 import { v7 } from 'uuid';
 import type { Body, BodyOf } from '../ledger/entries/body';
-import type { ChecklistAnswer } from '../ledger/entries/checklists';
+import { finishedRun } from '../ledger/finished-run';
 import type { Intention } from '../ledger/intention';
-import { answer, begin, standing } from '../safety/checklist-run';
 import type { Item } from '../safety/checklist-item';
-import { checklists, contentHash } from '../safety/checklists';
-import { clearanceUntil } from '../safety/clearance';
-import type { Answered, Given, Run, Who } from '../safety/run-schema';
+import { answer, begin, standing } from '../safety/checklist-run';
+import { checklists } from '../safety/checklists';
+import type { Given, Run, Who } from '../safety/run-schema';
 import type { StoreFailure } from '../storage/failure';
 import type { Book } from './open-book';
 
@@ -38,38 +37,43 @@ function givenTo(item: Item, said: Said, second: Who): Given {
   const wanted = said[item.id];
   if (item.kind === 'confirm') return { kind: 'confirm', yes: true };
   if (item.kind === 'reading') return { kind: 'reading', written: wanted ?? item.min ?? item.max ?? '1' };
+  if (item.answeredBy)
+    return { kind: 'worked-out', result: 'enough', from: 'the ventilation check of the invented workshop' };
   const chosen = item.choices.find((choice) =>
     wanted === undefined ? !choice.stops && !choice.asksReason : choice.answer === wanted,
   );
-  const who = chosen?.names === undefined ? {} : { who: second };
+  const { name, at } = second;
+  const named = chosen?.names === 'person-and-time' ? { name, at } : { name };
+  const who = chosen?.names === undefined ? {} : { who: named };
   return { kind: 'choice', answer: chosen?.answer ?? '', ...who };
 }
 
 /** Every question before the step, answered in order, eleven seconds each. */
-function gone(run: Run, said: Said, second: string, at: string): { readonly run: Run; readonly at: string } {
+function gone(
+  run: Run,
+  said: Said,
+  second: { readonly name: string; readonly callAt?: string | undefined },
+  at: string,
+): { readonly run: Run; readonly at: string } {
   const now = standing(run);
   if (now.state !== 'next') return { run, at };
   const next = seconds(at, 11);
-  const answered = answer(run, givenTo(now.item, said, { name: second, at: seconds(next, 3600) }), next);
+  const answered = answer(
+    run,
+    givenTo(now.item, said, { name: second.name, at: second.callAt ?? seconds(next, 3600) }),
+    next,
+  );
   if (!answered.ok)
     throw new Error(`the invented checklist ${run.list.id} does not go on: ${answered.failure.code}`);
   return gone(answered.value.run, said, second, next);
 }
 
-const kept = ({ item, ask, kind, answer: said, unit, at }: Answered): ChecklistAnswer => ({
-  item,
-  ask,
-  kind,
-  answer: said,
-  ...(unit === undefined ? {} : { unit }),
-  at,
-});
-
 type Cleared = {
   readonly list: string;
   readonly batchId?: string | null;
+  readonly containerId?: string;
   readonly at: string;
-  readonly place?: string;
+  readonly place?: { readonly id: string; readonly name: string };
   readonly said?: Said;
   /** Who stands by. */
   readonly second: string;
@@ -78,7 +82,7 @@ type Cleared = {
 };
 
 /** A person with a pen. `who` writes everything after `holds`. */
-export function penOf(perform: Book['perform']) {
+export function penOf(perform: Book['perform'], now: string) {
   let who: string | null = null;
 
   async function writes(intention: Intention, at: string): Promise<readonly Body[]> {
@@ -96,27 +100,30 @@ export function penOf(perform: Book['perform']) {
   }
 
   /** Goes through a checklist. @returns the entry that clears the step */
-  async function clears({ list: id, batchId = null, at, place, said = {}, second, returnAt }: Cleared) {
+  async function clears(told: Cleared) {
+    const { list: id, batchId = null, at, said = {}, second, returnAt } = told;
     const list = checklists.get(id);
     if (!list) throw new Error(`no checklist ${id}`);
-    const { run, at: finishedAt } = gone(begin(list, { person: who ?? '', batchId }, at), said, second, at);
-    const intention: Intention = {
-      do: 'finish-checklist',
-      runId: v7(),
-      step: list.step,
+    const context = {
+      person: who ?? '',
       batchId,
-      checklist: { id: list.id, version: String(list.version), hash: contentHash(list), title: list.title },
-      outcome: 'cleared',
-      startedAt: at,
-      finishedAt,
-      validUntil: clearanceUntil(list, finishedAt, returnAt),
-      ...(place === undefined ? {} : { place }),
-      ...(list.secondPerson ? { second: { name: second } } : {}),
-      answers: run.answered.map(kept),
+      ...(told.containerId === undefined ? {} : { containerId: told.containerId }),
+      ...(told.place === undefined ? {} : { place: told.place }),
     };
+    const { run, at: finishedAt } = gone(
+      begin(list, context, at),
+      said,
+      { name: second, callAt: returnAt },
+      at,
+    );
+    const intention = finishedRun(v7(), run, finishedAt);
     const written = await perform(intention, who, finishedAt);
     if (!written.ok)
       throw 'failure' in written ? new NotLaid(written.failure) : new Error(written.refusal.code);
+    // Who was to ring did, as far as that hour has come.
+    for (const { body } of written.written)
+      if (body.kind === 'clock-started' && body.due < now)
+        await writes({ do: 'stop-clock', clockId: body.clockId, how: 'done' }, body.due);
     return { entry: written.written[0]?.id ?? null, step: list.step, finishedAt };
   }
 

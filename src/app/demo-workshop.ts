@@ -105,7 +105,7 @@ const layLook = ({ pen, when, second }: Layers) =>
   pen.clears({
     list: 'container-inspection',
     at: when.at(9, '09:40'),
-    said: { 'insp-age': '22', 'insp-temp': '12' },
+    said: { 'insp-temp': '12' },
     second,
   });
 
@@ -117,7 +117,7 @@ async function layRunning({ pen, when, second }: Layers): Promise<void> {
     { do: 'open-batch', code: 'B-03', feed },
     when.at(1, '13:10'),
   );
-  const ready = { 'rdy-eye': '6', 'rdy-run': '2', 'rdy-kit': '3.5' };
+  const ready = { 'rdy-run': '2', 'rdy-kit': '3.5' };
   await pen.clears({ list: 'spill-response-readiness', at: when.at(1, '13:30'), said: ready, second });
   const cleared = await pen.clears({
     list: 'leach-start',
@@ -165,7 +165,7 @@ const nickelStrip: Finding = {
  * @returns the person who holds the phone in it
  */
 export async function layDemo(perform: Book['perform'], now: string): Promise<string | null> {
-  const pen = penOf(perform);
+  const pen = penOf(perform, now);
   const layers: Layers = { pen, when: timesBefore(now), second: 'Joost Merrin' };
   try {
     await layPlace(layers);

@@ -48,3 +48,6 @@ export const chooseSign = (chosen: DecimalSign): void => {
 
 /** Who holds the phone, by record. */
 export const personOf = (record: RecordName): string | null => recall(`person:${record}`);
+
+/** Where the phone is, by record. */
+export const stationOf = (record: RecordName): string | null => recall(`station:${record}`);

@@ -168,7 +168,7 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['batches/:batch/dilution', DilutionScreen],
   ['batches/:batch/dilution/:key', DilutionWorking],
   ['batches/:batch/dilution/:key/:steps', DilutionWorking],
-  ['check/:batch/:list', RunList],
+  ['check/:for/:list', RunList],
   ['clearance/:entry', Clearance],
   ['sos', Sos],
   ['sos/:card', Sos],

@@ -7,7 +7,16 @@ import { clearDraft, keepDraft, readDraft } from '../storage/drafts';
 import { moment, now, zone } from './clock';
 import { layDemo } from './demo-workshop';
 import { type Book, openBook } from './open-book';
-import { chooseSign, forget, openRecordName, personOf, remember, sign, theme } from './preferences';
+import {
+  chooseSign,
+  forget,
+  openRecordName,
+  personOf,
+  remember,
+  sign,
+  stationOf,
+  theme,
+} from './preferences';
 import { go, path } from './router';
 import { takeUpdate, updateWaiting } from './updates';
 
@@ -29,6 +38,20 @@ function holderOf(book: Book) {
     remember(`person:${book.name}`, personId);
   };
   return { person, choosePerson };
+}
+
+/** The station is one of the record's that is still used, else none. */
+function placeOf(book: Book) {
+  const chosen = signal(stationOf(book.name));
+  const station = computed(() => {
+    const held = chosen.value === null ? undefined : book.state.value.stations.get(chosen.value);
+    return held && held.givenUpAt === null ? chosen.value : null;
+  });
+  const chooseStation = (stationId: string): void => {
+    chosen.value = stationId;
+    remember(`station:${book.name}`, stationId);
+  };
+  return { station, chooseStation };
 }
 
 /** Fills an empty demo record; the first of its people holds the phone. */
@@ -53,6 +76,7 @@ function leaveDemo(): void {
 /** What the screens are given while `book` is open. */
 export function shellOf(book: Book): Shell {
   const { person, choosePerson } = holderOf(book);
+  const { station, chooseStation } = placeOf(book);
   return {
     record: book.name,
     state: book.state,
@@ -62,6 +86,8 @@ export function shellOf(book: Book): Shell {
     zone,
     person,
     choosePerson,
+    station,
+    chooseStation,
     sign,
     chooseSign,
     theme,
@@ -87,6 +113,7 @@ export function shellOf(book: Book): Shell {
         leaveDemo();
         if (book.name === 'demo') book.close();
         forget('person:demo');
+        forget('station:demo');
         const removed = await deleteRecord('demo');
         return removed.ok ? null : removed.failure;
       },

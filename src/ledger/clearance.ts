@@ -1,40 +1,67 @@
-import type { ChecklistFinished } from './entries/checklists';
+/** What a list that was gone through lets begin: one step, of one batch or container, by one person, at one place, for a while. */
 import type { Refusal } from './refusal';
-import type { State, Told } from './state';
+import type { ChecklistState, State } from './state';
 
-/** A step of a batch, begun by a person at a moment. */
+/** A step begun by a person at a moment. What is not known of it (`undefined`) is not compared. */
 export type Beginning = {
   readonly step: string;
   readonly batchId: string | null;
+  readonly containerId?: string | undefined;
+  readonly stationId?: string | null | undefined;
   readonly who: string | null;
   readonly at: string;
 };
+
+/** Strength of the acid last charged to a batch by then, as written; null where none was charged or nobody said. */
+function acidBy(state: State, batchId: string | null, at: string): string | null {
+  const acid = state.batches
+    .get(batchId ?? '')
+    ?.charged.findLast((told) => told.at <= at && told.body.charge.what === 'acid')?.body.charge;
+  return acid?.what === 'acid' ? `${Number(acid.strength.value)} ${acid.strength.unit}` : null;
+}
+
+const differ = (one: string | null | undefined, other: string | null | undefined): boolean =>
+  one !== null && one !== undefined && other !== null && other !== undefined && one !== other;
+
+/** What has changed since the list was gone through; null when nothing that it holds for has. */
+function changedSince(state: State, { who, body }: ChecklistState, beginning: Beginning): Refusal | null {
+  const field = 'clearance';
+  const { batchId, containerId, stationId, finishedAt } = body;
+  if (batchId !== beginning.batchId)
+    return { code: 'clearance-for-another-batch', details: { batchId }, field };
+  if (beginning.containerId !== undefined && containerId !== beginning.containerId)
+    return { code: 'clearance-for-another-container', details: { containerId: containerId ?? null }, field };
+  if (who !== beginning.who) return { code: 'clearance-of-another-person', details: { who }, field };
+  if (differ(stationId, beginning.stationId))
+    return { code: 'clearance-for-another-place', details: { stationId: stationId ?? null }, field };
+  const [then, now] = [acidBy(state, batchId, finishedAt), acidBy(state, batchId, beginning.at)];
+  return differ(then, now) ? { code: 'clearance-for-other-acid', details: { then, now }, field } : null;
+}
 
 /** Why this clearance does not hold for this beginning; null when it does. It holds until its last moment, inclusive. */
 export function clearanceFault(state: State, clearance: string, beginning: Beginning): Refusal | null {
   const field = 'clearance';
   const run = state.checklists.get(clearance);
   if (!run) return { code: 'no-clearance', details: { clearance }, field };
-  const { step, batchId, outcome, validUntil } = run.body;
+  const { step, outcome, validUntil, late } = run.body;
   if (step !== beginning.step) return { code: 'clearance-for-another-step', details: { step }, field };
-  if (batchId !== beginning.batchId)
-    return { code: 'clearance-for-another-batch', details: { batchId }, field };
   if (outcome === 'stopped') return { code: 'clearance-stopped', details: { clearance }, field };
-  if (run.who !== beginning.who)
-    return { code: 'clearance-of-another-person', details: { who: run.who }, field };
+  if (late) return { code: 'clearance-late', details: { stepId: late.stepId }, field };
+  const changed = changedSince(state, run, beginning);
+  if (changed) return changed;
   if (validUntil !== null && validUntil < beginning.at)
     return { code: 'clearance-expired', details: { clearance, validUntil }, field };
   return null;
 }
 
-/** Clearances that hold at `now` and that no treatment was begun on, the newest of each list and batch, the first to end first. */
-export function clearancesHolding(state: State, now: string): readonly Told<ChecklistFinished>[] {
+/** Clearances that hold at `now` and that no treatment was begun on, the newest of each list and thing, the first to end first. */
+export function clearancesHolding(state: State, now: string): readonly ChecklistState[] {
   const used = new Set([...state.treatments.values()].map(({ body }) => body.clearance));
-  const newest = new Map<string, Told<ChecklistFinished>>();
+  const newest = new Map<string, ChecklistState>();
   for (const told of state.checklists.values()) {
-    const { checklist, batchId, validUntil } = told.body;
+    const { checklist, batchId, containerId, validUntil } = told.body;
     if (validUntil !== null && validUntil > now && !used.has(told.entryId))
-      newest.set(`${checklist.id} ${batchId}`, told);
+      newest.set(`${checklist.id} ${batchId} ${containerId}`, told);
   }
   return [...newest.values()].sort((a, b) =>
     (a.body.validUntil ?? '') < (b.body.validUntil ?? '') ? -1 : 1,

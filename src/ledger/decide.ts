@@ -2,10 +2,13 @@
  * From what a person wants to the bodies that are written. What has happened is never refused for being wrong, only
  * for naming things nobody has told of or not fitting its shape; a plan can be refused for what it would do.
  */
-import { endStep, finishChecklist, openBatch, startStep } from './decisions/batches';
+import { endStep, openBatch, startStep } from './decisions/batches';
+import { changeList, finishChecklist } from './decisions/checklists';
+import { stopClock } from './decisions/clocks';
 import { moveContents, openContainer, placeStream } from './decisions/containers';
 import { correctEntry, withdrawEntry } from './decisions/corrections';
 import { stated } from './decisions/stated';
+import { logVentilationCheck } from './decisions/stations';
 import { beginTreatment, endTreatment, logTreatment } from './decisions/treatments';
 import { Body } from './entries/body';
 import type { Context, Intention, IntentionOf } from './intention';
@@ -48,7 +51,25 @@ function decided(state: State, intention: Intention, context: Context): Decided 
     case 'open-batch':
       return openBatch(state, intention, context);
     case 'finish-checklist':
-      return finishChecklist(state, intention);
+      return finishChecklist(state, intention, context);
+    case 'answer-checklist-later':
+      return written({ kind: 'checklist-answered-later', v, ...stated(intention) });
+    case 'change-list':
+      return changeList(state, intention);
+    case 'start-clock':
+      return written({ kind: 'clock-started', v, clockId: context.newId(), ...stated(intention) });
+    case 'stop-clock':
+      return stopClock(state, intention);
+    case 'add-station':
+      return written({ kind: 'station-described', v, stationId: context.newId(), ...stated(intention) });
+    case 'change-station':
+      return written({ kind: 'station-described', v, ...stated(intention) });
+    case 'give-up-station':
+      return written({ kind: 'station-given-up', v, ...stated(intention) });
+    case 'log-ventilation-check':
+      return logVentilationCheck(state, intention, context);
+    case 'log-silver-check':
+      return written({ kind: 'silver-checked', v, checkId: context.newId(), ...stated(intention) });
     case 'start-step':
       return startStep(state, intention, context);
     case 'log-step-happened':

@@ -13,6 +13,8 @@ const answerOf = ({
   kind,
   answer,
   unit,
+  min,
+  max,
   reason,
   verdict,
   at,
@@ -24,6 +26,8 @@ const answerOf = ({
   answer,
   at,
   ...(unit === undefined ? {} : { unit }),
+  ...(min === undefined ? {} : { min }),
+  ...(max === undefined ? {} : { max }),
   ...(reason === undefined ? {} : { reason }),
   ...(verdict === 'stops' ? { stopped: true } : {}),
   ...(quick === undefined ? {} : { quick }),
@@ -43,13 +47,16 @@ export function finishedRun(runId: string, run: Run, at: string): IntentionOf<'f
     runId,
     step: list.step,
     batchId: context.batchId,
+    ...(context.containerId === undefined ? {} : { containerId: context.containerId }),
+    ...(context.lateFor === undefined ? {} : { late: { stepId: context.lateFor } }),
     checklist: { id: list.id, version: String(list.version), hash: contentHash(list), title: list.title },
     outcome: cleared ? 'cleared' : 'stopped',
     startedAt: run.begunAt,
     finishedAt: at,
     // From the last answer, however late it is written down: what was seen then is not seen now.
-    validUntil: cleared ? clearanceUntil(list, run.openedAt, returnIn(run)) : null,
-    ...(context.place === undefined ? {} : { place: context.place }),
+    validUntil:
+      cleared && context.lateFor === undefined ? clearanceUntil(list, run.openedAt, returnIn(run)) : null,
+    ...(context.place === undefined ? {} : { stationId: context.place.id, place: context.place.name }),
     ...(second === undefined
       ? {}
       : { second: { name: second.name, ...(second.at === undefined ? {} : { at: second.at }) } }),

@@ -1,12 +1,14 @@
 /** What is wrong now, from the state alone; clocks and due dates are elsewhere. Codes and numbers, no sentences. */
 
 import type { Metal } from '../reference/tables';
+import type { ThingId } from '../safety/must-not-meet/matter';
 import type { StreamKind } from '../safety/stream-kind';
 import { isNothing, readableDifference } from './amounts';
 import { clearanceFault } from './clearance';
 import { contradictionsOf, disputedIn } from './disagreements';
 import type { RuleName } from './entries/local-rules';
 import { capacityOf, fillLimit, fillLimitPercent, takesUp } from './fill';
+import { flagsOfMeetings } from './flags-of-meetings';
 import type { Refusal } from './refusal';
 import type { ContainerState, State, StepState, StreamState, Trouble } from './state';
 import { type NotAllowed, treatmentRuleFault } from './treatment';
@@ -37,6 +39,16 @@ export type Flag = { readonly pressing: Pressing; readonly about: About } & (
     }
   | { readonly code: 'tight-cap-on-gassing-waste'; readonly streams: readonly StreamKind[] }
   | { readonly code: 'contents-doubtful'; readonly since: string }
+  /** Two things of one vessel, or what it is made of and what is in it; `card` is the emergency card for it. */
+  | {
+      readonly code: 'met-what-it-must-not' | 'container-does-not-hold';
+      readonly a: ThingId;
+      readonly b: ThingId;
+      readonly by: string;
+      readonly card: string;
+    }
+  /** Acid whose strength nobody told, or a material that nobody named. */
+  | { readonly code: 'material-not-determined' }
   | {
       readonly code: 'more-taken-than-held';
       readonly held: string;
@@ -49,7 +61,8 @@ export type Flag = { readonly pressing: Pressing; readonly about: About } & (
   | { readonly code: 'placed-more-than-logged'; readonly volume: string; readonly mass: string }
   | { readonly code: 'evidence-disagrees'; readonly of: readonly (Metal | 'acid')[] }
   | { readonly code: 'more-acid-taken-than-charged' }
-  | { readonly code: 'step-without-clearance'; readonly step: string }
+  /** `lateListAt`: when its list was gone through after all. */
+  | { readonly code: 'step-without-clearance'; readonly step: string; readonly lateListAt: string | null }
   | { readonly code: 'clearance-does-not-hold'; readonly step: string; readonly why: Refusal['code'] }
   /** Under way, not wrong. */
   | { readonly code: 'treatment-running'; readonly since: string; readonly lastReadingAt: string | null }
@@ -114,7 +127,7 @@ function flagsOfContainer(state: State, container: ContainerState): Flag[] {
     flags.push({ pressing: 'now', about, code: 'tight-cap-on-gassing-waste', streams: kinds });
   if (container.doubtfulSince !== null)
     flags.push({ pressing: 'soon', about, code: 'contents-doubtful', since: container.doubtfulSince });
-  return [...flags, ...flagsOfAmmonia(state, container)];
+  return [...flags, ...flagsOfMeetings(state, container), ...flagsOfAmmonia(state, container)];
 }
 
 function flagsOfStream({ body, amount, placed, unplaced }: StreamState): Flag[] {
@@ -143,11 +156,14 @@ function flagsOfEvidence(state: State, { body }: StreamState): Flag[] {
   ];
 }
 
-function flagsOfStep(state: State, { body, at, who }: StepState): Flag[] {
-  const { stepId, step, batchId, clearance } = body;
+function flagsOfStep(state: State, { body, at, who, lateLists }: StepState): Flag[] {
+  const { stepId, step, batchId, stationId, clearance } = body;
   const about = { stepId };
-  if (clearance === null) return [{ pressing: 'soon', about, code: 'step-without-clearance', step }];
-  const fault = clearanceFault(state, clearance, { step, batchId, who, at });
+  if (clearance === null) {
+    const lateListAt = state.checklists.get(lateLists.at(-1) ?? '')?.at ?? null;
+    return [{ pressing: 'soon', about, code: 'step-without-clearance', step, lateListAt }];
+  }
+  const fault = clearanceFault(state, clearance, { step, batchId, stationId, who, at });
   return fault ? [{ pressing: 'soon', about, code: 'clearance-does-not-hold', step, why: fault.code }] : [];
 }
 

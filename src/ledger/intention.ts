@@ -24,6 +24,15 @@ export type Intention =
   | Does<'describe-base', Stated<'base-described'>>
   | Does<'open-batch', Coded<'batch-opened', 'batchId'>>
   | Does<'finish-checklist', Stated<'checklist-finished'>>
+  | Does<'answer-checklist-later', Stated<'checklist-answered-later'>>
+  | Does<'change-list', Stated<'list-changed'>>
+  | Does<'start-clock', Stated<'clock-started', 'clockId'>>
+  | Does<'stop-clock', Stated<'clock-stopped'>>
+  | Does<'add-station', Stated<'station-described', 'stationId'>>
+  | Does<'change-station', Stated<'station-described'>>
+  | Does<'give-up-station', Stated<'station-given-up'>>
+  | Does<'log-ventilation-check', Stated<'ventilation-checked', 'checkId' | 'station'>>
+  | Does<'log-silver-check', Stated<'silver-checked', 'checkId'>>
   | Does<'start-step', Stated<'step-started', 'stepId' | 'clearance'> & { clearance: string }>
   | Does<'log-step-happened', Stated<'step-started', 'stepId'>>
   | Does<'end-step', Stated<'step-ended'>>

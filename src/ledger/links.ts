@@ -8,12 +8,15 @@ import { unknownReferences } from './references';
 import type { SortedFacts } from './sorted-facts';
 import {
   type BatchState,
+  type ChecklistState,
+  type ClockState,
   type ContainerState,
   emptyState,
   type Happening,
   type Movement,
   type PersonState,
   type State,
+  type StationState,
   type StepState,
   type StreamState,
   type Told,
@@ -71,16 +74,46 @@ function peopleOf(facts: SortedFacts): Map<string, PersonState> {
   return people;
 }
 
+/** As with people: described again after it was given up, a place is in use again. */
+function stationsOf(facts: SortedFacts): Map<string, StationState> {
+  const stations = new Map<string, StationState>();
+  const left = new Map(asHappened(facts['station-given-up']).map((fact) => [fact.body.stationId, fact.at]));
+  for (const fact of asHappened(facts['station-described'])) {
+    const gone = left.get(fact.body.stationId);
+    const givenUpAt = gone !== undefined && gone >= fact.at ? gone : null;
+    stations.set(fact.body.stationId, { ...fact, givenUpAt });
+  }
+  return stations;
+}
+
 function stepsOf(facts: SortedFacts, troubles: Trouble[]): Map<string, StepState> {
   const started = byId(asHappened(facts['step-started']), ({ stepId }) => stepId, troubles);
   const ended = new Map(asHappened(facts['step-ended']).map((fact) => [fact.body.stepId, fact]));
   const streams = grouped(asHappened(facts['stream-logged']), ({ body }) => body.stepId);
+  const late = grouped(asHappened(facts['checklist-finished']), ({ body }) => body.late?.stepId ?? null);
   return mapped(started, (fact, stepId) => ({
     ...fact,
     endedAt: ended.get(stepId)?.at ?? null,
     endNote: ended.get(stepId)?.body.note ?? null,
+    lateLists: (late.get(stepId) ?? []).map(({ entryId }) => entryId),
     streamIds: [...new Set((streams.get(stepId) ?? []).map(({ body }) => body.streamId))],
   }));
+}
+
+function checklistsOf(facts: SortedFacts): Map<string, ChecklistState> {
+  const later = grouped(asHappened(facts['checklist-answered-later']), ({ body }) => body.checklist);
+  return new Map(
+    asHappened(facts['checklist-finished']).map((fact) => [
+      fact.entryId,
+      { ...fact, later: later.get(fact.entryId) ?? [] },
+    ]),
+  );
+}
+
+function clocksOf(facts: SortedFacts, troubles: Trouble[]): Map<string, ClockState> {
+  const started = byId(asHappened(facts['clock-started']), ({ clockId }) => clockId, troubles);
+  const stopped = grouped(asHappened(facts['clock-stopped']), ({ body }) => body.clockId);
+  return mapped(started, (fact, clockId) => ({ ...fact, stopped: stopped.get(clockId)?.[0] ?? null }));
 }
 
 function batchesOf(
@@ -180,7 +213,12 @@ export function linked(facts: SortedFacts, befell: readonly Happening[]): State 
     bases: new Map(facts['base-described'].map((fact) => [fact.body.base, fact])),
     batches: batchesOf(facts, steps, logged, troubles),
     steps,
-    checklists: new Map(asHappened(facts['checklist-finished']).map((fact) => [fact.entryId, fact])),
+    checklists: checklistsOf(facts),
+    listChanges: facts['list-changed'],
+    stations: stationsOf(facts),
+    ventilationChecks: byId(asHappened(facts['ventilation-checked']), ({ checkId }) => checkId, troubles),
+    clocks: clocksOf(facts, troubles),
+    silverChecks: byId(asHappened(facts['silver-checked']), ({ checkId }) => checkId, troubles),
     streams: streamsOf(logged, placings),
     containers: containersOf(opened, marks, containers, told),
     treatments: mapped(told, (fact, id) => ({ ...fact, treated: treated.get(id) ?? null })),

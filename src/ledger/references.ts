@@ -2,9 +2,21 @@
 import type { Body, PlainBody } from './entries/body';
 import type { SortedFacts } from './sorted-facts';
 import type { Fact, State, Trouble } from './state';
+import { changedLists } from './workshop-lists';
 
 export type Reference = {
-  readonly to: 'person' | 'batch' | 'step' | 'stream' | 'container' | 'checklist' | 'treatment' | 'entry';
+  readonly to:
+    | 'person'
+    | 'batch'
+    | 'step'
+    | 'stream'
+    | 'container'
+    | 'checklist'
+    | 'treatment'
+    | 'clock'
+    | 'station'
+    | 'list'
+    | 'entry';
   readonly id: string;
   /** Field of the body that holds it. */
   readonly field: string;
@@ -32,15 +44,41 @@ export function referencesOf(body: Body): Reference[] {
     case 'batch-opened':
     case 'container-opened':
     case 'price-stated':
+    case 'list-changed':
+    case 'station-described':
       return [];
+    case 'station-given-up':
+      return ref('station', 'stationId', body.stationId);
+    case 'ventilation-checked':
+      return [...ref('batch', 'batchId', body.batchId), ...ref('station', 'stationId', body.stationId)];
     case 'person-left':
       return ref('person', 'personId', body.personId);
     case 'checklist-finished':
+      return [
+        ...ref('batch', 'batchId', body.batchId),
+        ...ref('container', 'containerId', body.containerId ?? null),
+        ...ref('step', 'late.stepId', body.late?.stepId ?? null),
+        ...ref('station', 'stationId', body.stationId ?? null),
+      ];
+    case 'checklist-answered-later':
+      return ref('checklist', 'checklist', body.checklist);
+    case 'clock-stopped':
+      return ref('clock', 'clockId', body.clockId);
+    case 'silver-checked':
+      return [
+        ...ref('batch', 'batchId', body.batchId),
+        ...body.streamIds.flatMap((id) => ref('stream', 'streamIds', id)),
+      ];
+    case 'clock-started':
     case 'batch-charged':
     case 'batch-recovered':
       return ref('batch', 'batchId', body.batchId);
     case 'step-started':
-      return [...ref('batch', 'batchId', body.batchId), ...ref('checklist', 'clearance', body.clearance)];
+      return [
+        ...ref('batch', 'batchId', body.batchId),
+        ...ref('checklist', 'clearance', body.clearance),
+        ...ref('station', 'stationId', body.stationId ?? null),
+      ];
     case 'step-ended':
       return ref('step', 'stepId', body.stepId);
     case 'stream-logged':
@@ -95,6 +133,12 @@ export function knows(state: State, { to, id }: Reference): boolean {
       return state.checklists.has(id);
     case 'treatment':
       return state.treatments.has(id);
+    case 'clock':
+      return state.clocks.has(id);
+    case 'station':
+      return state.stations.has(id);
+    case 'list':
+      return changedLists(state).has(id);
     case 'entry':
       return state.log.some((entry) => entry.id === id);
     default:

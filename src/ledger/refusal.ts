@@ -1,6 +1,7 @@
 /** Why something cannot be written down as it was meant, as a code with its details; the screens hold the words. */
 
-import type { StreamKind } from '../safety/stream-kind';
+import type { ThingId } from '../safety/must-not-meet/matter';
+import type { OwnFault } from '../safety/own-lists';
 import type { Body } from './entries/body';
 import type { Reference } from './references';
 
@@ -18,6 +19,19 @@ type Reason =
     }
   | { readonly code: 'clearance-for-another-step'; readonly details: { readonly step: string } }
   | { readonly code: 'clearance-for-another-batch'; readonly details: { readonly batchId: string | null } }
+  | {
+      readonly code: 'clearance-for-another-container';
+      readonly details: { readonly containerId: string | null };
+    }
+  | { readonly code: 'clearance-for-another-place'; readonly details: { readonly stationId: string | null } }
+  /** Strengths as written. */
+  | {
+      readonly code: 'clearance-for-other-acid';
+      readonly details: { readonly then: string | null; readonly now: string | null };
+    }
+  /** Gone through when the step had begun already. */
+  | { readonly code: 'list-change-not-in-order'; readonly details: { readonly fault: OwnFault } }
+  | { readonly code: 'clearance-late'; readonly details: { readonly stepId: string } }
   | { readonly code: 'clearance-of-another-person'; readonly details: { readonly who: string | null } }
   | {
       readonly code: 'container-closed';
@@ -34,20 +48,25 @@ type Reason =
     }
   /** Something is in it that no logged waste accounts for. */
   | { readonly code: 'contents-unaccounted'; readonly details: { readonly containerId: string } }
-  /** `rule` is a never-rule's id. */
+  /** Planned to be poured in, or put on it in a treatment. `by`: id of the rule, cell of the chart. */
   | {
-      readonly code: 'must-not-meet';
+      readonly code: 'must-not-meet' | 'must-not-be-treated';
       readonly details: {
         readonly containerId: string;
-        readonly rule: string;
-        readonly there: StreamKind;
-        readonly added: StreamKind;
+        readonly by: string;
+        readonly there: ThingId;
+        readonly added: ThingId;
       };
     }
-  /** No base may be put on it; `rule` is a never-rule's id. */
+  /** What the container is made of does not stand what is to go in. */
   | {
-      readonly code: 'must-not-be-treated';
-      readonly details: { readonly containerId: string; readonly rule: string; readonly there: StreamKind };
+      readonly code: 'material-does-not-hold';
+      readonly details: {
+        readonly containerId: string;
+        readonly by: string;
+        readonly material: ThingId;
+        readonly added: ThingId;
+      };
     }
   /** By the local rules. */
   | {

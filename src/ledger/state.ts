@@ -7,7 +7,8 @@ import type { BatchCharged, BatchRecovered } from './entries/accounts';
 import type { Base, BaseDescribed } from './entries/bases';
 import type { BatchOpened, StepStarted } from './entries/batches';
 import type { PlainBody } from './entries/body';
-import type { ChecklistFinished } from './entries/checklists';
+import type { ChecklistAnsweredLater, ChecklistFinished, ListChanged } from './entries/checklists';
+import type { ClockStarted, ClockStopped } from './entries/clocks';
 import type {
   Amount,
   ContainerMarked,
@@ -19,6 +20,8 @@ import type { Entry } from './entries/entry';
 import type { LocalRuleStated, RuleName } from './entries/local-rules';
 import type { PaperMade } from './entries/papers';
 import type { Priced, PriceStated } from './entries/prices';
+import type { SilverChecked } from './entries/silver-checks';
+import type { StationDescribed, VentilationChecked } from './entries/stations';
 import type { StreamLogged } from './entries/streams';
 import type { BenchTested, DoseAdded, PotRead, TreatmentBegun, TreatmentEnded } from './entries/treatments';
 import type { PersonAdded, WorkshopDescribed } from './entries/workshop';
@@ -36,11 +39,23 @@ export type Mass = Quantity<'g'>;
 /** Volume and mass are counted side by side: one cannot be turned into the other without a density. */
 export type Held = { readonly volume: Volume; readonly mass: Mass };
 
+export type StationState = Told<StationDescribed> & { readonly givenUpAt: string | null };
+
 export type PersonState = Told<PersonAdded> & { readonly leftAt: string | null };
+
+/** A list that was gone through, and what was answered to it since, in the order in which it happened. */
+export type ChecklistState = Told<ChecklistFinished> & {
+  readonly later: readonly Told<ChecklistAnsweredLater>[];
+};
+
+/** `stopped` is the first end that was told; null while it runs. */
+export type ClockState = Told<ClockStarted> & { readonly stopped: Told<ClockStopped> | null };
 
 export type StepState = Told<StepStarted> & {
   readonly endedAt: string | null;
   readonly endNote: string | null;
+  /** Lists that were gone through when it had begun already, in order. */
+  readonly lateLists: readonly string[];
   readonly streamIds: readonly string[];
 };
 
@@ -194,7 +209,14 @@ export type State = {
   readonly batches: ReadonlyMap<string, BatchState>;
   readonly steps: ReadonlyMap<string, StepState>;
   /** Keyed by entry id, since that is what a step names as its clearance. */
-  readonly checklists: ReadonlyMap<string, Told<ChecklistFinished>>;
+  readonly checklists: ReadonlyMap<string, ChecklistState>;
+  /** In the order of the record. */
+  readonly listChanges: readonly Told<ListChanged>[];
+  readonly stations: ReadonlyMap<string, StationState>;
+  /** In the order in which they were made. */
+  readonly ventilationChecks: ReadonlyMap<string, Told<VentilationChecked>>;
+  readonly clocks: ReadonlyMap<string, ClockState>;
+  readonly silverChecks: ReadonlyMap<string, Told<SilverChecked>>;
   readonly streams: ReadonlyMap<string, StreamState>;
   readonly containers: ReadonlyMap<string, ContainerState>;
   readonly treatments: ReadonlyMap<string, TreatmentState>;
@@ -218,6 +240,11 @@ export const emptyState: State = {
   batches: new Map(),
   steps: new Map(),
   checklists: new Map(),
+  listChanges: [],
+  stations: new Map(),
+  ventilationChecks: new Map(),
+  clocks: new Map(),
+  silverChecks: new Map(),
   streams: new Map(),
   containers: new Map(),
   treatments: new Map(),

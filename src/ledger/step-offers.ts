@@ -1,10 +1,10 @@
 /** What may be started or gone on with on a batch: the likely one first, and whether a clearance of it holds. */
 import type { Checklist } from '../safety/checklist-schema';
-import { checklists } from '../safety/checklists';
 import { clearanceFault } from './clearance';
 import type { ChecklistFinished } from './entries/checklists';
 import type { State, StepState, Told } from './state';
 import { treatmentStep } from './treatment';
+import { workshopLists } from './workshop-lists';
 
 export type StepOffer = {
   readonly list: Checklist;
@@ -14,7 +14,14 @@ export type StepOffer = {
   readonly running: StepState | null;
 };
 
-export type Asking = { readonly batchId: string | null; readonly who: string | null; readonly at: string };
+export type Asking = {
+  readonly batchId: string | null;
+  /** For a list that is gone through for one container. */
+  readonly containerId?: string | undefined;
+  readonly stationId?: string | null | undefined;
+  readonly who: string | null;
+  readonly at: string;
+};
 
 /** Lists that concern the whole place, for every batch. */
 const ofThePlace: ReadonlySet<Checklist['step']> = new Set<Checklist['step']>(['readiness', 'inspection']);
@@ -39,7 +46,7 @@ export function clearanceOfList(
   const held = [...state.checklists.values()].findLast(
     ({ entryId, body }) =>
       body.checklist.id === list.id &&
-      clearanceFault(state, entryId, { step: list.step, batchId, who: asking.who, at: asking.at }) === null,
+      clearanceFault(state, entryId, { ...asking, step: list.step, batchId }) === null,
   );
   return held && (isLook(list) || !isUsed(state, held.entryId)) ? held : null;
 }
@@ -47,8 +54,10 @@ export function clearanceOfList(
 /** The lists that must be in date before this one, and are not. */
 export const requiredBefore = (state: State, list: Checklist, asking: Asking): readonly Checklist[] =>
   list.requires.flatMap((id) => {
-    const wanted = checklists.get(id);
-    return wanted && clearanceOfList(state, wanted, asking) === null ? [wanted] : [];
+    const wanted = workshopLists(state).get(id);
+    // A list that others require is of the whole place, never of one container.
+    const asked = { ...asking, containerId: undefined };
+    return wanted && clearanceOfList(state, wanted, asked) === null ? [wanted] : [];
   });
 
 /** The step of this kind that runs in the batch; null when none does. */
@@ -64,14 +73,15 @@ export function runningStep(state: State, batchId: string | null, step: string):
  * that runs and has a list for going on comes first.
  */
 export function stepOffers(state: State, asking: Asking): readonly StepOffer[] {
-  const steps = [...checklists.values()].filter(({ step }) => !ofThePlace.has(step));
+  const steps = [...workshopLists(state).values()].filter(({ step }) => !ofThePlace.has(step));
   const starts = steps.filter(({ moment }) => moment === 'start');
   const last = state.batches.get(asking.batchId ?? '')?.steps.at(-1);
   const done = last === undefined ? undefined : state.steps.get(last)?.body.step;
   const after = starts.findIndex(({ step }) => step === done) + 1;
   const offer = (list: Checklist, running: StepState | null): StepOffer => ({
     list,
-    clearance: clearanceOfList(state, list, asking),
+    // A treatment is of a container, which is chosen first.
+    clearance: list.step === treatmentStep ? null : clearanceOfList(state, list, asking),
     running,
   });
   const goOn = steps.flatMap((list) => {

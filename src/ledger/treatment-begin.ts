@@ -1,6 +1,5 @@
 /** What holds a treatment back before it begins: everything at once, so that nobody meets one fault after the other. */
 import type { Checklist } from '../safety/checklist-schema';
-import { checklists } from '../safety/checklists';
 import { clearanceFault } from './clearance';
 import { treatingFault } from './decisions/treatments';
 import type { ChecklistFinished } from './entries/checklists';
@@ -8,6 +7,7 @@ import type { Refusal } from './refusal';
 import type { ContainerState, State, Told } from './state';
 import { clearanceOfList } from './step-offers';
 import { runningTreatment, treatmentRuleFault, treatmentStep } from './treatment';
+import { workshopLists } from './workshop-lists';
 
 export type Readiness = {
   /** The list to go through; undefined only where no list is for this step. */
@@ -20,13 +20,14 @@ export type Readiness = {
 };
 
 /** The list that is gone through before a treatment. */
-export const treatmentList = (): Checklist | undefined =>
-  [...checklists.values()].find(({ step, moment }) => step === treatmentStep && moment === 'start');
+export const treatmentList = (state: State): Checklist | undefined =>
+  [...workshopLists(state).values()].find(({ step, moment }) => step === treatmentStep && moment === 'start');
 
 type Asking = { readonly who: string | null; readonly at: string };
+type AskingOf = Asking & { readonly containerId: string };
 
 /** Why the newest run of the list clears nothing now. */
-function notCleared(state: State, list: Checklist, asking: Asking): Refusal {
+function notCleared(state: State, list: Checklist, asking: AskingOf): Refusal {
   const newest = [...state.checklists.values()].findLast(({ body }) => body.checklist.id === list.id);
   const fault =
     newest && clearanceFault(state, newest.entryId, { step: list.step, batchId: null, ...asking });
@@ -34,10 +35,10 @@ function notCleared(state: State, list: Checklist, asking: Asking): Refusal {
 }
 
 export function readinessOf(state: State, containerId: string, asking: Asking): Readiness {
-  const list = treatmentList();
+  const list = treatmentList(state);
   const contents = treatingFault(state, containerId);
   const because = treatmentRuleFault(state);
-  const clearance = list ? clearanceOfList(state, list, { batchId: null, ...asking }) : null;
+  const clearance = list ? clearanceOfList(state, list, { batchId: null, containerId, ...asking }) : null;
   return {
     list,
     clearance,
@@ -45,7 +46,7 @@ export function readinessOf(state: State, containerId: string, asking: Asking): 
       ...(contents ? [contents] : []),
       ...(because ? [{ code: 'treatment-not-allowed' as const, details: { because } }] : []),
     ],
-    cleared: clearance || !list ? null : notCleared(state, list, asking),
+    cleared: clearance || !list ? null : notCleared(state, list, { containerId, ...asking }),
   };
 }
 

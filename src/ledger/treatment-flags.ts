@@ -44,7 +44,7 @@ export function flagsOfTreatment(state: State, treatment: TreatmentState): Flag[
   const fault =
     clearance === null
       ? null
-      : clearanceFault(state, clearance, { step: treatmentStep, batchId: null, who, at });
+      : clearanceFault(state, clearance, { step: treatmentStep, batchId: null, containerId, who, at });
   if (fault)
     flags.push({ pressing: 'soon', about, code: 'treatment-clearance-does-not-hold', why: fault.code });
   return flags;

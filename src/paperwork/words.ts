@@ -7,6 +7,7 @@ import type { RuleName } from '../ledger/entries/local-rules';
 import type { Agent } from '../ledger/entries/treatments';
 import type { Flag } from '../ledger/flags';
 import { bases } from '../reference/tables';
+import { saidBy } from '../safety/must-not-meet/words';
 import type { StreamKind } from '../safety/stream-kind';
 
 export const months = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
@@ -101,6 +102,14 @@ export const kindWords: Readonly<Record<PlainBody['kind'] | 'entry-corrected' | 
     'base-described': 'base described',
     'batch-opened': 'batch opened',
     'checklist-finished': 'checklist finished',
+    'checklist-answered-later': 'answered while it ran or after',
+    'list-changed': 'list changed',
+    'clock-started': 'clock started',
+    'clock-stopped': 'clock stopped',
+    'silver-checked': 'silver check',
+    'station-described': 'working place described',
+    'station-given-up': 'working place given up',
+    'ventilation-checked': 'ventilation check',
     'step-started': 'step started',
     'step-ended': 'step ended',
     'batch-charged': 'charged',
@@ -242,6 +251,12 @@ export function flagWords(
       return 'Tight cap on waste that may still give off gas. Vent before it is carried.';
     case 'contents-doubtful':
       return `Contents doubtful since ${day(flag.since)}. The figures are what the record says, not what is known to be in it.`;
+    case 'met-what-it-must-not':
+      return `Two things are in it that must not meet. ${saidBy(flag.by)} Confirm with the collector before anybody touches it.`;
+    case 'container-does-not-hold':
+      return `What the container is made of does not stand what is in it. ${saidBy(flag.by)}`;
+    case 'material-not-determined':
+      return 'Whether the container stands what is in it is not determined.';
     case 'more-taken-than-held':
       return `More was taken out (${amount(flag.taken, flag.unit)}) than it held by the record (${amount(flag.held, flag.unit)}).`;
     case 'added-while-closed':

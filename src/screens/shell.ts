@@ -32,6 +32,9 @@ export interface Shell {
   /** Who holds the phone; null until somebody says so. */
   readonly person: ReadonlySignal<string | null>;
   readonly choosePerson: (personId: string) => void;
+  /** Where the phone is: a station of the workshop; null until somebody says so. */
+  readonly station: ReadonlySignal<string | null>;
+  readonly chooseStation: (stationId: string) => void;
   readonly sign: ReadonlySignal<DecimalSign>;
   readonly chooseSign: (sign: DecimalSign) => void;
   readonly theme: ReadonlySignal<Theme>;

@@ -7,9 +7,11 @@ import Decimal from 'decimal.js';
 import type { Refusal } from '../ledger/refusal';
 import { formatNumber } from '../quantities/format';
 import type { NumberFailure } from '../quantities/written';
-import { neverRules } from '../safety/never-rules';
+import { nameOfThing, type ThingId } from '../safety/must-not-meet/matter';
+import { saidBy } from '../safety/must-not-meet/words';
 import type { StreamKind } from '../safety/stream-kind';
 import type { StoreFailure } from '../storage/failure';
+import { ownFaultWords } from './own-fault-words';
 
 export const words = {
   /** Unit of a basicity factor after ASTM C400. */
@@ -77,6 +79,17 @@ export const streamName: Readonly<Record<StreamKind, string>> = {
   'hydroxide-sludge': 'Hydroxide sludge',
 };
 
+const wasteNames: Readonly<Record<string, string>> = streamName;
+
+/** A kind of waste, a thing from the shelf or a material by its name. */
+export const thingName = (thing: ThingId): string => wasteNames[thing] ?? nameOfThing(thing) ?? thing;
+
+/** Inside a sentence; what is written in capitals stays so. */
+export function thingInside(thing: ThingId): string {
+  const name = thingName(thing);
+  return /^[A-Z]{2}/.test(name) ? name : name.toLowerCase();
+}
+
 const litres = (text: string) => `${formatNumber(new Decimal(text), 2)} L`;
 
 /** Why something was refused, and what makes it right. */
@@ -102,8 +115,18 @@ export function refusalWords(refusal: Refusal): string {
       return 'The clearance has run out. Go through the checklist again.';
     case 'clearance-for-another-step':
     case 'clearance-for-another-batch':
+    case 'clearance-for-another-container':
+      return 'The clearance is for another step, batch or container. Go through the checklist again.';
     case 'clearance-of-another-person':
-      return 'The clearance is for another step, batch or person. Go through the checklist again.';
+      return 'Somebody else went through the list. A clearance holds for one person only: go through it yourself.';
+    case 'clearance-for-another-place':
+      return 'The list was gone through at another place. Look round here, and go through it again.';
+    case 'clearance-for-other-acid':
+      return `The acid was ${refusal.details.then} when the list was gone through, and is ${refusal.details.now} now. Go through it again.`;
+    case 'list-change-not-in-order':
+      return ownFaultWords(refusal.details.fault);
+    case 'clearance-late':
+      return 'This list was gone through when the step had begun already. It clears nothing.';
     case 'container-closed':
       return 'This container is closed. Choose another, or reopen it first.';
     case 'contents-doubtful':
@@ -112,18 +135,16 @@ export function refusalWords(refusal: Refusal): string {
       return `By the record it holds ${litres(refusal.details.volume)} and ${refusal.details.mass} g. Read the level again, or correct an entry.`;
     case 'contents-unaccounted':
       return 'Something in it is in no log. Do not add; choose another container.';
-    case 'must-not-meet': {
-      const rule = neverRules.find(({ id }) => id === refusal.details.rule);
-      return `${streamName[refusal.details.added]} must not meet ${streamName[refusal.details.there].toLowerCase()}. ${rule?.happens ?? ''} Choose another container.`;
-    }
+    case 'must-not-meet':
+      return `${thingName(refusal.details.added)} must not meet ${thingInside(refusal.details.there)}. ${saidBy(refusal.details.by)} Choose another container.`;
+    case 'material-does-not-hold':
+      return `${thingName(refusal.details.added)} must not stand in ${thingInside(refusal.details.material)}. ${saidBy(refusal.details.by)} Choose another container.`;
     case 'over-capacity':
       return `It would hold ${litres(refusal.details.wouldHold)}, more than fits. Choose a larger one, or place a part.`;
     case 'over-fill-limit':
       return `It would hold ${litres(refusal.details.wouldHold)}; the fill limit is ${litres(refusal.details.limit)}. Choose a larger one, or place a part.`;
-    case 'must-not-be-treated': {
-      const rule = neverRules.find(({ id }) => id === refusal.details.rule);
-      return `${streamName[refusal.details.there]} is in it. ${rule?.short ?? ''}. ${rule?.happens ?? ''} Keep it as it is; ask the collector.`;
-    }
+    case 'must-not-be-treated':
+      return `${thingName(refusal.details.there)} is in it. Never add ${thingInside(refusal.details.added)}. ${saidBy(refusal.details.by)} Keep it as it is; ask the collector.`;
     case 'treatment-not-allowed':
       return refusal.details.because === 'not-allowed'
         ? 'Your local rules do not allow treatment here. Keep it in the container for the collector.'

@@ -47,6 +47,7 @@ export function shellInMemory(
   const now = signal(start);
   const path = signal(at);
   const person = signal<string | null>(null);
+  const station = signal<string | null>(null);
   const sign = signal<DecimalSign>('.');
   const theme = signal<Theme>('light');
   const drafts = new Map<string, string>();
@@ -87,6 +88,10 @@ export function shellInMemory(
     person,
     choosePerson: (id) => {
       person.value = id;
+    },
+    station,
+    chooseStation: (id) => {
+      station.value = id;
     },
     sign,
     chooseSign: (chosen) => {

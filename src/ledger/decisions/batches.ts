@@ -17,9 +17,9 @@ export function openBatch(state: State, intention: IntentionOf<'open-batch'>, { 
 
 /** A planned step: only on a clearance that holds now, for this step, this batch and this person. */
 export function startStep(state: State, intention: IntentionOf<'start-step'>, context: Context): Decided {
-  const { step, batchId, clearance } = intention;
+  const { step, batchId, stationId, clearance } = intention;
   const { who, now: at, newId } = context;
-  const fault = clearanceFault(state, clearance, { step, batchId, who, at });
+  const fault = clearanceFault(state, clearance, { step, batchId, stationId, who, at });
   if (fault) return refused(fault);
   return written({ kind: 'step-started', v: 1, stepId: newId(), ...stated(intention) });
 }
@@ -30,12 +30,4 @@ export function endStep(state: State, intention: IntentionOf<'end-step'>): Decid
   if (endedAt !== null)
     return refused({ code: 'already-ended', details: { stepId, at: endedAt }, field: 'stepId' });
   return written({ kind: 'step-ended', v: 1, ...stated(intention) });
-}
-
-/** A run is written down once, however often the last answer was tapped. */
-export function finishChecklist(state: State, intention: IntentionOf<'finish-checklist'>): Decided {
-  const { runId } = intention;
-  const again = [...state.checklists.values()].some(({ body }) => body.runId === runId);
-  if (again) return refused({ code: 'already-written', details: { id: runId }, field: 'runId' });
-  return written({ kind: 'checklist-finished', v: 1, ...stated(intention) });
 }

@@ -24,6 +24,13 @@ function subjectOf(body: PlainBody): string | null {
       return body.treatmentId;
     case 'paper-made':
       return body.paperId;
+    case 'clock-started':
+      return body.clockId;
+    case 'silver-checked':
+    case 'ventilation-checked':
+      return body.checkId;
+    case 'station-described':
+      return body.stationId;
     default:
       return null;
   }

@@ -1,24 +1,55 @@
 /** Decisions on treatments. What has happened is written down; only the beginning can be a plan. */
-import { mustNotBeMadeAlkaline } from '../../safety/must-not-meet';
+import { meetings, refusedMeeting } from '../../safety/must-not-meet/meetings';
 import { clearanceFault } from '../clearance';
+import type { Agent } from '../entries/treatments';
 import type { Context, IntentionOf } from '../intention';
+import { contentsSide, vesselSide } from '../meeting-sides';
 import { type Decided, type Refusal, refused, written } from '../refusal';
-import type { State } from '../state';
+import type { ContainerState, State } from '../state';
 import { allowedNow, runningTreatment, treatmentRuleFault, treatmentStep } from '../treatment';
 import { wasteKinds } from '../waste-kinds';
 import { stated } from './stated';
 
-/** Why no base may be put on what the container holds, whoever allows it; null when nothing known forbids it. */
-export function treatingFault(state: State, containerId: string): Refusal | null {
+/** A treatment ends with a base, whatever it begins with. */
+const anyBase: Agent = 'hydrated-lime';
+
+/** What an agent must not meet: what is in the container, or what the container is made of. */
+function agentFault(state: State, { body }: ContainerState, agents: readonly Agent[]): Refusal | null {
+  const { containerId } = body;
+  const field = 'containerId';
+  const added = [...agents, anyBase].map((thing) => ({ thing }));
+  const met = refusedMeeting(meetings(contentsSide(state, containerId), added, 'treatment'));
+  if (met)
+    return {
+      code: 'must-not-be-treated',
+      details: { containerId, by: met.by, there: met.a, added: met.b },
+      field,
+    };
+  const bare = refusedMeeting(meetings(vesselSide(body), added, 'treatment'));
+  return (
+    bare && {
+      code: 'material-does-not-hold',
+      details: { containerId, by: bare.by, material: bare.a, added: bare.b },
+      field,
+    }
+  );
+}
+
+/**
+ * Why no base may be put on what the container holds, whoever allows it; null when nothing known forbids it.
+ * @param agents what else is to go in
+ */
+export function treatingFault(
+  state: State,
+  containerId: string,
+  agents: readonly Agent[] = [],
+): Refusal | null {
   const field = 'containerId';
   const container = state.containers.get(containerId);
   if (!container) return { code: 'unknown', details: { to: 'container', id: containerId }, field };
-  const { kinds, unaccounted } = wasteKinds(state, containerId);
-  const forbidden = mustNotBeMadeAlkaline(kinds);
-  if (forbidden) {
-    const { rule, there } = forbidden;
-    return { code: 'must-not-be-treated', details: { containerId, rule: rule.id, there }, field };
-  }
+  const { unaccounted } = wasteKinds(state, containerId);
+  const forbidden = agentFault(state, container, agents);
+  if (forbidden) return forbidden;
   const { closedAt, doubtfulSince, contents } = container;
   if (doubtfulSince !== null)
     return { code: 'contents-doubtful', details: { containerId, since: doubtfulSince }, field };
@@ -40,9 +71,13 @@ export function beginTreatment(
   const { containerId, clearance } = intention;
   const because = treatmentRuleFault(state);
   const fault =
-    treatingFault(state, containerId) ??
+    treatingFault(
+      state,
+      containerId,
+      intention.stages.map(({ agent }) => agent),
+    ) ??
     (because ? { code: 'treatment-not-allowed' as const, details: { because } } : null) ??
-    clearanceFault(state, clearance, { step: treatmentStep, batchId: null, who, at });
+    clearanceFault(state, clearance, { step: treatmentStep, batchId: null, containerId, who, at });
   if (fault) return refused(fault);
   const allowed = allowedNow(state);
   return written({ kind: 'treatment-begun', v: 1, treatmentId: newId(), allowed, ...stated(intention) });

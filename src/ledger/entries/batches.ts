@@ -28,6 +28,7 @@ export const StepStarted = z.strictObject({
   step: Slug,
   /** Entry of the cleared checklist; null when it was done without one, which stays visible. */
   clearance: z.nullable(TimedId),
+  stationId: z.optional(Id),
   note: z.optional(Note),
 });
 

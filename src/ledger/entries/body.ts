@@ -3,13 +3,16 @@ import * as z from 'zod/mini';
 import { BatchCharged, BatchRecovered } from './accounts';
 import { BaseDescribed } from './bases';
 import { BatchOpened, StepEnded, StepStarted } from './batches';
-import { ChecklistFinished } from './checklists';
+import { ChecklistAnsweredLater, ChecklistFinished, ListChanged } from './checklists';
+import { ClockStarted, ClockStopped } from './clocks';
 import { ContainerMarked, ContainerOpened, ContentsMoved, StreamPlaced } from './containers';
 import { TimedId } from './identity';
 import { LocalRuleStated } from './local-rules';
 import { Instant } from './moments';
 import { PaperMade } from './papers';
 import { PriceStated } from './prices';
+import { SilverChecked } from './silver-checks';
+import { StationDescribed, StationGivenUp, VentilationChecked } from './stations';
 import { StreamLogged } from './streams';
 import { Note } from './text';
 import { BenchTested, DoseAdded, PotRead, TreatmentBegun, TreatmentEnded } from './treatments';
@@ -24,6 +27,8 @@ export const PlainBody = z.discriminatedUnion('kind', [
   BaseDescribed,
   BatchOpened,
   ChecklistFinished,
+  ChecklistAnsweredLater,
+  ListChanged,
   StepStarted,
   StepEnded,
   BatchCharged,
@@ -37,6 +42,12 @@ export const PlainBody = z.discriminatedUnion('kind', [
   TreatmentBegun,
   DoseAdded,
   PotRead,
+  ClockStarted,
+  ClockStopped,
+  SilverChecked,
+  StationDescribed,
+  StationGivenUp,
+  VentilationChecked,
   BenchTested,
   TreatmentEnded,
   PriceStated,

@@ -1,6 +1,7 @@
 /** A checklist that was gone through, with every question as it was asked. */
 import * as z from 'zod/mini';
-import { Hash, Id, Slug } from './identity';
+import { OwnChange } from '../../safety/own-lists';
+import { Hash, Id, Slug, TimedId } from './identity';
 import { Instant } from './moments';
 import { Line, Note, text } from './text';
 
@@ -12,6 +13,12 @@ export const ChecklistAnswer = z.strictObject({
   /** The answer chosen or typed; a reading keeps its digits. */
   answer: Note,
   unit: z.optional(text(20)),
+  /** The range that was wanted then. */
+  min: z.optional(text(20)),
+  max: z.optional(text(20)),
+  /** The workshop's own item, or a shipped one whose range the workshop has changed. */
+  own: z.optional(z.boolean()),
+  range: z.optional(z.enum(['tightened', 'loosened'])),
   reason: z.optional(Note),
   /** This answer stopped the checklist. */
   stopped: z.optional(z.boolean()),
@@ -26,6 +33,10 @@ export const ChecklistFinished = z.strictObject({
   runId: Id,
   step: Slug,
   batchId: z.nullable(Id),
+  /** The container that it was gone through for, where the step is on one. */
+  containerId: z.optional(Id),
+  /** The step that had begun already when the list was gone through: it clears nothing. */
+  late: z.optional(z.strictObject({ stepId: Id })),
   /** `hash` is over the checklist's own content, so that the very text can be found again. */
   checklist: z.strictObject({ id: Slug, version: text(20), hash: Hash, title: Line }),
   outcome: z.enum(['cleared', 'stopped']),
@@ -33,10 +44,30 @@ export const ChecklistFinished = z.strictObject({
   finishedAt: Instant,
   /** End of the clearance; null when there is none. */
   validUntil: z.nullable(Instant),
+  /** The station that it was gone through at, and its name then. */
+  stationId: z.optional(Id),
   place: z.optional(Line),
   second: z.optional(z.strictObject({ name: Line, at: z.optional(Instant) })),
   answers: z.array(ChecklistAnswer).check(z.minLength(1), z.maxLength(60)),
 });
 
+/** What is asked while a step runs and after it, answered one at a time. */
+export const ChecklistAnsweredLater = z.strictObject({
+  kind: z.literal('checklist-answered-later'),
+  v: z.literal(1),
+  /** Entry of the list that asked. */
+  checklist: TimedId,
+  answer: ChecklistAnswer,
+});
+
+/** The workshop's own question, or another range in one of ours. */
+export const ListChanged = z.strictObject({
+  kind: z.literal('list-changed'),
+  v: z.literal(1),
+  change: OwnChange,
+});
+
+export type ListChanged = z.infer<typeof ListChanged>;
 export type ChecklistAnswer = z.infer<typeof ChecklistAnswer>;
+export type ChecklistAnsweredLater = z.infer<typeof ChecklistAnsweredLater>;
 export type ChecklistFinished = z.infer<typeof ChecklistFinished>;

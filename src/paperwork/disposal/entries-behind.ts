@@ -58,7 +58,9 @@ function isBehind(body: Body, behind: Behind, clearances: ReadonlySet<string>, e
     case 'step-ended':
       return behind.steps.has(body.stepId);
     case 'checklist-finished':
-      return clearances.has(entryId);
+      return clearances.has(entryId) || (body.late !== undefined && behind.steps.has(body.late.stepId));
+    case 'checklist-answered-later':
+      return clearances.has(body.checklist);
     case 'stream-logged':
       return behind.streams.has(body.streamId);
     case 'container-opened':
@@ -75,6 +77,15 @@ function isBehind(body: Body, behind: Behind, clearances: ReadonlySet<string>, e
     case 'pot-read':
     case 'treatment-ended':
       return behind.treatments.has(body.treatmentId);
+    case 'silver-checked':
+      return body.streamIds.some((id) => behind.streams.has(id));
+    case 'ventilation-checked':
+      return body.batchId !== null && behind.batches.has(body.batchId);
+    case 'list-changed':
+    case 'station-described':
+    case 'station-given-up':
+    case 'clock-started':
+    case 'clock-stopped':
     case 'price-stated':
     case 'entry-corrected':
     case 'entry-withdrawn':
@@ -118,6 +129,8 @@ function about({ state, sign }: Asked, body: Body): string {
       return (state.steps.get(body.stepId)?.body.step ?? notDetermined).replaceAll('-', ' ');
     case 'checklist-finished':
       return `${body.checklist.title}: ${body.outcome}`;
+    case 'checklist-answered-later':
+      return `${body.answer.ask} ${body.answer.answer}`;
     case 'workshop-described':
       return body.name;
     case 'local-rule-stated':

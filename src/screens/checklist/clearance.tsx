@@ -5,7 +5,7 @@ import type { ChecklistFinished } from '../../ledger/entries/checklists';
 import type { State, Told } from '../../ledger/state';
 import { isLook } from '../../ledger/step-offers';
 import { treatmentStep } from '../../ledger/treatment';
-import { checklists } from '../../safety/checklists';
+import { workshopLists } from '../../ledger/workshop-lists';
 import { sameDay } from '../../safety/stated-time';
 import { safetyWords } from '../../safety/words';
 import { Button } from '../../ui/button';
@@ -18,7 +18,8 @@ import { useShell } from '../shell';
 import { refusalWords } from '../words';
 import { AnswersGiven } from './answers-given';
 import styles from './checklist.module.css';
-import { batchPart, homeOf, ReturnTo, returnDraft } from './kept-run';
+import { ReturnTo, returnDraft } from './kept-run';
+import { codeOf, homeOf, partOf } from './list-for';
 import { Nowhere } from './nowhere';
 import { dayOf, performedFault, words } from './words';
 
@@ -28,10 +29,17 @@ type Cleared = { readonly told: Told<ChecklistFinished> };
 function useFacts({ told }: Cleared) {
   const { state } = useShell();
   const { batchId, place, second } = told.body;
-  const batch = batchId === null ? undefined : state.value.batches.get(batchId)?.body.code;
+  const code = codeOf(state.value, told.body);
   const name = state.value.people.get(told.who ?? '')?.body.name ?? words.clearance.someone;
   return [
-    ...(batch === undefined ? [] : [{ term: words.clearance.batch, fact: unbroken(batch) }]),
+    ...(code === undefined
+      ? []
+      : [
+          {
+            term: batchId === null ? words.clearance.container : words.clearance.batch,
+            fact: unbroken(code),
+          },
+        ]),
     ...(place === undefined ? [] : [{ term: words.clearance.place, fact: place }]),
     { term: name, fact: words.clearance.clearedIt },
     ...(second === undefined
@@ -47,25 +55,31 @@ function useFacts({ told }: Cleared) {
 
 /** Begins the step, or goes on to where the list was asked for. */
 function useGoingOn({ told }: Cleared) {
-  const { perform, go, draft } = useShell();
+  const { perform, go, draft, station, state } = useShell();
   const [fault, setFault] = useState<string | null>(null);
   const { step, batchId, checklist } = told.body;
-  const list = checklists.get(checklist.id);
+  const list = workshopLists(state.value).get(checklist.id);
   const look = list !== undefined && isLook(list);
   const back = draft.read(returnDraft(checklist.id), ReturnTo);
   async function begin(): Promise<void> {
-    const done = await perform({ do: 'start-step', step, batchId, clearance: told.entryId });
-    if (done.ok) go(homeOf(batchId), 'replace');
+    const done = await perform({
+      do: 'start-step',
+      step,
+      batchId,
+      ...(station.value === null ? {} : { stationId: station.value }),
+      clearance: told.entryId,
+    });
+    if (done.ok) go(homeOf(told.body), 'replace');
     else setFault(performedFault(done));
   }
   function leave(): void {
     draft.drop(returnDraft(checklist.id));
-    go(back?.path ?? homeOf(batchId), 'replace');
+    go(back?.path ?? homeOf(told.body), 'replace');
   }
   // What is in a container is treated, not a batch: its own page begins it, and knows which container.
   function beginTreating(): void {
     draft.drop(returnDraft(checklist.id));
-    go(back?.path ?? 'treatment/begin', 'replace');
+    go(back?.path ?? homeOf(told.body), 'replace');
   }
   const goOn = list?.moment === 'running' ? list.begin : words.clearance.goOn;
   const label = back ? words.clearance.toList(back.title) : goOn;
@@ -88,7 +102,7 @@ function begunBy(state: State, { entryId, body }: Told<ChecklistFinished>): stri
   const treatment = [...state.treatments.values()].find((one) => one.body.clearance === entryId);
   if (treatment) return `treatment/${treatment.body.treatmentId}`;
   const step = [...state.steps.values()].some((one) => one.body.clearance === entryId);
-  return step ? homeOf(body.batchId) : null;
+  return step ? homeOf(body) : null;
 }
 
 /** The tag of a clearance that holds, or has begun its step. */
@@ -97,13 +111,13 @@ function Holds({
   begun,
   onAnswers,
 }: Cleared & { readonly begun: string | null; readonly onAnswers: () => void }) {
-  const { now, moment } = useShell();
+  const { now, moment, state } = useShell();
   const { checklist, validUntil, batchId } = told.body;
-  const list = checklists.get(checklist.id);
+  const list = workshopLists(state.value).get(checklist.id);
   const going = useGoingOn({ told });
   const facts = useFacts({ told });
   const guard = useTapGuard('clearance', moment);
-  const home = homeOf(batchId);
+  const home = homeOf(told.body);
   const until = validUntil ?? told.body.finishedAt;
   return (
     <Frame
@@ -160,7 +174,7 @@ function DoesNotHold({
   onAnswers,
 }: Cleared & { readonly why: string; readonly onAnswers: () => void }) {
   const { now } = useShell();
-  const { checklist, batchId, validUntil, outcome } = told.body;
+  const { checklist, validUntil, outcome } = told.body;
   const ranOut = outcome === 'cleared' && validUntil !== null && validUntil < now.value;
   return (
     <Frame
@@ -172,11 +186,11 @@ function DoesNotHold({
       }
       focusKey="does not hold"
       ways={[
-        { label: words.clearance.putOff, href: `#/${homeOf(batchId)}` },
+        { label: words.clearance.putOff, href: `#/${homeOf(told.body)}` },
         { label: words.clearance.showAnswers, onTap: onAnswers },
       ]}
       actions={
-        <Button look="primary" href={`#/check/${batchPart(batchId)}/${checklist.id}`}>
+        <Button look="primary" href={`#/check/${partOf(told.body)}/${checklist.id}`}>
           {words.clearance.goThrough}
         </Button>
       }
@@ -192,16 +206,18 @@ function DoesNotHold({
 }
 
 export function Clearance({ at }: { readonly at: Readonly<Record<string, string>> }) {
-  const { state, person, now } = useShell();
+  const { state, person, station, now } = useShell();
   const [answers, setAnswers] = useState(false);
   const told = state.value.checklists.get(at.entry ?? '');
   if (!told) return <Nowhere>{words.clearance.lost}</Nowhere>;
   if (answers) return <AnswersGiven finished={told.body} onBack={() => setAnswers(false)} />;
-  const { step, batchId } = told.body;
+  const { step, batchId, containerId } = told.body;
   const begun = begunBy(state.value, told);
   const fault = clearanceFault(state.value, told.entryId, {
     step,
     batchId,
+    containerId,
+    stationId: station.value,
     who: person.value,
     at: now.value,
   });

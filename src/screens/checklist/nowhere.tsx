@@ -4,13 +4,23 @@ import { Button } from '../../ui/button';
 import { Frame } from '../frame';
 import { words } from './words';
 
-export const Nowhere = ({ children }: { readonly children: ComponentChildren }) => (
+type Way = { readonly href: string; readonly words: string };
+
+const toBatches: Way = { href: '#/batches', words: words.step.toBatches };
+
+export const Nowhere = ({
+  children,
+  way = toBatches,
+}: {
+  readonly children: ComponentChildren;
+  readonly way?: Way;
+}) => (
   <Frame
     title={children}
     place="batches"
     actions={
-      <Button look="primary" href="#/batches">
-        {words.step.toBatches}
+      <Button look="primary" href={way.href}>
+        {way.words}
       </Button>
     }
   />

@@ -2,8 +2,8 @@
 import { useState } from 'preact/hooks';
 import { isLook, requiredBefore, runningStep } from '../../ledger/step-offers';
 import { treatmentStep } from '../../ledger/treatment';
+import { workshopLists } from '../../ledger/workshop-lists';
 import type { Checklist } from '../../safety/checklist-schema';
-import { checklists } from '../../safety/checklists';
 import { Button, Buttons } from '../../ui/button';
 import { Part } from '../../ui/page';
 import { useStayAwake } from '../../ui/stay-awake';
@@ -12,7 +12,8 @@ import { useShell } from '../shell';
 import { Already } from './already';
 import { LookAgain, Restart } from './came-back';
 import styles from './checklist.module.css';
-import { batchPart, homeOf, ReturnTo, returnDraft } from './kept-run';
+import { returnDraft } from './kept-run';
+import { codeOf, homeOf, type ListFor, listFor, partOf } from './list-for';
 import { Nowhere } from './nowhere';
 import { PersonFirst } from './person-first';
 import { Question } from './question';
@@ -20,16 +21,18 @@ import { Stopped } from './stopped';
 import { type RunOnScreen, useRun } from './use-run';
 import { performedFault, taskLine, words } from './words';
 
-type Going = { readonly list: Checklist; readonly batchId: string | null };
+const containerFirst = { href: '#/treatment/begin', words: words.step.toContainers };
+
+type Going = { readonly list: Checklist; readonly what: ListFor };
 
 type FirstProps = Going & { readonly required: Checklist; readonly onAlready: () => void };
 
 /** What was asked for first: its way leads there, and back here by itself. */
-function First({ list, required, batchId, onAlready }: FirstProps) {
+function First({ list, required, what, onAlready }: FirstProps) {
   const { draft, go } = useShell();
   const onTap = (): void => {
     draft.keep(returnDraft(required.id), {
-      path: `check/${batchPart(batchId)}/${list.id}`,
+      path: `check/${partOf(what)}/${list.id}`,
       title: list.title,
     });
     go(`check/-/${required.id}`);
@@ -39,7 +42,7 @@ function First({ list, required, batchId, onAlready }: FirstProps) {
       title={words.required.title}
       second={words.required.second(required.title)}
       focusKey="required"
-      ways={[{ label: words.required.notNow, href: `#/${homeOf(batchId)}` }]}
+      ways={[{ label: words.required.notNow, href: `#/${homeOf(what)}` }]}
       actions={
         <Buttons>
           <Button look="primary" voice="serif" second={words.required.after} onTap={onTap}>
@@ -78,12 +81,13 @@ const AllAsked = ({ on, home }: { readonly on: RunOnScreen; readonly home: strin
 );
 
 /** Ways through a stop that end the run; the stop is written down with either. */
-function useEnding(on: RunOnScreen, { list, batchId }: Going) {
+function useEnding(on: RunOnScreen, { list, what }: Going) {
+  const { batchId } = what;
   const { perform, go, state, draft } = useShell();
   async function putOff(): Promise<void> {
     if ((await on.finish()) === null) return;
     on.drop();
-    go(homeOf(batchId), 'replace');
+    go(homeOf(what), 'replace');
   }
   async function already(happenedAt: string, note: string): Promise<void> {
     // Without an answer the list was not begun: only the step is written down.
@@ -104,31 +108,30 @@ function useEnding(on: RunOnScreen, { list, batchId }: Going) {
         );
     if (done && !done.ok) return on.say(performedFault(done));
     on.drop();
-    go(homeOf(batchId), 'replace');
+    go(homeOf(what), 'replace');
   }
   /** What is in a container was treated, not a batch: which, and what went in, is asked on its own page. */
   async function alreadyTreated(): Promise<void> {
     const begun = on.run.answered.length + on.run.overcome.length > 0;
     if (begun && (await on.finish()) === null) return;
     on.drop();
-    const back = draft.read(returnDraft(list.id), ReturnTo);
     draft.drop(returnDraft(list.id));
-    go(back ? `${back.path}/already` : 'treatment/begin', 'replace');
+    go(`${homeOf(what)}/already`, 'replace');
   }
   return { putOff, already, alreadyTreated };
 }
 
-function Running({ list, batchId, person }: Going & { readonly person: string }) {
+function Running({ list, what, person }: Going & { readonly person: string }) {
   const { state, now } = useShell();
-  const on = useRun(list, batchId, person);
-  const ending = useEnding(on, { list, batchId });
+  const on = useRun(list, what, person);
+  const ending = useEnding(on, { list, what });
   const [already, setAlready] = useState(false);
   const onAlready = (): void => {
     if (list.step === treatmentStep) void ending.alreadyTreated();
     else setAlready(true);
   };
   useStayAwake();
-  const home = homeOf(batchId);
+  const home = homeOf(what);
   if (already)
     return (
       <Already
@@ -143,23 +146,28 @@ function Running({ list, batchId, person }: Going & { readonly person: string })
     const name = state.value.people.get(context.person)?.body.name ?? words.resume.nobody;
     return <Restart reason={words.resume.otherPerson(name)} home={home} onRestart={on.restart} />;
   }
-  const [required] = requiredBefore(state.value, list, { batchId, who: person, at: now.value });
-  if (required && on.now.state === 'next')
-    return <First list={list} batchId={batchId} required={required} onAlready={onAlready} />;
+  const [required] = requiredBefore(state.value, list, {
+    batchId: what.batchId,
+    stationId: on.run.context.place?.id,
+    who: person,
+    at: now.value,
+  });
+  // A late list clears nothing, so nothing is wanted before it.
+  if (required && on.now.state === 'next' && what.lateFor === undefined)
+    return <First list={list} what={what} required={required} onAlready={onAlready} />;
   if (on.arrived.how === 'restart')
     return <Restart reason={words.resume.tooOld(on.arrived.minutes)} home={home} onRestart={on.restart} />;
   if (on.arrived.how === 'look-again')
     return <LookAgain arrived={on.arrived} home={home} onGoOn={on.goOnWith} />;
   if (on.now.state === 'complete') return <AllAsked on={on} home={home} />;
   if (on.now.state === 'next') {
-    const batch = batchId === null ? undefined : state.value.batches.get(batchId)?.body.code;
     const { item } = on.now;
     return (
       <Question
         key={`${item.id} ${on.run.openedAt}`}
         on={on}
         next={on.now}
-        task={taskLine(list.title, batch)}
+        task={taskLine(list.title, codeOf(state.value, what))}
         home={home}
       />
     );
@@ -176,13 +184,15 @@ function Start(going: Going) {
 
 export function RunList({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { state } = useShell();
-  const list = checklists.get(at.list ?? '');
-  const batchId = at.batch === '-' ? null : (at.batch ?? '');
+  const list = workshopLists(state.value).get(at.list ?? '');
   if (!list) return <Nowhere>{words.step.noList}</Nowhere>;
-  if (batchId !== null && !state.value.batches.has(batchId)) return <Nowhere>{words.step.noBatch}</Nowhere>;
+  const what = listFor(state.value, at.for ?? '');
+  if (!what) return <Nowhere>{words.step.noBatch}</Nowhere>;
+  if (list.step === treatmentStep && what.containerId === undefined)
+    return <Nowhere way={containerFirst}>{words.step.noContainer}</Nowhere>;
   return (
     <PersonFirst>
-      <Start list={list} batchId={batchId} />
+      <Start list={list} what={what} />
     </PersonFirst>
   );
 }

@@ -1,5 +1,6 @@
 /** Start a step: what comes next in this batch, and whether its list must be gone through. */
 import { batchOf, requiredBefore, type StepOffer, stepOffers } from '../../ledger/step-offers';
+import { treatmentStep } from '../../ledger/treatment';
 import { standing } from '../../safety/checklist-run';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
@@ -9,7 +10,8 @@ import { Row, Rows } from '../../ui/row';
 import { dilutionWords } from '../dilution/words';
 import { Frame, hour } from '../frame';
 import { type Shell, useShell } from '../shell';
-import { batchPart, KeptRun, runDraft } from './kept-run';
+import { KeptRun, runDraft } from './kept-run';
+import { partOf } from './list-for';
 import { Nowhere } from './nowhere';
 import { PersonFirst } from './person-first';
 import { words } from './words';
@@ -25,8 +27,12 @@ function pausedWords({ draft, person }: Shell, list: string, batchId: string): s
   return now.state === 'next' ? words.step.paused(now.number, now.of) : words.step.answered;
 }
 
-const hrefOf = ({ list, clearance }: StepOffer, batchId: string): string =>
-  clearance ? `#/clearance/${clearance.entryId}` : `#/check/${batchPart(batchOf(list, batchId))}/${list.id}`;
+function hrefOf({ list, clearance }: StepOffer, batchId: string): string {
+  if (list.step === treatmentStep) return '#/treatment/begin';
+  return clearance
+    ? `#/clearance/${clearance.entryId}`
+    : `#/check/${partOf({ batchId: batchOf(list, batchId) })}/${list.id}`;
+}
 
 const questionsIn = ({ list }: StepOffer): string =>
   words.step.questions(list.items.filter(({ when }) => when === undefined).length);
@@ -37,7 +43,8 @@ function useHow(offer: StepOffer, batchId: string): string {
   const { list, clearance, running } = offer;
   const until = clearance?.body.validUntil ?? null;
   const held = until === null ? null : words.step.cleared(hour(until));
-  const how = held ?? pausedWords(shell, list.id, batchPart(batchOf(list, batchId))) ?? questionsIn(offer);
+  const how =
+    held ?? pausedWords(shell, list.id, partOf({ batchId: batchOf(list, batchId) })) ?? questionsIn(offer);
   return running ? `${words.step.runs(hour(running.at))}. ${how}` : how;
 }
 
@@ -74,8 +81,8 @@ const Likely = ({
 };
 
 function Steps({ batchId }: Props) {
-  const { state, person, now } = useShell();
-  const asking = { batchId, who: person.value, at: now.value };
+  const { state, person, station, now } = useShell();
+  const asking = { batchId, stationId: station.value, who: person.value, at: now.value };
   const [likely, ...others] = stepOffers(state.value, asking);
   if (!likely) return null;
   const [required] = requiredBefore(state.value, likely.list, asking);

@@ -13,8 +13,9 @@ import {
 import type { Checklist } from '../../safety/checklist-schema';
 import type { Given, Run } from '../../safety/run-schema';
 import { tick } from '../../ui/stay-awake';
-import { useShell } from '../shell';
-import { batchPart, KeptRun, runDraft } from './kept-run';
+import { type Shell, useShell } from '../shell';
+import { KeptRun, runDraft } from './kept-run';
+import { type ListFor, partOf } from './list-for';
 import { performedFault } from './words';
 
 const undoMs = 5_000;
@@ -30,14 +31,21 @@ function useUndo() {
   return [undo, setUndo] as const;
 }
 
+/** The station where the phone is, with its name. */
+export function placeNow({ state, station }: Shell): Run['context']['place'] {
+  const name = state.value.stations.get(station.value ?? '')?.body.name;
+  return station.value === null || name === undefined ? undefined : { id: station.value, name };
+}
+
 export type RunOnScreen = ReturnType<typeof useRun>;
 
-export function useRun(list: Checklist, batchId: string | null, person: string) {
+export function useRun(list: Checklist, what: ListFor, person: string) {
   const shell = useShell();
-  const name = runDraft(list.id, batchPart(batchId));
+  const name = runDraft(list.id, partOf(what));
+  const place = placeNow(shell);
   const fresh = (): KeptRun => ({
     runId: shell.newId(),
-    run: begin(list, { person, batchId }, shell.moment()),
+    run: begin(list, { person, ...what, ...(place ? { place } : {}) }, shell.moment()),
   });
   const [kept, setKept] = useState<KeptRun>(() => shell.draft.read(name, KeptRun) ?? fresh());
   const [undo, setUndo] = useUndo();

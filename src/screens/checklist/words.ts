@@ -1,8 +1,8 @@
 /** Words of checklists, stops and clearances that do not stand in the lists themselves. */
 import { format } from 'date-fns';
 import type { DecimalSign } from '../../quantities/format';
-import type { RunFailure } from '../../safety/checklist-run';
 import type { Item } from '../../safety/checklist-item';
+import type { RunFailure } from '../../safety/checklist-run';
 import type { Answered } from '../../safety/run-schema';
 import { failureWords as runFailureWords, safetyWords, verdictWords } from '../../safety/words';
 import { unbroken } from '../../ui/figure-value';
@@ -75,6 +75,7 @@ export const words = {
   position: (at: number, of: number) => `${at} of ${of}`,
   answers: 'Answers',
   yes: 'Yes, I looked: it is so',
+  byHand: 'stated by hand',
   no: safetyWords.no,
   undo: (answer: string) => `Undo: ${answer}`,
   backOne: 'Back one',
@@ -147,6 +148,7 @@ export const words = {
   },
   clearance: {
     batch: 'Batch',
+    container: 'Container',
     place: 'Place',
     clearedIt: 'cleared it',
     someone: 'Somebody',
@@ -185,6 +187,8 @@ export const words = {
     runs: (since: string) => `Runs since ${since}`,
     others: 'Other steps',
     noBatch: 'This batch is not in the record.',
+    noContainer: 'This list is gone through for one container. Choose it first.',
+    toContainers: 'Choose the container',
     noList: 'There is no such checklist.',
     toBatches: 'To the batches',
     back: 'Back to the batch',

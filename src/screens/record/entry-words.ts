@@ -10,6 +10,8 @@ import { baseStated } from '../amounts';
 import { chargeWords, recoveryWords } from '../batches/account-words';
 import { stepWords } from '../batches/words';
 import { streamName } from '../words';
+import { clockEnd, clockName, silverOutcome, verdictText } from './clock-words';
+import { listChangeText } from './list-words';
 import { dischargeWords, ruleWords } from './rule-words';
 import { treatmentTitle } from './treatment-words';
 
@@ -138,6 +140,27 @@ export function entryTitle(state: State, body: Body, sign: DecimalSign): string 
         `${body.outcome === 'cleared' ? 'Cleared' : 'Stopped'}: ${lower(body.checklist.title)}`,
         batchCode(state, body.batchId),
       );
+    case 'checklist-answered-later':
+      return joined(
+        `${body.answer.ask} ${body.answer.answer}${body.answer.unit === undefined ? '' : `\u2009${body.answer.unit}`}`,
+        body.answer.stopped ? 'stopped' : '',
+      );
+    case 'clock-started':
+      return joined(clockName[body.of], body.name ?? '', `due ${momentText(body.due)}`);
+    case 'clock-stopped': {
+      const clock = state.clocks.get(body.clockId)?.body;
+      return `${clock ? clockName[clock.of] : 'Clock'}: ${clockEnd[body.how]}`;
+    }
+    case 'list-changed':
+      return listChangeText(state, body);
+    case 'station-described':
+      return `Working place: ${body.name}`;
+    case 'station-given-up':
+      return `Working place given up: ${state.stations.get(body.stationId)?.body.name ?? '?'}`;
+    case 'ventilation-checked':
+      return joined(`Ventilation check: ${verdictText[body.verdict]}`, batchCode(state, body.batchId));
+    case 'silver-checked':
+      return joined(`Silver check: ${silverOutcome[body.outcome]}`, batchCode(state, body.batchId));
     case 'step-started':
       return `${joined(stepText(body.step), batchCode(state, body.batchId))}: begun`;
     case 'step-ended':

@@ -9,6 +9,7 @@ import { metals } from '../../reference/tables';
 import { chargeWords, recoveryWords } from '../batches/account-words';
 import { eraWords } from '../batches/words';
 import { streamName } from '../words';
+import { clockName, clockText } from './clock-words';
 import {
   amount,
   batchCode,
@@ -75,6 +76,18 @@ const parts: Readonly<Record<string, string>> = {
   sampleVolume: 'sample',
   agent: 'what goes in',
   allowed: 'local rule then',
+  clockId: 'clock',
+  of: 'what for',
+  stationId: 'working place',
+  station: 'working place',
+  checkId: 'check',
+  late: 'begun already',
+  measuredOn: 'measured on',
+  changedOn: 'changed on',
+  datedOn: 'dated',
+  is: 'kind',
+  streamIds: 'waste of the test',
+  looks: 'look',
 };
 
 /** Levels that a person need not hear. */
@@ -136,11 +149,15 @@ const namesOf: readonly ((state: State, id: string) => string | undefined)[] = [
   (state, id) => state.steps.get(id) && stepOf(state, id),
   (state, id) => state.checklists.get(id)?.body.checklist.title,
   (state, id) => state.treatments.get(id) && treatmentText(state, id),
+  (state, id) => state.stations.get(id)?.body.name,
+  (state, id) => clockText(state, id),
 ];
 
 /** Parts that were chosen from a list, whose answers are written with hyphens. */
 const chosen = new Set(
-  'capacitors era vessel cap purpose mark base instrument step outcome format'.split(' '),
+  'capacitors era vessel cap purpose mark base instrument step outcome format is how look seen limit'.split(
+    ' ',
+  ),
 );
 
 const accountText = (path: Path, what: string): string =>
@@ -159,6 +176,7 @@ export function leafText(state: State, leaf: Leaf | undefined, sign: DecimalSign
     if (found) return found;
   }
   const key = path.at(-1);
+  if (key === 'of') return clockName[value as keyof typeof clockName] ?? value;
   if (key === 'era') return eraWords[value as keyof typeof eraWords] ?? value;
   if (key === 'step') return stepText(value);
   if (key === 'what') return path.length === 1 ? pricedText(value as Priced) : accountText(path, value);
@@ -184,6 +202,9 @@ const own: ReadonlySet<string> = new Set([
   'runId',
   'paperId',
   'treatmentId',
+  'clockId',
+  'stationId',
+  'checkId',
 ]);
 const ownOf: Partial<Record<PlainBody['kind'], string>> = {
   'person-added': 'personId',
@@ -194,6 +215,10 @@ const ownOf: Partial<Record<PlainBody['kind'], string>> = {
   'checklist-finished': 'runId',
   'paper-made': 'paperId',
   'treatment-begun': 'treatmentId',
+  'clock-started': 'clockId',
+  'station-described': 'stationId',
+  'silver-checked': 'checkId',
+  'ventilation-checked': 'checkId',
 };
 
 /** What is looked for first stands first; an entry itself keeps its parts in the order of the alphabet. */

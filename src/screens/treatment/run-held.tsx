@@ -7,6 +7,7 @@ import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { returnDraft } from '../checklist/kept-run';
+import { partOf } from '../checklist/list-for';
 import { hour } from '../frame';
 import { useShell } from '../shell';
 import { refusalWords } from '../words';
@@ -42,7 +43,7 @@ export function useList({ list }: Readiness, { container }: Props) {
   return (): void => {
     if (!list) return;
     draft.keep(returnDraft(list.id), { path: `treatment/begin/${containerId}`, title: w.beginTitle(code) });
-    go(`check/-/${list.id}`);
+    go(`check/${partOf({ batchId: null, containerId })}/${list.id}`);
   };
 }
 

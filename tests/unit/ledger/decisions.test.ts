@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { flags } from '../../../src/ledger/flags';
 import type { Intention, IntentionOf } from '../../../src/ledger/intention';
 import type { Decided } from '../../../src/ledger/refusal';
+import { workshopLists } from '../../../src/ledger/workshop-lists';
 import { at, can, id, litres, pour, Scribe, tip, wash } from './scribe';
 
 const ana = id('aa', 1);
@@ -75,6 +76,48 @@ describe('a planned step', () => {
     const other = new Scribe('a', ben);
     other.entries.push(...scribe.entries);
     expect(code(other.tries(start))).toBe('clearance-of-another-person');
+  });
+
+  test('does not begin at another place than the list was gone through at', () => {
+    const scribe = new Scribe('a', ana);
+    for (const name of ['Hood by the window', 'Yard'])
+      scribe.does({ do: 'add-station', name, station: { is: 'outdoors' } });
+    const [hood = '', yard = ''] = scribe.state.stations.keys();
+    const batchId = batchIn(scribe);
+    const [entry] = scribe.does(run(batchId, { stationId: hood, place: 'Hood by the window' }));
+    const start = { do: 'start-step', step: 'leach-start', batchId, clearance: entry?.id ?? '' } as const;
+    expect(code(scribe.tries({ ...start, stationId: yard }))).toBe('clearance-for-another-place');
+    expect(code(scribe.tries({ ...start, stationId: hood }))).toBe('ok');
+  });
+
+  test('does not begin with another strength of acid than when the list was gone through, however it is written', () => {
+    const charge = (batchId: string, value: string) => ({
+      do: 'log-charge' as const,
+      batchId,
+      charge: { what: 'acid' as const, volume: litres('0.5'), strength: { value, unit: '%' as const } },
+    });
+    const scribe = new Scribe('a', ana);
+    const batchId = batchIn(scribe);
+    scribe.does(charge(batchId, '25'), 1);
+    const [entry] = scribe.does(run(batchId), 5);
+    const start = { do: 'start-step', step: 'leach-start', batchId, clearance: entry?.id ?? '' } as const;
+    scribe.does(charge(batchId, '25.0'), 6);
+    expect(code(scribe.tries(start, 8))).toBe('ok');
+    scribe.does(charge(batchId, '65'), 7);
+    expect(code(scribe.tries(start, 8))).toBe('clearance-for-other-acid');
+  });
+
+  test('does not begin on a list that was gone through when the step had begun already', () => {
+    const scribe = new Scribe('a', ana);
+    const batchId = batchIn(scribe);
+    scribe.does({ do: 'log-step-happened', step: 'leach-start', batchId, clearance: null });
+    const [stepId = ''] = scribe.state.steps.keys();
+    const [entry] = scribe.does(run(batchId, { late: { stepId }, validUntil: null }));
+    const start = { do: 'start-step', step: 'leach-start', batchId, clearance: entry?.id ?? '' } as const;
+    expect(code(scribe.tries(start))).toBe('clearance-late');
+    expect(flags(scribe.state)).toContainEqual(
+      expect.objectContaining({ code: 'step-without-clearance', lateListAt: entry?.happenedAt }),
+    );
   });
 
   test('a step that happened without a clearance is written down and flagged', () => {
@@ -330,5 +373,31 @@ describe('an entry that was wrong', () => {
     scribe.write({ kind: 'entry-withdrawn', v: 1, withdraws: id('ea', 3), reason: 'x' });
     scribe.write({ kind: 'entry-withdrawn', v: 1, withdraws: id('ea', 2), reason: 'x' });
     expect(volume(scribe)).toBe('3.4');
+  });
+});
+
+describe("a workshop's own lists", () => {
+  const tighter = {
+    do: 'change-list',
+    change: { change: 'range', list: 'leach-start', item: 'lst-first', max: '5' },
+  } as const;
+
+  test('ask with a tightened range from then on', () => {
+    const scribe = new Scribe('a', ana);
+    scribe.does(tighter);
+    const item = workshopLists(scribe.state)
+      .get('leach-start')
+      ?.items.find(({ id }) => id === 'lst-first');
+    expect(item).toMatchObject({ max: '5', range: 'tightened' });
+  });
+
+  test('are not loosened without a note, and change no list that there is not', () => {
+    const scribe = new Scribe('a', ana);
+    const wider = { ...tighter, change: { ...tighter.change, max: '500' } };
+    expect(scribe.tries(wider)).toMatchObject({
+      refusal: { code: 'list-change-not-in-order', details: { fault: { code: 'note-missing' } } },
+    });
+    expect(code(scribe.tries({ ...wider, change: { ...wider.change, note: 'larger hood' } }))).toBe('ok');
+    expect(code(scribe.tries({ ...tighter, change: { ...tighter.change, list: 'baking' } }))).toBe('unknown');
   });
 });

@@ -165,6 +165,65 @@ const plain: fc.Arbitrary<PlainBody> = fc.oneof(
   fc
     .tuple(few, fc.constantFrom('closed', 'reopened', 'contents-doubtful', 'contents-known'))
     .map(([n, mark]): PlainBody => ({ kind: 'container-marked', v: 1, containerId: id('c0', n), mark })),
+  fc.constantFrom('5', '7').map(
+    (max): PlainBody => ({
+      kind: 'list-changed',
+      v: 1,
+      change: { change: 'range', list: 'leach-start', item: 'lst-first', max },
+    }),
+  ),
+  few.map(
+    (n): PlainBody => ({
+      kind: 'station-described',
+      v: 1,
+      stationId: id('5a', n),
+      name: `Bench ${n}`,
+      station: { is: 'outdoors' },
+    }),
+  ),
+  few.map((n): PlainBody => ({ kind: 'station-given-up', v: 1, stationId: id('5a', n) })),
+  fc.tuple(few, few).map(
+    ([n, s]): PlainBody => ({
+      kind: 'ventilation-checked',
+      v: 1,
+      checkId: id('5b', n),
+      batchId: null,
+      stationId: id('5a', s),
+      station: { is: 'outdoors' },
+      charge: { step: 'acid-dilution' },
+      verdict: 'enough',
+    }),
+  ),
+  few.map(
+    (n): PlainBody => ({
+      kind: 'clock-started',
+      v: 1,
+      clockId: id('c1', n),
+      of: 'check-in',
+      due: at(90),
+      batchId: null,
+    }),
+  ),
+  few.map((n): PlainBody => ({ kind: 'clock-stopped', v: 1, clockId: id('c1', n), how: 'done' })),
+  fc.tuple(few, few).map(
+    ([n, c]): PlainBody => ({
+      kind: 'checklist-answered-later',
+      v: 1,
+      checklist: id('ea', c),
+      answer: { item: 'lime-after', ask: 'pH', kind: 'reading', answer: `${n}`, unit: 'pH', at: at(n) },
+    }),
+  ),
+  few.map(
+    (n): PlainBody => ({
+      kind: 'silver-checked',
+      v: 1,
+      checkId: id('5c', n),
+      batchId: id('ba', n),
+      looks: [{ look: 'chloride', seen: 'curd', at: at(n) }],
+      outcome: 'not-conclusive',
+      streamIds: [id('50', n)],
+    }),
+  ),
   few.map(
     (n): PlainBody => ({
       kind: 'step-started',

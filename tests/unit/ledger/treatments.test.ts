@@ -69,6 +69,7 @@ const clears = (scribe: Scribe, step = 'neutralisation', batchId: string | null 
     runId: id('12', scribe.entries.length),
     step,
     batchId,
+    containerId: inCan,
     checklist: { id: list?.id ?? '', version: '1', hash: 'a'.repeat(64), title: list?.title ?? '' },
     outcome: 'cleared',
     startedAt: at(0),

@@ -1,12 +1,16 @@
 /** Lists and answers that the tests share. */
 
-import { answer, begin, type Standing, standing } from '../../../src/safety/checklist-run';
 import type { Item } from '../../../src/safety/checklist-item';
+import { answer, begin, type Standing, standing } from '../../../src/safety/checklist-run';
 import type { Checklist } from '../../../src/safety/checklist-schema';
 import { checklists } from '../../../src/safety/checklists';
 import type { Context, Given, Run } from '../../../src/safety/run-schema';
 
-export const context: Context = { person: 'Maren', batchId: 'B-18', place: 'ducted hood', acid: '1.3' };
+export const context: Context = {
+  person: 'Maren',
+  batchId: 'B-18',
+  place: { id: 'hood', name: 'Hood by the window' },
+};
 
 export const T0 = '2026-05-12T10:18:00.000Z';
 
@@ -24,6 +28,7 @@ export function listNamed(id: string): Checklist {
 export function goodAnswer(item: Item): Given {
   if (item.kind === 'confirm') return { kind: 'confirm', yes: true };
   if (item.kind === 'reading') return { kind: 'reading', written: item.min ?? item.max ?? '0' };
+  if (item.answeredBy) return { kind: 'worked-out', result: 'enough', from: 'the ventilation check' };
   const good = item.choices.find((choice) => !choice.stops && !choice.asksReason);
   return {
     kind: 'choice',

@@ -25,6 +25,7 @@ const minute = 60_000;
 const list = (
   checklist: string,
   step: string,
+  containerId: string,
   at: string,
   until: string,
 ): IntentionOf<'finish-checklist'> => ({
@@ -32,6 +33,7 @@ const list = (
   runId: crypto.randomUUID(),
   step,
   batchId: null,
+  containerId,
   checklist: { id: checklist, version: '1', hash: '0'.repeat(64), title: 'Neutralise with lime' },
   outcome: 'cleared',
   startedAt: at,
@@ -80,7 +82,7 @@ export async function runState() {
         saidBy: 'County office',
         saidOn: '2026-05-02',
       }),
-    clears: () => does(list('neutralise-lime', 'neutralisation', now.value, later(120))),
+    clears: () => does(list('neutralise-lime', 'neutralisation', memory.barren, now.value, later(120))),
     /** Begun without the pages. */
     begun: async (targetPh = '9') => {
       const { body } = await does({

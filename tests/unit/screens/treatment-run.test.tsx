@@ -157,7 +157,7 @@ describe('what holds a treatment back', () => {
     p.show(`treatment/begin/${p.barren}`);
     await p.title(/Begin treating/);
     await tap(/First: Neutralise with lime/);
-    expect(p.shell.path.value).toEqual(['check', '-', 'neutralise-lime']);
+    expect(p.shell.path.value).toEqual(['check', `container-${p.barren}`, 'neutralise-lime']);
     const cleared = await p.clears();
     p.waits(1);
     p.show(`clearance/${cleared.id}`);
@@ -183,12 +183,12 @@ describe('what holds a treatment back', () => {
       p.show(`batches/${p.batch}/step`);
       return (await screen.findByRole('link', { name: /Neutralise with lime/ })).getAttribute('href');
     };
-    expect(await list()).toBe('#/check/-/neutralise-lime');
-    const cleared = await p.clears();
-    expect(await list()).toBe(`#/clearance/${cleared.id}`);
+    expect(await list()).toBe('#/treatment/begin');
+    await p.clears();
+    expect(await list()).toBe('#/treatment/begin');
   });
 
-  test('asks which container where a clearance was given before anybody said', async () => {
+  test('goes on from its clearance to the container that it was given for', async () => {
     const p = await runState();
     const cleared = await p.clears();
     p.waits(1);
@@ -196,10 +196,15 @@ describe('what holds a treatment back', () => {
     await p.title('Neutralisation may start.');
     p.waits(1);
     await tap('Begin neutralising');
-    p.show();
-    await p.title('Treat which container?');
-    expect(screen.getByRole('link', { name: /Container C.07/ }).getAttribute('href')).toBe(
-      `#/treatment/begin/${p.barren}`,
+    expect(p.shell.path.value).toEqual(['treatment', 'begin', p.barren]);
+  });
+
+  test('gives no list for no container, and leads to choosing one', async () => {
+    const p = await runState();
+    p.show('check/-/neutralise-lime');
+    await p.title('This list is gone through for one container. Choose it first.');
+    expect(screen.getByRole('link', { name: 'Choose the container' }).getAttribute('href')).toBe(
+      '#/treatment/begin',
     );
   });
 

@@ -1,0 +1,44 @@
+/** What a list is gone through for, and how that stands in its address: the whole place, a batch, a container, a step begun already. */
+import type { State } from '../../ledger/state';
+
+export type ListFor = {
+  readonly batchId: string | null;
+  readonly containerId?: string | undefined;
+  /** The step that has begun already. */
+  readonly lateFor?: string | undefined;
+};
+
+const container = 'container-';
+const late = 'late-';
+
+/** @example partOf({ batchId: null }) // '-' */
+export function partOf({ batchId, containerId, lateFor }: ListFor): string {
+  if (lateFor !== undefined) return `${late}${lateFor}`;
+  return containerId === undefined ? (batchId ?? '-') : `${container}${containerId}`;
+}
+
+/** Null when the part names nothing in the record. */
+export function listFor(state: State, part: string): ListFor | null {
+  if (part === '-') return { batchId: null };
+  if (part.startsWith(container)) {
+    const containerId = part.slice(container.length);
+    return state.containers.has(containerId) ? { batchId: null, containerId } : null;
+  }
+  if (part.startsWith(late)) {
+    const step = state.steps.get(part.slice(late.length))?.body;
+    return step ? { batchId: step.batchId, lateFor: step.stepId } : null;
+  }
+  return state.batches.has(part) ? { batchId: part } : null;
+}
+
+/** What it was for, by its label. */
+export const codeOf = (state: State, { batchId, containerId }: ListFor): string | undefined =>
+  containerId === undefined
+    ? state.batches.get(batchId ?? '')?.body.code
+    : state.containers.get(containerId)?.body.code;
+
+/** Where a person goes who leaves the list. */
+export function homeOf({ batchId, containerId }: ListFor): string {
+  if (containerId !== undefined) return `treatment/begin/${containerId}`;
+  return batchId === null ? 'today' : `batches/${batchId}`;
+}

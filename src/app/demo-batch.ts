@@ -67,7 +67,7 @@ const readies = ({ pen, second }: Batch, at: string) =>
   pen.clears({
     list: 'spill-response-readiness',
     at,
-    said: { 'rdy-eye': '6', 'rdy-run': '3', 'rdy-kit': '3.5' },
+    said: { 'rdy-run': '3', 'rdy-kit': '3.5' },
     second,
   });
 
@@ -153,7 +153,7 @@ async function cements(batch: Batch): Promise<void> {
   const stepId = await begins(batch, {
     list: 'cementation',
     at: when.at(began - 2, '09:20'),
-    said: { 'cem-copper': '120', 'cem-acid': '1' },
+    said: { 'cem-acid': '1' },
   });
   await pen.writes(
     {
@@ -237,7 +237,7 @@ async function washes(batch: Batch): Promise<void> {
   const stepId = await begins(batch, {
     list: 'wash-dry-weigh',
     at: when.at(began - 4, '14:00'),
-    said: { 'wdw-rinse': '6', 'wdw-oven': '90', 'wdw-weigh': '0.3' },
+    said: { 'wdw-rinse': '6', 'wdw-oven': '90' },
   });
   await pen.writes(
     {

@@ -102,14 +102,16 @@ function conditionFaults(items: readonly Item[]): readonly Fault[] {
   });
 }
 
+/** The app answers it: what it works out, and the station, which it asks once. */
+const isAnsweredByApp = (item: Item): boolean =>
+  item.kind === 'choice' && (item.answeredBy !== undefined || item.choices.some(({ station }) => station));
+
 /**
  * The most questions that a person answers at one pause: of those asked only after a certain answer, the most that one
  * answer brings; none that the app answers.
  */
 export function askedAtMost(items: readonly Item[], when: Item['when']): number {
-  const byPerson = items.filter(
-    (item) => item.when === when && !(item.kind === 'choice' && item.answeredBy !== undefined),
-  );
+  const byPerson = items.filter((item) => item.when === when && !isAnsweredByApp(item));
   const most = new Map<string, number>();
   for (const { onlyIf } of byPerson) {
     if (onlyIf === undefined) continue;

@@ -2,6 +2,7 @@
 import * as z from 'zod/mini';
 import { cited, Line, Slug } from './cited';
 import { Sketch } from './sketches';
+import type { WrittenStation } from './ventilation/station-schema';
 
 /** A reading's limit, as digits: compared as written, never as a floating number. */
 export const Limit = z.string().check(z.regex(/^-?\d{1,6}(\.\d{1,6})?$/));
@@ -22,7 +23,12 @@ export const Door = z.strictObject({
 export const VentilationResult = z.enum(['enough', 'split', 'none']);
 
 /** Where one works; only the first two let acid be opened. */
-export const StationKind = z.enum(['ducted-hood', 'outdoors', 'ductless-hood', 'room']);
+export const StationKind = z.enum([
+  'ducted-hood',
+  'outdoors',
+  'ductless-hood',
+  'room',
+] satisfies WrittenStation['is'][]);
 
 /** A limit that the app works out for the run; the item's own range, the careful one, holds where it knows nothing. */
 export const Bound = z.enum([
@@ -30,12 +36,12 @@ export const Bound = z.enum([
   'plan-ph',
   /** Largest first portion that the station carries away, in g of metal. */
   'ventilation-portion',
-  /** How full the vessel may be before the base: half, a third where it foams, less where its foam needs more. */
+  /** How full the vessel may be before the base, %: half, a third where it foams, less where its foam needs more. */
   'fill-for-base',
   /** Baking soda for the largest volume of acid that is opened. */
   'neutraliser-for-acid',
-  /** Days that the local rule lets waste stand. */
-  'storage-days',
+  /** How full a container may be, percent of its capacity, by the local rule. */
+  'fill-limit',
   /** Containers on the paper of the collection. */
   'containers-on-paper',
 ]);

@@ -4,6 +4,7 @@
  */
 import { type Door, doorsFor, type Item } from './checklist-item';
 import type { Checklist } from './checklist-schema';
+import { inThisRun, limitsIn, stationAnswer, workedOutFrom } from './in-this-run';
 import { type AnswerFailure, judge, stopOf } from './judge-answer';
 import type { Answered, Context, Given, Run } from './run-schema';
 
@@ -45,6 +46,8 @@ export type RunFailure =
   | { readonly code: 'not-complete' }
   | { readonly code: 'not-stopped' }
   | { readonly code: 'nothing-to-undo' }
+  /** The app knows another station: `movedTo` it first. */
+  | { readonly code: 'another-station' }
   | { readonly code: 'no-such-item'; readonly item: string }
   /** Away too long: `resume` first. */
   | { readonly code: 'interrupted'; readonly minutes: number }
@@ -58,21 +61,6 @@ export type Outcome<T> =
 const refused = (failure: RunFailure) => ({ ok: false, failure }) as const;
 const done = <T>(value: T) => ({ ok: true, value }) as const;
 const since = (from: string, to: string): number => Date.parse(to) - Date.parse(from);
-
-type Limits = { readonly min?: string | undefined; readonly max?: string | undefined };
-
-/** Limits that there are: an absent one has no key, so that a run is the same after a reload. */
-const limits = ({ min, max }: Limits) => ({
-  ...(min === undefined ? {} : { min }),
-  ...(max === undefined ? {} : { max }),
-});
-
-/** An item with the limits that hold in this run. */
-function inThisRun(item: Item, context: Context): Item {
-  const bounds = context.bounds?.[item.id];
-  if (item.kind !== 'reading' || bounds === undefined) return item;
-  return { ...item, ...limits({ min: bounds.min ?? item.min, max: bounds.max ?? item.max }) };
-}
 
 const saidIn = (run: Run, id: string): string | undefined =>
   run.answered.find(({ item }) => item === id)?.answer;
@@ -148,33 +136,64 @@ export function standing(run: Run): Standing {
   };
 }
 
+function keep(
+  run: Pick<Run, 'list' | 'context'>,
+  item: Item,
+  given: Given,
+  opened: string,
+  at: string,
+): Outcome<Answered> {
+  const judged = judge(item, given);
+  if (!judged.ok) return judged;
+  const took = since(opened, at);
+  const from = workedOutFrom(item, run.context);
+  return done({
+    item: item.id,
+    ask: item.ask,
+    look: item.look,
+    kind: item.kind,
+    ...(item.kind === 'reading' ? { unit: item.unit, ...limitsIn(item) } : {}),
+    ...(item.kind === 'reading' && item.range !== undefined ? { range: item.range } : {}),
+    ...(from === undefined ? {} : { from }),
+    ...(item.own === undefined ? {} : { own: item.own }),
+    ...judged.value,
+    openedAt: opened,
+    at,
+    ...(given.kind === 'confirm' && took >= 0 && took < LOOK_MS ? { quick: true as const } : {}),
+  });
+}
+
+/** Where one works, answered by the app, where it knows the station. */
+function stationIn(list: Checklist, context: Context, at: string): readonly Answered[] {
+  const { place } = context;
+  const known = place?.kind === undefined ? null : stationAnswer(list, place.kind);
+  if (!place || !known) return [];
+  const kept = keep({ list, context }, known.item, { kind: 'choice', answer: known.answer }, at, at);
+  return kept.ok ? [{ ...kept.value, byApp: place.name }] : [];
+}
+
 /** Opens a list; its first question appears at `at`. */
 export const begin = (list: Checklist, context: Context, at: string): Run => ({
   list,
   context,
   begunAt: at,
   openedAt: at,
-  answered: [],
+  answered: [...stationIn(list, context, at)],
   overcome: [],
   later: [],
   breaks: [],
 });
 
-function keep(item: Item, given: Given, openedAt: string, at: string): Outcome<Answered> {
-  const judged = judge(item, given);
-  if (!judged.ok) return judged;
-  const took = since(openedAt, at);
-  return done({
-    item: item.id,
-    ask: item.ask,
-    look: item.look,
-    kind: item.kind,
-    ...(item.kind === 'reading' ? { unit: item.unit, ...limits(item) } : {}),
-    ...judged.value,
-    openedAt,
-    at,
-    ...(given.kind === 'confirm' && took >= 0 && took < LOOK_MS ? { quick: true as const } : {}),
-  });
+/** At another station the list begins again; what stopped it stays told. */
+export function movedTo(run: Run, place: NonNullable<Context['place']>, at: string): Run {
+  const stops = run.answered.filter(({ verdict }) => verdict === 'stops');
+  return { ...begin(run.list, { ...run.context, place }, at), overcome: [...run.overcome, ...stops] };
+}
+
+/** Whether a person says to work elsewhere than at the station that the app knows. */
+function isElsewhere({ list, context }: Run, item: Item, given: Given): boolean {
+  const known = context.place?.kind === undefined ? null : stationAnswer(list, context.place.kind);
+  return known?.item.id === item.id && given.kind === 'choice' && given.answer !== known.answer;
 }
 
 const outOfDate = (run: Run, at: string): boolean => since(run.begunAt, at) >= run.list.validHours * HOUR_MS;
@@ -187,16 +206,18 @@ export function answer(run: Run, given: Given, at: string): Outcome<Standing> {
   if (outOfDate(run, at)) return refused({ code: 'out-of-date' });
   const away = since(run.openedAt, at);
   if (away > AWAY_MS) return refused({ code: 'interrupted', minutes: Math.floor(away / 60_000) });
-  const kept = keep(now.item, given, run.openedAt, at);
+  if (isElsewhere(run, now.item, given)) return refused({ code: 'another-station' });
+  const kept = keep(run, now.item, given, run.openedAt, at);
   if (!kept.ok) return kept;
   return done(standing({ ...run, openedAt: at, answered: [...run.answered, kept.value] }));
 }
 
-/** Takes the last answer back, as if it had not been given: a finger slipped. */
+/** Takes the last answer that a person gave back, as if it had not been given: a finger slipped. */
 export function back(run: Run): Outcome<Run> {
-  const last = run.answered.at(-1);
+  const at = run.answered.findLastIndex(({ byApp }) => byApp === undefined);
+  const last = run.answered[at];
   if (last === undefined) return refused({ code: 'nothing-to-undo' });
-  return done({ ...run, openedAt: last.openedAt, answered: run.answered.slice(0, -1) });
+  return done({ ...run, openedAt: last.openedAt, answered: run.answered.slice(0, at) });
 }
 
 /** Through a door: what stopped was made right, and the question is open again. That it stopped stays told. */
@@ -225,8 +246,9 @@ export function resume(run: Run, now: string): Resumed {
   if (state === 'complete') return { how: 'go-on', run };
   if (outOfDate(run, now)) return { how: 'restart', run: begin(run.list, run.context, now), minutes };
   if (away <= AWAY_MS || state === 'stopped') return { how: 'go-on', run };
+  const said = run.answered.filter(({ byApp }) => byApp === undefined).slice(-2);
   const breaks = [...run.breaks, { from: run.openedAt, to: now }];
-  return { how: 'look-again', run: { ...run, openedAt: now, breaks }, said: run.answered.slice(-2), minutes };
+  return { how: 'look-again', run: { ...run, openedAt: now, breaks }, said, minutes };
 }
 
 /** Answers an item of during or after the step. A stop says what to do now; the item stays to be asked. */
@@ -234,7 +256,7 @@ export function answerLater(run: Run, itemId: string, given: Given, at: string):
   if (standing(run).state !== 'complete') return refused({ code: 'not-complete' });
   const known = run.list.items.some(({ id, when }) => id === itemId && when !== undefined);
   if (!known) return refused({ code: 'no-such-item', item: itemId });
-  const kept = keep(itemOf(run, itemId), given, at, at);
+  const kept = keep(run, itemOf(run, itemId), given, at, at);
   if (!kept.ok) return kept;
   // Nothing is known of when the question appeared, so nothing is said of how quick the answer was.
   const { quick: _, ...told } = kept.value;

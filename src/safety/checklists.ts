@@ -10,13 +10,14 @@ import handOver from '../../checklists/hand-over.json';
 import leachCheck from '../../checklists/leach-check.json';
 import leachStart from '../../checklists/leach-start.json';
 import neutraliseLime from '../../checklists/neutralise-lime.json';
+import station from '../../checklists/shared/station.json';
 import sludgeFilter from '../../checklists/sludge-filter.json';
 import spillResponseReadiness from '../../checklists/spill-response-readiness.json';
 import spotTestAmmonia from '../../checklists/spot-test-ammonia.json';
 import spotTestChloride from '../../checklists/spot-test-chloride.json';
 import washDryWeigh from '../../checklists/wash-dry-weigh.json';
 import wasteTransfer from '../../checklists/waste-transfer.json';
-import { Checklist, type Step } from './checklist-schema';
+import { Checklist, ListShape, type Step } from './checklist-schema';
 
 const files: readonly unknown[] = [
   spillResponseReadiness,
@@ -35,9 +36,15 @@ const files: readonly unknown[] = [
   handOver,
 ];
 
+/** A file of ours as it is asked: the questions of the station first, where it needs one. */
+export function listOf(file: unknown): Checklist {
+  const { $schema: _, ...list } = ListShape.parse(file);
+  return Checklist.parse({ ...list, items: [...(list.station ? station.items : []), ...list.items] });
+}
+
 /** By id, in the order of the work. */
 export const checklists: ReadonlyMap<string, Checklist> = new Map(
-  files.map((file) => Checklist.parse(file)).map((list) => [list.id, list]),
+  files.map(listOf).map((list) => [list.id, list]),
 );
 
 /**

@@ -1,7 +1,7 @@
 /** One answer to one item: what it is worth, and what is still missing from it. */
 import Decimal from 'decimal.js';
 import { type NumberFailure, readNumber } from '../quantities/written';
-import { type Item, stopsOf } from './checklist-item';
+import { type ChoiceItem, type Item, type ReadingItem, stopsOf } from './checklist-item';
 import type { Answered, Given, Who } from './run-schema';
 
 export type AnswerFailure =
@@ -9,6 +9,8 @@ export type AnswerFailure =
   | { readonly code: 'no-such-answer'; readonly answer: string }
   | { readonly code: 'not-a-reading'; readonly failure: NumberFailure }
   | { readonly code: 'not-applicable-refused' }
+  /** The app works this out: a person cannot tap it. */
+  | { readonly code: 'only-worked-out' }
   /** A reading out of range, a "no" or an answer of that kind goes in with a reason; these are offered. */
   | { readonly code: 'reason-missing'; readonly reasons: readonly string[] }
   | { readonly code: 'name-missing' }
@@ -17,7 +19,7 @@ export type AnswerFailure =
 export type Judged =
   | {
       readonly ok: true;
-      readonly value: Pick<Answered, 'answer' | 'verdict' | 'reason' | 'who'>;
+      readonly value: Pick<Answered, 'answer' | 'verdict' | 'reason' | 'who' | 'byApp'>;
       readonly stop?: string;
     }
   | { readonly ok: false; readonly failure: AnswerFailure };
@@ -47,7 +49,7 @@ function signed(written: string): ReturnType<typeof readNumber> {
     : read;
 }
 
-function reading(item: Item & { kind: 'reading' }, written: string, reason: string | undefined): Judged {
+function reading(item: ReadingItem, written: string, reason: string | undefined): Judged {
   const read = signed(written);
   if (!read.ok) return refused({ code: 'not-a-reading', failure: read.failure });
   const value = new Decimal(read.value);
@@ -56,7 +58,16 @@ function reading(item: Item & { kind: 'reading' }, written: string, reason: stri
   return inOrder(read.value);
 }
 
-function choice(item: Item & { kind: 'choice' }, given: Given & { kind: 'choice' }): Judged {
+/** The choice that stands for what the app worked out. */
+function workedOut(item: ChoiceItem, given: Given & { kind: 'worked-out' }): Judged {
+  const chosen = item.choices.find(({ result }) => result === given.result);
+  if (!chosen) return refused({ code: 'no-such-answer', answer: given.result });
+  const judged = chosen.stops ? amiss(item, chosen.answer, chosen.answer, undefined) : inOrder(chosen.answer);
+  return judged.ok ? { ...judged, value: { ...judged.value, byApp: given.from } } : judged;
+}
+
+function choice(item: ChoiceItem, given: Given & { kind: 'choice' }): Judged {
+  if (item.answeredBy !== undefined) return refused({ code: 'only-worked-out' });
   const chosen = item.choices.find(({ answer }) => answer === given.answer);
   if (!chosen) return refused({ code: 'no-such-answer', answer: given.answer });
   if (chosen.stops || chosen.asksReason) return amiss(item, chosen.answer, chosen.answer, given.reason);
@@ -77,9 +88,11 @@ export function judge(item: Item, given: Given): Judged {
     return { ok: true, value: { answer: 'not-applicable', verdict: 'not-applicable', reason } };
   }
   if (item.kind === 'confirm' && given.kind === 'confirm')
-    return given.yes ? inOrder('yes') : amiss(item, 'no', 'no', given.reason);
+    return given.yes ? inOrder(item.yes ?? 'yes') : amiss(item, 'no', 'no', given.reason);
   if (item.kind === 'reading' && given.kind === 'reading') return reading(item, given.written, given.reason);
   if (item.kind === 'choice' && given.kind === 'choice') return choice(item, given);
+  if (item.kind === 'choice' && given.kind === 'worked-out' && item.answeredBy !== undefined)
+    return workedOut(item, given);
   return refused({ code: 'wrong-kind', wanted: item.kind });
 }
 

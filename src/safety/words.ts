@@ -26,6 +26,8 @@ export const failureWords: Readonly<Record<RunFailure['code'], string>> = {
   'no-such-answer': 'That answer is not on the list.',
   'not-a-reading': 'Enter a number.',
   'not-applicable-refused': 'This item applies every time.',
+  'only-worked-out': 'The app works this out. Nobody can tap it.',
+  'another-station': 'The app has you at another place. Choose the place first.',
   'reason-missing': 'Say why.',
   'name-missing': 'Say who.',
   'time-missing': 'Say when they call.',

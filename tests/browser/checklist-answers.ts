@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 type Item = {
   readonly ask: string;
   readonly kind: 'confirm' | 'choice' | 'reading';
+  readonly yes?: string;
   readonly when?: string;
   readonly min?: string;
   readonly max?: string;
@@ -15,8 +16,8 @@ type Item = {
   }[];
 };
 
-const items: readonly Item[] = readdirSync('checklists')
-  .filter((name) => name.endsWith('.json'))
+const items: readonly Item[] = readdirSync('checklists', { recursive: true, encoding: 'utf8' })
+  .filter((name) => name.endsWith('.json') && !name.endsWith('.schema.json'))
   .flatMap((name) => (JSON.parse(readFileSync(`checklists/${name}`, 'utf8')) as { items: Item[] }).items);
 
 /** The question that the page asks now. */
@@ -60,7 +61,7 @@ const standsBy = 'Bo Lindqvist';
 /** Gives the answer that is in order, and waits for what comes next. @param second who stands by */
 export async function answerInOrder(page: Page, second = standsBy): Promise<void> {
   const item = await questionOn(page);
-  if (item.kind === 'confirm') await tapAnswer(page, 'Yes, I looked: it is so');
+  if (item.kind === 'confirm') await tapAnswer(page, item.yes ?? 'Yes, I looked: it is so');
   else if (item.kind === 'reading') await keyIn(page, item.min ?? item.max ?? '1');
   else {
     const choice = item.choices?.find(({ stops }) => !stops);

@@ -76,14 +76,13 @@ async function clearTheLeach(page: Page): Promise<void> {
   await follow(page, /Start the leach/);
   await reach(page, 'First the walk round');
   await tap(page, 'Ready for a spill or fume');
-  await title(page, 'Walk to eyewash: seconds').waitFor();
+  await title(page, 'Ways to eyewash and door').waitFor();
   await expectAccessible(page);
   await answerUntil(page);
   await reach(page, 'Acid may be opened.');
   await looked(page);
   await tap(page, /Start the leach/);
-  await reach(page, 'Who is with you, or checks on you?');
-  await answerInOrder(page);
+  await reach(page, 'Where are you working?');
   await answerInOrder(page);
   const { ask } = await questionOn(page);
   await page.reload();

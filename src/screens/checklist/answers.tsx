@@ -25,10 +25,14 @@ export const AnswerButtons = (props: {
   );
 };
 
-export const YesNo = (props: { readonly onAnswer: (yes: boolean) => void }) => (
+/** @param yes what is seen when it is in order; absent in an item that somebody added without such words */
+export const YesNo = (props: {
+  readonly yes?: string | undefined;
+  readonly onAnswer: (yes: boolean) => void;
+}) => (
   <fieldset class={styles.answers} aria-label={words.answers}>
     <div class={styles.opposites}>
-      <Button onTap={() => props.onAnswer(true)}>{words.yes}</Button>
+      <Button onTap={() => props.onAnswer(true)}>{props.yes ?? words.yes}</Button>
       <Button onTap={() => props.onAnswer(false)}>{words.no}</Button>
     </div>
   </fieldset>

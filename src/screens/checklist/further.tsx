@@ -10,7 +10,7 @@ import { sentence, wanted, words } from './words';
 export type Further =
   | {
       readonly ask: 'reason';
-      readonly given: Exclude<Given, { kind: 'not-applicable' }>;
+      readonly given: Exclude<Given, { kind: 'not-applicable' | 'worked-out' }>;
       readonly said: string;
       readonly reasons: readonly string[];
     }

@@ -1,7 +1,7 @@
 /** One question: what to look at above, the answers at the thumb, the ways out in the bar. */
 import { useState } from 'preact/hooks';
-import type { Standing } from '../../safety/checklist-run';
 import type { ChoiceItem, Item } from '../../safety/checklist-item';
+import type { Standing } from '../../safety/checklist-run';
 import type { Given } from '../../safety/run-schema';
 import { shownChoices } from '../../safety/shown-choices';
 import { safetyWords } from '../../safety/words';
@@ -59,7 +59,12 @@ function Answers({ item, seed, keyed, onKeyed, onGive, onName }: AnswersProps) {
   const { sign } = useShell();
   if (item.kind === 'confirm')
     return (
-      <YesNo onAnswer={(yes) => onGive({ kind: 'confirm', yes }, yes ? safetyWords.yes : safetyWords.no)} />
+      <YesNo
+        yes={item.yes}
+        onAnswer={(yes) =>
+          onGive({ kind: 'confirm', yes }, yes ? (item.yes ?? safetyWords.yes) : safetyWords.no)
+        }
+      />
     );
   if (item.kind === 'reading') {
     const said = written(keyed.replace(',', '.'), item.unit, sign.value);
@@ -70,6 +75,9 @@ function Answers({ item, seed, keyed, onKeyed, onGive, onName }: AnswersProps) {
   const choose = (answer: string): void => {
     const choice = choices.find((one) => one.answer === answer);
     if (choice?.names) onName(choice);
+    // Until the screen of the ventilation answers it: what a person read there, and said to be so.
+    else if (choice?.result)
+      onGive({ kind: 'worked-out', result: choice.result, from: words.byHand }, sentence(answer));
     else onGive({ kind: 'choice', answer }, sentence(answer));
   };
   return <AnswerButtons answers={choices.map(({ answer }) => answer)} onAnswer={choose} />;
@@ -85,7 +93,7 @@ export function Question({ on, next, task, home }: Props) {
   const guard = useTapGuard(further?.ask ?? '', moment);
   function give(given: Given, said: string): void {
     const failure = on.give(given, said);
-    if (failure?.code === 'reason-missing' && given.kind !== 'not-applicable')
+    if (failure?.code === 'reason-missing' && given.kind !== 'not-applicable' && given.kind !== 'worked-out')
       setFurther({ ask: 'reason', given, said, reasons: failure.reasons });
     else setFault(failure ? answerFault(failure) : null);
   }

@@ -1,7 +1,7 @@
 /** The red page: what stopped the list, why, and the doors. The last door takes the truth. */
 import { useState } from 'preact/hooks';
-import type { Standing } from '../../safety/checklist-run';
 import type { Door } from '../../safety/checklist-item';
+import type { Standing } from '../../safety/checklist-run';
 import { safetyWords } from '../../safety/words';
 import { TaskBar } from '../../ui/bar';
 import { Button } from '../../ui/button';

@@ -12,7 +12,7 @@ type Workshop = Awaited<ReturnType<typeof workshopInMemory>>;
 function Screens({ path }: { readonly path: Workshop['path'] }) {
   const [place, first = '', second = ''] = path.value;
   const key = path.value.join('/');
-  if (place === 'check') return <RunList key={key} at={{ batch: first, list: second }} />;
+  if (place === 'check') return <RunList key={key} at={{ for: first, list: second }} />;
   if (place === 'clearance') return <Clearance key={key} at={{ entry: first }} />;
   if (place === 'batches' && second === 'step') return <StepChoice key={key} at={{ batch: first }} />;
   return <p>{key}</p>;
@@ -81,17 +81,18 @@ async function readied(at: (batch: string) => readonly string[]): Promise<Worksh
 const filtering = (): Promise<Workshop> => readied((batch) => ['check', batch, 'filtration']);
 
 const upToTheFilter = async (workshop: Workshop): Promise<void> => {
+  await tap(workshop, 'Ducted hood, fan on');
   await tap(workshop, 'Pulls in everywhere');
   await tap(workshop, 'Butyl');
-  await tap(workshop, /^Yes/);
+  await tap(workshop, 'Sealed goggles, face shield, apron');
 };
 
 const fromTheFilter = async (workshop: Workshop): Promise<void> => {
   await tap(workshop, 'Glass fibre');
-  await key(workshop, '21');
   await tap(workshop, 'Gravity');
-  await tap(workshop, /^Yes/);
-  await tap(workshop, /^Yes/);
+  await tap(workshop, 'Clean water');
+  await key(workshop, '21');
+  await tap(workshop, 'Label on, water in');
 };
 
 const cleared = (workshop: Workshop) => [...workshop.state.value.checklists.values()].at(-1);
@@ -100,25 +101,26 @@ describe('going through a checklist', () => {
   it('asks one question at a time and says how far it is', async () => {
     const workshop = await filtering();
     show(workshop);
-    expect(heading()).toBe('What does the ribbon at the opening do?');
+    expect(heading()).toBe('Where are you working?');
     expect(screen.getByText('1 of 8')).toBeTruthy();
-    await tap(workshop, 'Pulls in everywhere');
-    expect(heading()).toBe('Which gloves are on?');
+    await tap(workshop, 'Ducted hood, fan on');
+    expect(heading()).toBe('What does the ribbon at the opening do?');
+    expect(screen.getByText('2 of 9')).toBeTruthy();
     expect(document.activeElement).toBe(screen.getByRole('heading', { level: 1 }));
   });
 
   it('ignores a tap within 400 ms of a change: water on the glass', async () => {
     const workshop = await filtering();
     show(workshop);
-    await tap(workshop, 'Pulls in everywhere');
+    await tap(workshop, 'Ducted hood, fan on');
     await act(async () => workshop.pass(399));
     await act(async () => {
-      fireEvent.click(screen.getByRole('button', { name: 'Latex' }));
+      fireEvent.click(screen.getByRole('button', { name: 'No ribbon fitted' }));
     });
-    expect(heading()).toBe('Which gloves are on?');
+    expect(heading()).toBe('What does the ribbon at the opening do?');
     await act(async () => workshop.pass(1));
     await act(async () => {
-      fireEvent.click(screen.getByRole('button', { name: 'Latex' }));
+      fireEvent.click(screen.getByRole('button', { name: 'No ribbon fitted' }));
     });
     expect(screen.getByText('STOP')).toBeTruthy();
   });
@@ -126,9 +128,9 @@ describe('going through a checklist', () => {
   it('takes an answer back', async () => {
     const workshop = await filtering();
     show(workshop);
-    await tap(workshop, 'Pulls in everywhere');
-    await tap(workshop, 'Undo: Pulls in everywhere');
-    expect(heading()).toBe('What does the ribbon at the opening do?');
+    await tap(workshop, 'Ducted hood, fan on');
+    await tap(workshop, 'Undo: Ducted hood, fan on');
+    expect(heading()).toBe('Where are you working?');
     expect(screen.getByRole('button', { name: 'Back one' })).toHaveProperty('disabled', true);
   });
 
@@ -137,13 +139,13 @@ describe('going through a checklist', () => {
     onTestFinished(() => void vi.useRealTimers());
     const workshop = await filtering();
     show(workshop);
-    await tap(workshop, 'Pulls in everywhere');
+    await tap(workshop, 'Ducted hood, fan on');
     await act(async () => void vi.advanceTimersByTime(4_900));
-    expect(screen.getByRole('button', { name: 'Undo: Pulls in everywhere' })).toBeTruthy();
+    expect(screen.getByRole('button', { name: 'Undo: Ducted hood, fan on' })).toBeTruthy();
     await act(async () => void vi.advanceTimersByTime(200));
     expect(screen.queryByRole('button', { name: /^Undo/ })).toBeNull();
     await tap(workshop, 'Back one');
-    expect(heading()).toBe('What does the ribbon at the opening do?');
+    expect(heading()).toBe('Where are you working?');
   });
 
   it('begins again when the first answers are too old, and says so', async () => {
@@ -174,7 +176,7 @@ describe('going through a checklist', () => {
     await upToTheFilter(workshop);
     reload(workshop);
     expect(heading()).toBe('What is the filter?');
-    expect(screen.getByText('4 of 8')).toBeTruthy();
+    expect(screen.getByText('5 of 9')).toBeTruthy();
   });
 
   it('asks after a long pause whether the last answers are still true, and asks them again if not', async () => {
@@ -183,7 +185,7 @@ describe('going through a checklist', () => {
     await upToTheFilter(workshop);
     await act(async () => workshop.pass(22 * 60_000));
     reload(workshop);
-    expect(heading()).toBe('You stopped at item 4, 22 min ago.');
+    expect(heading()).toBe('You stopped at item 5, 22 min ago.');
     expect(within(screen.getByRole('list', { name: 'Still true?' })).getByText('Butyl')).toBeTruthy();
     await tap(workshop, 'No. Ask these again.');
     expect(heading()).toBe('Which gloves are on?');
@@ -194,11 +196,13 @@ describe('going through a checklist', () => {
     show(workshop);
     await upToTheFilter(workshop);
     await tap(workshop, 'Glass fibre');
+    await tap(workshop, 'Gravity');
+    await tap(workshop, 'Clean water');
     expect(screen.queryByText(/5 to 30/)).toBeNull();
     await key(workshop, '42');
     expect(screen.getByText(/Wanted: 5 to 30/)).toBeTruthy();
     await tap(workshop, 'Gravity only, no vacuum');
-    expect(heading()).toBe('Gravity or vacuum?');
+    expect(heading()).toBe('Labelled wet tub ready for used filter');
   });
 
   it('asks for the walk round first, and comes back after it', async () => {
@@ -207,22 +211,21 @@ describe('going through a checklist', () => {
     show(workshop);
     await tap(workshop, /Ready for a spill or fume/);
     expect(workshop.path.value).toEqual(['check', '-', 'spill-response-readiness']);
-    await key(workshop, '8');
+    await tap(workshop, 'Walked both: clear');
     await key(workshop, '3');
-    await tap(workshop, /^Yes/);
-    await tap(workshop, /^Yes/);
+    await tap(workshop, 'Phone, half charged or more, signal');
     await tap(workshop, 'Named person, time set');
     await tap(workshop, 'Tobias');
     fireEvent.input(screen.getByLabelText('Hour'), { target: { value: '23:15' } });
     await tap(workshop, 'Keep');
     await key(workshop, '5');
-    await tap(workshop, /^Yes/);
+    await tap(workshop, 'Both held air');
     await tap(workshop, 'Leave, shut door, call');
-    await tap(workshop, /^Yes/);
+    await tap(workshop, 'Well and rested');
     expect(heading()).toBe('Acid may be opened.');
     expect(screen.getByText('checks at 23:15')).toBeTruthy();
     await tap(workshop, 'Go on: Filter the leach liquor');
-    expect(heading()).toBe('What does the ribbon at the opening do?');
+    expect(heading()).toBe('Where are you working?');
   });
 
   it('asks who holds the phone before anything else', async () => {
@@ -299,7 +302,7 @@ describe('a clearance', () => {
   it('is given when every question has its answer, and begins its step', async () => {
     const workshop = await complete();
     expect(heading()).toBe('Filtration may start.');
-    expect(cleared(workshop)?.body.answers).toHaveLength(8);
+    expect(cleared(workshop)?.body.answers).toHaveLength(9);
     expect(workshop.drafts.size).toBe(0);
     await tap(workshop, 'Begin filtering');
     const [step] = workshop.state.value.steps.values();

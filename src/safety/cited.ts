@@ -16,3 +16,6 @@ export const Slug = z.string().check(z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/), z.maxL
 export const cited = { source: z.string().check(z.minLength(1), z.maxLength(400)), status: Status };
 
 export type Status = z.infer<typeof Status>;
+
+/** `seen`: what of it was read, and where. */
+export type Cited = { readonly source: string; readonly status: Status; readonly seen?: string | undefined };

@@ -1,13 +1,14 @@
 /** Decisions on containers and what goes into them. */
-import { mustNotMeet } from '../../safety/must-not-meet';
-import type { StreamKind } from '../../safety/stream-kind';
+import type { Matter } from '../../safety/must-not-meet/matter';
+import { meetings, refusedMeeting } from '../../safety/must-not-meet/meetings';
 import { asHeld, isNothing, placedAmount, plus, readableDifference } from '../amounts';
 import { capacityOf, fillLimit, takesUp } from '../fill';
 import type { Context, IntentionOf } from '../intention';
+import { contentsSide, streamSide, vesselSide } from '../meeting-sides';
 import { type Decided, type Refusal, refused, written } from '../refusal';
-import type { Held, State } from '../state';
+import type { ContainerState, Held, State } from '../state';
 import { runningTreatment } from '../treatment';
-import { kindsOfStream, wasteKinds } from '../waste-kinds';
+import { wasteKinds } from '../waste-kinds';
 import { nextCode, takenCode } from './codes';
 import { stated } from './stated';
 
@@ -27,30 +28,46 @@ export function openContainer(
 /** What is to go into a container: how much, and what it is. `field` is where a form says so. */
 export type Filling = {
   readonly added: Held;
-  readonly streams: readonly StreamKind[];
+  readonly side: readonly Matter[];
   readonly field: string;
 };
 
+/** What it must not meet in the container, or what the container is made of and does not stand. */
+function meetingFault(state: State, { body }: ContainerState, { side, field }: Filling): Refusal | null {
+  const { containerId } = body;
+  const met = refusedMeeting(meetings(contentsSide(state, containerId), side));
+  if (met)
+    return {
+      code: 'must-not-meet',
+      details: { containerId, by: met.by, there: met.a, added: met.b },
+      field,
+    };
+  const bare = refusedMeeting(meetings(vesselSide(body), side));
+  return (
+    bare && {
+      code: 'material-does-not-hold',
+      details: { containerId, by: bare.by, material: bare.a, added: bare.b },
+      field,
+    }
+  );
+}
+
 /** Why nothing more may be put into the container, or not this; null when it may, as far as the ledger can tell. */
 export function fillingFault(state: State, containerId: string, filling: Filling): Refusal | null {
-  const { added, streams, field } = filling;
+  const { added, field } = filling;
   const container = state.containers.get(containerId);
   if (!container) return { code: 'unknown', details: { to: 'container', id: containerId }, field };
   const { closedAt, doubtfulSince, holds } = container;
   if (closedAt !== null) return { code: 'container-closed', details: { containerId, at: closedAt }, field };
   if (doubtfulSince !== null)
     return { code: 'contents-doubtful', details: { containerId, since: doubtfulSince }, field };
-  const there = wasteKinds(state, containerId);
-  if (there.unaccounted) return { code: 'contents-unaccounted', details: { containerId }, field };
+  if (wasteKinds(state, containerId).unaccounted)
+    return { code: 'contents-unaccounted', details: { containerId }, field };
   const running = runningTreatment(state, containerId)?.body.treatmentId;
   if (running !== undefined)
     return { code: 'treatment-running', details: { containerId, treatmentId: running }, field };
-  const meeting = mustNotMeet(there.kinds, streams);
-  if (meeting) {
-    const { rule, added: poured } = meeting;
-    const details = { containerId, rule: rule.id, there: meeting.there, added: poured };
-    return { code: 'must-not-meet', details, field };
-  }
+  const meeting = meetingFault(state, container, filling);
+  if (meeting) return meeting;
   const wouldHold = takesUp(plus(holds, added));
   const over = (limit: ReturnType<typeof capacityOf>) => ({
     containerId,
@@ -69,8 +86,8 @@ export function placeStream(state: State, intention: IntentionOf<'place-stream'>
   const { streamId, containerId, amount } = intention;
   const stream = state.streams.get(streamId);
   const added = (stream && placedAmount(amount, stream.body)) ?? asHeld(amount);
-  const streams = kindsOfStream(state, streamId);
-  const fault = fillingFault(state, containerId, { added, streams, field: 'containerId' });
+  const side = streamSide(state, streamId);
+  const fault = fillingFault(state, containerId, { added, side, field: 'containerId' });
   return fault ? refused(fault) : written({ kind: 'stream-placed', v: 1, ...stated(intention) });
 }
 
@@ -104,10 +121,9 @@ export function moveContents(state: State, intention: IntentionOf<'move-contents
       details: { containerId: fromContainerId, since },
       field: 'fromContainerId',
     });
-  const streams = wasteKinds(state, fromContainerId).kinds;
   const fault = fillingFault(state, toContainerId, {
     added: asHeld(amount),
-    streams,
+    side: contentsSide(state, fromContainerId),
     field: 'toContainerId',
   });
   return fault ? refused(fault) : written(body);

@@ -5,7 +5,7 @@ import { nextCode } from '../../ledger/decisions/codes';
 import { fillingFault } from '../../ledger/decisions/containers';
 import { describedFault } from '../../ledger/described-container';
 import type { Amount } from '../../ledger/entries/containers';
-import type { StreamLogged } from '../../ledger/entries/streams';
+import { type Waste, wasteSide } from '../../ledger/meeting-sides';
 import type { Refusal } from '../../ledger/refusal';
 import type { ContainerState, State } from '../../ledger/state';
 import { Part } from '../../ui/page';
@@ -41,9 +41,9 @@ export const chosenContainer = (state: State, into: IntoDraft): ContainerState |
 export function intoFault(
   state: State,
   into: IntoDraft,
-  filling: { readonly amount: Amount; readonly stream: StreamLogged['stream']; readonly at: string },
+  filling: { readonly amount: Amount; readonly waste: Waste; readonly at: string },
 ): Refusal | null {
-  const asked = { added: asHeld(filling.amount), streams: [filling.stream], field: 'into' };
+  const asked = { added: asHeld(filling.amount), side: wasteSide(state, filling.waste), field: 'into' };
   if (into.where !== 'new')
     return chosenContainer(state, into) ? fillingFault(state, into.where, asked) : null;
   const described = vesselIntention(into.vessel, filling.at);

@@ -51,7 +51,7 @@ export function useKeepStream(
   async function keep({ stream, amount, into, when }: Kept, seen: string | null): Promise<void> {
     const at = momentStated(when, moment());
     if (at === null) return;
-    const fault = intoFault(state.value, into, { amount, stream: stream.stream, at: at ?? moment() });
+    const fault = intoFault(state.value, into, { amount, waste: stream, at: at ?? moment() });
     const words = fault && refusalWords(fault);
     setSaid(words === null ? null : { words, of: form.latest() });
     if (words !== null && words !== seen) return;

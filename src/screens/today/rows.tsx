@@ -2,6 +2,7 @@
 import { clearancesHolding } from '../../ledger/clearance';
 import { fillPercent } from '../../ledger/fill';
 import type { Flag } from '../../ledger/flags';
+import { cardOf } from '../../ledger/flags-of-meetings';
 import type { State } from '../../ledger/state';
 import { formatNumber } from '../../quantities/format';
 import { isDue, storageClock } from '../../rules/storage-clock';
@@ -23,10 +24,14 @@ export const markOf = (flag: Flag): MarkKind => {
 };
 
 /** What a flag is about, by its name, and where it is looked at. */
-function subjectOf(state: State, { about, code }: Flag): { readonly name: string; readonly href: string } {
+function subjectOf(state: State, flag: Flag): { readonly name: string; readonly href: string } {
+  const { about, code } = flag;
+  const card = cardOf(flag);
   const container = about.containerId && state.containers.get(about.containerId)?.body;
   if (container && about.treatmentId && code.startsWith('treatment-'))
     return { name: unbroken(container.code), href: `#/treatment/${about.treatmentId}` };
+  if (container && card)
+    return { name: unbroken(container.code), href: `#/sos/${card}/then/${container.containerId}` };
   if (container) return { name: unbroken(container.code), href: `#/containers/${container.containerId}` };
   const stream = about.streamId && state.streams.get(about.streamId);
   if (stream) {

@@ -46,8 +46,9 @@ function traysOf(
 export function Today() {
   const { state, now, sign, corrupted } = useShell();
   const all = flags(state.value);
+  const pressing = all.filter(({ pressing }) => pressing !== 'know');
   const containers = [...state.value.containers.values()];
-  const flagged = new Set(all.flatMap(({ about }) => about.containerId ?? []));
+  const flagged = new Set(pressing.flatMap(({ about }) => about.containerId ?? []));
   const fine = containers.length - flagged.size;
   const newest = [...state.value.batches.values()].at(-1)?.body;
   const second =
@@ -65,7 +66,6 @@ export function Today() {
       )
       .filter(Boolean)
       .join(', ');
-  const pressing = all.filter(({ pressing }) => pressing !== 'know');
   const know = all.filter(({ pressing }) => pressing === 'know');
   return (
     <Frame
@@ -107,7 +107,7 @@ export function Today() {
           <RunningRows state={state.value} />
           <StorageRows state={state.value} />
           {know.map((flag) => (
-            <FlagRow key={flag.code} state={state.value} flag={flag} />
+            <FlagRow key={`${flag.code} ${flag.about.containerId ?? ''}`} state={state.value} flag={flag} />
           ))}
         </Rows>
       </Part>

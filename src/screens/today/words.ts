@@ -3,6 +3,7 @@ import { format } from 'date-fns';
 import type { Flag } from '../../ledger/flags';
 import type { DecimalSign } from '../../quantities/format';
 import { substanceNames } from '../batches/evidence-words';
+import { thingInside } from '../words';
 
 export const todayWords = {
   title: (iso: string) => format(new Date(iso), 'EEEE d MMMM'),
@@ -49,6 +50,21 @@ export function flagWords(
       };
     case 'contents-doubtful':
       return { title: `${name}: contents not known`, second: 'Do not add. Do not move.' };
+    case 'met-what-it-must-not':
+      return {
+        title: `${name}: ${thingInside(flag.a)} has met ${thingInside(flag.b)}`,
+        second: 'They must not meet. Tap: what to do now.',
+      };
+    case 'container-does-not-hold':
+      return {
+        title: `${name}: ${thingInside(flag.a)} does not hold ${thingInside(flag.b)}`,
+        second: 'Wrong container for it. Tap: what to do now.',
+      };
+    case 'material-not-determined':
+      return {
+        title: `${name}: does it hold the acid?`,
+        second: 'Not determined. Say how strong the acid is, or ask whoever sold the container.',
+      };
     case 'more-taken-than-held':
       return { title: `More went out of ${name} than was in`, second: 'Correct one of the entries.' };
     case 'added-while-closed':

@@ -59,6 +59,6 @@ test.each([
     cap: 'vented',
     openedOn: '2026-03-02',
   } as const;
-  const filling = { added: asHeld(litres(volume)), streams: ['wash-water'], field: 'into' } as const;
+  const filling = { added: asHeld(litres(volume)), side: [{ thing: 'wash-water' }], field: 'into' };
   expect(describedFault(emptyState, described, filling)?.code ?? null).toBe(code);
 });

@@ -194,7 +194,7 @@ describe('a planned treatment', () => {
     expect(scribe.tries(plan(clearance))).toMatchObject({
       refusal: {
         code: 'must-not-be-treated',
-        details: { rule: 'lime-on-ammonia-silver', there: 'ammonia-test-waste' },
+        details: { by: 'NH3-BASE', there: 'ammonia-test-waste', added: 'hydrated-lime' },
       },
     });
     const [entry] = scribe.does(happened(clearance));

@@ -1,0 +1,29 @@
+/** Where a waste that is refused in one container may go instead, as far as the record tells. */
+import { type Filling, fillingFault } from './decisions/containers';
+import type { ContainerState, State } from './state';
+
+/** How near a container is to what comes: of its own kind, empty, of another kind. */
+function nearness({ contents }: ContainerState, kinds: ReadonlySet<string>, state: State): number {
+  if (contents.length === 0) return 1;
+  const own = contents.every(({ streamId }) =>
+    kinds.has(state.streams.get(streamId ?? '')?.body.stream ?? ''),
+  );
+  return own ? 0 : 2;
+}
+
+/**
+ * Containers that would take it, those with its own kind first, then empty ones. None named does not mean that there is no
+ * place: a new one may be opened.
+ * @param except containers that it is not to go into: the one that refused it, the one that it comes from
+ */
+export function placesThatFit(
+  state: State,
+  filling: Filling,
+  except: readonly string[],
+): readonly ContainerState[] {
+  const kinds = new Set(filling.side.map(({ thing }) => thing));
+  return [...state.containers.values()]
+    .filter(({ body }) => !except.includes(body.containerId))
+    .filter(({ body }) => fillingFault(state, body.containerId, filling) === null)
+    .sort((a, b) => nearness(a, kinds, state) - nearness(b, kinds, state));
+}

@@ -1,33 +1,10 @@
 /** What a batch was charged with and gave back, and whether it closes. */
-import { render, screen, waitFor } from '@testing-library/preact';
-import userEvent from '@testing-library/user-event';
+import { screen, waitFor } from '@testing-library/preact';
 import { describe, expect, test } from 'vitest';
-import { screenAt } from '../../../src/app/routes';
 import type { Finding } from '../../../src/ledger/entries/findings';
 import type { StreamKind } from '../../../src/safety/stream-kind';
-import { type Shell, ShellProvider } from '../../../src/screens/shell';
+import { choose, fill, open, row, tap } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
-
-const user = userEvent.setup();
-
-function open(shell: Shell, address: string) {
-  const found = screenAt(address.split('/'));
-  if (!found) throw new Error(`nothing at ${address}`);
-  const { screen: Screen, at } = found;
-  return render(
-    <ShellProvider value={shell}>
-      <Screen at={at} />
-    </ShellProvider>,
-  );
-}
-
-const tap = (name: string | RegExp) => user.click(screen.getByRole('button', { name }));
-const fill = async (label: string, text: string) => {
-  await user.clear(screen.getByLabelText(label));
-  if (text !== '') await user.type(screen.getByLabelText(label), text);
-};
-const choose = (label: string, option: string) => user.selectOptions(screen.getByLabelText(label), option);
-const row = (name: RegExp) => screen.getByRole('link', { name });
 
 async function workshop() {
   const memory = await workshopInMemory();

@@ -1,23 +1,7 @@
-import { cleanup, render, screen, within } from '@testing-library/preact';
-import userEvent from '@testing-library/user-event';
+import { screen, within } from '@testing-library/preact';
 import { describe, expect, test } from 'vitest';
-import { screenAt } from '../../../src/app/routes';
-import { type Shell, ShellProvider } from '../../../src/screens/shell';
+import { open, user } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
-
-const user = userEvent.setup();
-
-function open(shell: Shell, address: string) {
-  cleanup();
-  const found = screenAt(address.split('/'));
-  if (!found) throw new Error(`nothing at ${address}`);
-  const { screen: Screen, at } = found;
-  return render(
-    <ShellProvider value={shell}>
-      <Screen at={at} />
-    </ShellProvider>,
-  );
-}
 
 const fill = async (label: string, text: string) => {
   const field = screen.getByRole('textbox', { name: label });

@@ -1,24 +1,9 @@
-import { render, screen, waitFor } from '@testing-library/preact';
-import userEvent from '@testing-library/user-event';
+import { screen, waitFor } from '@testing-library/preact';
 import { expect, test } from 'vitest';
-import { screenAt } from '../../../src/app/routes';
-import { type Shell, ShellProvider } from '../../../src/screens/shell';
 import '../../../src/screens/treatment/which-ph';
+import { open, user } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
 import { disposalState } from '../paperwork/disposal-state';
-
-const user = userEvent.setup();
-
-function open(shell: Shell, address: string) {
-  const found = screenAt(address.split('/'));
-  if (!found) throw new Error(`nothing at ${address}`);
-  const { screen: Screen, at } = found;
-  return render(
-    <ShellProvider value={shell}>
-      <Screen at={at} />
-    </ShellProvider>,
-  );
-}
 
 async function said(): Promise<void> {
   await user.type(screen.getByLabelText('Who said so'), 'Water board');

@@ -1,10 +1,9 @@
 import { cleanup, render, screen } from '@testing-library/preact';
-import userEvent from '@testing-library/user-event';
 import { describe, expect, test } from 'vitest';
-import { screenAt } from '../../../src/app/routes';
 import { ContainerScreen } from '../../../src/screens/containers/container';
 import { IronScreen } from '../../../src/screens/iron/iron';
 import { ShellProvider } from '../../../src/screens/shell';
+import { follow, row, user } from '../../support/hand';
 import { disposalState } from '../paperwork/disposal-state';
 
 type Made = Awaited<ReturnType<typeof disposalState>>;
@@ -15,17 +14,6 @@ const show = ({ shell, barren }: Made, id = barren) =>
       <IronScreen at={{ id }} />
     </ShellProvider>,
   );
-function follow({ shell }: Made, href: string | null) {
-  const found = screenAt((href ?? '').replace(/^#\//, '').split('/'));
-  if (!found) throw new Error(`nothing at ${href}`);
-  cleanup();
-  render(
-    <ShellProvider value={shell}>
-      <found.screen at={found.at} />
-    </ShellProvider>,
-  );
-}
-const row = (name: RegExp) => screen.getByRole('link', { name });
 const grams = (name: RegExp): number => {
   const text = row(name).textContent ?? '';
   return Number(/(\d[\d.]*)\u2009g/.exec(text)?.[1]);
@@ -44,7 +32,7 @@ describe('copper onto iron first', () => {
     expect(screen.queryByRole('link', { name: /Copper onto iron/ })).toBeNull();
     cleanup();
     container(memory.barren);
-    follow(memory, row(/Copper onto iron/).getAttribute('href'));
+    follow(memory.shell, /Copper onto iron/);
     expect(screen.getByRole('heading', { level: 1, name: 'Copper onto iron first' })).toBeDefined();
   });
 
@@ -71,7 +59,7 @@ describe('copper onto iron first', () => {
     show(await disposalState());
     const brought = { iron: grams(/Iron to put in/), first: grams(/Lime before the iron/) };
     const ammonium = row(/Ammonium that may form/).textContent;
-    await userEvent.selectOptions(screen.getByLabelText('Free acid as iron goes in'), 'as-it-is');
+    await user.selectOptions(screen.getByLabelText('Free acid as iron goes in'), 'as-it-is');
     expect(grams(/Iron to put in/)).toBeGreaterThan(1.5 * brought.iron);
     expect(brought.first).toBeGreaterThan(100);
     expect(screen.queryByRole('link', { name: /Lime before the iron/ })).toBeNull();
@@ -83,9 +71,9 @@ describe('copper onto iron first', () => {
     const memory = await disposalState();
     show(memory);
     const usual = grams(/Iron to put in/);
-    await userEvent.type(screen.getByLabelText('Iron over what is used up'), '200');
+    await user.type(screen.getByLabelText('Iron over what is used up'), '200');
     expect(grams(/Iron to put in/) / usual).toBeCloseTo(2, 1);
-    follow(memory, row(/Iron to put in/).getAttribute('href'));
+    follow(memory.shell, /Iron to put in/);
     expect(screen.getByText('Iron over what is used up')).toBeDefined();
     expect(screen.getByText(/stays in the pot as rust/)).toBeDefined();
   });

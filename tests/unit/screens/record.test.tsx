@@ -1,27 +1,9 @@
 import { signal } from '@preact/signals';
-import { render, screen, waitFor, within } from '@testing-library/preact';
-import userEvent from '@testing-library/user-event';
+import { screen, waitFor, within } from '@testing-library/preact';
 import { describe, expect, test, vi } from 'vitest';
-import { screenAt } from '../../../src/app/routes';
 import { baseIds } from '../../../src/reference/tables';
-import { type Shell, ShellProvider } from '../../../src/screens/shell';
+import { open, tap, user } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
-
-const user = userEvent.setup();
-
-/** The screen of an address in this shell. */
-function open(shell: Shell, address: string) {
-  const found = screenAt(address.split('/'));
-  if (!found) throw new Error(`nothing at ${address}`);
-  const { screen: Screen, at } = found;
-  return render(
-    <ShellProvider value={shell}>
-      <Screen at={at} />
-    </ShellProvider>,
-  );
-}
-
-const tap = (name: string) => user.click(screen.getByRole('button', { name }));
 
 async function withLiquor() {
   const memory = await workshopInMemory();

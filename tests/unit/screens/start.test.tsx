@@ -1,24 +1,8 @@
-import { render, screen, waitFor } from '@testing-library/preact';
-import userEvent from '@testing-library/user-event';
+import { screen, waitFor } from '@testing-library/preact';
 import { describe, expect, test, vi } from 'vitest';
-import { screenAt } from '../../../src/app/routes';
-import { type Shell, ShellProvider } from '../../../src/screens/shell';
+import type { Shell } from '../../../src/screens/shell';
+import { open, tap, user } from '../../support/hand';
 import { shellInMemory } from '../../support/shell-in-memory';
-
-const user = userEvent.setup();
-
-function open(shell: Shell, address: string) {
-  const found = screenAt(address.split('/'));
-  if (!found) throw new Error(`nothing at ${address}`);
-  const { screen: Screen, at } = found;
-  return render(
-    <ShellProvider value={shell}>
-      <Screen at={at} />
-    </ShellProvider>,
-  );
-}
-
-const tap = (name: string) => user.click(screen.getByRole('button', { name }));
 
 async function fillWorkshop() {
   await user.type(screen.getByLabelText('Name of the workshop'), 'Weir Yard shed');

@@ -1,27 +1,12 @@
-import { render, screen, waitFor } from '@testing-library/preact';
-import userEvent from '@testing-library/user-event';
+import { screen, waitFor } from '@testing-library/preact';
 import { describe, expect, test } from 'vitest';
-import { screenAt } from '../../../src/app/routes';
 import { contentsTitle } from '../../../src/screens/amounts';
 import { entryTitle } from '../../../src/screens/record/entry-words';
 import { correctable, keyOf, leavesOf } from '../../../src/screens/record/leaves';
 import { inOrder, leafText, partText, worthSaying } from '../../../src/screens/record/part-words';
-import { type Shell, ShellProvider } from '../../../src/screens/shell';
 import { vesselDrawing } from '../../../src/screens/vessel-drawing';
+import { open, user } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
-
-const user = userEvent.setup();
-
-function open(shell: Shell, address: string) {
-  const found = screenAt(address.split('/'));
-  if (!found) throw new Error(`nothing at ${address}`);
-  const { screen: Screen, at } = found;
-  return render(
-    <ShellProvider value={shell}>
-      <Screen at={at} />
-    </ShellProvider>,
-  );
-}
 
 /** A can of leach liquor with everything that can be told of a treatment. */
 async function treated() {

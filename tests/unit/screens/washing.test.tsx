@@ -1,10 +1,9 @@
 import { cleanup, render, screen, within } from '@testing-library/preact';
-import userEvent from '@testing-library/user-event';
 import { describe, expect, test } from 'vitest';
-import { screenAt } from '../../../src/app/routes';
 import { ContainerScreen } from '../../../src/screens/containers/container';
 import { ShellProvider } from '../../../src/screens/shell';
 import { WashingScreen } from '../../../src/screens/washing/washing';
+import { follow, open, row, type, user } from '../../support/hand';
 import { residueState } from './residue-state';
 
 type Made = Awaited<ReturnType<typeof residueState>>;
@@ -15,19 +14,6 @@ const show = ({ shell, tub }: Made, id = tub) =>
       <WashingScreen at={{ id }} />
     </ShellProvider>,
   );
-/** Opens whatever stands at an address, as a tap on a row does. */
-function follow({ shell }: Made, href: string | null) {
-  const found = screenAt((href ?? '').replace(/^#\//, '').split('/'));
-  if (!found) throw new Error(`nothing at ${href}`);
-  cleanup();
-  render(
-    <ShellProvider value={shell}>
-      <found.screen at={found.at} />
-    </ShellProvider>,
-  );
-}
-const type = (label: string | RegExp, text: string) => userEvent.type(screen.getByLabelText(label), text);
-const row = (name: RegExp) => screen.getByRole('link', { name });
 
 async function washes(memory: Made, volume = '0.50', count = '3') {
   show(memory);
@@ -50,7 +36,7 @@ describe('washing a residue', () => {
     container(memory.tub);
     const link = screen.getByRole('link', { name: /Wash it/ });
     expect(link.getAttribute('href')).toBe(`#/containers/${memory.tub}/washing`);
-    follow(memory, link.getAttribute('href'));
+    open(memory.shell, link.getAttribute('href') ?? '');
     expect(screen.getByRole('heading', { level: 1, name: 'Washing' })).toBeDefined();
   });
 
@@ -70,26 +56,21 @@ describe('washing a residue', () => {
     const memory = await residueState();
     await washes(memory);
     expect(row(/What a wash takes out/).textContent).toMatch(/from memory/);
-    await userEvent.selectOptions(screen.getByLabelText('How it is washed'), 'settled');
+    await user.selectOptions(screen.getByLabelText('How it is washed'), 'settled');
     await type('Stays when poured off', '0.60');
     expect(row(/What a wash takes out/).textContent).toMatch(/common practice, no source/);
     expect(row(/Water used/)).toBeDefined();
-    follow(memory, row(/What a wash takes out/).getAttribute('href'));
+    follow(memory.shell, /What a wash takes out/);
     expect(screen.getByText(/Stirred up until no lump/)).toBeDefined();
   });
 
   test('opens every figure into its working, down to what was weighed', async () => {
     const memory = await residueState();
     await washes(memory);
-    follow(memory, row(/Copper that stays/).getAttribute('href'));
+    follow(memory.shell, /Copper that stays/);
     expect(screen.getByRole('heading', { level: 1, name: /Copper that stays/ })).toBeDefined();
-    follow(
-      memory,
-      screen
-        .getAllByRole('link', { name: /worked out/ })
-        .at(-1)
-        ?.getAttribute('href') ?? null,
-    );
+    const deeper = screen.getAllByRole('link', { name: /worked out/ }).at(-1);
+    open(memory.shell, deeper?.getAttribute('href') ?? '');
     expect(screen.getByRole('heading', { level: 1, name: /Share that stays/ })).toBeDefined();
     expect(screen.getAllByText(/³/).length).toBeGreaterThan(0);
   });
@@ -117,7 +98,7 @@ describe('washing a residue', () => {
     await memory.holds('300', memory.washStream);
     cleanup();
     show(memory);
-    await userEvent.selectOptions(screen.getByLabelText('Residue'), '1');
+    await user.selectOptions(screen.getByLabelText('Residue'), '1');
     expect(screen.getByText('Nobody told how much copper the liquor held.')).toBeDefined();
     expect(screen.getByLabelText('Limit for')).toHaveProperty('value', 'Cu');
   });
@@ -125,12 +106,12 @@ describe('washing a residue', () => {
   test('half a wash, and a level below what it holds drained, are faults at their fields', async () => {
     const memory = await residueState();
     await washes(memory, '0.50', '2.5');
-    await userEvent.tab();
+    await user.tab();
     expect(screen.getByText('A whole number.')).toBeDefined();
     expect(screen.getByText(/stand here once water and washes/)).toBeDefined();
-    await userEvent.selectOptions(screen.getByLabelText('How it is washed'), 'settled');
+    await user.selectOptions(screen.getByLabelText('How it is washed'), 'settled');
     await type('Stays when poured off', '0.01');
-    await userEvent.tab();
+    await user.tab();
     expect(screen.getByText('It holds more than that drained.')).toBeDefined();
   });
 
@@ -147,11 +128,11 @@ describe('washing a residue', () => {
     const memory = await residueState();
     await memory.holds('800', memory.barrenStream);
     show(memory);
-    await userEvent.selectOptions(screen.getByLabelText('Residue'), '1');
+    await user.selectOptions(screen.getByLabelText('Residue'), '1');
     await type('Water for each wash', '0.50');
     await type('Washes', '1');
     const more = row(/Copper in the wash water/).textContent;
-    await userEvent.selectOptions(screen.getByLabelText('Residue'), '0');
+    await user.selectOptions(screen.getByLabelText('Residue'), '0');
     expect(row(/Copper in the wash water/).textContent).not.toBe(more);
   });
 

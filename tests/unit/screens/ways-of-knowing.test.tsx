@@ -1,31 +1,10 @@
 /** Several ways of knowing one thing: asked for, shown side by side, and held against each other. */
-import { render, screen, waitFor, within } from '@testing-library/preact';
-import userEvent from '@testing-library/user-event';
+import { screen, waitFor, within } from '@testing-library/preact';
 import { describe, expect, test } from 'vitest';
-import { screenAt } from '../../../src/app/routes';
 import type { AcidFinding, Finding } from '../../../src/ledger/entries/findings';
-import { type Shell, ShellProvider } from '../../../src/screens/shell';
+import { choose, fill, open, tap } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
 
-const user = userEvent.setup();
-
-function open(shell: Shell, address: string) {
-  const found = screenAt(address.split('/'));
-  if (!found) throw new Error(`nothing at ${address}`);
-  const { screen: Screen, at } = found;
-  return render(
-    <ShellProvider value={shell}>
-      <Screen at={at} />
-    </ShellProvider>,
-  );
-}
-
-const tap = (name: string | RegExp) => user.click(screen.getByRole('button', { name }));
-const fill = async (label: string, text: string) => {
-  await user.clear(screen.getByLabelText(label));
-  if (text !== '') await user.type(screen.getByLabelText(label), text);
-};
-const choose = (label: string, option: string) => user.selectOptions(screen.getByLabelText(label), option);
 const options = (label: string) =>
   within(screen.getByLabelText(label))
     .getAllByRole('option')

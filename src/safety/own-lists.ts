@@ -53,7 +53,7 @@ export const OwnChange = z.discriminatedUnion('change', [
     item: OwnId,
     note: z.optional(Note),
   }),
-  /** The range from now on: a limit left out is no limit. Ours again: say our limits. */
+  /** The range from now on. A limit left out is the one that came with the item; none said: its range as it came. */
   z.strictObject({
     change: z.literal('range'),
     list: Slug,
@@ -80,7 +80,6 @@ export type OwnFault =
   | { readonly code: 'item-not-in-order'; readonly faults: readonly string[] }
   /** Nine are asked there already: put it to another pause or list, or drop an own one first. */
   | { readonly code: 'over-nine'; readonly asked: number }
-  | { readonly code: 'no-limit' }
   | { readonly code: 'max-not-above-min' }
   /** Wider than ours, or an own question that stops falls away. */
   | { readonly code: 'note-missing'; readonly because: 'loosened' | 'stop-dropped' };
@@ -122,14 +121,21 @@ const limits = ({ min, max }: Limits) => ({
 /** The range of an item as it came with the app. */
 const shippedRange = (item: ReadingItem): Limits => item.shipped ?? limits(item);
 
-function withRange(item: ReadingItem, range: Limits): ReadingItem {
+/** What a change of the range makes of it. */
+function rangeAfter(item: ReadingItem, { min, max }: Limits): Limits {
+  const came = shippedRange(item);
+  return limits({ min: min ?? came.min, max: max ?? came.max });
+}
+
+function withRange(item: ReadingItem, change: Limits): ReadingItem {
   const { min: _, max: __, range: ___, shipped: ____, ...rest } = item;
   const shipped = shippedRange(item);
+  const range = rangeAfter(item, change);
   const wider = isWider(range, shipped);
   const marked = item.own !== true && (wider || isWider(shipped, range));
   return {
     ...rest,
-    ...limits(range),
+    ...range,
     ...(marked ? { range: wider ? ('loosened' as const) : ('tightened' as const), shipped } : {}),
   };
 }
@@ -138,10 +144,10 @@ const find = (list: Checklist, id: string): Item | undefined => list.items.find(
 
 function rangeFault(item: Item, change: RangeChange): OwnFault | null {
   if (item.kind !== 'reading') return { code: 'not-a-reading', item: item.id };
-  const { min, max, note } = change;
-  if (min === undefined && max === undefined) return { code: 'no-limit' };
+  const range = rangeAfter(item, change);
+  const { min, max } = range;
   if (min !== undefined && max !== undefined && !isBelow(min, max)) return { code: 'max-not-above-min' };
-  if (item.own !== true && note === undefined && isWider(change, shippedRange(item)))
+  if (item.own !== true && change.note === undefined && isWider(range, shippedRange(item)))
     return { code: 'note-missing', because: 'loosened' };
   return null;
 }

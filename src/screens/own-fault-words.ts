@@ -16,8 +16,6 @@ export function ownFaultWords(fault: OwnFault): string {
       return `The question does not fit yet (${fault.faults.join(', ').replaceAll('-', ' ')}). Change it and keep again.`;
     case 'over-nine':
       return `${fault.asked} questions are asked there already, and more are not read. Ask it in another list, or drop an own question first.`;
-    case 'no-limit':
-      return 'Write a lowest or a highest value.';
     case 'max-not-above-min':
       return 'The highest value must lie above the lowest.';
     case 'note-missing':

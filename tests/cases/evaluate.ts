@@ -3,6 +3,7 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import * as z from 'zod/mini';
 import { ActivityCase, evaluateActivity } from './activity-case';
+import { CompatibilityCase, evaluateCompatibility } from './compatibility-case';
 import type { Outcome } from './outcome';
 import { evaluateSolubility, SolubilityCase } from './solubility-case';
 import { evaluateTitration, TitrationCase } from './titration-case';
@@ -22,6 +23,7 @@ const kinds: Readonly<Record<string, (given: unknown) => Outcome>> = {
   solubility: (given) =>
     kinds.solubility_vs_pH?.({ ...(given as object), kind: 'solubility_vs_pH' }) ?? failed('no such kind'),
   activity_coefficients: kind(ActivityCase, evaluateActivity),
+  compatibility: kind(CompatibilityCase, evaluateCompatibility),
 };
 
 const failed = (line: string): Outcome => ({ checks: [{ ok: false, line }], computed: null, notes: [] });

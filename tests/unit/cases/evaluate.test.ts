@@ -41,6 +41,14 @@ describe('a case made wrong on purpose fails, and only where it is wrong', () =>
   });
 });
 
+describe('a case of what must not meet', () => {
+  const wrong = evaluateFolder(fileURLToPath(new URL('../../cases/wrong-on-purpose', import.meta.url)));
+  it('made wrong on purpose fails in its cells, its codes, a rule, and the leave to mix', () => {
+    const outcome = wrong.find(({ id }) => id === 'W4')?.outcome;
+    expect(outcome?.checks.map(({ ok }) => ok)).toEqual([true, false, false, false, false, false]);
+  });
+});
+
 describe('what cannot be evaluated counts as failed', () => {
   it('a file that is not JSON', () => {
     expect(lines(evaluated('{ "id": '))).toEqual([expect.stringContaining('cannot be read')]);

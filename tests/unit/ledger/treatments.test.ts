@@ -194,7 +194,7 @@ describe('a planned treatment', () => {
     expect(scribe.tries(plan(clearance))).toMatchObject({
       refusal: {
         code: 'must-not-be-treated',
-        details: { by: 'NH3-BASE', there: 'ammonia-test-waste', added: 'hydrated-lime' },
+        details: { by: 'NH3-BASE', there: 'ammonia-test-waste', added: 'limestone' },
       },
     });
     const [entry] = scribe.does(happened(clearance));

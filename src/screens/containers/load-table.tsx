@@ -66,12 +66,14 @@ function Line({ name, all, perLitre, keyName, base, openIn, disputed }: LineProp
         <span class={styles.second}>{evidenceOf(perLitre ?? all)}</span>
         {open !== '' && <span class={styles.second}>{`${w.atLeast}${w.openIn(open)}`}</span>}
       </span>
-      {perLitre ? (
-        <Cell figure={perLitre} href={`${base}/${keyName}-a-litre`} label={`${name}, ${w.aLitre}`} />
-      ) : (
-        <span />
-      )}
-      <Cell figure={all} href={`${base}/${keyName}`} label={`${name}, ${w.inAll}`} />
+      <span class={styles.cells}>
+        {perLitre ? (
+          <Cell figure={perLitre} href={`${base}/${keyName}-a-litre`} label={`${name}, ${w.aLitre}`} />
+        ) : (
+          <span />
+        )}
+        <Cell figure={all} href={`${base}/${keyName}`} label={`${name}, ${w.inAll}`} />
+      </span>
       {disputed.map((id) => (
         <a key={id} class={styles.disputed} href={`#/streams/${id}`}>
           <Mark kind="wrong" sizePx={24} />
@@ -92,7 +94,6 @@ export function LoadTable({ figures, containerId }: Props) {
   return (
     <>
       <p class={styles.head} aria-hidden="true">
-        <b />
         <span>{w.aLitre}</span>
         <span>{w.inAll}</span>
       </p>

@@ -4,6 +4,8 @@ import nitrousGasJson from './nitrous-gas.json';
 import { Constant, type Metal, metalSymbols, Ranged, told } from './tables';
 
 const Said = z.strictObject({ text: z.string(), ...told });
+/** What somebody wrote, and whether one of us read it there. */
+export type Said = z.infer<typeof Said>;
 const Condition = z.strictObject({ id: z.string(), text: z.string(), ...told });
 /** What has to hold beside the figures, and whether one of us read it. */
 export type Condition = z.infer<typeof Condition>;

@@ -77,17 +77,31 @@ export default defineConfig({
     root: import.meta.dirname,
     allowOnly: false,
     projects: [
-      { extends: true, test: { name: 'unit', include: ['tests/unit/**/*.test.ts'] } },
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          include: ['tests/unit/**/*.test.ts'],
+          setupFiles: ['tests/support/made-up-cases.ts'],
+        },
+      },
       {
         extends: true,
         test: {
           name: 'unit in a page',
           include: ['tests/unit/**/*.test.tsx'],
           environment: 'happy-dom',
-          setupFiles: ['tests/unit/page-setup.ts'],
+          setupFiles: ['tests/unit/page-setup.ts', 'tests/support/made-up-cases.ts'],
         },
       },
-      { extends: true, test: { name: 'published', include: ['tests/published/**/*.test.ts'] } },
+      {
+        extends: true,
+        test: {
+          name: 'published',
+          include: ['tests/published/**/*.test.ts'],
+          setupFiles: ['tests/support/made-up-cases.ts'],
+        },
+      },
       {
         extends: true,
         test: {

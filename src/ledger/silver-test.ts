@@ -1,0 +1,63 @@
+/** What the record has to say to a test for silver: whether it may go on, its clock, and where its waste may go. */
+import type { Checklist } from '../safety/checklist-schema';
+import { ceilingMinutes } from '../safety/silver-check';
+import type { StreamKind } from '../safety/stream-kind';
+import type { ChecklistFinished } from './entries/checklists';
+import type { SilverChecked } from './entries/silver-checks';
+import type { ClockState, ContainerState, State, StepState, Told } from './state';
+import { type Asking, clearanceOfList, runningStep } from './step-offers';
+import { workshopLists } from './workshop-lists';
+
+/** Steps of the test, each behind a list of its own. */
+export type TestStep = 'chloride-test' | 'ammonia-test';
+
+export type Gate =
+  | { readonly open: true; readonly step: StepState }
+  /** `clearance` holds already and has begun nothing yet. */
+  | { readonly open: false; readonly list: Checklist; readonly clearance: Told<ChecklistFinished> | null };
+
+const listFor = (state: State, step: TestStep): Checklist | undefined =>
+  [...workshopLists(state).values()].find((list) => list.step === step);
+
+/**
+ * Open while the step runs in the batch: it was begun on a clearance, or written down as happened without one, which stays
+ * flagged. Null where no list is known for it.
+ */
+export function gateOf(state: State, step: TestStep, asking: Asking): Gate | null {
+  const running = runningStep(state, asking.batchId, step);
+  if (running) return { open: true, step: running };
+  const list = listFor(state, step);
+  return list ? { open: false, list, clearance: clearanceOfList(state, list, asking) } : null;
+}
+
+/** Minutes from the first drop of ammonia to the acid, as the list of this workshop asks for; the published ceiling where it does not. */
+export function destroyWithin(state: State): number {
+  const asked = listFor(state, 'ammonia-test')?.items.flatMap((item) =>
+    item.kind === 'reading' && item.when === 'during' && item.unit === 'min' && item.max !== undefined
+      ? [Number(item.max)]
+      : [],
+  );
+  return Math.min(ceilingMinutes, ...(asked ?? []));
+}
+
+/** The clock of this test; null where it was never started, or was withdrawn. */
+export const clockOf = (state: State, clockId: string | null): ClockState | null =>
+  (clockId === null ? undefined : state.clocks.get(clockId)) ?? null;
+
+/** Whether all that is in the container is untreated waste of this kind, and more of it may go in. */
+export const holdsOnly = (
+  state: State,
+  { contents, closedAt, doubtfulSince }: ContainerState,
+  kind: StreamKind,
+): boolean =>
+  closedAt === null &&
+  doubtfulSince === null &&
+  contents.length > 0 &&
+  contents.every(
+    ({ streamId, treatedBy }) =>
+      treatedBy.length === 0 && streamId !== null && state.streams.get(streamId)?.body.stream === kind,
+  );
+
+/** The tests of a batch, the newest first. */
+export const silverChecksOf = (state: State, batchId: string): readonly Told<SilverChecked>[] =>
+  [...state.silverChecks.values()].filter(({ body }) => body.batchId === batchId).toReversed();

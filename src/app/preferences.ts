@@ -16,7 +16,7 @@ function quietly<T>(use: () => T): T | null {
   }
 }
 
-const recall = (name: string): string | null => quietly(() => localStorage.getItem(key(name)));
+export const recall = (name: string): string | null => quietly(() => localStorage.getItem(key(name)));
 export const remember = (name: string, value: string): void =>
   void quietly(() => localStorage.setItem(key(name), value));
 export const forget = (name: string): void => void quietly(() => localStorage.removeItem(key(name)));
@@ -44,6 +44,13 @@ effect(() => remember('record', openRecordName.value));
 export const chooseSign = (chosen: DecimalSign): void => {
   sign.value = chosen;
   remember('decimal-sign', chosen);
+};
+
+/** Off until somebody asks for it. */
+export const aloud = signal(recall('aloud') === 'yes');
+export const chooseAloud = (chosen: boolean): void => {
+  aloud.value = chosen;
+  remember('aloud', chosen ? 'yes' : 'no');
 };
 
 /** Who holds the phone, by record. */

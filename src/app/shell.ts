@@ -8,6 +8,8 @@ import { moment, now, zone } from './clock';
 import { layDemo } from './demo-workshop';
 import { type Book, openBook } from './open-book';
 import {
+  aloud,
+  chooseAloud,
   chooseSign,
   forget,
   openRecordName,
@@ -18,6 +20,7 @@ import {
   theme,
 } from './preferences';
 import { go, path } from './router';
+import { changeTelling, telling } from './telling';
 import { takeUpdate, updateWaiting } from './updates';
 
 const online = signal(navigator.onLine);
@@ -47,9 +50,10 @@ function placeOf(book: Book) {
     const held = chosen.value === null ? undefined : book.state.value.stations.get(chosen.value);
     return held && held.givenUpAt === null ? chosen.value : null;
   });
-  const chooseStation = (stationId: string): void => {
+  const chooseStation = (stationId: string | null): void => {
     chosen.value = stationId;
-    remember(`station:${book.name}`, stationId);
+    if (stationId === null) forget(`station:${book.name}`);
+    else remember(`station:${book.name}`, stationId);
   };
   return { station, chooseStation };
 }
@@ -90,10 +94,14 @@ export function shellOf(book: Book): Shell {
     chooseStation,
     sign,
     chooseSign,
+    aloud,
+    chooseAloud,
     theme,
     chooseTheme: (chosen) => {
       theme.value = chosen;
     },
+    telling,
+    changeTelling,
     online,
     path,
     go,

@@ -1,6 +1,6 @@
 /** What is wrong with a list or an item that its shape alone does not show. */
 import Decimal from 'decimal.js';
-import { type ChoiceItem, doorsFor, type Item, type ReadingItem, stopsOf } from './checklist-item';
+import { asksWhere, type ChoiceItem, doorsFor, type Item, type ReadingItem, stopsOf } from './checklist-item';
 
 /** `path` leads to the field from the item or list that was looked at. */
 export type Fault = { readonly path: readonly (string | number)[]; readonly code: string };
@@ -104,7 +104,7 @@ function conditionFaults(items: readonly Item[]): readonly Fault[] {
 
 /** The app answers it: what it works out, and the station, which it asks once. */
 const isAnsweredByApp = (item: Item): boolean =>
-  item.kind === 'choice' && (item.answeredBy !== undefined || item.choices.some(({ station }) => station));
+  (item.kind === 'choice' && item.answeredBy !== undefined) || asksWhere(item);
 
 /**
  * The most questions that a person answers at one pause: of those asked only after a certain answer, the most that one

@@ -135,6 +135,10 @@ export type Bound = z.infer<typeof Bound>;
 export type StationKind = z.infer<typeof StationKind>;
 export type VentilationResult = z.infer<typeof VentilationResult>;
 
+/** Whether it asks where one works: the app answers it where it knows the station. */
+export const asksWhere = (item: Item): item is ChoiceItem =>
+  item.kind === 'choice' && item.choices.some(({ station }) => station !== undefined);
+
 /** The ways an item can be answered that stop it, by the word used in a door's `for`. */
 export function stopsOf(item: Item): readonly string[] {
   if (!item.stop) return [];

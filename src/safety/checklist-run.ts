@@ -184,10 +184,12 @@ export const begin = (list: Checklist, context: Context, at: string): Run => ({
   breaks: [],
 });
 
-/** At another station the list begins again; what stopped it stays told. */
-export function movedTo(run: Run, place: NonNullable<Context['place']>, at: string): Run {
+/** At another place, written down or not, the list begins again; what stopped it stays told. */
+export function movedTo(run: Run, place: Context['place'], at: string): Run {
+  const { place: _, ...context } = run.context;
   const stops = run.answered.filter(({ verdict }) => verdict === 'stops');
-  return { ...begin(run.list, { ...run.context, place }, at), overcome: [...run.overcome, ...stops] };
+  const moved = begin(run.list, { ...context, ...(place ? { place } : {}) }, at);
+  return { ...moved, overcome: [...run.overcome, ...stops] };
 }
 
 /** Whether a person says to work elsewhere than at the station that the app knows. */

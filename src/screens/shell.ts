@@ -20,6 +20,9 @@ export type Performed =
 
 export type Theme = 'light' | 'dark';
 
+/** Whether the phone shows a notice when a clock is due; refused in its settings, or not to be had in this browser. */
+export type Telling = 'on' | 'off' | 'refused' | 'unavailable';
+
 export interface Shell {
   readonly record: RecordName;
   readonly state: ReadonlySignal<State>;
@@ -34,11 +37,18 @@ export interface Shell {
   readonly choosePerson: (personId: string) => void;
   /** Where the phone is: a station of the workshop; null until somebody says so. */
   readonly station: ReadonlySignal<string | null>;
-  readonly chooseStation: (stationId: string) => void;
+  /** Null: at none that is written down. */
+  readonly chooseStation: (stationId: string | null) => void;
   readonly sign: ReadonlySignal<DecimalSign>;
   readonly chooseSign: (sign: DecimalSign) => void;
+  /** Questions are read aloud, where the phone can. */
+  readonly aloud: ReadonlySignal<boolean>;
+  readonly chooseAloud: (aloud: boolean) => void;
   readonly theme: ReadonlySignal<Theme>;
   readonly chooseTheme: (theme: Theme) => void;
+  readonly telling: ReadonlySignal<Telling>;
+  /** On to off and back; asks the phone when it has not been asked. */
+  readonly changeTelling: () => Promise<void>;
   readonly online: ReadonlySignal<boolean>;
   /** Parts of the address after "#/", decoded. */
   readonly path: ReadonlySignal<readonly string[]>;

@@ -19,6 +19,7 @@ export type ShellInMemory = {
   readonly now: Signal<string>;
   readonly path: Signal<readonly string[]>;
   readonly person: Signal<string | null>;
+  readonly station: Signal<string | null>;
   readonly drafts: Map<string, string>;
   /** Lets time pass. */
   readonly pass: (ms: number) => void;
@@ -49,6 +50,7 @@ export function shellInMemory(
   const person = signal<string | null>(null);
   const station = signal<string | null>(null);
   const sign = signal<DecimalSign>('.');
+  const aloud = signal(false);
   const theme = signal<Theme>('light');
   const drafts = new Map<string, string>();
   const newId = counting();
@@ -97,10 +99,16 @@ export function shellInMemory(
     chooseSign: (chosen) => {
       sign.value = chosen;
     },
+    aloud,
+    chooseAloud: (chosen) => {
+      aloud.value = chosen;
+    },
     theme,
     chooseTheme: (chosen) => {
       theme.value = chosen;
     },
+    telling: signal('unavailable'),
+    changeTelling: async () => undefined,
     online: signal(true),
     path,
     go: (to) => {
@@ -128,6 +136,7 @@ export function shellInMemory(
     now,
     path,
     person,
+    station,
     drafts,
     pass: (ms) => {
       now.value = new Date(Date.parse(now.value) + ms).toISOString();

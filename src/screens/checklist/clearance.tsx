@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import { clearanceFault } from '../../ledger/clearance';
 import type { ChecklistFinished } from '../../ledger/entries/checklists';
-import type { State, Told } from '../../ledger/state';
+import type { ChecklistState, State, Told } from '../../ledger/state';
 import { isLook } from '../../ledger/step-offers';
 import { treatmentStep } from '../../ledger/treatment';
 import { workshopLists } from '../../ledger/workshop-lists';
@@ -13,6 +13,7 @@ import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Tag } from '../../ui/tag';
 import { useTapGuard } from '../../ui/tap-guard';
+import { ClearanceClocks } from '../clocks/clearance-clocks';
 import { Frame, hour } from '../frame';
 import { useShell } from '../shell';
 import { refusalWords } from '../words';
@@ -22,14 +23,16 @@ import { ReturnTo, returnDraft } from './kept-run';
 import { codeOf, homeOf, partOf } from './list-for';
 import { Nowhere } from './nowhere';
 import { dayOf, performedFault, words } from './words';
+import { WrittenLate } from './written-late';
 
-type Cleared = { readonly told: Told<ChecklistFinished> };
+type Cleared = { readonly told: ChecklistState };
 
 /** What the tag says below the hour. */
 function useFacts({ told }: Cleared) {
   const { state } = useShell();
   const { batchId, place, second } = told.body;
   const code = codeOf(state.value, told.body);
+  const list = workshopLists(state.value).get(told.body.checklist.id);
   const name = state.value.people.get(told.who ?? '')?.body.name ?? words.clearance.someone;
   return [
     ...(code === undefined
@@ -40,7 +43,9 @@ function useFacts({ told }: Cleared) {
             fact: unbroken(code),
           },
         ]),
-    ...(place === undefined ? [] : [{ term: words.clearance.place, fact: place }]),
+    ...(place === undefined && !list?.station
+      ? []
+      : [{ term: words.clearance.place, fact: place ?? words.clearance.placeUnknown }]),
     { term: name, fact: words.clearance.clearedIt },
     ...(second === undefined
       ? []
@@ -154,6 +159,7 @@ function Holds({
         {list && <p class={styles.look}>{list.hang}</p>}
         <p class={styles.ends}>{safetyWords.endsIf}</p>
       </Part>
+      <ClearanceClocks told={told} />
       {list?.items.some(({ when }) => when !== undefined) && (
         <Part title={words.clearance.askedLater}>
           {list.items
@@ -201,6 +207,7 @@ function DoesNotHold({
         </p>
         <p>{checklist.title}</p>
       </Part>
+      <ClearanceClocks told={told} />
     </Frame>
   );
 }
@@ -211,6 +218,7 @@ export function Clearance({ at }: { readonly at: Readonly<Record<string, string>
   const told = state.value.checklists.get(at.entry ?? '');
   if (!told) return <Nowhere>{words.clearance.lost}</Nowhere>;
   if (answers) return <AnswersGiven finished={told.body} onBack={() => setAnswers(false)} />;
+  if (told.body.late) return <WrittenLate told={told} onAnswers={() => setAnswers(true)} />;
   const { step, batchId, containerId } = told.body;
   const begun = begunBy(state.value, told);
   const fault = clearanceFault(state.value, told.entryId, {

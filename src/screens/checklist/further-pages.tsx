@@ -97,7 +97,14 @@ export function Who(props: Way & { readonly answer: string; readonly onName: (na
 }
 
 /** The next time the clock shows that hour. */
-export function When(props: Way & { readonly name: string; readonly onTime: (at: string) => void }) {
+export function When(
+  props: Way & {
+    readonly name: string;
+    /** Why it is asked, where that is not plain. */
+    readonly second?: string;
+    readonly onTime: (at: string) => void;
+  },
+) {
   const { moment } = useShell();
   const [hour, setHour] = useState('');
   const [tried, setTried] = useState(false);
@@ -105,6 +112,7 @@ export function When(props: Way & { readonly name: string; readonly onTime: (at:
   return (
     <Frame
       title={words.who.when(props.name)}
+      second={props.second}
       voice="question"
       focusKey="when"
       ways={[{ label: words.back, onTap: props.onBack }]}

@@ -1,5 +1,6 @@
 /** What a list is gone through for, and how that stands in its address: the whole place, a batch, a container, a step begun already. */
 import type { State } from '../../ledger/state';
+import type { Checklist } from '../../safety/checklist-schema';
 
 export type ListFor = {
   readonly batchId: string | null;
@@ -7,6 +8,9 @@ export type ListFor = {
   /** The step that has begun already. */
   readonly lateFor?: string | undefined;
 };
+
+/** A list, and what it is gone through for. */
+export type Going = { readonly list: Checklist; readonly what: ListFor };
 
 const container = 'container-';
 const late = 'late-';

@@ -17,7 +17,8 @@ type Props = {
   readonly on: RunOnScreen;
   readonly stop: Extract<Standing, { state: 'stopped' }>;
   readonly onPutOff: () => void;
-  readonly onAlready: () => void;
+  /** Absent where it is written down that the step has begun. */
+  readonly onAlready?: (() => void) | undefined;
 };
 
 export function Stopped({ on, stop, onPutOff, onAlready }: Props) {
@@ -52,7 +53,7 @@ export function Stopped({ on, stop, onPutOff, onAlready }: Props) {
               {door.do}
             </Button>
           ))}
-          <Button onTap={guard(onAlready)}>{on.run.list.already}</Button>
+          {onAlready && <Button onTap={guard(onAlready)}>{on.run.list.already}</Button>}
           {on.fault !== null && <p role="alert">{on.fault}</p>}
         </>
       }

@@ -6,16 +6,20 @@ import {
   answerAgain,
   back,
   begin,
+  movedTo,
   type RunFailure,
   resume,
   standing,
 } from '../../safety/checklist-run';
 import type { Checklist } from '../../safety/checklist-schema';
-import type { Given, Run } from '../../safety/run-schema';
+import { hourPassed } from '../../safety/named-time';
+import type { Context, Given, Run } from '../../safety/run-schema';
+import { minutesAfter } from '../../safety/stated-time';
 import { tick } from '../../ui/stay-awake';
-import { type Shell, useShell } from '../shell';
+import { useShell } from '../shell';
 import { KeptRun, runDraft } from './kept-run';
 import { type ListFor, partOf } from './list-for';
+import { usePlace } from './use-place';
 import { performedFault } from './words';
 
 const undoMs = 5_000;
@@ -31,21 +35,27 @@ function useUndo() {
   return [undo, setUndo] as const;
 }
 
-/** The station where the phone is, with its name. */
-export function placeNow({ state, station }: Shell): Run['context']['place'] {
-  const name = state.value.stations.get(station.value ?? '')?.body.name;
-  return station.value === null || name === undefined ? undefined : { id: station.value, name };
-}
+/** What a run is begun with; a place that is not known has no key. */
+const contextOf = (person: string, what: ListFor, place: Context['place']): Context => ({
+  person,
+  ...what,
+  ...(place ? { place } : {}),
+});
+
+/** A person has answered something, or the place has stopped it. */
+const isBegun = ({ answered, overcome }: Run): boolean =>
+  overcome.length > 0 || answered.some(({ byApp, verdict }) => byApp === undefined || verdict === 'stops');
 
 export type RunOnScreen = ReturnType<typeof useRun>;
 
 export function useRun(list: Checklist, what: ListFor, person: string) {
   const shell = useShell();
   const name = runDraft(list.id, partOf(what));
-  const place = placeNow(shell);
+  const { place, choose } = usePlace(list);
+  const [elsewhere, setElsewhere] = useState(false);
   const fresh = (): KeptRun => ({
     runId: shell.newId(),
-    run: begin(list, { person, ...what, ...(place ? { place } : {}) }, shell.moment()),
+    run: begin(list, contextOf(person, what, place), shell.moment()),
   });
   const [kept, setKept] = useState<KeptRun>(() => shell.draft.read(name, KeptRun) ?? fresh());
   const [undo, setUndo] = useUndo();
@@ -84,7 +94,8 @@ export function useRun(list: Checklist, what: ListFor, person: string) {
     tick();
     goOnWith(result.value.run);
     setUndo({ said });
-    if (result.value.state === 'complete') void clear(result.value.run);
+    if (result.value.state === 'complete' && !hourPassed(result.value.run, shell.moment()))
+      void clear(result.value.run);
     return null;
   }
 
@@ -104,20 +115,41 @@ export function useRun(list: Checklist, what: ListFor, person: string) {
     goOnWith(result.value);
   }
 
+  /** Another place is another run; what stopped it before stays told. */
+  function moveTo(stationId: string | null): void {
+    const to = choose(stationId);
+    setElsewhere(to === undefined);
+    setUndo(null);
+    goOnWith(movedTo(kept.run, to, shell.moment()));
+  }
+
+  /** The question of the place is open, with no answer of the app. */
+  function askWhere(): void {
+    moveTo(null);
+    setElsewhere(false);
+  }
+
   return {
     runId: kept.runId,
     run: kept.run,
     now: standing(kept.run),
     arrived: resume(kept.run, shell.now.value),
+    /** Answers from before this moment are too old for the list. */
+    since: minutesAfter(shell.now.value, -list.validHours * 60),
+    where: { elsewhere, onStation: moveTo },
+    place,
+    begun: isBegun(kept.run),
     undo,
     fault,
     give,
     takeBack,
     again,
+    askWhere,
+    moveTo,
     goOnWith,
     restart: () => keep(fresh()),
     finish: () => finish(kept.run),
-    clear: () => clear(kept.run),
+    clear: (run: Run = kept.run) => clear(run),
     drop: () => shell.draft.drop(name),
     say: setFault,
   };

@@ -27,13 +27,17 @@ type Range = {
   readonly unit?: string | undefined;
 };
 
-/** "Wanted: 5 to 30 °C." Shown only after a number was entered. */
-export function wanted({ min, max, unit }: Range, sign: DecimalSign): string {
+/** @example rangeText({ min: '5', max: '30', unit: '°C' }, '.') // '5 to 30 °C' */
+export function rangeText({ min, max, unit }: Range, sign: DecimalSign): string {
   if (min !== undefined && max !== undefined)
-    return `Wanted: ${written(min, undefined, sign)} to ${written(max, unit, sign)}.`;
-  if (min !== undefined) return `Wanted: ${written(min, unit, sign)} or more.`;
-  return max === undefined ? '' : `Wanted: ${written(max, unit, sign)} or less.`;
+    return `${written(min, undefined, sign)} to ${written(max, unit, sign)}`;
+  if (min !== undefined) return `${written(min, unit, sign)} or more`;
+  return max === undefined ? 'no limit' : `${written(max, unit, sign)} or less`;
 }
+
+/** "Wanted: 5 to 30 °C." Shown only after a number was entered. */
+export const wanted = (range: Range, sign: DecimalSign): string =>
+  range.min === undefined && range.max === undefined ? '' : `Wanted: ${rangeText(range, sign)}.`;
 
 const given = (
   { kind, answer, unit }: Pick<Answered, 'kind' | 'answer' | 'unit'>,
@@ -68,14 +72,14 @@ export const answerFault = (failure: RunFailure): string =>
 
 export const dayOf = (iso: string): string => format(new Date(iso), 'EEE d MMM');
 
-export const taskLine = (title: string, batch: string | undefined): string =>
-  batch === undefined ? title : `${title}, ${unbroken(batch)}`;
+/** @example taskLine('Filter the leach liquor', 'B-18', 'Hood 1') */
+export const taskLine = (title: string, code: string | undefined, place?: string): string =>
+  [title, code && unbroken(code), place].filter(Boolean).join(', ');
 
 export const words = {
   position: (at: number, of: number) => `${at} of ${of}`,
   answers: 'Answers',
   yes: 'Yes, I looked: it is so',
-  byHand: 'stated by hand',
   no: safetyWords.no,
   undo: (answer: string) => `Undo: ${answer}`,
   backOne: 'Back one',
@@ -128,10 +132,30 @@ export const words = {
     goOn: 'Go on',
     restartTitle: 'Begin this list again',
     tooOld: (minutes: number) => `The last answer is ${minutes} min old, and the first is too old to count.`,
+    otherList: 'The list was changed since. It begins with its first question.',
     otherPerson: (name: string) => `${name} answered so far. A clearance holds for one person only.`,
     nobody: 'Somebody else',
     restart: 'Begin again',
   },
+  changed: {
+    title: 'This list has changed since you last went through it',
+    read: 'I have read it. Begin.',
+    new: 'New question',
+    newOwn: 'New question of this workshop',
+    gone: 'Not asked any more',
+    before: (ask: string) => `Before: ${ask}`,
+    range: (now: string, before: string) => `Wanted: ${now}. Before: ${before}`,
+  },
+  late: {
+    line: (when: string) => `Late: the step began at ${when}`,
+    title: 'Written down as late',
+    second: 'It clears nothing. The step stays marked, and the list stands beside it.',
+    stopped: 'It ended in a stop, and is written down so.',
+    began: 'The step began',
+    gone: 'The list was gone through',
+    answers: 'What was answered',
+  },
+  passed: (name: string, hour: string) => `${name} was to call at ${hour}. That has passed.`,
   complete: {
     title: 'Every question is answered',
     second: 'The clearance is given when the list is written down.',
@@ -150,6 +174,7 @@ export const words = {
     batch: 'Batch',
     container: 'Container',
     place: 'Place',
+    placeUnknown: 'not written down',
     clearedIt: 'cleared it',
     someone: 'Somebody',
     second: 'knows of it',

@@ -1,0 +1,22 @@
+/** Where the phone is, as a list that needs a place takes it. */
+import type { State } from '../../ledger/state';
+import type { Checklist } from '../../safety/checklist-schema';
+import type { Context } from '../../safety/run-schema';
+import { useShell } from '../shell';
+
+export function stationPlace(state: State, stationId: string | null): Context['place'] {
+  const body = state.stations.get(stationId ?? '')?.body;
+  return body && { id: body.stationId, name: body.name, kind: body.station.is };
+}
+
+/** A list that may be gone through anywhere holds anywhere: it takes no place. */
+export function usePlace({ station: needed }: Pick<Checklist, 'station'>) {
+  const { state, station, chooseStation } = useShell();
+  const placeOf = (id: string | null) => (needed ? stationPlace(state.value, id) : undefined);
+  /** @returns the place chosen, where it is written down */
+  function choose(stationId: string | null): Context['place'] {
+    chooseStation(stationId);
+    return placeOf(stationId);
+  }
+  return { place: placeOf(station.value), choose };
+}

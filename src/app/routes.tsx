@@ -1,5 +1,6 @@
 /** Which screen stands at which address. The first pattern that fits wins; ":" takes any part and hands it over. */
 import type { ComponentType } from 'preact';
+import { MeetsScreen } from '../screens/apart/meets';
 import { AccountForm } from '../screens/batches/account-form';
 import { BatchScreen } from '../screens/batches/batch';
 import { ChooseStream } from '../screens/batches/choose-stream';
@@ -105,11 +106,15 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['containers/as-it-is-or-treated', twoWays.all],
   ['containers/as-it-is-or-treated/:key', twoWays.working],
   ['containers/as-it-is-or-treated/:key/:steps', twoWays.working],
+  ['containers/new/for/:stream', NewContainer],
+  ['containers/new/from/:from', NewContainer],
   ['containers/:id', ContainerScreen],
   ['containers/:id/in', PutIn],
   ['containers/:id/in/:stream', PlaceStream],
   ['containers/:id/out', TakeOut],
   ['containers/:id/more', MoreOfContainer],
+  ['containers/:id/meets', MeetsScreen],
+  ['meets', MeetsScreen],
   ['containers/:id/base/:base', ContainerBase],
   ['containers/:id/washing', WashingScreen],
   ['containers/:id/washing/:key', WashingWorking],
@@ -172,6 +177,7 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['clearance/:entry', Clearance],
   ['sos', Sos],
   ['sos/:card', Sos],
+  ['sos/:card/then/:then', Sos],
 ];
 
 function match(pattern: string, path: readonly string[]): Record<string, string> | null {

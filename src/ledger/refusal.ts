@@ -49,15 +49,8 @@ type Reason =
   /** Something is in it that no logged waste accounts for. */
   | { readonly code: 'contents-unaccounted'; readonly details: { readonly containerId: string } }
   /** Planned to be poured in, or put on it in a treatment. `by`: id of the rule, cell of the chart. */
-  | {
-      readonly code: 'must-not-meet' | 'must-not-be-treated';
-      readonly details: {
-        readonly containerId: string;
-        readonly by: string;
-        readonly there: ThingId;
-        readonly added: ThingId;
-      };
-    }
+  | { readonly code: 'must-not-meet'; readonly details: Met }
+  | { readonly code: 'must-not-be-treated'; readonly details: Met }
   /** What the container is made of does not stand what is to go in. */
   | {
       readonly code: 'material-does-not-hold';
@@ -94,6 +87,13 @@ type Reason =
       readonly details: { readonly written: string; readonly given: string };
     }
   | { readonly code: 'not-correctable'; readonly details: { readonly kind: Body['kind'] } };
+
+type Met = {
+  readonly containerId: string;
+  readonly by: string;
+  readonly there: ThingId;
+  readonly added: ThingId;
+};
 
 export type Overfill = { readonly containerId: string; readonly wouldHold: string; readonly limit: string };
 

@@ -51,7 +51,9 @@ const Rule = z.strictObject({
   id: z.string().check(z.regex(/^[A-Z0-9]+(-[A-Z0-9]+)+$/)),
   a: Side,
   b: Side,
-  effect: z.string(),
+  /** What happens, in few words; `how` says more of it. */
+  effect: z.string().check(z.maxLength(100)),
+  how: z.optional(z.string()),
   do: z.string(),
   codes: Codes,
   /** Cells of the chart that it speaks for: where it holds, its severity is theirs. */

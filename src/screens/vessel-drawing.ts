@@ -2,7 +2,7 @@
 import { tint } from '../chemistry/tint';
 import { type ContainerFigures, containerFigures } from '../ledger/container-figures';
 import { capacityOf, fillLimitPercent, takesUp } from '../ledger/fill';
-import type { ContainerState, State } from '../ledger/state';
+import type { ContainerState, Held, State } from '../ledger/state';
 import type { VesselDrawing } from '../ui/vessel';
 
 /** Wastes whose colour copper and nickel do not make: ammine blue, mud, paper. */
@@ -51,4 +51,12 @@ export function vesselDrawing(
     ...(solidsL > 0 ? { solidsShare: Math.min(1, solidsL / capacityL) } : {}),
     limitShare: Number(fillLimitPercent(state).percent) / 100,
   };
+}
+
+/** A waste that stands in no container by the record, in whatever it may stand in. */
+export function unplacedDrawing({ volume, mass }: Held): VesselDrawing {
+  const litres = volume.toNumber();
+  const family = litres === 0 && !mass.isZero() ? 'tub' : litres > 2.5 ? 'jerrican' : 'bottle';
+  const capacityL = Math.max(family === 'bottle' ? 1 : 5, litres * 1.25);
+  return { family, capacityL, volumeL: litres, tint: 'not-computed', cap: 'vented' };
 }

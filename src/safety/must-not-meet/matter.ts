@@ -33,6 +33,10 @@ export const thingIds: readonly ThingId[] = [...sided.keys()];
 
 export const isWaste = (thing: ThingId): thing is StreamKind => StreamKind.safeParse(thing).success;
 
+/** What sort of thing it is, for lists to pick from. */
+export const sortOf = (thing: ThingId) =>
+  thing in wastes ? 'waste' : (things[thing]?.sort ?? ('material' as const));
+
 /** What a container is made of; undefined for anything else. */
 export const materialOf = (thing: ThingId): Material | undefined => materials[thing];
 

@@ -4,7 +4,8 @@ import { codeName, groupsOfCell } from './chart';
 import type { Meeting } from './meetings';
 import type { Held } from './vessel';
 
-const sentence = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+/** Keeps a figure and its percent sign on one line. */
+const whole = (text: string): string => text.replaceAll(' %', '\u00a0%');
 
 export const codesText = (codes: readonly HazardCode[]): string => codes.map(codeName).join(', ');
 
@@ -27,7 +28,14 @@ const because: Readonly<Record<Held['why'], string>> = {
 export function effectOf({ ruling, codes }: Meeting): string {
   if (ruling.kind === 'rule') return ruling.rule.effect;
   if (ruling.kind === 'chart') return cellText(ruling.cell.cell, codes);
-  return sentence([because[ruling.held.why], ruling.held.says].filter(Boolean).join(' '));
+  return because[ruling.held.why] || ruling.held.says;
+}
+
+/** More of what would happen. */
+export function moreOf({ ruling }: Meeting): string | undefined {
+  if (ruling.kind === 'material')
+    return because[ruling.held.why] === '' ? undefined : whole(ruling.held.says);
+  return ruling.kind === 'rule' ? ruling.rule.how : undefined;
 }
 
 /** What is right instead; undefined where only the chart speaks. */
@@ -47,5 +55,5 @@ export function saidBy(by: string): string {
   if (rule) return rule.effect;
   const cell = reactivity.chart.cells[by] ?? reactivity.suspected[by]?.codes;
   if (cell) return cellText(by, cell);
-  return reactivity.materials[by]?.says ?? cellText(by, ['U']);
+  return whole(reactivity.materials[by]?.says ?? '') || cellText(by, ['U']);
 }

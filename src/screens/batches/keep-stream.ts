@@ -2,6 +2,8 @@
 import { useState } from 'preact/hooks';
 import type { Amount } from '../../ledger/entries/containers';
 import type { StreamLogged } from '../../ledger/entries/streams';
+import type { Refusal } from '../../ledger/refusal';
+import { cardThen } from '../apart/refused';
 import { vesselIntention } from '../containers/vessel-form';
 import { useWriting } from '../fault';
 import type { Form } from '../form';
@@ -20,7 +22,7 @@ export type Kept = {
 };
 
 /** A fault that was said, and what stood in the form then: it goes as soon as that is changed. */
-type Said = { readonly words: string; readonly of: unknown };
+type Said = { readonly refusal: Refusal; readonly of: unknown };
 
 /**
  * @returns `keep` writes the stream; a container that should not take it is said first, and a `keep` that has seen
@@ -34,7 +36,7 @@ export function useKeepStream(
   const { state, go, moment } = useShell();
   const writing = useWriting(form);
   const [said, setSaid] = useState<Said | null>(null);
-  const against = said && said.of === form.latest() ? said.words : null;
+  const refusal = said && said.of === form.latest() ? said.refusal : null;
 
   async function containerFor(into: IntoDraft, at: string | undefined): Promise<string | null | 'failed'> {
     if (into.where === 'later') return null;
@@ -47,20 +49,28 @@ export function useKeepStream(
     return body.containerId;
   }
 
-  /** @param seen the words on which the person says that it is in already; null on the first try */
-  async function keep({ stream, amount, into, when }: Kept, seen: string | null): Promise<void> {
+  /**
+   * @param seen what it was refused for, when the person says that it is in already; null on the first try
+   * @param card emergency card to open once it is written down
+   */
+  async function keep(
+    { stream, amount, into, when }: Kept,
+    seen: Refusal | null,
+    card: string | null = null,
+  ): Promise<void> {
     const at = momentStated(when, moment());
     if (at === null) return;
     const fault = intoFault(state.value, into, { amount, waste: stream, at: at ?? moment() });
-    const words = fault && refusalWords(fault);
-    setSaid(words === null ? null : { words, of: form.latest() });
-    if (words !== null && words !== seen) return;
+    setSaid(fault && { refusal: fault, of: form.latest() });
+    if (fault && (seen === null || refusalWords(fault) !== refusalWords(seen))) return;
     const containerId = await containerFor(into, at);
     if (containerId === 'failed') return;
     const placed = containerId === null ? {} : { placements: [{ containerId, amount }] };
     if (!(await writing.write({ do: 'log-stream', ...stream, ...placed }, at))) return;
     form.done();
-    go(containerId === null ? `batches/${stream.batchId}` : `containers/${containerId}`, 'replace');
+    if (containerId === null) go(`batches/${stream.batchId}`, 'replace');
+    else go(card === null ? `containers/${containerId}` : cardThen(card, containerId), 'replace');
   }
-  return { keep, against, fault: writing.fault, busy: writing.busy };
+  const forget = (): void => setSaid(null);
+  return { keep, refusal, forget, fault: writing.fault, busy: writing.busy };
 }

@@ -2,11 +2,13 @@
 import type { ComponentChildren } from 'preact';
 import type { Amount } from '../../ledger/entries/containers';
 import type { StreamLogged } from '../../ledger/entries/streams';
+import type { Refusal } from '../../ledger/refusal';
 import type { StreamKind } from '../../safety/stream-kind';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { TextField } from '../../ui/text-field';
+import { isApart } from '../apart/refused';
 import { Begun } from '../begun';
 import { Fault } from '../fault';
 import type { Form } from '../form';
@@ -14,9 +16,10 @@ import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { useTried } from '../tried';
 import { momentStated, When } from '../when';
-import { streamName, words } from '../words';
+import { refusalWords, streamName, words } from '../words';
 import { IntoContainer, type IntoDraft } from './into-container';
 import { useKeepStream } from './keep-stream';
+import { NotInto } from './not-into';
 import { logWords as w } from './words';
 
 type Shared = { readonly into: IntoDraft; readonly colour: string; readonly when: string };
@@ -44,13 +47,29 @@ export function LogPage<D extends Shared>({ batchId, kind, form, readable, lines
   const change = (part: Partial<Shared>) => form.change(part as Partial<D>);
   const keeping = useKeepStream(form, (where) => change({ into: { ...into, where } }));
   const complete = readable !== null && into.where !== '' && momentStated(when, shell.moment()) !== null;
-  async function keep(seen: string | null): Promise<void> {
+  async function keep(seen: Refusal | null, card: string | null = null): Promise<void> {
     tryNow();
     if (!complete) return;
-    const looked = colour.trim() === '' ? {} : { colour: colour.trim() };
-    const stream = { batchId, stepId: null, stream: kind, ...readable.part, ...looked };
-    await keeping.keep({ stream, amount: readable.amount, into, when }, seen);
+    const stream = stated(readable);
+    await keeping.keep({ stream, amount: readable.amount, into, when }, seen, card);
   }
+  const stated = ({ part }: NonNullable<Readable>) => {
+    const looked = colour.trim() === '' ? {} : { colour: colour.trim() };
+    return { batchId, stepId: null, stream: kind, ...part, ...looked };
+  };
+  if (readable && isApart(keeping.refusal))
+    return (
+      <NotInto
+        refusal={keeping.refusal}
+        into={into}
+        waste={stated(readable)}
+        amount={readable.amount}
+        busy={keeping.busy}
+        onPlace={(where) => change({ into: { ...into, where } })}
+        onAlready={(card) => void keep(keeping.refusal, card)}
+        onBack={keeping.forget}
+      />
+    );
   return (
     <Frame
       title={w.title(streamName[kind], unbroken(shell.state.value.batches.get(batchId)?.body.code ?? ''))}
@@ -77,9 +96,9 @@ export function LogPage<D extends Shared>({ batchId, kind, form, readable, lines
         />
         <IntoContainer into={into} onChange={(chosen) => change({ into: chosen })} tried={tried} />
         <When value={when} onInput={(stated) => change({ when: stated })} />
-        <Fault words={keeping.against ?? keeping.fault} />
-        {keeping.against !== null && (
-          <Button disabled={keeping.busy} onTap={() => void keep(keeping.against)}>
+        <Fault words={keeping.refusal ? refusalWords(keeping.refusal) : keeping.fault} />
+        {keeping.refusal && (
+          <Button disabled={keeping.busy} onTap={() => void keep(keeping.refusal)}>
             {w.happened}
           </Button>
         )}

@@ -5,7 +5,10 @@ import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
+import { Row, Rows } from '../../ui/row';
 import { contentsTitle } from '../amounts';
+import { Met } from '../apart/met';
+import { apartWords } from '../apart/words';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { words } from '../words';
@@ -51,6 +54,7 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
         </Buttons>
       }
     >
+      <Met {...props} />
       <Part>
         <ContainerDrawing {...props} />
       </Part>
@@ -58,6 +62,15 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
       {container.doubtfulSince !== null && <Notice mark="unknown">{w.doubtful}</Notice>}
       {figures.contents.unaccounted && <Notice mark="unknown">{w.unaccounted}</Notice>}
       <Never {...props} />
+      <Part rule width="edge">
+        <Rows>
+          <Row
+            title={apartWords.lookUp}
+            second={apartWords.lookUpSecond}
+            href={`#/containers/${containerId}/meets`}
+          />
+        </Rows>
+      </Part>
       {figures.load && (
         <>
           <Part rule>

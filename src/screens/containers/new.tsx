@@ -1,5 +1,8 @@
-/** A container taken into use, empty. */
+/** A container taken into use, empty; for a waste that must not go elsewhere, or for what is to be taken out of another. */
 import { nextCode } from '../../ledger/decisions/codes';
+import { contentsSide, streamSide } from '../../ledger/meeting-sides';
+import type { State } from '../../ledger/state';
+import { goesWith } from '../../safety/must-not-meet/matter';
 import { Button } from '../../ui/button';
 import { Part } from '../../ui/page';
 import { Fault, useWriting } from '../fault';
@@ -8,11 +11,20 @@ import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { useTried } from '../tried';
 import { words } from '../words';
+import { TakeOutDraft, takeOutDraft } from './take-out';
 import { emptyVessel, VesselDraft, VesselForm, vesselIntention } from './vessel-form';
 import { containerWords as w } from './words';
 
-export function NewContainer() {
-  const { state, go, moment } = useShell();
+type Props = { readonly at: Readonly<Record<string, string>> };
+
+/** Where the waste that it is opened for belongs; undefined where it is opened for none. */
+function belongs(state: State, { stream, from }: Props['at']): string | undefined {
+  const side = stream === undefined ? contentsSide(state, from ?? '') : streamSide(state, stream);
+  return side.flatMap(({ thing }) => goesWith(thing)?.text ?? [])[0];
+}
+
+export function NewContainer({ at }: Props) {
+  const { state, go, moment, draft } = useShell();
   const form = useForm('container-new', VesselDraft, emptyVessel);
   const { write, fault, busy } = useWriting();
   const { tried, tryNow } = useTried();
@@ -25,11 +37,17 @@ export function NewContainer() {
     const body = written?.[0]?.body;
     if (body?.kind !== 'container-opened') return;
     form.done();
-    go(`containers/${body.containerId}`, 'replace');
+    const { containerId } = body;
+    if (at.from !== undefined) {
+      const begun = draft.read(takeOutDraft(at.from), TakeOutDraft);
+      if (begun) draft.keep(takeOutDraft(at.from), { ...begun, into: containerId });
+      go(`containers/${at.from}/out`, 'replace');
+    } else go(`containers/${containerId}${at.stream === undefined ? '' : `/in/${at.stream}`}`, 'replace');
   }
   return (
     <Frame
       title={w.newTitle}
+      second={belongs(state.value, at)}
       ways={[{ label: words.back, href: '#/containers' }]}
       actions={
         <>

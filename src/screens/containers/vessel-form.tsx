@@ -13,6 +13,8 @@ export const VesselDraft = z.object({
   vessel: z.enum(['jerrican', 'bottle', 'tub', 'drum']),
   capacity: Typed,
   material: z.enum(['HDPE', 'PP', 'glass', 'other']),
+  /** What else it is made of; a draft of an earlier version has none. */
+  otherMaterial: z._default(z.string(), ''),
   cap: z.enum(['vented', 'tight', 'lid', 'open']),
   place: z.string(),
   tray: z.string(),
@@ -24,6 +26,7 @@ export const emptyVessel = (vessel: VesselDraft['vessel'] = 'jerrican'): VesselD
   vessel,
   capacity: { ...typed('L'), typed: vessel === 'tub' ? '12' : '5' },
   material: 'HDPE',
+  otherMaterial: '',
   cap: vessel === 'tub' ? 'lid' : 'vented',
   place: '',
   tray: '',
@@ -37,12 +40,14 @@ export function vesselIntention(draft: VesselDraft, openedAt: string): Intention
   const capacity = readCapacity(draft);
   if (capacity.state !== 'written') return null;
   const [code, place, tray] = [draft.code.trim(), draft.place.trim(), draft.tray.trim()];
+  const other = draft.otherMaterial.trim();
   return {
     do: 'open-container',
     ...(code === '' ? {} : { code }),
     vessel: draft.vessel,
     capacity: capacity.written,
     material: draft.material,
+    ...(draft.material === 'other' && other !== '' ? { otherMaterial: other } : {}),
     cap: draft.cap,
     ...(place === '' ? {} : { place }),
     ...(tray === '' ? {} : { tray }),
@@ -88,6 +93,15 @@ export const VesselForm = ({ draft, onChange, tried, nextCode }: Props) => (
       options={options(materialWords)}
       onChoose={(material) => onChange({ material })}
     />
+    {draft.material === 'other' && (
+      <TextField
+        label={w.otherMaterial}
+        value={draft.otherMaterial}
+        maxLength={120}
+        hint={w.otherMaterialHint}
+        onInput={(otherMaterial) => onChange({ otherMaterial })}
+      />
+    )}
     <TextField
       label={w.code}
       value={draft.code}

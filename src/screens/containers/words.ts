@@ -12,6 +12,8 @@ export const containerWords = {
   vessel: 'Vessel',
   capacity: 'Holds when full',
   material: 'Made of',
+  otherMaterial: 'What it is made of',
+  otherMaterialHint: 'As it is called: stainless steel, PVC, PTFE …',
   cap: 'Cap',
   place: 'Where it stands',
   tray: 'Tray it stands in',

@@ -2,6 +2,7 @@
 import { baseIds } from '../../reference/tables';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
+import { apartWords } from '../apart/words';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { ruleWords } from './rule-words';
@@ -41,6 +42,7 @@ export function RecordScreen() {
       </Part>
       <Part rule width="edge" title={w.parts.book}>
         <Rows>
+          <Row title={apartWords.title} second={apartWords.lookUpSecond} href="#/meets" />
           <Row title={w.rows.history} second={w.second.history} href="#/record/history" />
           <Row title={w.rows.reading} second={w.second.reading(...reads)} href="#/record/reading" />
           <Row

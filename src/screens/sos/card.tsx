@@ -3,7 +3,9 @@ import { type EmergencyCard, emergencyCards } from '../../safety/emergency-cards
 import { minutesAfter } from '../../safety/stated-time';
 import type { BarAction } from '../../ui/bar';
 import { Button } from '../../ui/button';
+import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
+import { apartWords } from '../apart/words';
 import { Frame, hour } from '../frame';
 import { useShell } from '../shell';
 import { goBack } from './go-back';
@@ -17,12 +19,16 @@ const inBar = 4;
 
 const phone = (number: string): string => `tel:${number.replaceAll(/[^\d+*#]/g, '')}`;
 
-function useWaysOut(card: EmergencyCard): readonly BarAction[] {
+/** The container that it is about, where the card opened by itself; the other cards keep it. */
+type Then = { readonly then?: string | undefined };
+
+function useWaysOut(card: EmergencyCard, { then }: Then): readonly BarAction[] {
   const { go } = useShell();
+  const kept = then === undefined ? '' : `/then/${then}`;
   const others = [...emergencyCards.values()].filter(({ id }) => id !== card.id).slice(0, inBar);
   return [
     { label: words.back, onTap: () => goBack(go) },
-    ...others.map(({ id, short }) => ({ label: short, onTap: () => go(`sos/${id}`, 'replace') })),
+    ...others.map(({ id, short }) => ({ label: short, onTap: () => go(`sos/${id}${kept}`, 'replace') })),
     { label: words.more, onTap: () => go('sos/all', 'replace') },
   ];
 }
@@ -86,7 +92,15 @@ function Thumb({ times, note }: Times) {
   );
 }
 
-export function Card({ card }: { readonly card: EmergencyCard }) {
+/** The way on to the record, once nothing is left to do here. */
+function OnToRecord({ then = '' }: Then) {
+  const { state } = useShell();
+  const code = state.value.containers.get(then)?.body.code;
+  if (code === undefined) return null;
+  return <Button href={`#/containers/${then}`}>{apartWords.onToRecord(unbroken(code))}</Button>;
+}
+
+export function Card({ card, then }: { readonly card: EmergencyCard } & Then) {
   const noted = useNoted(card.id);
   const { times, forget } = noted;
   const workshop = useRealWorkshop();
@@ -97,7 +111,7 @@ export function Card({ card }: { readonly card: EmergencyCard }) {
       tone="stop"
       sos={false}
       focusKey={card.id}
-      ways={useWaysOut(card)}
+      ways={useWaysOut(card, { then })}
       actions={<Thumb {...noted} />}
     >
       <Part>
@@ -107,6 +121,7 @@ export function Card({ card }: { readonly card: EmergencyCard }) {
         <p class={styles.signal}>
           {workshop?.noSignal === undefined ? words.noSignalUnknown : words.noSignal(workshop.noSignal)}
         </p>
+        <OnToRecord then={then} />
         {times.length > 0 && (
           <Button look="plain" onTap={forget}>
             {words.forget}

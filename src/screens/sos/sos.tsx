@@ -2,6 +2,7 @@
 import { emergencyCards } from '../../safety/emergency-cards';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
+import { apartWords } from '../apart/words';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { Card } from './card';
@@ -25,6 +26,7 @@ function AllCards() {
             {[...emergencyCards.values()].map(({ id, title }) => (
               <Row key={id} title={title} onTap={() => go(`sos/${id}`, 'replace')} />
             ))}
+            <Row title={apartWords.title} second={apartWords.lookUpSecond} href="#/meets" />
           </Rows>
         </div>
       </Part>
@@ -35,5 +37,5 @@ function AllCards() {
 export function Sos({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const [first] = emergencyCards.values();
   const card = at.card === undefined ? first : emergencyCards.get(at.card);
-  return card ? <Card key={card.id} card={card} /> : <AllCards />;
+  return card ? <Card key={card.id} card={card} then={at.then} /> : <AllCards />;
 }

@@ -19,3 +19,16 @@ self.addEventListener('message', (event) => {
 
 // Pages opened before the first worker came up are taken over too: what they load later also comes from the phone.
 self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim()));
+
+/** A page that is open comes into view as it stands: whatever was being typed stays, and what is overdue shows there. */
+async function show(path: string): Promise<void> {
+  const [open] = await self.clients.matchAll({ type: 'window', includeUncontrolled: true });
+  if (open) await open.focus();
+  else await self.clients.openWindow(`./#/${path}`);
+}
+
+self.addEventListener('notificationclick', (event) => {
+  event.notification.close();
+  const { path = 'today' } = (event.notification.data ?? {}) as { readonly path?: string };
+  event.waitUntil(show(path));
+});

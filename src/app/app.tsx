@@ -13,6 +13,7 @@ import { openRecordName } from './preferences';
 import { go, path } from './router';
 import { screenAt } from './routes';
 import { shellOf } from './shell';
+import { tellWhenDue } from './telling';
 import { takeUpdate, updateWaiting } from './updates';
 import { appWords } from './words';
 
@@ -42,8 +43,10 @@ function useBook() {
       const stop = book.shut.subscribe((shut) => {
         if (shut) opened.value = { state: 'shut' };
       });
+      const stopTelling = tellWhenDue(book);
       close = () => {
         stop();
+        stopTelling();
         book.close();
       };
       opened.value = { state: 'open', shell: shellOf(book) };

@@ -10,8 +10,13 @@ import { LogStream } from '../screens/batches/log';
 import { NewBatch } from '../screens/batches/new';
 import { StreamScreen, StreamWorking } from '../screens/batches/stream';
 import { Clearance } from '../screens/checklist/clearance';
+import { Later } from '../screens/checklist/later';
 import { RunList } from '../screens/checklist/run-list';
 import { StepChoice } from '../screens/checklist/step-choice';
+import { ClockScreen } from '../screens/clocks/clock';
+import { ClocksScreen } from '../screens/clocks/clocks';
+import { NextLook } from '../screens/clocks/look';
+import { MessageScreen } from '../screens/clocks/message';
 import { BaseScreen as ContainerBase } from '../screens/containers/base';
 import { ContainerScreen } from '../screens/containers/container';
 import { ContainerList } from '../screens/containers/list';
@@ -169,12 +174,17 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['record/demo/removed', DemoRemovedScreen],
   ['record/demo/not-removed', DemoNotRemovedScreen],
   ['record/about', AboutScreen],
+  ['batches/:batch/look', NextLook],
   ['batches/:batch/step', StepChoice],
   ['batches/:batch/dilution', DilutionScreen],
   ['batches/:batch/dilution/:key', DilutionWorking],
   ['batches/:batch/dilution/:key/:steps', DilutionWorking],
   ['check/:for/:list', RunList],
+  ['later/:entry/:item', Later],
   ['clearance/:entry', Clearance],
+  ['clearance/:entry/message', MessageScreen],
+  ['clocks', ClocksScreen],
+  ['clocks/:clock', ClockScreen],
   ['sos', Sos],
   ['sos/:card', Sos],
   ['sos/:card/then/:then', Sos],

@@ -6,6 +6,7 @@ import { Button } from '../ui/button';
 import { DemoRibbon } from '../ui/demo-ribbon';
 import { Page, type PageProps } from '../ui/page';
 import type { Place } from '../ui/places';
+import { OverdueStrip } from './clocks/rows';
 import { useShell } from './shell';
 import { words } from './words';
 
@@ -59,6 +60,7 @@ export function Frame({ place, ways, focusKey, sos = true, children, ...page }: 
       bar={ways ? <TaskBar sos={sos}>{ways}</TaskBar> : <PlacesBar open={place} />}
     >
       <NewVersion waiting={updateWaiting.value} take={takeUpdate} />
+      <OverdueStrip leads={ways === undefined} />
       {children}
     </Page>
   );

@@ -8,6 +8,7 @@ import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { amountText, dayText, heldText } from '../amounts';
+import { clocksWords } from '../clocks/words';
 import { dilutionWords } from '../dilution/words';
 import { Fault, useWriting } from '../fault';
 import { Frame, hour } from '../frame';
@@ -38,6 +39,9 @@ function StepRow({ step }: { readonly step: StepState }) {
             <Fault words={fault} />
             {step.body.step === 'acid-dilution' && (
               <Button href={`#/batches/${step.body.batchId}/dilution`}>{dilutionWords.open}</Button>
+            )}
+            {step.body.batchId !== null && (
+              <Button href={`#/batches/${step.body.batchId}/look`}>{clocksWords.nextLook}</Button>
             )}
             <Button disabled={busy} onTap={() => void write({ do: 'end-step', stepId })}>
               {w.end}

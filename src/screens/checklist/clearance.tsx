@@ -217,7 +217,7 @@ export function Clearance({ at }: { readonly at: Readonly<Record<string, string>
   const [answers, setAnswers] = useState(false);
   const told = state.value.checklists.get(at.entry ?? '');
   if (!told) return <Nowhere>{words.clearance.lost}</Nowhere>;
-  if (answers) return <AnswersGiven finished={told.body} onBack={() => setAnswers(false)} />;
+  if (answers) return <AnswersGiven told={told} onBack={() => setAnswers(false)} />;
   if (told.body.late) return <WrittenLate told={told} onAnswers={() => setAnswers(true)} />;
   const { step, batchId, containerId } = told.body;
   const begun = begunBy(state.value, told);

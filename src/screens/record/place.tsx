@@ -3,6 +3,7 @@ import { baseIds } from '../../reference/tables';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { apartWords } from '../apart/words';
+import { TellRow } from '../clocks/tell-row';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { ruleWords } from './rule-words';
@@ -45,6 +46,7 @@ export function RecordScreen() {
           <Row title={apartWords.title} second={apartWords.lookUpSecond} href="#/meets" />
           <Row title={w.rows.history} second={w.second.history} href="#/record/history" />
           <Row title={w.rows.reading} second={w.second.reading(...reads)} href="#/record/reading" />
+          <TellRow />
           <Row
             title={w.rows.demo}
             second={record === 'demo' ? w.second.inDemo : w.second.demo}

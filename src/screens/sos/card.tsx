@@ -1,23 +1,24 @@
 /** An emergency card: numbered acts, words to say, the call at the thumb, the other cards in the bar. */
 import { type EmergencyCard, emergencyCards } from '../../safety/emergency-cards';
-import { minutesAfter } from '../../safety/stated-time';
 import type { BarAction } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { apartWords } from '../apart/words';
+import { rinseWords } from '../clocks/words';
 import { Frame, hour } from '../frame';
 import { useShell } from '../shell';
+import { telephone } from '../telephone';
 import { goBack } from './go-back';
 import { useNoted } from './noted';
 import { useRealWorkshop } from './real-workshop';
+import { RinseFace } from './rinse-face';
 import styles from './sos.module.css';
+import { useRinse } from './use-rinse';
 import { actWords, sayWords, words } from './words';
 
 /** As many as stand in the bar beside "Back" and "More". */
 const inBar = 4;
-
-const phone = (number: string): string => `tel:${number.replaceAll(/[^\d+*#]/g, '')}`;
 
 /** The container that it is about, where the card opened by itself; the other cards keep it. */
 type Then = { readonly then?: string | undefined };
@@ -33,12 +34,12 @@ function useWaysOut(card: EmergencyCard, { then }: Then): readonly BarAction[] {
   ];
 }
 
-type Times = ReturnType<typeof useNoted>;
+type Rinsing = ReturnType<typeof useRinse>;
+type Times = Pick<ReturnType<typeof useNoted>, 'times' | 'note'>;
 
 /** The acts in their order, the words to say with the call. */
-function Acts({ card, times }: { readonly card: EmergencyCard } & Pick<Times, 'times'>) {
+function Acts({ card, rinsing }: { readonly card: EmergencyCard; readonly rinsing: Rinsing }) {
   const workshop = useRealWorkshop();
-  const first = times[0];
   return (
     <ol class={styles.steps} aria-label={words.steps}>
       {card.steps.map((step) => (
@@ -52,8 +53,8 @@ function Acts({ card, times }: { readonly card: EmergencyCard } & Pick<Times, 't
                 {line}
               </p>
             ))}
-            {step.timerMinutes !== undefined && first !== undefined && (
-              <p class={styles.small}>{words.rinseUntil(hour(minutesAfter(first, step.timerMinutes)))}</p>
+            {step.timerMinutes !== undefined && rinsing.rinse && (
+              <RinseFace rinse={rinsing.rinse} second={rinsing.second} again={rinsing.again} />
             )}
           </div>
         </li>
@@ -62,8 +63,13 @@ function Acts({ card, times }: { readonly card: EmergencyCard } & Pick<Times, 't
   );
 }
 
-/** The call is the largest thing at the thumb; without a described workshop the person knows the number. */
-function Thumb({ times, note }: Times) {
+type Begin = { readonly minutes: number; readonly start: () => void };
+
+/**
+ * The call is the largest thing at the thumb; without a described workshop the person knows the number. Beside it a
+ * rinse is begun, which notes the hour too; while it runs, and on other cards, the hour alone is noted.
+ */
+function Thumb({ times, note, begin }: Times & { readonly begin: Begin | null }) {
   const { now } = useShell();
   const number = useRealWorkshop()?.emergencyNumber;
   return (
@@ -78,14 +84,14 @@ function Thumb({ times, note }: Times) {
           <Button
             key={one}
             look="call"
-            href={phone(one)}
+            href={telephone(one)}
             second={number === undefined ? undefined : words.emergency}
           >
             {words.call(one)}
           </Button>
         ))}
-        <Button centred onTap={note} second={hour(now.value)}>
-          {words.note}
+        <Button centred onTap={begin ? begin.start : note} second={hour(now.value)}>
+          {begin ? rinseWords.start(begin.minutes) : words.note}
         </Button>
       </div>
     </>
@@ -102,7 +108,18 @@ function OnToRecord({ then = '' }: Then) {
 
 export function Card({ card, then }: { readonly card: EmergencyCard } & Then) {
   const noted = useNoted(card.id);
-  const { times, forget } = noted;
+  const { times, note, forget } = noted;
+  const minutes = card.steps.find(({ timerMinutes }) => timerMinutes !== undefined)?.timerMinutes;
+  const rinsing = useRinse(minutes);
+  const begins = minutes !== undefined && (rinsing.rinse?.overdue ?? true);
+  const start = (): void => {
+    note();
+    rinsing.start();
+  };
+  const strikeOut = (): void => {
+    forget();
+    rinsing.forget();
+  };
   const workshop = useRealWorkshop();
   const said = card.steps.some(({ call }) => call);
   return (
@@ -112,10 +129,10 @@ export function Card({ card, then }: { readonly card: EmergencyCard } & Then) {
       sos={false}
       focusKey={card.id}
       ways={useWaysOut(card, { then })}
-      actions={<Thumb {...noted} />}
+      actions={<Thumb times={times} note={note} begin={begins ? { minutes, start } : null} />}
     >
       <Part>
-        <Acts card={card} times={times} />
+        <Acts card={card} rinsing={rinsing} />
         {!said && <p class={styles.say}>{sayWords(card, workshop)}</p>}
         {!workshop && <p>{words.notDescribed}</p>}
         <p class={styles.signal}>
@@ -123,7 +140,7 @@ export function Card({ card, then }: { readonly card: EmergencyCard } & Then) {
         </p>
         <OnToRecord then={then} />
         {times.length > 0 && (
-          <Button look="plain" onTap={forget}>
+          <Button look="plain" onTap={strikeOut}>
             {words.forget}
           </Button>
         )}

@@ -15,7 +15,6 @@ export const words = {
   note: 'Note',
   noted: (hours: string) => `Noted: ${hours}.`,
   forget: 'Strike out the times',
-  rinseUntil: (hour: string) => `At least until ${hour}, by your note.`,
   address: (address: string) => `${address.replaceAll(/,?\s*\n\s*/g, ', ').replace(/\.$/, '')}.`,
   map: (reference: string) => `Map ${reference}.`,
   placeUnknown: 'Say where you are: street, house, village.',

@@ -7,6 +7,7 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { Shelf, type ShelfTray } from '../../ui/shelf';
 import { contentsTitle, heldText } from '../amounts';
+import { ClockRows } from '../clocks/rows';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { vesselDrawing } from '../vessel-drawing';
@@ -101,9 +102,11 @@ export function Today() {
               marked
             />
           )}
+          <ClockRows pressing />
           {pressing.map((flag, i) => (
             <FlagRow key={`${flag.code}${i}`} state={state.value} flag={flag} />
           ))}
+          <ClockRows pressing={false} />
           <RunningRows state={state.value} />
           <StorageRows state={state.value} />
           {know.map((flag) => (

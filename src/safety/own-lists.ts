@@ -5,7 +5,7 @@
 import Decimal from 'decimal.js';
 import * as z from 'zod/mini';
 import { askedAtMost, itemsFaults, mostAtOnePause } from './checklist-faults';
-import { type Item, Limit, type ReadingItem, Unit } from './checklist-item';
+import { type Item, Limit, type ReadingItem, stopsOf, Unit } from './checklist-item';
 import type { Checklist } from './checklist-schema';
 import { Line, Slug } from './cited';
 
@@ -98,9 +98,10 @@ function itemOf({ reason, look, ...item }: OwnItem): Item {
     source: 'Added by the workshop; not in the list as it came',
     status: 'common practice',
     own: true,
-    ...(item.stop ? { doors: ownDoors } : { reasons: ownReasons }),
+    ...(item.stop ? {} : { reasons: ownReasons }),
   } as const;
-  return item.kind === 'reading' ? { ...item, ...common, last: true } : { ...item, ...common };
+  const asked: Item = item.kind === 'reading' ? { ...item, ...common, last: true } : { ...item, ...common };
+  return stopsOf(asked).length === 0 ? asked : { ...asked, doors: ownDoors };
 }
 
 const isBelow = (limit: string, other: string): boolean => new Decimal(limit).lt(other);

@@ -1,11 +1,14 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import station from '../../../checklists/shared/station.json';
+import bases from '../../../src/reference/bases.json';
+import { askedAtMost } from '../../../src/safety/checklist-faults';
 import { doorsFor, type Item, stopsOf } from '../../../src/safety/checklist-item';
 import { Checklist } from '../../../src/safety/checklist-schema';
 import { checklistForStep, checklists, contentHash } from '../../../src/safety/checklists';
 import { emergencyCards } from '../../../src/safety/emergency-cards';
 import { shownChoices } from '../../../src/safety/shown-choices';
+import { type Sketch, sketches } from '../../../src/safety/sketches';
 import { listNamed } from './build-run';
 
 const lists = [...checklists.values()];
@@ -70,6 +73,54 @@ describe('the checklists in the repository', () => {
       }
   });
 
+  it('ask at most eight things of a person at a pause, and a ninth only of who leaves a leach', () => {
+    const most = lists.map(({ id, items }) => [id, askedAtMost(items, undefined)] as const);
+    expect(most.filter(([, asked]) => asked > 8)).toEqual([['leach-check', 9]]);
+  });
+
+  it('answer a confirmation in words of its own, that say what was seen', () => {
+    for (const list of lists) {
+      const said = list.items.flatMap((item) => (item.kind === 'confirm' ? [item.yes ?? ''] : []));
+      expect(new Set(said).size, list.id).toBe(said.length);
+      for (const yes of said) {
+        expect(yes).not.toMatch(/^$|^(yes|ok|done|checked)\b/i);
+        expect(yes.split(' ').length, yes).toBeLessThanOrEqual(6);
+      }
+    }
+  });
+
+  it('offer four or five reasons wherever a no goes in with one, and answers that fit a button', () => {
+    for (const item of lists.flatMap(({ items }) => items)) {
+      const takesReason =
+        item.kind === 'choice' ? item.choices.some(({ asksReason }) => asksReason) : !item.stop;
+      if (takesReason) expect([4, 5], item.id).toContain(item.reasons?.length);
+      else expect(item.reasons, item.id).toBeUndefined();
+      const answers = item.kind === 'choice' ? item.choices.map(({ answer }) => answer) : [];
+      for (const answer of [...answers, ...(item.reasons ?? []), ...(item.naReasons ?? [])])
+        expect(answer.length, answer).toBeLessThanOrEqual(40);
+    }
+  });
+
+  it('ask for every base that a plan can name, by the name it is sold under', () => {
+    const item = listNamed('neutralise-lime').items.find(({ id }) => id === 'lim-base');
+    if (item?.kind !== 'choice') throw new Error('a choice');
+    const asked = item.choices.flatMap(({ base, answer }) => (base === undefined ? [] : [[base, answer]]));
+    const sold = Object.entries(bases).map(([id, { name }]) => [id, name.toLowerCase()]);
+    expect(asked.sort()).toEqual(sold.sort());
+  });
+
+  it('carry no mark of a workshop: those are put on by the app', () => {
+    for (const item of lists.flatMap(({ items }) => items)) {
+      expect(item.own).toBeUndefined();
+      if (item.kind === 'reading') expect([item.range, item.shipped]).toEqual([undefined, undefined]);
+    }
+  });
+
+  it('use each sketch that is to be drawn', () => {
+    const used = new Set(lists.flatMap(({ items }) => items.flatMap(({ sketch }) => sketch ?? [])));
+    expect(Object.keys(sketches).filter((name) => !used.has(name as Sketch))).toEqual([]);
+  });
+
   it('clear one step each, and the leach a second time while it runs', () => {
     expect(checklistForStep('leach')?.id).toBe('leach-start');
     expect(checklistForStep('leach', 'running')?.id).toBe('leach-check');
@@ -105,6 +156,8 @@ describe('a list made wrong on purpose is refused, at the right place', () => {
   const [paper, medium] = place('filtration', 'fil-medium');
   const [temp] = place('filtration', 'fil-temp');
   const [quiet] = place('leach-check', 'lck-quiet');
+  const [vent] = place('leach-start', 'lst-vent');
+  const [bag] = place('neutralise-lime', 'lim-base');
   const [named] = place('leach-start', 'lst-with');
   const first = listNamed('leach-start').items;
   const unnamed = [{ answer: 'somebody' }, { answer: 'nobody', stops: true }];
@@ -252,6 +305,58 @@ describe('a list made wrong on purpose is refused, at the right place', () => {
       3,
       'longestHours: shorter-than-valid',
     ],
+    [
+      'a result of the ventilation that has no answer',
+      'leach-start',
+      ['items', vent, 'choices'],
+      [
+        { answer: 'enough', result: 'enough' },
+        { answer: 'split', result: 'split', stops: true },
+      ],
+      `items.${vent}.choices: result-missing`,
+    ],
+    [
+      'a charge too big that goes on',
+      'leach-start',
+      ['items', vent, 'choices', 1, 'stops'],
+      undefined,
+      `items.${vent}.choices: result-does-not-match-stop`,
+    ],
+    [
+      'a result that a person could tap',
+      'leach-start',
+      ['items', vent, 'answeredBy'],
+      undefined,
+      `items.${vent}.choices: result-without-check`,
+    ],
+    [
+      'two bags of one base',
+      'neutralise-lime',
+      ['items', bag, 'choices', 1, 'base'],
+      'hydrated-lime',
+      `items.${bag}.choices: same-base-twice`,
+    ],
+    [
+      'a bag without a name that goes in',
+      'neutralise-lime',
+      ['items', bag, 'choices', 7, 'stops'],
+      undefined,
+      `items.${bag}.choices: no-base-does-not-stop`,
+    ],
+    [
+      'bases that no plan is held against',
+      'neutralise-lime',
+      ['items', bag, 'expects'],
+      undefined,
+      `items.${bag}.choices: base-not-expected`,
+    ],
+    [
+      'a drawing that there is not',
+      'filtration',
+      ['items', paper, 'sketch'],
+      'dragon',
+      `items.${paper}.sketch: `,
+    ],
     ['a limit that is a number, not digits', 'filtration', ['items', temp, 'min'], 5, `items.${temp}.min: `],
     ['a field too many', 'filtration', ['items', paper, 'colour'], 'red', `items.${paper}: `],
     [
@@ -263,6 +368,16 @@ describe('a list made wrong on purpose is refused, at the right place', () => {
     ],
   ])('%s', (_, id, path, value, fault) => {
     expect(spoilt(id, path, value)).toContainEqual(expect.stringContaining(fault));
+  });
+});
+
+describe('the most that is asked at one pause', () => {
+  it('counts one way through a list, and nothing that the app answers', () => {
+    const asked = (id: string) => askedAtMost(listNamed(id).items, undefined);
+    // Ribbon or wind, with, gloves, face, feed, portion, cover, tray; place and ventilation are the app's.
+    expect(asked('leach-start')).toBe(8);
+    expect(listNamed('leach-start').items).toHaveLength(11);
+    expect(askedAtMost(listNamed('spot-test-ammonia').items, 'after')).toBe(1);
   });
 });
 

@@ -7,7 +7,8 @@ import type { Answered, Run } from '../safety/run-schema';
 import type { ChecklistAnswer } from './entries/checklists';
 import type { IntentionOf } from './intention';
 
-const answerOf = ({
+/** An answer as the record keeps it. */
+export const answerOf = ({
   item,
   ask,
   kind,

@@ -36,6 +36,10 @@ export const isLook = ({ step, moment }: Checklist): boolean => ofThePlace.has(s
 const isUsed = (state: State, clearance: string): boolean =>
   [...state.steps.values(), ...state.treatments.values()].some(({ body }) => body.clearance === clearance);
 
+/** The list that is gone through to start a step of this kind. */
+export const startList = (state: State, kind: string): Checklist | undefined =>
+  [...workshopLists(state).values()].find(({ step, moment }) => step === kind && moment === 'start');
+
 /** The newest finished run of this very list that holds for this batch and person. */
 export function clearanceOfList(
   state: State,

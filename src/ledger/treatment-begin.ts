@@ -5,9 +5,8 @@ import { treatingFault } from './decisions/treatments';
 import type { ChecklistFinished } from './entries/checklists';
 import type { Refusal } from './refusal';
 import type { ContainerState, State, Told } from './state';
-import { clearanceOfList } from './step-offers';
+import { clearanceOfList, startList } from './step-offers';
 import { runningTreatment, treatmentRuleFault, treatmentStep } from './treatment';
-import { workshopLists } from './workshop-lists';
 
 export type Readiness = {
   /** The list to go through; undefined only where no list is for this step. */
@@ -20,8 +19,7 @@ export type Readiness = {
 };
 
 /** The list that is gone through before a treatment. */
-export const treatmentList = (state: State): Checklist | undefined =>
-  [...workshopLists(state).values()].find(({ step, moment }) => step === treatmentStep && moment === 'start');
+export const treatmentList = (state: State): Checklist | undefined => startList(state, treatmentStep);
 
 type Asking = { readonly who: string | null; readonly at: string };
 type AskingOf = Asking & { readonly containerId: string };

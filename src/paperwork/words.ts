@@ -272,7 +272,9 @@ export function flagWords(
     case 'more-acid-taken-than-charged':
       return 'Its metals took more acid than was charged, by what was written down.';
     case 'step-without-clearance':
-      return `Step done without a clearance: ${flag.step.replaceAll('-', ' ')}.`;
+      return flag.lateListAt === null
+        ? `Step done without a clearance: ${flag.step.replaceAll('-', ' ')}.`
+        : `Step done without a clearance: ${flag.step.replaceAll('-', ' ')}. Its list was gone through afterwards, ${day(flag.lateListAt)}.`;
     case 'clearance-does-not-hold':
       return `The clearance of a step does not hold: ${flag.step.replaceAll('-', ' ')}.`;
     case 'treatment-running':

@@ -60,6 +60,9 @@ export type Outcome<T> =
 
 const refused = (failure: RunFailure) => ({ ok: false, failure }) as const;
 const done = <T>(value: T) => ({ ok: true, value }) as const;
+/** A list, and what it is gone through for. */
+type Of = Pick<Run, 'list' | 'context'>;
+
 const since = (from: string, to: string): number => Date.parse(to) - Date.parse(from);
 
 const saidIn = (run: Run, id: string): string | undefined =>
@@ -88,15 +91,18 @@ function tooQuick({ answered }: Run): boolean {
   return streak > 0 && streak % 3 === 0;
 }
 
-/** Items for during and after the step that have no answer in order yet. */
-export function stillToAsk(run: Run): readonly Item[] {
-  const settled = (id: string) => {
-    const last = run.later.findLast(({ item }) => item === id);
-    return last !== undefined && last.verdict !== 'stops';
-  };
-  return run.list.items
-    .filter(({ id, when }) => when !== undefined && !settled(id))
-    .map((item) => inThisRun(item, run.context));
+/**
+ * Items for during and after the step that have no answer in order yet.
+ * @param later what was answered to them, in order
+ */
+export function stillToAsk(
+  { list, context }: Of,
+  later: readonly { readonly item: string; readonly stopped: boolean }[],
+): readonly Item[] {
+  const isSettled = (id: string): boolean => later.findLast(({ item }) => item === id)?.stopped === false;
+  return list.items
+    .filter(({ id, when }) => when !== undefined && !isSettled(id))
+    .map((item) => inThisRun(item, context));
 }
 
 function stopped(run: Run, answered: Answered): Standing {
@@ -123,7 +129,10 @@ export function standing(run: Run): Standing {
       state: 'complete',
       run,
       answered: run.answered,
-      stillToAsk: stillToAsk(run),
+      stillToAsk: stillToAsk(
+        run,
+        run.later.map(({ item, verdict }) => ({ item, stopped: verdict === 'stops' })),
+      ),
       tooQuick: tooQuick(run),
     };
   return {
@@ -136,13 +145,8 @@ export function standing(run: Run): Standing {
   };
 }
 
-function keep(
-  run: Pick<Run, 'list' | 'context'>,
-  item: Item,
-  given: Given,
-  opened: string,
-  at: string,
-): Outcome<Answered> {
+/** One answer to one item of a list, as it is kept. @param opened when the question appeared */
+export function answeredAs(run: Of, item: Item, given: Given, opened: string, at: string): Outcome<Answered> {
   const judged = judge(item, given);
   if (!judged.ok) return judged;
   const took = since(opened, at);
@@ -168,7 +172,7 @@ function stationIn(list: Checklist, context: Context, at: string): readonly Answ
   const { place } = context;
   const known = place?.kind === undefined ? null : stationAnswer(list, place.kind);
   if (!place || !known) return [];
-  const kept = keep({ list, context }, known.item, { kind: 'choice', answer: known.answer }, at, at);
+  const kept = answeredAs({ list, context }, known.item, { kind: 'choice', answer: known.answer }, at, at);
   return kept.ok ? [{ ...kept.value, byApp: place.name }] : [];
 }
 
@@ -209,7 +213,7 @@ export function answer(run: Run, given: Given, at: string): Outcome<Standing> {
   const away = since(run.openedAt, at);
   if (away > AWAY_MS) return refused({ code: 'interrupted', minutes: Math.floor(away / 60_000) });
   if (isElsewhere(run, now.item, given)) return refused({ code: 'another-station' });
-  const kept = keep(run, now.item, given, run.openedAt, at);
+  const kept = answeredAs(run, now.item, given, run.openedAt, at);
   if (!kept.ok) return kept;
   return done(standing({ ...run, openedAt: at, answered: [...run.answered, kept.value] }));
 }
@@ -258,7 +262,7 @@ export function answerLater(run: Run, itemId: string, given: Given, at: string):
   if (standing(run).state !== 'complete') return refused({ code: 'not-complete' });
   const known = run.list.items.some(({ id, when }) => id === itemId && when !== undefined);
   if (!known) return refused({ code: 'no-such-item', item: itemId });
-  const kept = keep(run, itemOf(run, itemId), given, at, at);
+  const kept = answeredAs(run, itemOf(run, itemId), given, at, at);
   if (!kept.ok) return kept;
   // Nothing is known of when the question appeared, so nothing is said of how quick the answer was.
   const { quick: _, ...told } = kept.value;

@@ -1,57 +1,22 @@
 /** One batch: its steps in order, what came out, its checklists. */
 
 import { isNothing } from '../../ledger/amounts';
-import type { BatchState, State, StepState } from '../../ledger/state';
+import type { BatchState, State } from '../../ledger/state';
 import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { amountText, dayText, heldText } from '../amounts';
-import { clocksWords } from '../clocks/words';
-import { dilutionWords } from '../dilution/words';
-import { Fault, useWriting } from '../fault';
 import { Frame, hour } from '../frame';
 import { useShell } from '../shell';
 import { streamName } from '../words';
 import { ChargedAndGotBack, ClosureRows } from './account-part';
 import { BatchTreatments } from './batch-treatments';
-import { capacitorWords, stepWords, batchWords as w } from './words';
+import { StepRow } from './step-row';
+import { capacitorWords, batchWords as w } from './words';
 
 type Props = { readonly state: State; readonly batch: BatchState };
-
-function StepRow({ step }: { readonly step: StepState }) {
-  const { now } = useShell();
-  const { write, fault, busy } = useWriting();
-  const { stepId, clearance } = step.body;
-  const when = `${dayText(step.at, now.value)} ${hour(step.at)}`;
-  const standing =
-    step.endedAt === null ? w.running : w.ended(`${dayText(step.endedAt, now.value)} ${hour(step.endedAt)}`);
-  return (
-    <Row
-      mark={<Mark kind={clearance === null ? 'wrong' : 'clearance'} />}
-      title={stepWords[step.body.step] ?? step.body.step}
-      second={`${when}, ${clearance === null ? w.notCleared : w.cleared}, ${standing}`}
-      marked={clearance === null}
-      below={
-        step.endedAt === null ? (
-          <>
-            <Fault words={fault} />
-            {step.body.step === 'acid-dilution' && (
-              <Button href={`#/batches/${step.body.batchId}/dilution`}>{dilutionWords.open}</Button>
-            )}
-            {step.body.batchId !== null && (
-              <Button href={`#/batches/${step.body.batchId}/look`}>{clocksWords.nextLook}</Button>
-            )}
-            <Button disabled={busy} onTap={() => void write({ do: 'end-step', stepId })}>
-              {w.end}
-            </Button>
-          </>
-        ) : undefined
-      }
-    />
-  );
-}
 
 const Steps = ({ state, batch }: Props) => (
   <Part rule title={w.steps} width="edge">
@@ -107,12 +72,16 @@ const Lists = ({ state, batch }: Props) => {
           return (
             <Row
               key={id}
-              mark={<Mark kind={stopped ? 'stop' : 'clearance'} />}
+              {...(list.late && !stopped
+                ? { start: 'text' as const }
+                : { mark: <Mark kind={stopped ? 'stop' : 'clearance'} /> })}
               title={list.checklist.title}
               second={
-                stopped || list.validUntil === null
+                stopped
                   ? w.stopped
-                  : w.validUntil(`${dayText(list.validUntil, now.value)} ${hour(list.validUntil)}`)
+                  : list.validUntil === null
+                    ? w.late
+                    : w.validUntil(`${dayText(list.validUntil, now.value)} ${hour(list.validUntil)}`)
               }
               href={`#/record/entry/${id}`}
             />

@@ -1,36 +1,50 @@
 /** What was answered, as it was asked. */
-import type { ChecklistFinished } from '../../ledger/entries/checklists';
+import type { ChecklistAnswer } from '../../ledger/entries/checklists';
+import type { ChecklistState } from '../../ledger/state';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { saidWords, words } from './words';
 
-type Props = { readonly finished: ChecklistFinished; readonly onBack: () => void };
+type Props = { readonly told: ChecklistState; readonly onBack: () => void };
 
-export function AnswersGiven({ finished, onBack }: Props) {
+const Given = ({
+  answers,
+  label,
+}: {
+  readonly answers: readonly ChecklistAnswer[];
+  readonly label: string;
+}) => {
   const { sign } = useShell();
   return (
-    <Frame
-      title={words.clearance.answersTitle}
-      second={finished.checklist.title}
-      focusKey="answers"
-      ways={[{ label: words.clearance.hideAnswers, onTap: onBack }]}
-    >
-      <Part width="edge">
-        <Rows label={words.answers}>
-          {finished.answers.map((one) => (
-            <Row
-              key={`${one.item} ${one.at}`}
-              title={saidWords(one, sign.value)}
-              second={one.ask}
-              figure={
-                one.stopped ? words.clearance.stoppedAnswer : one.quick ? words.clearance.quick : undefined
-              }
-            />
-          ))}
-        </Rows>
-      </Part>
-    </Frame>
+    <Rows label={label}>
+      {answers.map((one) => (
+        <Row
+          key={`${one.item} ${one.at}`}
+          title={saidWords(one, sign.value)}
+          second={one.ask}
+          figure={one.stopped ? words.clearance.stoppedAnswer : one.quick ? words.clearance.quick : undefined}
+        />
+      ))}
+    </Rows>
   );
-}
+};
+
+export const AnswersGiven = ({ told, onBack }: Props) => (
+  <Frame
+    title={words.clearance.answersTitle}
+    second={told.body.checklist.title}
+    focusKey="answers"
+    ways={[{ label: words.clearance.hideAnswers, onTap: onBack }]}
+  >
+    <Part width="edge">
+      <Given answers={told.body.answers} label={words.answers} />
+    </Part>
+    {told.later.length > 0 && (
+      <Part width="edge" title={words.later.heading}>
+        <Given answers={told.later.map(({ body }) => body.answer)} label={words.later.heading} />
+      </Part>
+    )}
+  </Frame>
+);

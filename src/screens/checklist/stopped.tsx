@@ -11,7 +11,7 @@ import { useTopLine } from '../frame';
 import { useShell } from '../shell';
 import type { RunOnScreen } from './use-run';
 import { Why } from './why';
-import { stopTitle, wanted, words } from './words';
+import { stopTitle, stopWhy, words } from './words';
 
 type Props = {
   readonly on: RunOnScreen;
@@ -38,7 +38,7 @@ export function Stopped({ on, stop, onPutOff, onAlready }: Props) {
       top={top}
       word={safetyWords.stop}
       title={stopTitle(item, answered, sign.value)}
-      why={`${item.kind === 'reading' ? `${wanted(answered, sign.value)} ` : ''}${item.why}`}
+      why={stopWhy(item, answered, sign.value)}
       focusKey={`stop ${item.id} ${answered.at}`}
       doorsTitle={safetyWords.makesItRight}
       doors={

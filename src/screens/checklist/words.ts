@@ -63,6 +63,10 @@ export function stopTitle(item: Item, answered: Answered, sign: DecimalSign): st
   return `${item.ask} ${given(answered, sign)}.`;
 }
 
+/** Why it stopped, a reading with what was wanted. */
+export const stopWhy = (item: Item, answered: Answered, sign: DecimalSign): string =>
+  item.kind === 'reading' ? `${wanted(answered, sign)} ${item.why}` : item.why;
+
 /** Why nothing was written. */
 export const performedFault = (performed: Performed & { ok: false }): string =>
   'failure' in performed ? failureWords(performed.failure) : refusalWords(performed.refusal);
@@ -145,6 +149,18 @@ export const words = {
     gone: 'Not asked any more',
     before: (ask: string) => `Before: ${ask}`,
     range: (now: string, before: string) => `Wanted: ${now}. Before: ${before}`,
+  },
+  later: {
+    task: { during: 'While it runs', after: 'After it' },
+    row: (when: 'during' | 'after', ask: string) =>
+      when === 'during' ? `Asked while it runs: ${ask}` : `Asked after it: ${ask}`,
+    notYet: 'Not answered yet',
+    notAsked: (asks: readonly string[]) => `Not answered yet: ${asks.join('; ')}.`,
+    notNow: 'Not now',
+    doNow: 'What to do now',
+    toStep: 'To the step',
+    gone: 'This question is not in the list any more.',
+    heading: 'While it ran and after it',
   },
   late: {
     line: (when: string) => `Late: the step began at ${when}`,

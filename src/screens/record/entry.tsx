@@ -27,12 +27,14 @@ function Says({ body }: { readonly body: Body }) {
   );
 }
 
-/** Every question as it was asked, with its answer. */
-function Answers({ body }: { readonly body: Body }) {
+/** Every question as it was asked, with its answer, those of while it ran and after it last. */
+function Answers({ body, entryId }: { readonly body: Body; readonly entryId: string }) {
+  const { state } = useShell();
   if (body.kind !== 'checklist-finished') return null;
+  const later = state.value.checklists.get(entryId)?.later.map((told) => told.body.answer) ?? [];
   return (
     <dl class={styles.facts}>
-      {body.answers.map(({ item, ask, answer, unit, at }) => (
+      {[...body.answers, ...later].map(({ item, ask, answer, unit, at }) => (
         <div key={`${item}${at}`}>
           <dt>{ask}</dt>
           <dd>{unit === undefined ? answer : `${answer}\u2009${unit}`}</dd>
@@ -125,7 +127,7 @@ export function EntryScreen({ at }: { readonly at: Readonly<Record<string, strin
       )}
       <Part rule title={line.standing === 'corrected' ? w.saysNow : w.says}>
         <Says body={body ?? entry.body} />
-        <Answers body={body ?? entry.body} />
+        <Answers body={body ?? entry.body} entryId={entry.id} />
       </Part>
       <Part rule>
         <PutRight line={line} />

@@ -1,9 +1,12 @@
 /** The rows of Today: what is wrong, what runs, what is cleared, what must leave. */
+import { askedLater, listBehind } from '../../ledger/asked-later';
 import { clearancesHolding } from '../../ledger/clearance';
+import type { StepStarted } from '../../ledger/entries/batches';
 import { fillPercent } from '../../ledger/fill';
 import type { Flag } from '../../ledger/flags';
 import { cardOf } from '../../ledger/flags-of-meetings';
-import type { State } from '../../ledger/state';
+import type { State, StepState } from '../../ledger/state';
+import { startList } from '../../ledger/step-offers';
 import { formatNumber } from '../../quantities/format';
 import { isDue, storageClock } from '../../rules/storage-clock';
 import { minutesLeft } from '../../safety/clearance';
@@ -12,6 +15,7 @@ import { Mark, type MarkKind } from '../../ui/marks';
 import { Row } from '../../ui/row';
 import { calendarDayText, dayText, minutesShown, momentText, streamTitle } from '../amounts';
 import { stepWords } from '../batches/words';
+import { partOf } from '../checklist/list-for';
 import { hour } from '../frame';
 import { useShell } from '../shell';
 import { TreatmentRow } from './treatment-row';
@@ -22,6 +26,13 @@ export const markOf = (flag: Flag): MarkKind => {
   if (flag.code === 'treatment-running') return 'due';
   return flag.code === 'contents-doubtful' || flag.pressing === 'know' ? 'unknown' : 'wrong';
 };
+
+/** A list that was never gone through is gone through late; null where it was, or there is none. */
+function lateHref(state: State, flag: Flag, { stepId, batchId, step }: StepStarted): string | null {
+  const list = startList(state, step);
+  if (flag.code !== 'step-without-clearance' || flag.lateListAt !== null || !list) return null;
+  return `#/check/${partOf({ batchId, lateFor: stepId })}/${list.id}`;
+}
 
 /** What a flag is about, by its name, and where it is looked at. */
 function subjectOf(state: State, flag: Flag): { readonly name: string; readonly href: string } {
@@ -47,9 +58,8 @@ function subjectOf(state: State, flag: Flag): { readonly name: string; readonly 
   if (step) {
     const batch = step.batchId === null ? undefined : state.batches.get(step.batchId)?.body;
     const name = stepWords[step.step] ?? step.step;
-    return batch
-      ? { name: `${name}, ${unbroken(batch.code)},`, href: `#/batches/${batch.batchId}` }
-      : { name, href: '#/batches' };
+    const href = lateHref(state, flag, step) ?? (batch ? `#/batches/${batch.batchId}` : '#/batches');
+    return { name: batch ? `${name}, ${unbroken(batch.code)},` : name, href };
   }
   if (about.entryId) return { name: '', href: `#/record/entry/${about.entryId}` };
   return { name: '', href: code === 'workshop-not-described' ? '#/record/workshop' : '#/record/rules' };
@@ -114,6 +124,24 @@ export function StorageRows({ state }: { readonly state: State }) {
   );
 }
 
+type Running = { readonly state: State; readonly step: StepState; readonly code: string };
+
+/** A step that runs, with how much it still asks. */
+function RunningRow({ state, step, code }: Running) {
+  const { now } = useShell();
+  const { body, at } = step;
+  const open = askedLater(state, listBehind(step))?.open.length ?? 0;
+  const since = w.running(`${dayText(at, now.value)} ${hour(at)}`);
+  return (
+    <Row
+      start="text"
+      title={[stepWords[body.step] ?? body.step, code].filter(Boolean).join(', ')}
+      second={open === 0 ? since : `${since}. ${w.stillToAnswer(open)}`}
+      href={body.batchId === null ? '#/batches' : `#/batches/${body.batchId}`}
+    />
+  );
+}
+
 /** Clearances that still hold, and steps that run. */
 export function RunningRows({ state }: { readonly state: State }) {
   const { now } = useShell();
@@ -123,14 +151,8 @@ export function RunningRows({ state }: { readonly state: State }) {
     id === null ? '' : unbroken(state.batches.get(id)?.body.code ?? '');
   return (
     <>
-      {running.map(({ body, at }) => (
-        <Row
-          key={body.stepId}
-          start="text"
-          title={[stepWords[body.step] ?? body.step, batchCode(body.batchId)].filter(Boolean).join(', ')}
-          second={w.running(`${dayText(at, now.value)} ${hour(at)}`)}
-          href={body.batchId === null ? '#/batches' : `#/batches/${body.batchId}`}
-        />
+      {running.map((step) => (
+        <RunningRow key={step.body.stepId} state={state} step={step} code={batchCode(step.body.batchId)} />
       ))}
       {cleared.map(({ entryId, body }) => (
         <Row

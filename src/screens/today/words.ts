@@ -19,6 +19,7 @@ export const todayWords = {
   nothing: 'Nothing is due, nothing is known to be wrong.',
   clearedUntil: (hour: string) => `Cleared until ${hour}`,
   running: (when: string) => `Running since ${when}`,
+  stillToAnswer: (n: number) => (n === 1 ? '1 question to answer' : `${n} questions to answer`),
   mustLeave: (code: string) => `${code} must leave`,
   by: (day: string) => `By ${day}`,
   over: (day: string) => `Since ${day}`,
@@ -89,7 +90,13 @@ export function flagWords(
         second: 'See both, correct the volume, the strength or a metal.',
       };
     case 'step-without-clearance':
-      return { title: `${name} without clearance`, second: 'It stays visible on the batch and the papers.' };
+      return {
+        title: `${name} without clearance`,
+        second:
+          flag.lateListAt === null
+            ? 'Tap: go through its list now, as late. It stays visible.'
+            : `Its list was gone through after all, ${hourText(flag.lateListAt)}. It stays visible.`,
+      };
     case 'clearance-does-not-hold':
       return {
         title: `${name}: its clearance did not hold`,

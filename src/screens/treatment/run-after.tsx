@@ -15,6 +15,7 @@ import { capital } from '../record/entry-words';
 import { fellShortText, outcomeText } from '../record/treatment-words';
 import { useShell } from '../shell';
 import { words } from '../words';
+import { RunAsks } from './run-asks';
 import { InThePot, RunHistory } from './run-rows';
 import { runWords as w } from './run-words';
 
@@ -93,6 +94,7 @@ export function AfterTheEnd({ treatment }: Props) {
       {short && <Notice mark="wrong">{capital(fellShortText(short, sign.value))}</Notice>}
       <WhatItIs treatment={treatment} />
       <Next treatment={treatment} />
+      <RunAsks treatment={treatment} />
       <InThePot treatment={treatment} />
       <RunHistory treatment={treatment} />
       <Part rule>

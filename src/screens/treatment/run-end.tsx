@@ -10,6 +10,7 @@ import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { TextField } from '../../ui/text-field';
+import { useNotAsked } from '../checklist/asked-rows';
 import { Nowhere } from '../checklist/nowhere';
 import { Fault, useWriting } from '../fault';
 import { useForm } from '../form';
@@ -71,6 +72,7 @@ function End({ treatment }: Props) {
   const { form, fault, busy, tried, missing, keep } = useEnd({ treatment });
   const { outcome, reason, when } = form.value;
   const last = lastPh(treatment)?.body.ph.value;
+  const notAsked = useNotAsked(treatment.body.clearance);
   return (
     <Frame
       title={w.endTitle(unbroken(state.value.containers.get(containerId)?.body.code ?? ''))}
@@ -102,6 +104,11 @@ function End({ treatment }: Props) {
         />
       </Part>
       {outcome === 'reached' && <NotReached treatment={treatment} />}
+      {notAsked !== null && (
+        <Part>
+          <p>{notAsked}</p>
+        </Part>
+      )}
       <Part>
         <TextField
           label={w.reason}

@@ -15,6 +15,7 @@ import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { AfterTheEnd } from './run-after';
+import { RunAsks } from './run-asks';
 import { Contradicted } from './run-contradicted';
 import { WhatIsLeft } from './run-left';
 import { Now } from './run-next';
@@ -102,6 +103,7 @@ function Running({ treatment }: Props) {
         </>
       )}
       <InThePot treatment={treatment} />
+      <RunAsks treatment={treatment} />
       <BegunHow treatment={treatment} />
       <RunHistory treatment={treatment} />
       <Part rule>

@@ -95,6 +95,7 @@ export const runWords = {
   left: 'Left to add',
   leftLow: 'at least',
   leftHigh: 'have this much at hand',
+  asks: 'What its list asks',
   inPot: 'In the pot',
   inPotNone: 'Nothing read yet',
   putIn: 'Put in so far',

@@ -76,6 +76,9 @@ export default defineConfig({
   test: {
     root: import.meta.dirname,
     allowOnly: false,
+    // How long something takes is for the bench to say; a busy machine fails no test.
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
     projects: [
       {
         extends: true,
@@ -108,8 +111,6 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['tests/browser/built-app.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
         },
       },
     ],

@@ -66,15 +66,22 @@ const ofFreeLiquor: readonly Trait[] = ['nitrate', 'strong-acid', 'to-be-limed',
 export const wettedBy = (liquor: StreamKind): readonly Trait[] =>
   traitsOf({ thing: liquor }).filter((trait) => !ofFreeLiquor.includes(trait));
 
+/** Words apart by one space, whatever stood between them: ' stainless steel pot '. */
+const spaced = (text: string): string =>
+  ` ${text
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim()} `;
+
 /**
  * The material that a person's words mean.
  * @returns undefined where they name none that is known: then nothing is determined of it
  * @example materialNamed('stainless steel drum') // 'stainless-steel'
  */
 export function materialNamed(text: string): ThingId | undefined {
-  const said = ` ${text.toLowerCase().replaceAll(/[^\p{L}\p{N}-]+/gu, ' ')} `;
+  const said = spaced(text);
   return Object.entries(materials).find(([, { words }]) =>
-    words.some((word) => said.includes(` ${word} `)),
+    words.some((word) => said.includes(spaced(word))),
   )?.[0];
 }
 

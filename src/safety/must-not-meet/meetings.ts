@@ -122,10 +122,14 @@ function between(a: Matter, b: Matter, how: How): readonly Meeting[] {
   ];
 }
 
-const rank = ({ severity, ruling, codes }: Meeting): readonly number[] => [
-  severity === 'refuse' ? 0 : 1,
-  ruling.kind === 'chart' ? 1 : 0,
-  -weightOf(codes),
+/** What is written out before what is printed, and that before what is only suspected. */
+const plainness = ({ ruling }: Meeting): number =>
+  ruling.kind === 'chart' ? (ruling.cell.suspected ? 2 : 1) : 0;
+
+const rank = (meeting: Meeting): readonly number[] => [
+  meeting.severity === 'refuse' ? 0 : 1,
+  plainness(meeting),
+  -weightOf(meeting.codes),
 ];
 
 function worseFirst(one: Meeting, other: Meeting): number {

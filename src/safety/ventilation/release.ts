@@ -2,7 +2,6 @@
  * How fast the gas of one lot comes: its mean over the time of release, its peak at the beginning, and the tail after that.
  * The peak is a share of the gas within so long, where that is faster than the mean.
  */
-import Decimal from 'decimal.js';
 import { constant, ranged } from '../../chemistry/constants';
 import { minus, over, times } from '../../quantities/expression';
 import { exact, type Figure, given, workedOut } from '../../quantities/figure';
@@ -86,9 +85,8 @@ export function releaseOf(moles: Figure<'mol'>, charge: GassingCharge): ReleaseR
     formula: times(moles, gasVolume),
   });
   const mean = rate('Gas a minute, mean over the time of release', over(gas, time));
-  const sharePart = share.value.div(100);
   // What comes faster than evenly is a peak; a share that would be slower than the mean is none.
-  if (within.value.gte(time.value) || sharePart.div(within.value).lte(new Decimal(1).div(time.value)))
+  if (share.value.div(100).times(time.value).lte(within.value))
     return { ok: true, value: { gas, over: time, mean, peak: mean } };
   return {
     ok: true,

@@ -115,6 +115,13 @@ describe('when the fan fails over 10 g of copper in a shut room of 40 m³ (our o
     expect(value(inRoom?.airing)).toBeCloseTo(((3 * 40) / 729) * 60 * Math.log(192.4), 1);
   });
 
+  it('a hood that is not counted on airs nothing', () => {
+    const told = { room: { value: '40.0', unit: 'm³' } } as const;
+    const { inRoom } = check(hood(told, '0.30'), leach({ Cu: '10.000' }));
+    expect(inRoom?.shut).toBeDefined();
+    expect(inRoom?.airing).toBeUndefined();
+  });
+
   it('0.676 g are immediately dangerous, a tenth less are not, as far as one can weigh', () => {
     const shut = (grams: string) => check(room('40.00'), leach({ Cu: grams })).inRoom;
     expect(value(shut('0.6757')?.shut)).toBeCloseTo(13, 2);
@@ -221,9 +228,32 @@ describe('what cannot be worked out or counted on', () => {
   });
 });
 
-describe('whatever the lot', () => {
-  const peak = ({ duct }: VentilationResult) => value(duct?.peak);
+describe('a charge that is short of acid', () => {
+  const short = {
+    acid: { volume: { value: '0.200', unit: 'L' }, strength: { value: '2.00', unit: 'mol/L' } },
+  } as const;
+  const little = {
+    acid: { volume: { value: '0.020', unit: 'L' }, strength: { value: '2.00', unit: 'mol/L' } },
+  } as const;
 
+  it('is split as if each lot had acid to spare: all of it may go onto the first', () => {
+    const [of, spare] = [check(hood(), leach({ Cu: '9.000' }, short)), check(hood(), leach({ Cu: '9.000' }))];
+    expect(made(of).gas.limitedBy).toBe('acid');
+    expect(peak(of)).toBeLessThan(peak(spare));
+    expect(of.verdict).toBe('split');
+    expect(value(of.portion)).toBeCloseTo(value(spare.portion), 9);
+  });
+
+  it('is one lot where the acid makes too little gas to matter', () => {
+    const result = check(hood(), leach({ Cu: '9.000' }, little));
+    expect(result.verdict).toBe('enough');
+    expect(value(result.portion)).toBe(9);
+  });
+});
+
+const peak = ({ duct }: VentilationResult) => value(duct?.peak);
+
+describe('whatever the lot', () => {
   it('more metal never needs less air, nor makes less of it in the duct', () => {
     fc.assert(
       fc.property(lots, mg, (metals, more) => {

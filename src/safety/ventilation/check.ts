@@ -3,16 +3,15 @@
  * that holds, and the outdoors, may be enough for a lot; the air of a room never is, nor a hood that blows back into it,
  * whatever the figures say. Nothing here says that a place is free of gas: it is an estimate and no measurement.
  */
-import { ranged } from '../../chemistry/constants';
-import { exact, type Figure, given } from '../../quantities/figure';
-import { quantity } from '../../quantities/quantity';
+import type { Figure } from '../../quantities/figure';
 import { type Condition, nitrousGas, type Said } from '../../reference/nitrous-gas-tables';
-import { airflowNeeded, type NoAirflow, thinnedIn } from './airflow';
-import { type GasMade, gasMade, type NoGas } from './gas-made';
+import { thinnedIn } from './airflow';
+import type { GasMade } from './gas-made';
 import { type InRoom, inRoom } from './in-room';
-import { type ChosenLimit, dangerous, limitOf } from './limit';
+import { dangerous } from './limit';
 import { type Divided, type Lots, lotsOf, mostInDuct, type TooMuch } from './lots';
-import { type NoRelease, type Release, releaseOf } from './release';
+import { type Made, madeBy, type NotMade } from './made';
+import { type Release, releaseOf } from './release';
 import { type HoodFault, hoodFaults, type Station, stationFrom } from './station';
 import type { GassingCharge, WrittenCharge, WrittenStation } from './station-schema';
 
@@ -24,23 +23,7 @@ export type Asked = {
 };
 
 /** Why it is not enough as it is. */
-export type Reason =
-  | 'room-air'
-  | 'ductless-hood'
-  | HoodFault
-  | TooMuch
-  | NoGas['code']
-  | NoRelease['code']
-  | NoAirflow['code'];
-
-/** Gas of the charge, and the room air that it would take: shown to say why room air is no answer. */
-export type Made = {
-  readonly gas: GasMade;
-  readonly release: Release;
-  readonly limit: ChosenLimit;
-  readonly mixing: Figure<'1'>;
-  readonly airNeeded: { readonly mean: Figure<'m³/h'>; readonly peak: Figure<'m³/h'> };
-};
+export type Reason = 'room-air' | 'ductless-hood' | HoodFault | TooMuch | NotMade;
 
 export type InDuct = {
   readonly mean: Figure<'ppm'>;
@@ -68,41 +51,6 @@ export type VentilationResult = {
   readonly liquorPortion?: Figure<'L'>;
   readonly split?: { readonly count: number; readonly each: Figure<Divided> };
 };
-
-function mixingOf({ mixing }: GassingCharge): Figure<'1'> {
-  if (!mixing) return ranged('mixing-usual', 'Mixing factor, usual', nitrousGas.mixing.usual, '1');
-  const value = quantity(mixing.value, '1');
-  return given({
-    origin: 'charge/mixing',
-    sentence: 'Mixing factor',
-    value,
-    unit: '1',
-    how: 'assumed',
-    spread: exact,
-    decimals: value.decimalPlaces(),
-  });
-}
-
-type Worked = { readonly ok: true; readonly value: Made } | { readonly ok: false; readonly reason: Reason };
-
-function madeBy(charge: GassingCharge): Worked {
-  const failed = ({ failure }: { readonly failure: { readonly code: Reason } }): Worked => ({
-    ok: false,
-    reason: failure.code,
-  });
-  const gas = gasMade(charge);
-  if (!gas.ok) return failed(gas);
-  const release = releaseOf(gas.value.all, charge);
-  if (!release.ok) return failed(release);
-  const [limit, mixing] = [limitOf(charge.limit), mixingOf(charge)];
-  const needed = (of: string, rate: Figure<'L/min'>) => airflowNeeded({ of, rate, limit: limit.at, mixing });
-  const mean = needed('mean', release.value.mean);
-  if (!mean.ok) return failed(mean);
-  const peak = needed('at the peak', release.value.peak);
-  if (!peak.ok) return failed(peak);
-  const airNeeded = { mean: mean.value, peak: peak.value };
-  return { ok: true, value: { gas: gas.value, release: release.value, limit, mixing, airNeeded } };
-}
 
 /** Why nothing may be worked there, whatever the charge. */
 function stationReasons(station: Station, on: string): readonly Reason[] {

@@ -13,6 +13,7 @@ import { Clearance } from '../screens/checklist/clearance';
 import { Later } from '../screens/checklist/later';
 import { RunList } from '../screens/checklist/run-list';
 import { StepChoice } from '../screens/checklist/step-choice';
+import { Where } from '../screens/checklist/where';
 import { ClockScreen } from '../screens/clocks/clock';
 import { ClocksScreen } from '../screens/clocks/clocks';
 import { NextLook } from '../screens/clocks/look';
@@ -29,6 +30,12 @@ import { DilutionScreen } from '../screens/dilution/dilution';
 import { DilutionWorking } from '../screens/dilution/working';
 import { IronScreen } from '../screens/iron/iron';
 import { IronWorking } from '../screens/iron/working';
+import { AddScreen } from '../screens/lists/add';
+import { DropScreen } from '../screens/lists/drop';
+import { ListItemScreen } from '../screens/lists/item';
+import { ListScreen } from '../screens/lists/list';
+import { ListsScreen } from '../screens/lists/lists';
+import { RangeScreen } from '../screens/lists/range';
 import { PaperList } from '../screens/papers/list';
 import { NewPaper } from '../screens/papers/new';
 import { AboutScreen } from '../screens/record/about';
@@ -84,6 +91,13 @@ const run = {
   working: lazyScreen(() => import('../screens/treatment/run-working').then((m) => m.RunWorking)),
   bench: lazyScreen(() => import('../screens/treatment/bench-test').then((m) => m.BenchTest)),
   benchWorking: lazyScreen(() => import('../screens/treatment/bench-working').then((m) => m.BenchWorking)),
+};
+
+/** The test for silver: its reactions and sources come with the first of its pages. */
+const silver = {
+  check: lazyScreen(() => import('../screens/silver-check/silver-check').then((m) => m.SilverCheckScreen)),
+  kept: lazyScreen(() => import('../screens/silver-check/kept-check').then((m) => m.KeptCheckScreen)),
+  working: lazyScreen(() => import('../screens/silver-check/volume-working').then((m) => m.SilverWorking)),
 };
 
 const twoWays = {
@@ -164,6 +178,12 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['record/rules/:rule', RuleScreen],
   ['record/bases', BasesScreen],
   ['record/bases/:base', BaseScreen],
+  ['record/lists', ListsScreen],
+  ['record/lists/:list', ListScreen],
+  ['record/lists/:list/add', AddScreen],
+  ['record/lists/:list/:item', ListItemScreen],
+  ['record/lists/:list/:item/range', RangeScreen],
+  ['record/lists/:list/:item/drop', DropScreen],
   ['record/reading', ReadingScreen],
   ['record/history', HistoryScreen],
   ['record/entry/:entry', EntryScreen],
@@ -176,6 +196,11 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['record/about', AboutScreen],
   ['batches/:batch/look', NextLook],
   ['batches/:batch/step', StepChoice],
+  ['batches/:batch/where', Where],
+  ['batches/:batch/silver-check', silver.check],
+  ['batches/:batch/silver-check/working/:key', silver.working],
+  ['batches/:batch/silver-check/working/:key/:steps', silver.working],
+  ['batches/:batch/silver-check/:check', silver.kept],
   ['batches/:batch/dilution', DilutionScreen],
   ['batches/:batch/dilution/:key', DilutionWorking],
   ['batches/:batch/dilution/:key/:steps', DilutionWorking],

@@ -1,7 +1,8 @@
-/** What somebody knows of a list from going through it. */
+/** What is known of a list from going through it. */
 import type { Checklist } from '../safety/checklist-schema';
 import { contentHash } from '../safety/checklists';
 import { changesSince, type ListChange } from '../safety/list-changes';
+import type { ChecklistAnswer } from './entries/checklists';
 import type { ChecklistState, State } from './state';
 
 /** The last time that this person completed the list. */
@@ -9,6 +10,12 @@ const lastOf = (state: State, list: Checklist, who: string): ChecklistState | un
   [...state.checklists.values()].findLast(
     (told) => told.who === who && told.body.checklist.id === list.id && told.body.outcome === 'cleared',
   );
+
+/** Answers of each time that a list was completed, by whomever, the newest last. */
+export const answersOfList = (state: State, list: string): readonly (readonly ChecklistAnswer[])[] =>
+  [...state.checklists.values()]
+    .filter(({ body }) => body.checklist.id === list && body.outcome === 'cleared')
+    .map(({ body }) => body.answers);
 
 /** What is other in the list since then; nothing for a list that is new to the person. */
 export function changedForPerson(state: State, list: Checklist, who: string): readonly ListChange[] {

@@ -41,7 +41,7 @@ function amiss(item: Item, answer: string, how: string, reason: string | undefin
 }
 
 /** Digits as written, with a point; a minus sign is allowed, since a store can freeze. */
-function signed(written: string): ReturnType<typeof readNumber> {
+export function readSigned(written: string): ReturnType<typeof readNumber> {
   const [, minus, digits] = /^\s*([-−]?)\s*(.*)$/s.exec(written) ?? ['', '', written];
   const read = readNumber(digits ?? '');
   return read.ok && minus !== '' && !new Decimal(read.value).isZero()
@@ -50,7 +50,7 @@ function signed(written: string): ReturnType<typeof readNumber> {
 }
 
 function reading(item: ReadingItem, written: string, reason: string | undefined): Judged {
-  const read = signed(written);
+  const read = readSigned(written);
   if (!read.ok) return refused({ code: 'not-a-reading', failure: read.failure });
   const value = new Decimal(read.value);
   if (item.min !== undefined && value.lt(item.min)) return amiss(item, read.value, 'below', reason);

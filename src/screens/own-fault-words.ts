@@ -1,6 +1,24 @@
 /** Why a list cannot be changed so, and what to do. */
 import type { OwnFault } from '../safety/own-lists';
 
+/** What is wrong in a question that somebody adds: the field where it can be mended, and what to do. */
+const itemFaults = {
+  'ask-over-nine-words': { at: 'ask', words: 'The question has more than nine words. Make it shorter.' },
+  'look-over-twelve-words': { at: 'look', words: 'That is more than twelve words. Make it shorter.' },
+  'same-answer-twice': { at: 'answers', words: 'Two answers are the same. Change one of them.' },
+  'every-answer-stops': {
+    at: 'answers',
+    words: 'Every answer stops the step. Leave one that lets it go on.',
+  },
+  'max-not-above-min': { at: 'high', words: 'The highest value must lie above the lowest.' },
+} as const;
+
+const itemFault = (code: string) => Object.entries(itemFaults).find(([known]) => known === code)?.[1];
+
+export const ownItemPlace = (code: string) => itemFault(code)?.at ?? 'ask';
+export const ownItemFault = (code: string): string =>
+  itemFault(code)?.words ?? 'The question does not fit this list. Word it otherwise, or ask it elsewhere.';
+
 export function ownFaultWords(fault: OwnFault): string {
   switch (fault.code) {
     case 'another-list':
@@ -13,7 +31,7 @@ export function ownFaultWords(fault: OwnFault): string {
     case 'not-a-reading':
       return 'Only a reading has a range.';
     case 'item-not-in-order':
-      return `The question does not fit yet (${fault.faults.join(', ').replaceAll('-', ' ')}). Change it and keep again.`;
+      return fault.faults.map(ownItemFault).join(' ');
     case 'over-nine':
       return `${fault.asked} questions are asked there already, and more are not read. Ask it in another list, or drop an own question first.`;
     case 'max-not-above-min':

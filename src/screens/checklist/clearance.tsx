@@ -20,7 +20,7 @@ import { refusalWords } from '../words';
 import { AnswersGiven } from './answers-given';
 import styles from './checklist.module.css';
 import { ReturnTo, returnDraft } from './kept-run';
-import { codeOf, homeOf, partOf } from './list-for';
+import { codeOf, homeOf, partOf, silverCheckOf } from './list-for';
 import { Nowhere } from './nowhere';
 import { dayOf, performedFault, words } from './words';
 import { WrittenLate } from './written-late';
@@ -74,7 +74,7 @@ function useGoingOn({ told }: Cleared) {
       ...(station.value === null ? {} : { stationId: station.value }),
       clearance: told.entryId,
     });
-    if (done.ok) go(homeOf(told.body), 'replace');
+    if (done.ok) go(silverCheckOf(told.body) ?? homeOf(told.body), 'replace');
     else setFault(performedFault(done));
   }
   function leave(): void {
@@ -102,12 +102,15 @@ const dayUnlessToday = (iso: string, now: string): string | null => (sameDay(iso
 const homeWords = (batchId: string | null): string =>
   batchId === null ? words.clearance.toToday : words.clearance.toBatch;
 
+const begunWords = (body: ChecklistFinished): string =>
+  silverCheckOf(body) === null ? words.clearance.toTreatment : words.clearance.toSilverCheck;
+
 /** Where what it cleared is seen, once that has begun. */
 function begunBy(state: State, { entryId, body }: Told<ChecklistFinished>): string | null {
   const treatment = [...state.treatments.values()].find((one) => one.body.clearance === entryId);
   if (treatment) return `treatment/${treatment.body.treatmentId}`;
   const step = [...state.steps.values()].some((one) => one.body.clearance === entryId);
-  return step ? homeOf(body) : null;
+  return step ? (silverCheckOf(body) ?? homeOf(body)) : null;
 }
 
 /** The tag of a clearance that holds, or has begun its step. */
@@ -145,7 +148,7 @@ function Holds({
           {going.fault !== null && <p role="alert">{going.fault}</p>}
           {begun !== null ? (
             <Button look="primary" voice="serif" href={`#/${begun}`} second={words.clearance.begun}>
-              {begun === home ? homeWords(batchId) : words.clearance.toTreatment}
+              {begun === home ? homeWords(batchId) : begunWords(told.body)}
             </Button>
           ) : (
             <Button look="primary" voice="serif" onTap={guard(going.onTap)}>

@@ -41,6 +41,13 @@ export const codeOf = (state: State, { batchId, containerId }: ListFor): string 
     ? state.batches.get(batchId ?? '')?.body.code
     : state.containers.get(containerId)?.body.code;
 
+/** Steps of the test for silver, which is led look by look. */
+const led: ReadonlySet<string> = new Set(['chloride-test', 'ammonia-test']);
+
+/** The test for silver that the step belongs to; null for every other step. */
+export const silverCheckOf = ({ batchId, step }: ListFor & { readonly step: string }): string | null =>
+  batchId !== null && led.has(step) ? `batches/${batchId}/silver-check` : null;
+
 /** Where a person goes who leaves the list. */
 export function homeOf({ batchId, containerId }: ListFor): string {
   if (containerId !== undefined) return `treatment/begin/${containerId}`;

@@ -14,6 +14,7 @@ import { KeptRun, runDraft } from './kept-run';
 import { partOf } from './list-for';
 import { Nowhere } from './nowhere';
 import { PersonFirst } from './person-first';
+import { placeWords } from './place-words';
 import { words } from './words';
 
 type Props = { readonly batchId: string };
@@ -87,6 +88,7 @@ function Steps({ batchId }: Props) {
   if (!likely) return null;
   const [required] = requiredBefore(state.value, likely.list, asking);
   const batch = state.value.batches.get(batchId)?.body.code ?? '';
+  const place = state.value.stations.get(station.value ?? '')?.body.name;
   return (
     <Frame
       title={words.step.title}
@@ -96,6 +98,11 @@ function Steps({ batchId }: Props) {
     >
       <Part width="edge">
         <Rows>
+          <Row
+            title={placeWords.at}
+            second={place ?? placeWords.notChosen}
+            href={`#/batches/${batchId}/where`}
+          />
           <Row
             title={dilutionWords.open}
             second={dilutionWords.openSecond}

@@ -211,6 +211,7 @@ export const words = {
     lost: 'This clearance is not in the record.',
     toToday: 'To Today',
     toTreatment: 'To the treatment',
+    toSilverCheck: 'To the silver check',
     askedLater: 'Asked while it runs and after',
     stopped: 'The list ended in a stop.',
     stoppedAnswer: verdictWords.stops,

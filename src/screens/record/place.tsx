@@ -1,10 +1,12 @@
 /** The record: whether it is kept and whole, and the rows to everything that is set or looked up rarely. */
+import { changedLists } from '../../ledger/workshop-lists';
 import { baseIds } from '../../reference/tables';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { apartWords } from '../apart/words';
 import { TellRow } from '../clocks/tell-row';
 import { Frame } from '../frame';
+import { listsWords } from '../lists/words';
 import { useShell } from '../shell';
 import { ruleWords } from './rule-words';
 import { Keeping, Unreadable, Wholeness } from './wholeness';
@@ -16,6 +18,8 @@ export function RecordScreen() {
   const holder = person.value === null ? undefined : people.get(person.value)?.body.name;
   const present = [...people.values()].filter(({ leftAt }) => leftAt === null).length;
   const stated = baseIds.filter((base) => bases.has(base)).length;
+  const lists = [...changedLists(state.value).values()];
+  const own = new Set(state.value.listChanges.map(({ body }) => body.change.list)).size;
   const reads = [
     sign.value === ',' ? readingWords.shortComma : readingWords.shortPoint,
     readingWords[theme.value].toLowerCase(),
@@ -38,6 +42,7 @@ export function RecordScreen() {
             second={w.second.rules(rules.size, Object.keys(ruleWords).length)}
             href="#/record/rules"
           />
+          <Row title={listsWords.title} second={w.second.lists(lists.length, own)} href="#/record/lists" />
           <Row title={w.rows.bases} second={w.second.bases(stated, baseIds.length)} href="#/record/bases" />
         </Rows>
       </Part>

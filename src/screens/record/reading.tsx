@@ -1,12 +1,13 @@
-/** How it reads: decimal sign, light or dark. A liking of this phone, not part of the record. */
+/** How it reads: decimal sign, aloud or not, light or dark. A liking of this phone, not part of the record. */
 import { Choices } from '../../ui/choices';
 import { Part } from '../../ui/page';
+import { canSpeak } from '../../ui/speak';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { readingWords as w } from './words';
 
 export function ReadingScreen() {
-  const { sign, chooseSign, theme, chooseTheme } = useShell();
+  const { sign, chooseSign, aloud, chooseAloud, theme, chooseTheme } = useShell();
   return (
     <Frame place="record" title={w.title}>
       <Part rule>
@@ -19,6 +20,18 @@ export function ReadingScreen() {
           ]}
           value={sign.value}
           onChoose={chooseSign}
+        />
+      </Part>
+      <Part rule>
+        <Choices
+          legend={w.aloud}
+          hint={canSpeak() ? w.aloudHint : w.noVoice}
+          choices={[
+            { value: 'no', label: w.silent },
+            { value: 'yes', label: w.readAloud, second: w.readAloudSecond, disabled: !canSpeak() },
+          ]}
+          value={aloud.value ? 'yes' : 'no'}
+          onChoose={(chosen) => chooseAloud(chosen === 'yes')}
         />
       </Part>
       <Part rule>

@@ -20,6 +20,8 @@ export const recordWords = {
     people: (present: number, holder: string | undefined) =>
       `${present} here${holder === undefined ? '; nobody holds the phone' : `; ${holder} holds the phone`}`,
     rules: (entered: number, all: number) => `${entered} of ${all} entered`,
+    lists: (all: number, own: number) =>
+      own === 0 ? `${all}, as they came` : `${all}, ${own} with changes of ours`,
     bases: (stated: number, all: number) => `${stated} of ${all} stated`,
     reading: (sign: string, theme: string) => `${sign}, ${theme}`,
     history: 'Every entry, what was corrected, what was withdrawn',
@@ -164,6 +166,12 @@ export const readingWords = {
   point: 'Point, as in 2.50',
   comma: 'Comma, as in 2,50',
   signHint: 'Both are understood when you type.',
+  aloud: 'Checklists',
+  aloudHint: 'English words, by the voice of this phone.',
+  noVoice: 'This phone has no voice to read with.',
+  silent: 'Silent',
+  readAloud: 'Read aloud',
+  readAloudSecond: 'The question, what to look at, the answers',
   theme: 'Page',
   light: 'Light',
   lightSecond: 'Best in daylight',

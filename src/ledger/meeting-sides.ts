@@ -8,8 +8,8 @@ import { containerFigures } from './container-figures';
 import { writtenLiquor } from './container-load';
 import type { ContainerOpened } from './entries/containers';
 import type { StreamLogged } from './entries/streams';
-import type { State } from './state';
-import { wasteKinds } from './waste-kinds';
+import type { ContentsPart, State } from './state';
+import { kindsOfParts, namedKind } from './waste-kinds';
 
 export type Waste = Pick<StreamLogged, 'stream' | 'liquid' | 'solid'>;
 
@@ -23,6 +23,16 @@ function motherOf(state: State, { solid }: Waste): StreamKind | undefined {
   const liquor = solid?.holds.liquor;
   return liquor === undefined ? undefined : state.streams.get(liquor)?.body.stream;
 }
+
+const matterOf = (
+  thing: StreamKind,
+  acid: AcidPercent | undefined,
+  mother: StreamKind | undefined,
+): Matter => ({
+  thing,
+  ...(acid ? { acid } : {}),
+  ...(mother ? { also: wettedBy(mother) } : {}),
+});
 
 /** A waste as it is or would be logged. */
 export function wasteSide(state: State, waste: Waste): readonly Matter[] {
@@ -41,26 +51,24 @@ function acidIn(state: State, containerId: string): AcidPercent | undefined {
   return figure && acid.openIn.length === 0 ? acidPercent(figure) : undefined;
 }
 
+/** A part of contents: what it is called now, and what it still counts as. */
+function partSide(state: State, part: ContentsPart, acid: AcidPercent | undefined): readonly Matter[] {
+  const stream = part.streamId === null ? undefined : state.streams.get(part.streamId)?.body;
+  if (!stream) return [];
+  const mother = motherOf(state, stream);
+  const own = [stream.stream, namedKind(stream.stream, part)];
+  return kindsOfParts(state, [part])
+    .kinds.filter((kind) => own.includes(kind))
+    .map((thing) => matterOf(thing, acid, mother));
+}
+
 /** What a container holds. What no logged waste accounts for is not in it: ask `wasteKinds` for that. */
 export function contentsSide(state: State, containerId: string): readonly Matter[] {
   const contents = state.containers.get(containerId)?.contents ?? [];
   if (contents.length === 0) return [];
   const acid = acidIn(state, containerId);
-  const streams = new Map(
-    contents.flatMap(({ streamId }) => {
-      const stream = streamId === null ? undefined : state.streams.get(streamId)?.body;
-      return stream ? [[stream.streamId, stream] as const] : [];
-    }),
-  );
-  const mothers = [...streams.values()].flatMap((stream) => {
-    const mother = motherOf(state, stream);
-    return mother ? [{ thing: stream.stream, also: wettedBy(mother) }] : [];
-  });
-  const wet = new Set([...streams.values()].flatMap((stream) => motherOf(state, stream) ?? []));
-  const free = new Set([...streams.values()].map(({ stream }) => stream));
-  // A liquor that is only held by a wet solid is not there as a liquor.
-  const kinds = wasteKinds(state, containerId).kinds.filter((kind) => free.has(kind) || !wet.has(kind));
-  return [...kinds.map((thing): Matter => ({ thing, ...(acid ? { acid } : {}) })), ...mothers];
+  const all = contents.flatMap((part) => partSide(state, part, acid));
+  return [...new Map(all.map((matter) => [JSON.stringify(matter), matter])).values()];
 }
 
 /** What a container is made of; nothing where its words name no material that is known. */

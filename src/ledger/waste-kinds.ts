@@ -11,7 +11,7 @@ export type WasteKinds = {
 };
 
 /** The kind of a stream, and of the liquor that it holds if it is a wet solid. */
-export function kindsOfStream(state: State, streamId: string): readonly StreamKind[] {
+function kindsOfStream(state: State, streamId: string): readonly StreamKind[] {
   const stream = state.streams.get(streamId)?.body;
   const held = stream?.solid?.holds.liquor;
   const mother = held === undefined || held === 'not-determined' ? undefined : state.streams.get(held)?.body;

@@ -3,7 +3,6 @@ import type { Checklist } from '../safety/checklist-schema';
 import { ceilingMinutes } from '../safety/silver-check';
 import type { StreamKind } from '../safety/stream-kind';
 import type { ChecklistFinished } from './entries/checklists';
-import type { SilverChecked } from './entries/silver-checks';
 import type { ClockState, ContainerState, State, StepState, Told } from './state';
 import { type Asking, clearanceOfList, runningStep } from './step-offers';
 import { workshopLists } from './workshop-lists';
@@ -40,9 +39,11 @@ export function destroyWithin(state: State): number {
   return Math.min(ceilingMinutes, ...(asked ?? []));
 }
 
-/** The clock of this test; null where it was never started, or was withdrawn. */
-export const clockOf = (state: State, clockId: string | null): ClockState | null =>
-  (clockId === null ? undefined : state.clocks.get(clockId)) ?? null;
+/** The clock of a test, by the batch and the moment it is due; null where it was never started, or was withdrawn. */
+export const ammoniaClock = (state: State, batchId: string, due: string | null): ClockState | null =>
+  [...state.clocks.values()].find(
+    ({ body }) => body.of === 'ammonia-silver' && body.batchId === batchId && body.due === due,
+  ) ?? null;
 
 /** Whether all that is in the container is untreated waste of this kind, and more of it may go in. */
 export const holdsOnly = (
@@ -57,7 +58,3 @@ export const holdsOnly = (
     ({ streamId, treatedBy }) =>
       treatedBy.length === 0 && streamId !== null && state.streams.get(streamId)?.body.stream === kind,
   );
-
-/** The tests of a batch, the newest first. */
-export const silverChecksOf = (state: State, batchId: string): readonly Told<SilverChecked>[] =>
-  [...state.silverChecks.values()].filter(({ body }) => body.batchId === batchId).toReversed();

@@ -114,6 +114,15 @@ export type NextInTest =
   | { readonly do: 'ammonia' }
   | { readonly do: 'end' };
 
+/** Where a look stands in the test, 1 for the first, of how many that are due. */
+export function placeOf(
+  looks: readonly Looked[],
+  { look }: Look,
+): { readonly at: number; readonly of: number } {
+  const all = due(looks);
+  return { at: all.findIndex((one) => one.look === look) + 1, of: all.length };
+}
+
 /** What comes next. A strip that is not acid yet is looked at again, as more acid goes in. */
 export function nextInTest({ looks, ammoniaAt, hurried }: SilverTest): NextInTest {
   const skipped = (look: Look): boolean => hurried && look.look !== 'strip' && look.look !== 'acid';
@@ -165,6 +174,12 @@ export function ammoniaAge(ammoniaAt: string, due: string, now: string): 'in-tim
   if (now > minutesAfter(ammoniaAt, ceilingMinutes)) return 'old';
   return now > due ? 'overdue' : 'in-time';
 }
+
+/** Share of the time from `from` to `due` that is left: 1 to 0. */
+export const shareLeft = (from: string, due: string, now: string): number => {
+  const [begun, end, at] = [from, due, now].map((one) => Date.parse(one)) as [number, number, number];
+  return end <= begun ? 0 : Math.min(1, Math.max(0, (end - at) / (end - begun)));
+};
 
 /** Whole minutes left until `due`, rounded down; 0 when it has passed. */
 export const minutesLeft = (due: string, now: string): number =>

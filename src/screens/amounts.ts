@@ -17,9 +17,17 @@ const thin = '\u202f';
 export const amountText = (amount: Amount, sign: DecimalSign): string =>
   `${formatWritten(amount, sign)}${thin}${amount.unit}`;
 
-/** What is held by the ledger: "6.70 L", "6.70 L and 820 g". */
+/** Below this, in L, two decimals of a litre would read as nothing. */
+const leastInLitres = 0.1;
+
+function volumeText(volume: Held['volume'], sign: DecimalSign): string {
+  if (volume.isZero() || volume.abs().gte(leastInLitres)) return `${formatNumber(volume, 2, sign)}${thin}L`;
+  return `${formatNumber(volume.times(1000), 1, sign)}${thin}mL`;
+}
+
+/** What is held by the ledger: "6.70 L", "6.70 L and 820 g", "2.0 mL". */
 export function heldText(held: Held, sign: DecimalSign): string {
-  const volume = `${formatNumber(held.volume, 2, sign)}${thin}L`;
+  const volume = volumeText(held.volume, sign);
   const mass = `${formatNumber(held.mass, 0, sign)}${thin}g`;
   if (held.mass.isZero()) return volume;
   return held.volume.isZero() ? mass : `${volume}, ${mass}`;

@@ -10,6 +10,7 @@ import { Row, Rows } from '../../ui/row';
 import { amountText, dayText, heldText } from '../amounts';
 import { Frame, hour } from '../frame';
 import { useShell } from '../shell';
+import { BatchChecks } from '../silver-check/batch-checks';
 import { streamName } from '../words';
 import { ChargedAndGotBack, ClosureRows } from './account-part';
 import { BatchTreatments } from './batch-treatments';
@@ -122,6 +123,7 @@ export function BatchScreen({ at }: { readonly at: Readonly<Record<string, strin
       }
     >
       <Steps {...props} />
+      <BatchChecks batchId={batchId} />
       <Streams {...props} />
       <BatchTreatments {...props} />
       <ChargedAndGotBack {...props} />

@@ -54,9 +54,11 @@ type Props = {
   readonly into: IntoDraft;
   readonly onChange: (into: IntoDraft) => void;
   readonly tried: boolean;
+  /** Offers these alone, beside a new one. */
+  readonly only?: (container: ContainerState) => boolean;
 };
 
-export function IntoContainer({ into, onChange, tried }: Props) {
+export function IntoContainer({ into, onChange, tried, only }: Props) {
   const { state, sign } = useShell();
   const containers = [...state.value.containers.values()];
   const codes = containers.map(({ body }) => body.code);
@@ -68,7 +70,9 @@ export function IntoContainer({ into, onChange, tried }: Props) {
         none={words.choose}
         options={[
           { value: 'new', label: w.newContainer },
-          ...containers.map((c) => containerChoice(state.value, c, sign.value)),
+          ...(only ? containers.filter(only) : containers).map((c) =>
+            containerChoice(state.value, c, sign.value),
+          ),
           { value: 'later', label: w.later },
         ]}
         onChoose={(where) => onChange({ ...into, where })}

@@ -13,9 +13,13 @@ import { dilutionWords } from '../dilution/words';
 import { Fault, useWriting } from '../fault';
 import { hour } from '../frame';
 import { useShell } from '../shell';
+import { SilverButton } from '../silver-check/batch-checks';
 import { stepWords, batchWords as w } from './words';
 
 type Props = { readonly step: StepState };
+
+/** Steps of the test for silver, and the one it is made after. */
+const testedIn: ReadonlySet<string> = new Set(['chloride-test', 'ammonia-test', 'cementation']);
 
 /** How it was cleared; a list that was gone through late is said, and does not make it cleared. */
 function useCleared({ step }: Props): string {
@@ -48,6 +52,7 @@ function Running({ step }: Props) {
       {step.body.step === 'acid-dilution' && (
         <Button href={`#/batches/${batchId}/dilution`}>{dilutionWords.open}</Button>
       )}
+      {batchId !== null && testedIn.has(step.body.step) && <SilverButton batchId={batchId} />}
       {batchId !== null && <Button href={`#/batches/${batchId}/look`}>{clocksWords.nextLook}</Button>}
       <Button
         disabled={busy}

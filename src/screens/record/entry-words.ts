@@ -33,6 +33,7 @@ export const entryWords = {
   says: 'What it says',
   saysNow: 'What counts now',
   became: 'What became of it',
+  silverCheck: 'Open its working',
   chain: 'Hashes',
   entry: 'Entry',
   device: 'Device and number',

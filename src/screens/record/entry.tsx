@@ -68,6 +68,12 @@ function Hashes({ entry }: Pick<HistoryLine, 'entry'>) {
   );
 }
 
+/** A test for silver has a page of its own, with what each look speaks for. */
+const SilverWay = ({ body }: { readonly body: Body }) =>
+  body.kind === 'silver-checked' && body.batchId !== null ? (
+    <Button href={`#/batches/${body.batchId}/silver-check/${body.checkId}`}>{w.silverCheck}</Button>
+  ) : null;
+
 const isPlain = ({ kind }: Body): boolean => kind !== 'entry-corrected' && kind !== 'entry-withdrawn';
 
 function PutRight({ line }: { readonly line: HistoryLine }) {
@@ -128,6 +134,7 @@ export function EntryScreen({ at }: { readonly at: Readonly<Record<string, strin
       <Part rule title={line.standing === 'corrected' ? w.saysNow : w.says}>
         <Says body={body ?? entry.body} />
         <Answers body={body ?? entry.body} entryId={entry.id} />
+        <SilverWay body={body ?? entry.body} />
       </Part>
       <Part rule>
         <PutRight line={line} />

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { IntentionOf } from '../../../src/ledger/intention';
-import { clockOf, destroyWithin, gateOf, holdsOnly, silverChecksOf } from '../../../src/ledger/silver-test';
+import { silverChecksOf } from '../../../src/ledger/silver-checks-of';
+import { ammoniaClock, destroyWithin, gateOf, holdsOnly } from '../../../src/ledger/silver-test';
 import { emptyState } from '../../../src/ledger/state';
 import type { StreamKind } from '../../../src/safety/stream-kind';
 import { at, grams, id, litres, Scribe } from './scribe';
@@ -60,13 +61,16 @@ test('the minutes until the ammonia is destroyed are those of the list', () => {
   expect(destroyWithin(emptyState)).toBe(15);
 });
 
-test('a clock that was never started is none', () => {
+test('the clock of a test is that of its batch and hour', () => {
   const { scribe, batchId } = withBatch();
+  scribe.does({ do: 'start-clock', of: 'look', due: at(30), batchId });
+  scribe.does({ do: 'start-clock', of: 'ammonia-silver', due: at(20), batchId: null });
+  expect(ammoniaClock(scribe.state, batchId, at(30))).toBeNull();
+  expect(ammoniaClock(scribe.state, batchId, at(20))).toBeNull();
   scribe.does({ do: 'start-clock', of: 'ammonia-silver', due: at(30), batchId });
-  const [clockId = ''] = scribe.state.clocks.keys();
-  expect(clockOf(scribe.state, clockId)?.body.due).toBe(at(30));
-  expect(clockOf(scribe.state, id('99', 9))).toBeNull();
-  expect(clockOf(scribe.state, null)).toBeNull();
+  expect(ammoniaClock(scribe.state, batchId, at(30))?.stopped).toBeNull();
+  expect(ammoniaClock(scribe.state, batchId, at(31))).toBeNull();
+  expect(ammoniaClock(scribe.state, batchId, null)).toBeNull();
 });
 
 test('the tests of a batch stand newest first', () => {

@@ -1,0 +1,55 @@
+/** One look: what to do and look at above, the answers at the thumb. */
+import { type Look, placeOf, sightOf } from '../../safety/silver-check';
+import { unbroken } from '../../ui/figure-value';
+import { Notice } from '../../ui/notice';
+import { Part } from '../../ui/page';
+import { Pegs } from '../../ui/pegs';
+import { useTapGuard } from '../../ui/tap-guard';
+import { AnswerButtons } from '../checklist/answers';
+import styles from '../checklist/checklist.module.css';
+import { Frame } from '../frame';
+import { useShell } from '../shell';
+import { Countdown } from './countdown';
+import type { TestOnScreen } from './use-test';
+import { silverWords as w } from './words';
+
+type Props = { readonly on: TestOnScreen; readonly look: Look; readonly batchId: string };
+
+export function LookPage({ on, look, batchId }: Props) {
+  const { state, moment } = useShell();
+  const place = placeOf(on.test.looks, look);
+  const before = sightOf(on.test.looks, look.look);
+  const last = on.test.looks.findLast((one) => one.look === look.look);
+  const guard = useTapGuard(`${look.look} ${last?.at}`, moment);
+  const code = unbroken(state.value.batches.get(batchId)?.body.code ?? '');
+  const answer = (text: string): void => {
+    const seen = look.seen.find((one) => one.answer === text);
+    if (seen) on.see(look.look, seen.seen);
+  };
+  return (
+    <Frame
+      title={look.ask}
+      voice="question"
+      focusKey={look.look}
+      above={<Pegs at={place.at} of={place.of} words={w.position(place.at, place.of)} task={w.task(code)} />}
+      ways={[
+        { label: w.pause, href: `#/batches/${batchId}` },
+        { label: w.backOne, onTap: on.takeBack, disabled: !on.canTakeBack },
+        on.stands && !on.test.hurried
+          ? { label: w.acidNow, onTap: on.acidNow }
+          : { label: w.breakOff, onTap: on.breakOff },
+      ]}
+      actions={<AnswerButtons answers={look.seen.map((one) => one.answer)} onAnswer={guard(answer)} />}
+    >
+      <Part>
+        <Countdown on={on} />
+        {before && (
+          <Notice mark="wrong" size="small" role="alert">
+            {w.again}
+          </Notice>
+        )}
+        <p class={styles.look}>{look.do}</p>
+      </Part>
+    </Frame>
+  );
+}

@@ -101,6 +101,20 @@ describe('the checklists in the repository', () => {
     }
   });
 
+  it('keep the answers of a choice on one screen of a small phone, but for the bags of every base', () => {
+    // A button takes some twenty letters a line, and six lines leave room for the question and what to look at.
+    const lines = (text: string): number => Math.ceil(text.length / 20);
+    for (const item of lists.flatMap(({ items }) => items))
+      if (item.kind === 'choice' && item.expects === undefined) {
+        expect(item.choices.length, item.id).toBeLessThanOrEqual(5);
+        const all = item.choices.reduce((sum, { answer }) => sum + lines(answer), 0);
+        expect(
+          all,
+          `${item.id}: ${item.choices.map(({ answer }) => answer).join(' | ')}`,
+        ).toBeLessThanOrEqual(6);
+      }
+  });
+
   it('ask for every base that a plan can name, by the name it is sold under', () => {
     const item = listNamed('neutralise-lime').items.find(({ id }) => id === 'lim-base');
     if (item?.kind !== 'choice') throw new Error('a choice');

@@ -1,5 +1,6 @@
 /** The app: opens the record, and shows the screen of the address. */
 import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
 import { NewVersion } from '../screens/frame';
 import { type Shell, ShellProvider } from '../screens/shell';
 import { failureWords } from '../screens/words';
@@ -8,7 +9,7 @@ import { PlacesBar } from '../ui/bar';
 import { Button } from '../ui/button';
 import { Page, Part } from '../ui/page';
 import { FaultBoundary } from './fault-boundary';
-import { openBook } from './open-book';
+import { bookNotOpen, openBook } from './open-book';
 import { openRecordName } from './preferences';
 import { go, path } from './router';
 import { screenAt } from './routes';
@@ -104,12 +105,25 @@ function Place({ shell }: { readonly shell: Shell }) {
   );
 }
 
+/** A record that does not open keeps nobody from an emergency card. */
+function NotOpen({ failure }: { readonly failure: StoreFailure }) {
+  const shell = useMemo(() => shellOf(bookNotOpen(openRecordName.value, failure)), [failure]);
+  if (path.value[0] !== 'sos') return <Trouble words={failureWords(failure)} />;
+  return (
+    <ShellProvider value={shell}>
+      <Place shell={shell} />
+    </ShellProvider>
+  );
+}
+
+const shut: StoreFailure = { code: 'closed' };
+
 export function App() {
   const opened = useBook();
   const now = opened.value;
   if (now.state === 'opening') return null;
-  if (now.state === 'failed') return <Trouble words={failureWords(now.failure)} />;
-  if (now.state === 'shut') return <Trouble words={failureWords({ code: 'closed' })} />;
+  if (now.state === 'failed') return <NotOpen failure={now.failure} />;
+  if (now.state === 'shut') return <NotOpen failure={shut} />;
   return (
     <ShellProvider value={now.shell}>
       <Place key={now.shell.record} shell={now.shell} />

@@ -6,7 +6,7 @@ import type { Entry } from '../ledger/entries/entry';
 import { applyAll, fold } from '../ledger/fold';
 import type { Intention } from '../ledger/intention';
 import type { Refusal } from '../ledger/refusal';
-import type { State } from '../ledger/state';
+import { emptyState, type State } from '../ledger/state';
 import type { Performed } from '../screens/shell';
 import { append, watch } from '../storage/append';
 import type { RecordName } from '../storage/database';
@@ -93,3 +93,13 @@ function bookOf(
   };
   return { name: record.name, state, corrupted, shut, perform, close };
 }
+
+/** Stands in for a record that does not open, so that an emergency card still does: it knows nothing and writes nothing. */
+export const bookNotOpen = (name: RecordName, failure: StoreFailure): Book => ({
+  name,
+  state: signal(emptyState),
+  corrupted: signal([]),
+  shut: signal(false),
+  perform: async () => ({ ok: false, failure }),
+  close: () => undefined,
+});

@@ -66,10 +66,10 @@ export function tellWhenDue({ name, state }: Told): () => void {
       told.add(clockId);
       shake();
       if (current.peek() !== 'on') continue;
-      const { title, second } = clockSays(state.peek(), running, now.peek());
+      const { title, when, act } = clockSays(state.peek(), running, now.peek());
       const heading = name === 'demo' ? clocksWords.invented(title) : title;
       // The permission was taken back in the meantime, or the worker is gone: the page itself shows what is overdue.
-      notice(clockId, heading, second).catch(() => undefined);
+      notice(clockId, heading, `${when} ${act}`).catch(() => undefined);
     }
   });
 }

@@ -49,7 +49,7 @@ function Runs({ clock }: Props) {
   const { write, fault, busy } = useWriting();
   const guard = useTapGuard(`clock ${clock.body.clockId}`, moment);
   const running = runningClock(clock, now.value);
-  const { title, second } = clockSays(state.value, running, now.value);
+  const { title, when, act } = clockSays(state.value, running, now.value);
   const { clockId, of } = clock.body;
   const end = (how: ClockStopped['how']) => guard(() => void write({ do: 'stop-clock', clockId, how }));
   return (
@@ -73,7 +73,7 @@ function Runs({ clock }: Props) {
     >
       <Part>
         <Face running={running} />
-        <p class={styles.do}>{second}</p>
+        <p class={styles.do}>{running.overdue ? act : `${when} ${act}`}</p>
       </Part>
       <Part>
         <Doors clock={clock} />

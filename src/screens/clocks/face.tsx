@@ -7,7 +7,9 @@ import { useShell } from '../shell';
 import styles from './clocks.module.css';
 import { clocksWords as w } from './words';
 
-const ringPx = 96;
+const ringPx = 72;
+/** Beside the seconds, in the narrow column of a card. */
+const smallRingPx = 56;
 
 /** Minutes; the page moves on by itself every few seconds. */
 export function Face({ running }: { readonly running: RunningClock }) {
@@ -38,7 +40,7 @@ export function SecondsFace({ due, now, shareLeft }: Seconds) {
   const left = countdown(due, now);
   return left ? (
     <div class={styles.face}>
-      <Mark kind="due" share={shareLeft} sizePx={ringPx} />
+      <Mark kind="due" share={shareLeft} sizePx={smallRingPx} />
       <p class={styles.big} role="timer">
         {left.minutes}:{twoDigits(left.seconds)}
       </p>

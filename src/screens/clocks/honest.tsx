@@ -3,16 +3,18 @@ import { Notice } from '../../ui/notice';
 import { useLowBattery } from './battery';
 import { clocksWords as w } from './words';
 
-export function Honest() {
+export function LowBattery() {
   const battery = useLowBattery();
-  return (
-    <>
-      {battery !== null && (
-        <Notice mark="wrong" role="status">
-          {w.battery(battery)}
-        </Notice>
-      )}
-      <p>{w.background}</p>
-    </>
+  return battery === null ? null : (
+    <Notice mark="wrong" role="status">
+      {w.battery(battery)}
+    </Notice>
   );
 }
+
+export const Honest = () => (
+  <>
+    <LowBattery />
+    <p>{w.background}</p>
+  </>
+);

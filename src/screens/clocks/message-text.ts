@@ -13,7 +13,7 @@ export type MessageParts = {
     | undefined;
   /** Hours as a person reads them, with the day where it is another one; null where there is none. */
   readonly until: string | null;
-  readonly ringAt: string | null;
+  readonly ring: { readonly at: string } | 'now' | null;
   /** Who rings, and the number to ring. */
   readonly to: string | undefined;
   readonly phone: string | null;
@@ -23,12 +23,11 @@ export type MessageParts = {
 
 const said = (text: string): string => `${text.replace(/\.$/, '')}.`;
 
-function askFor({ ringAt, to, phone, from }: MessageParts): string {
+function askFor({ ring, to, phone, from }: MessageParts): string {
   const name = to === undefined ? 'Please' : `${to}, please`;
   const number = phone === null ? '' : `, ${phone}`;
-  return ringAt === null
-    ? `${name} keep your phone at hand for ${from}${number}.`
-    : `${name} ring ${from} at ${ringAt}${number}.`;
+  if (ring === null) return `${name} keep your phone at hand for ${from}${number}.`;
+  return `${name} ring ${from} ${ring === 'now' ? 'now' : `at ${ring.at}`}${number}.`;
 }
 
 /** With no described workshop it says neither number nor address: the page asks the person to write them in. */

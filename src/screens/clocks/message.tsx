@@ -12,8 +12,14 @@ import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { textMessage } from '../telephone';
 import styles from './clocks.module.css';
-import { messageText } from './message-text';
+import { type MessageParts, messageText } from './message-text';
 import { tellWords as w } from './words';
+
+/** A call that was missed is asked for at once. */
+function ringing(at: string | undefined, now: string): MessageParts['ring'] {
+  if (at === undefined) return null;
+  return at > now ? { at: momentText(at, now) } : 'now';
+}
 
 /** The message of a finished list, from what the record knows. */
 function useMessage({ body, who }: ChecklistState): string {
@@ -21,16 +27,15 @@ function useMessage({ body, who }: ChecklistState): string {
   const { people, workshop } = state.value;
   const from = people.get(who ?? '')?.body;
   const code = codeOf(state.value, body);
-  const hourOf = (iso: string | null | undefined): string | null =>
-    iso === null || iso === undefined ? null : momentText(iso, now.value);
+  const { validUntil, second } = body;
   return messageText({
     from: from?.name ?? words.clearance.someone,
     step: [body.checklist.title, ...(code === undefined ? [] : [unbroken(code)])].join(', '),
     place: body.place,
     workshop: workshop?.body,
-    until: hourOf(body.validUntil),
-    ringAt: hourOf(body.second?.at),
-    to: body.second?.name,
+    until: validUntil !== null && validUntil > now.value ? momentText(validUntil, now.value) : null,
+    ring: ringing(second?.at, now.value),
+    to: second?.name,
     phone: from?.phone ?? null,
     invented: record === 'demo',
   });

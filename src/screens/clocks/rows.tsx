@@ -8,6 +8,7 @@ import { Row, Rows } from '../../ui/row';
 import { minutesShown } from '../amounts';
 import { useShell } from '../shell';
 import { useLowBattery } from './battery';
+import styles from './clocks.module.css';
 import { clockSays, clocksWords as w } from './words';
 
 /** The emergency card that says what to do before the clock itself is seen to. */
@@ -21,13 +22,13 @@ const pageOf = ({ clock }: RunningClock): string => `#/clocks/${clock.body.clock
 export function ClockRow({ running }: { readonly running: RunningClock }) {
   const { state, now } = useShell();
   const { overdue, shareLeft, clock } = running;
-  const { title, second } = clockSays(state.value, running, now.value);
+  const { title, when, act } = clockSays(state.value, running, now.value);
   const card = cardOf(running);
   return (
     <Row
       mark={<Mark kind={overdue ? 'overdue' : 'due'} share={shareLeft} />}
       title={title}
-      second={second}
+      second={`${when} ${act}`}
       href={card === null ? pageOf(running) : `#/sos/${card}`}
       figure={overdue ? undefined : <FigureValue {...minutesShown(minutesTo(clock.body.due, now.value))} />}
       below={card === null ? undefined : <Button href={pageOf(running)}>{w.end}</Button>}
@@ -64,16 +65,17 @@ export function OverdueStrip({ leads }: { readonly leads: boolean }) {
   const overdue = runningClocks(state.value, now.value).filter((running) => running.overdue);
   const [first] = overdue;
   if (!first) return null;
-  const { title, second } = clockSays(state.value, first, now.value);
+  const { title, when, act } = clockSays(state.value, first, now.value);
+  const more = overdue.length > 1 ? ` ${w.more(overdue.length - 1)}` : '';
   const card = cardOf(first);
   const one = card === null ? pageOf(first) : `#/sos/${card}`;
   return (
-    <aside aria-label={w.overdue}>
+    <aside class={styles.strip} aria-label={w.overdue}>
       <Rows>
         <Row
           mark={<Mark kind="overdue" word={w.overdue} />}
           title={title}
-          second={overdue.length > 1 ? `${second} ${w.more(overdue.length - 1)}` : second}
+          second={`${when} ${act}${more}`}
           href={leads ? (overdue.length > 1 ? '#/clocks' : one) : undefined}
         />
       </Rows>

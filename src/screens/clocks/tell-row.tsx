@@ -10,7 +10,6 @@ export function TellRow() {
     <Row
       title={w.tell}
       second={w.telling[telling.value]}
-      start="text"
       onTap={may ? () => void changeTelling() : undefined}
     />
   );

@@ -8,9 +8,8 @@ import { unbroken } from '../../ui/figure-value';
 import { momentText } from '../amounts';
 import { stepWords } from '../batches/words';
 
-export type Says = { readonly title: string; readonly second: string };
-
-const somebody = 'somebody';
+/** What it is, by when or since when, and what to do now. */
+export type Says = { readonly title: string; readonly when: string; readonly act: string };
 
 /** "…, B-18" where it belongs to a batch. */
 const ofBatch = (text: string, code: string | undefined): string =>
@@ -28,47 +27,49 @@ const lookTitle = (steps: readonly string[], code: string | undefined): string =
 const ring = (name: string, phone: string | null): string =>
   phone === null ? `Ring ${name}.` : `Ring ${name}, ${phone}.`;
 
-/** A clock that runs: its name, and what to do now. */
 export function clockSays(state: State, { clock, overdue }: RunningClock, now: string): Says {
-  const { of, batchId, due, name = somebody } = clock.body;
+  const { of, batchId, due, name } = clock.body;
   const code = state.batches.get(batchId ?? '')?.body.code;
-  const when = momentText(due, now);
-  const since = `Since ${when}.`;
+  const hour = momentText(due, now);
+  const by = (word: string): string => `${overdue ? 'Since' : word} ${hour}.`;
   switch (of) {
     case 'rinse':
       return overdue
         ? {
             title: 'Rinse: its time is over',
-            second: `${since} Longer if it still hurts. A doctor must see it.`,
+            when: by(''),
+            act: 'Longer if it still hurts. A doctor must see it.',
           }
-        : { title: 'Rinse with water', second: `Until ${when}. Lids open, keep the water running.` };
+        : { title: 'Rinse with water', when: by('Until'), act: 'Lids open, keep the water running.' };
     case 'ammonia-silver':
       return {
         title: ofBatch('Ammonia and silver: destroy it', code),
-        second: overdue
-          ? `${since} Wet and clear: acid in now. Dark or dry: hands off. Tap for the card.`
-          : `By ${when}. Acid in, never let it dry.`,
+        when: by('By'),
+        act: overdue
+          ? 'Wet and clear: acid in now. Dark or dry: hands off, open the card.'
+          : 'Acid in, never let it dry.',
       };
-    case 'check-in': {
-      const phone = clock.body.phone ?? phoneOf(state, name);
+    case 'check-in':
       return {
-        title: name === somebody ? 'Somebody checks on you' : `${name} checks on you`,
-        second: overdue
-          ? `${since} ${ring(name === somebody ? 'them' : name, phone)} If it is you who is waited for, say that you are well.`
-          : `At ${when}.`,
+        title: `${name ?? 'Somebody'} checks on you`,
+        when: by('At'),
+        act: overdue
+          ? `${ring(name ?? 'them', clock.body.phone ?? phoneOf(state, name))} If it is you who is waited for, say that you are well.`
+          : 'Be where you can be reached.',
       };
-    }
     case 'purge':
       return {
-        title: ofBatch('Air clearing', code),
-        second: overdue
-          ? `Time over since ${when}. Look from the door first. Brown: stay out.`
-          : `Until ${when}. Fan on, stay out.`,
+        title: ofBatch(overdue ? 'Air clearing: its time is over' : 'Air clearing', code),
+        when: by('Until'),
+        act: overdue
+          ? 'Fan on. Look from the door first: brown, stay out. No brown is no proof, a meter is.'
+          : 'Fan on, stay out.',
       };
     case 'look':
       return {
         title: lookTitle(stepsRunning(state, batchId), code),
-        second: overdue ? `${since} Go and look.` : `Due ${when}.`,
+        when: by('Due'),
+        act: overdue ? 'Go and look.' : 'Then look, and say so here.',
       };
     default:
       return of satisfies never;
@@ -141,9 +142,9 @@ export const lookWords = {
     { minutes: 240, label: '4 h' },
   ],
   until: (when: string) => `at ${when}`,
-  hour: 'Or at this hour',
+  hour: 'Another hour',
   hourMissing: 'Write the hour, such as 11:15.',
-  atHour: 'At this hour',
+  atHour: 'Look at this hour',
   replaced: 'A new time was set.',
   toBatch: 'Back to the batch',
 } as const;
@@ -167,6 +168,7 @@ export const rinseWords = {
   start: (minutes: number) => `Start ${minutes} min`,
   until: (when: string) => `Rinse until ${when}. Longer if you can.`,
   over: (when: string) => `Its time is over since ${when}. Longer if it still hurts.`,
+  inView: 'Keep this page in view. A phone may stop it otherwise: set a kitchen timer as well.',
   stop: 'End this clock',
   notWritten: 'The record could not be written. The clock runs here all the same.',
   writeAgain: 'Write it into the record',

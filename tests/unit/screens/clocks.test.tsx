@@ -172,12 +172,12 @@ describe('the next look', () => {
   it('at an hour that has passed today comes tomorrow; with none typed it asks for it', async () => {
     const workshop = await workshopInMemory();
     goTo(workshop, `batches/${workshop.batch}/look`);
-    await tap(workshop, 'At this hour');
+    await tap(workshop, 'Look at this hour');
     expect(screen.getByRole('alert').textContent).toContain('Write the hour');
     expect(workshop.state.value.clocks.size).toBe(0);
     const hourAgo = minutesAfter(workshop.now.value, -60);
-    fireEvent.input(screen.getByLabelText('Or at this hour'), { target: { value: hour(hourAgo) } });
-    await tap(workshop, 'At this hour');
+    fireEvent.input(screen.getByLabelText('Another hour'), { target: { value: hour(hourAgo) } });
+    await tap(workshop, 'Look at this hour');
     const [clock] = workshop.state.value.clocks.values();
     expect(clock?.body.due.slice(0, 16)).toBe(minutesAfter(hourAgo, 24 * 60).slice(0, 16));
   });
@@ -375,6 +375,14 @@ describe('a clearance', () => {
       const link = row(/^Text message to Tobias/).getAttribute('href') ?? '';
       expect(link).toMatch(/^sms:\+472211\?body=/);
       expect(decodeURIComponent(link)).toContain('Cleared until');
+    });
+
+    it('asks for a call at once when it was missed, and no longer says what it was cleared for', async () => {
+      const { workshop, id } = await cleared({ name: 'Tobias', at: at(45) });
+      await pass(workshop, 61);
+      goTo(workshop, `clearance/${id}/message`);
+      expect(text()).toContain('Tobias, please ring Maren now');
+      expect(text()).not.toContain('Cleared until');
     });
 
     it('can be copied, and says when it could not', async () => {

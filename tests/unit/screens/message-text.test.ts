@@ -13,7 +13,7 @@ const all: MessageParts = {
     emergencyNumber: '112',
   },
   until: '12:26',
-  ringAt: '11:15',
+  ring: { at: '11:15' },
   to: 'Tobias',
   phone: '+47 22 00 00 01',
   invented: false,
@@ -38,7 +38,7 @@ describe('the message to whoever checks from elsewhere', () => {
       place: undefined,
       workshop: undefined,
       until: null,
-      ringAt: null,
+      ring: null,
       to: undefined,
       phone: null,
     });
@@ -49,6 +49,10 @@ describe('the message to whoever checks from elsewhere', () => {
       expect.stringContaining('call the emergency number of the place'),
     ]);
     expect(sparse).not.toMatch(/undefined|null| {2}/);
+  });
+
+  it('asks for a call at once when the time for it has passed', () => {
+    expect(messageText({ ...all, ring: 'now' })).toContain('Tobias, please ring Maren now, +47 22 00 00 01.');
   });
 
   it('cannot be taken for true when it comes out of the invented workshop', () => {

@@ -163,14 +163,14 @@ describe('a reading at its limits', () => {
   });
 
   it('is held against the limit worked out for this run, which is kept with it', () => {
-    const bounds = { 'ventilation-portion': { max: '4.2', from: 'ventilation check' } };
-    let now = standing(begin(listNamed('leach-start'), { ...context, bounds }, T0));
-    while (now.state === 'next' && now.item.id !== 'lst-first')
+    const bounds = { 'neutraliser-for-acid': { min: '2.5', from: '2 L of 65 % acid' } };
+    let now = standing(begin(listNamed('spill-response-readiness'), { ...context, bounds }, T0));
+    while (now.state === 'next' && now.item.id !== 'rdy-kit')
       now = must(answer(now.run, goodAnswer(now.item), T0));
-    expect(must(answer(now.run, reading('4.2'), T0)).state).toBe('next');
-    const over = must(answer(now.run, reading('4.3'), T0));
-    expect(over.state).toBe('stopped');
-    expect(over.run.answered.at(-1)).toMatchObject({ max: '4.2', from: 'ventilation check' });
+    expect(must(answer(now.run, reading('2.5'), T0)).state).toBe('next');
+    const under = must(answer(now.run, reading('2.4'), T0));
+    expect(under.state).toBe('stopped');
+    expect(under.run.answered.at(-1)).toMatchObject({ min: '2.5', from: '2 L of 65 % acid' });
   });
 });
 

@@ -4,7 +4,7 @@ import { Unit } from '../../safety/checklist-item';
 import type { Checklist } from '../../safety/checklist-schema';
 import { faultOf, type OwnChange, type OwnItem } from '../../safety/own-lists';
 import { Typed, typed } from '../form';
-import { ownItemFault, ownItemPlace } from '../own-fault-words';
+import { ownFaultWords, ownItemFault, ownItemPlace } from '../own-fault-words';
 import { given } from '../tried';
 import { words } from '../words';
 import { limitsRead } from './limit-field';
@@ -103,6 +103,7 @@ export function addFaults(list: Checklist, fields: AddFields): Partial<Record<Pl
   const change = addedItem(list, fields, 'draft');
   const refused = change && faultOf(list, change);
   const codes = refused?.code === 'item-not-in-order' ? refused.faults : [];
+  if (refused?.code === 'over-nine') faults.when = ownFaultWords(refused);
   for (const code of codes) faults[ownItemPlace(code)] ??= ownItemFault(code);
   return faults;
 }

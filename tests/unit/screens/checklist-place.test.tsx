@@ -1,0 +1,137 @@
+import { act, screen } from '@testing-library/preact';
+import { describe, expect, it } from 'vitest';
+import type { Item } from '../../../src/safety/checklist-item';
+import {
+  answerInOrder,
+  answerUntil,
+  finished,
+  goTo,
+  heading,
+  hood,
+  itemOf,
+  leadsTo,
+  opened,
+  reload,
+  show,
+  station,
+  tap,
+  type Workshop,
+} from './at-the-bench';
+
+const place = itemOf('filtration', 'sta-place');
+const { ask: where } = place;
+const { ask: ribbon } = itemOf('filtration', 'sta-ribbon');
+const { ask: wind } = itemOf('filtration', 'sta-wind');
+const { ask: gloves } = itemOf('filtration', 'fil-gloves');
+const noDuct =
+  place.kind === 'choice' ? place.choices.find(({ station: kind }) => kind === 'ductless-hood')?.answer : '';
+const doorOf = ({ doors }: Item): string => doors?.find(({ leads }) => leads === 'answer-again')?.do ?? '';
+
+async function withStations(): Promise<Workshop & { hoodId: string; yardId: string }> {
+  const workshop = await opened('filtration');
+  const hoodId = await station(workshop, 'Hood 1', hood);
+  const yardId = await station(workshop, 'Yard', { is: 'outdoors' });
+  show(workshop);
+  return { ...workshop, hoodId, yardId };
+}
+
+const cleared = async (workshop: Workshop): Promise<void> => {
+  await tap(workshop, /^Hood 1/);
+  await answerUntil(workshop);
+};
+
+describe('the place of a list', () => {
+  it('is asked once among the stations in use, stands in the top line and is the answer', async () => {
+    const workshop = await withStations();
+    await workshop.does({ do: 'give-up-station', stationId: workshop.yardId });
+    expect(heading()).toBe(where);
+    expect(screen.queryByRole('button', { name: /^Yard/ })).toBeNull();
+    await tap(workshop, /^Hood 1/);
+    expect(workshop.station.value).toBe(workshop.hoodId);
+    expect(heading()).toBe(ribbon);
+    expect(screen.getByText(/^Filter the leach liquor, B.01, Hood 1$/)).toBeTruthy();
+    await goTo(workshop, `check/${workshop.batch}/cementation`);
+    expect(heading()).toBe(ribbon);
+  });
+
+  it('stands on the clearance, which ends when the place changes', async () => {
+    const workshop = await withStations();
+    await cleared(workshop);
+    expect(heading()).toBe('Filtration may start.');
+    expect(screen.getByText('Hood 1')).toBeTruthy();
+    expect(finished(workshop)?.body).toMatchObject({ stationId: workshop.hoodId, place: 'Hood 1' });
+    await act(async () => workshop.shell.chooseStation(workshop.yardId));
+    expect(heading()).toBe('This clearance does not hold.');
+    expect(screen.getByRole('alert').textContent).toMatch(/gone through at another place/);
+  });
+
+  it('that has no duct stops at once, with a door to another place', async () => {
+    const workshop = await withStations();
+    const cabinet = await station(workshop, 'Filter cabinet', { is: 'ductless-hood' });
+    await tap(workshop, /^Filter cabinet/);
+    expect(workshop.station.value).toBe(cabinet);
+    expect(screen.getByText('STOP')).toBeTruthy();
+    await tap(workshop, doorOf(place));
+    await tap(workshop, /^Yard/);
+    expect(heading()).toBe(wind);
+    expect(workshop.station.value).toBe(workshop.yardId);
+  });
+
+  it('keeps a stop of the place before in the record', async () => {
+    const workshop = await withStations();
+    await station(workshop, 'Filter cabinet', { is: 'ductless-hood' });
+    await tap(workshop, /^Filter cabinet/);
+    await tap(workshop, doorOf(place));
+    await cleared(workshop);
+    const stops = finished(workshop)?.body.answers.filter(({ stopped }) => stopped);
+    expect(stops?.map(({ answer }) => answer)).toEqual([noDuct]);
+  });
+
+  it('that is not written down may be answered by hand, and stays visible', async () => {
+    const workshop = await withStations();
+    await tap(workshop, /^Somewhere else/);
+    expect(leadsTo(/^Describe this place/)).toBe('#/record/stations/new');
+    await answerInOrder(workshop);
+    await answerUntil(workshop);
+    expect(finished(workshop)?.body.place).toBeUndefined();
+    expect(screen.getByText('not written down')).toBeTruthy();
+    await tap(workshop, 'Begin filtering');
+    expect(screen.getByText(/cleared, place not written down/)).toBeTruthy();
+  });
+
+  it('can be changed before the first answer', async () => {
+    const workshop = await withStations();
+    await tap(workshop, /^Hood 1/);
+    await tap(workshop, 'Other place');
+    await tap(workshop, /^Yard/);
+    expect(heading()).toBe(wind);
+  });
+
+  it('begins the list again when the phone has moved, and says so', async () => {
+    const workshop = await withStations();
+    await tap(workshop, /^Hood 1/);
+    await answerInOrder(workshop);
+    await act(async () => workshop.shell.chooseStation(workshop.yardId));
+    expect(screen.getByText(/begun at Hood 1, and the phone is at Yard now/)).toBeTruthy();
+    await tap(workshop, 'Begin again');
+    expect(heading()).toBe(wind);
+  });
+
+  it('is the same after a reload', async () => {
+    const workshop = await withStations();
+    await tap(workshop, /^Hood 1/);
+    await answerInOrder(workshop);
+    reload(workshop);
+    expect(screen.getByText(/Hood 1$/)).toBeTruthy();
+    expect(heading()).toBe(gloves);
+  });
+
+  it('is said or changed where a step is started', async () => {
+    const workshop = await withStations();
+    await goTo(workshop, `batches/${workshop.batch}/step`);
+    expect(screen.getByRole('link', { name: /^Place/ }).textContent).toMatch(/Not chosen yet/);
+    await goTo(workshop, leadsTo(/^Place/));
+    await tap(workshop, 'Yard');
+    expect(screen.getByRole('link', { name: /^Place/ }).textContent).toMatch(/Yard/);
+  });
+});

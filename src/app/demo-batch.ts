@@ -55,8 +55,8 @@ type Doing = {
 
 /** Goes through a list and begins its step. */
 async function begins({ pen, batchId, second }: Batch, doing: Doing): Promise<string> {
-  const { entry, step, finishedAt } = await pen.clears({ ...doing, batchId, second });
-  const begun = { do: 'log-step-happened', batchId, step, clearance: entry } as const;
+  const { entry, finishedAt, ...cleared } = await pen.clears({ ...doing, batchId, second });
+  const begun = { do: 'log-step-happened', batchId, clearance: entry, ...cleared } as const;
   return (await pen.told('step-started', begun, finishedAt)).stepId;
 }
 

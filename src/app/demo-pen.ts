@@ -7,7 +7,7 @@ import type { Intention } from '../ledger/intention';
 import type { Item } from '../safety/checklist-item';
 import { answer, begin, standing } from '../safety/checklist-run';
 import { checklists } from '../safety/checklists';
-import type { Given, Run, Who } from '../safety/run-schema';
+import type { Context, Given, Run, Who } from '../safety/run-schema';
 import type { StoreFailure } from '../storage/failure';
 import type { Book } from './open-book';
 
@@ -73,7 +73,6 @@ type Cleared = {
   readonly batchId?: string | null;
   readonly containerId?: string;
   readonly at: string;
-  readonly place?: { readonly id: string; readonly name: string };
   readonly said?: Said;
   /** Who stands by. */
   readonly second: string;
@@ -81,9 +80,12 @@ type Cleared = {
   readonly returnAt?: string;
 };
 
+type Place = NonNullable<Context['place']>;
+
 /** A person with a pen. `who` writes everything after `holds`. */
 export function penOf(perform: Book['perform'], now: string) {
   let who: string | null = null;
+  let place: Place | null = null;
 
   async function writes(intention: Intention, at: string): Promise<readonly Body[]> {
     const written = await perform(intention, who, at);
@@ -104,11 +106,12 @@ export function penOf(perform: Book['perform'], now: string) {
     const { list: id, batchId = null, at, said = {}, second, returnAt } = told;
     const list = checklists.get(id);
     if (!list) throw new Error(`no checklist ${id}`);
+    const here = list.station ? place : null;
     const context = {
       person: who ?? '',
       batchId,
       ...(told.containerId === undefined ? {} : { containerId: told.containerId }),
-      ...(told.place === undefined ? {} : { place: told.place }),
+      ...(here === null ? {} : { place: here }),
     };
     const { run, at: finishedAt } = gone(
       begin(list, context, at),
@@ -124,13 +127,18 @@ export function penOf(perform: Book['perform'], now: string) {
     for (const { body } of written.written)
       if (body.kind === 'clock-started' && body.due < now)
         await writes({ do: 'stop-clock', clockId: body.clockId, how: 'done' }, body.due);
-    return { entry: written.written[0]?.id ?? null, step: list.step, finishedAt };
+    const stationId = here === null ? {} : { stationId: here.id };
+    return { entry: written.written[0]?.id ?? null, step: list.step, finishedAt, ...stationId };
   }
 
   const holds = (personId: string): void => {
     who = personId;
   };
-  return { writes, told, clears, holds, holder: () => who };
+  /** Where the lists that need a place are gone through from now on. */
+  const stands = (at: Place): void => {
+    place = at;
+  };
+  return { writes, told, clears, holds, stands, holder: () => who, station: () => place?.id ?? null };
 }
 
 export type Pen = ReturnType<typeof penOf>;

@@ -78,6 +78,25 @@ async function layPlace({ pen, when, second }: Layers): Promise<void> {
   await pen.writes({ ...lime, purity: { value: '94', unit: '%' } }, when.at(39, '18:36'));
 }
 
+/** The hood of the shed, measured, and the lee of its wall. */
+async function layStations({ pen, when }: Layers): Promise<void> {
+  const cm = (value: string) => ({ value, unit: 'cm' }) as const;
+  const hood = {
+    is: 'ducted-hood',
+    width: cm('90'),
+    height: cm('32'),
+    face: { speed: { value: '0.52', unit: 'm/s' }, measuredOn: when.at(39, '12:00').slice(0, 10) },
+  } as const;
+  const at = when.at(39, '18:40');
+  const { stationId } = await pen.told(
+    'station-described',
+    { do: 'add-station', name: 'Shed hood', station: hood },
+    at,
+  );
+  await pen.writes({ do: 'add-station', name: 'Yard, lee side', station: { is: 'outdoors' } }, at);
+  pen.stands({ id: stationId, name: 'Shed hood', kind: 'ducted-hood' });
+}
+
 /** The label came off a can of rinse water: nobody knows any more what went in. */
 async function layDoubt({ pen, when }: Layers, containerId: string): Promise<void> {
   await pen.told(
@@ -126,7 +145,14 @@ async function layRunning({ pen, when, second }: Layers): Promise<void> {
     said: { 'lst-first': '6' },
     second,
   });
-  const begun = { do: 'log-step-happened', batchId, step: cleared.step, clearance: cleared.entry } as const;
+  const { entry: clearance, step, stationId } = cleared;
+  const begun = {
+    do: 'log-step-happened',
+    batchId,
+    step,
+    clearance,
+    ...(stationId === undefined ? {} : { stationId }),
+  } as const;
   await pen.writes(begun, when.at(1, '13:52'));
   await pen.clears({ list: 'spill-response-readiness', at: when.minutesAgo(240), said: ready, second });
   await pen.clears({
@@ -162,13 +188,14 @@ const nickelStrip: Finding = {
 
 /**
  * Writes the invented scenario into an empty record. What the disk refuses in the middle of it is left out.
- * @returns the person who holds the phone in it
+ * @returns the person who holds the phone in it, and the place where that is
  */
-export async function layDemo(perform: Book['perform'], now: string): Promise<string | null> {
+export async function layDemo(perform: Book['perform'], now: string) {
   const pen = penOf(perform, now);
   const layers: Layers = { pen, when: timesBefore(now), second: 'Joost Merrin' };
   try {
     await layPlace(layers);
+    await layStations(layers);
     const shelf = await layShelf(layers);
     await layBatch(layers, shelf, {
       code: 'B-01',
@@ -213,5 +240,5 @@ export async function layDemo(perform: Book['perform'], now: string): Promise<st
   } catch (error) {
     if (!(error instanceof NotLaid)) throw error;
   }
-  return pen.holder();
+  return { person: pen.holder(), station: pen.station() };
 }

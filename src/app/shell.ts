@@ -58,13 +58,14 @@ function placeOf(book: Book) {
   return { station, chooseStation };
 }
 
-/** Fills an empty demo record; the first of its people holds the phone. */
+/** Fills an empty demo record; the first of its people holds the phone, at its hood. */
 async function enterDemo(): Promise<void> {
   const opened = await openBook('demo');
   if (opened.ok) {
     if (opened.value.state.value.log.length === 0) {
-      const personId = await layDemo(opened.value.perform, moment());
-      if (personId !== null) remember('person:demo', personId);
+      const { person, station } = await layDemo(opened.value.perform, moment());
+      if (person !== null) remember('person:demo', person);
+      if (station !== null) remember('station:demo', station);
     }
     opened.value.close();
   }

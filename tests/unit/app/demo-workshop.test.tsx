@@ -7,6 +7,7 @@ import { batchClosure } from '../../../src/ledger/batch-closure';
 import { Body } from '../../../src/ledger/entries/body';
 import { flags } from '../../../src/ledger/flags';
 import { verifyChain } from '../../../src/ledger/verify';
+import { checklists } from '../../../src/safety/checklists';
 import { entryTitle } from '../../../src/screens/record/entry-words';
 import {
   changesBetween,
@@ -28,9 +29,9 @@ async function opened(name: 'demo' | 'real') {
 
 async function laidAt(now: string) {
   const book = await opened('demo');
-  const holder = await layDemo(book.perform, now);
+  const { person, station } = await layDemo(book.perform, now);
   book.close();
-  return { holder, state: book.state.value };
+  return { person, station, state: book.state.value };
 }
 
 beforeEach(async () => {
@@ -42,12 +43,12 @@ describe('the invented workshop', () => {
   test.each([morning, '2026-03-01T00:05:00.000Z', '2026-12-31T23:59:59.000Z'])(
     'is whole and lies in the past when it is laid at %s',
     async (now) => {
-      const { holder, state } = await laidAt(now);
+      const { person, state } = await laidAt(now);
       expect(verifyChain(state.log)).toMatchObject({ whole: true, entries: state.log.length });
       expect(state.log.length).toBeGreaterThan(60);
       expect(state.log.filter(({ body }) => !Body.safeParse(body).success)).toEqual([]);
       expect(state.log.filter(({ happenedAt }) => happenedAt > now)).toEqual([]);
-      expect(state.people.get(holder ?? '')?.body.name).toBe('Ines Halvard');
+      expect(state.people.get(person ?? '')?.body.name).toBe('Ines Halvard');
     },
   );
 
@@ -63,6 +64,20 @@ describe('the invented workshop', () => {
       ['nothing-fit-for-drain', undefined],
     ]);
     expect([...state.rules.keys()]).toEqual(['storage-days', 'inspection-days']);
+  });
+
+  test('has a hood and a yard, and every list that needs a place was gone through at the hood', async () => {
+    const { station, state } = await laidAt(morning);
+    expect([...state.stations.values()].map(({ body }) => body.station.is)).toEqual([
+      'ducted-hood',
+      'outdoors',
+    ]);
+    const placed = [...state.checklists.values()].filter(
+      ({ body }) => checklists.get(body.checklist.id)?.station,
+    );
+    expect(placed.length).toBeGreaterThan(5);
+    for (const { body } of placed) expect(body).toMatchObject({ stationId: station, place: 'Shed hood' });
+    expect([...state.steps.values()].some(({ body }) => body.stationId === station)).toBe(true);
   });
 
   test('keeps the ammonia waste in a bottle on a tray of its own', async () => {

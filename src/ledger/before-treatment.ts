@@ -46,7 +46,7 @@ export const baseForPh = perState(
 const curveUpTo = perState(
   (state: State, containerId: string, base: BaseId, upTo: number): Curved | undefined => {
     const load = treatable(state, containerId);
-    return load && doseCurve(load, base, purityStated(state, base), upTo);
+    return load && doseCurve(load, base, { stated: purityStated(state, base), upTo });
   },
 );
 

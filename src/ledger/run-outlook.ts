@@ -4,11 +4,13 @@
  */
 import Decimal from 'decimal.js';
 import { type Expected, expectedOn } from '../chemistry/treatment/expected-ph';
-import type { PlanFailure, PlannedStage, StageAsked } from '../chemistry/treatment/plan';
+import type { PlanFailure, PlannedStage } from '../chemistry/treatment/plan';
+import type { StageDone } from '../chemistry/treatment/pot-after-stages';
 import type { Contradiction as ReadAgainst } from '../chemistry/treatment/pot-contradictions';
-import type { Before } from '../chemistry/treatment/pot-knowledge';
+import type { PotBefore } from '../chemistry/treatment/pot-knowledge';
 import { type Learnt, type LearntCurve, learnt } from '../chemistry/treatment/pot-learning';
 import type { PotReading } from '../chemistry/treatment/pot-readings';
+import type { StageAsked } from '../chemistry/treatment/stage-before';
 import { minus, notBelowNothing } from '../quantities/expression';
 import { type Figure, workedOut } from '../quantities/figure';
 import { inUnit } from '../quantities/quantity';
@@ -18,7 +20,7 @@ import { figuresBefore, type NoBase } from './container-figures';
 import { nextPortion, type PortionSize } from './next-portion';
 import { planOfRun, type RunChoice } from './run-plan';
 import type { State, TreatmentState } from './state';
-import { dosedFigure, type ReadPoint, type RunningStage, stageOf } from './treatment-run';
+import { dosedFigure, type ReadPoint, type RunningStage, stageOf, stagesSoFar } from './treatment-run';
 
 /** Why nothing is worked out: the pot is then led by its pH alone. */
 export type NoOutlook =
@@ -29,17 +31,14 @@ export type NoOutlook =
   | { readonly code: 'no-plan'; readonly why: PlanFailure['why'] };
 
 /** What speaks against the plan: no figure of what is left is shown beside it. */
-export type Contradiction =
-  | (ReadAgainst & { readonly point: ReadPoint | undefined })
-  /** More went in than the plan holds possible, and the target was not read. */
-  | { readonly code: 'more-in-than-needed'; readonly most: Figure<'g'> };
+export type Contradiction = ReadAgainst & { readonly point: ReadPoint | undefined };
 
 export type NextPortion = PortionSize & { readonly expected?: Expected };
 
 export type Outlook = {
   readonly stage: RunningStage & { readonly agent: BaseId };
   readonly planned: PlannedStage;
-  /** pH against grams of the stage's base; absent in a stage that does not begin with the liquor as it was. */
+  /** pH against grams of the stage's base; absent where readings of a stage before contradict the plan. */
   readonly curve?: LearntCurve;
   /** In the order in which they showed. */
   readonly contradictions: readonly Contradiction[];
@@ -81,17 +80,12 @@ function isReached({ targetPh, points }: RunningStage): boolean {
   return targetPh !== null && last !== undefined && Number(last) >= Number(targetPh);
 }
 
-/** By the plan alone: in a stage that goes on from another base no curve is refitted. */
-function byPlan(stage: RunningStage, { needed }: PlannedStage): Pick<Outlook, 'contradictions' | 'left'> {
-  const over = stage.grams.gt(needed.high) && !isReached(stage) && stage.points.length > 0;
-  if (over) return { contradictions: [{ code: 'more-in-than-needed', most: needed }] };
-  const left = workedOut({
-    sentence: 'Left to add in this stage',
-    unit: 'g',
-    formula: notBelowNothing(minus(needed, dosedFigure(stage))),
-  });
-  return { contradictions: [], left };
-}
+/** What readings of a stage before contradict stays against the plan of the stages after it. */
+const against = (
+  contradictions: readonly ReadAgainst[],
+  points: readonly ReadPoint[],
+): readonly Contradiction[] =>
+  contradictions.map((one) => ({ ...one, point: 'reading' in one ? points[one.reading] : undefined }));
 
 /** What went in since the last reading that counts is in the pot already. */
 function byReadings(
@@ -99,13 +93,7 @@ function byReadings(
   found: Learnt,
   points: readonly ReadPoint[],
 ): Pick<Outlook, 'contradictions' | 'left'> {
-  if (!found.agrees)
-    return {
-      contradictions: found.contradictions.map((one) => ({
-        ...one,
-        point: 'reading' in one ? points[one.reading] : undefined,
-      })),
-    };
+  if (!found.agrees) return { contradictions: against(found.contradictions, points) };
   const read = points.at(-1)?.doses.length ?? 0;
   if (read === stage.doses.length) return { contradictions: [], left: found.remaining };
   const left = workedOut({
@@ -116,21 +104,24 @@ function byReadings(
   return { contradictions: [], left };
 }
 
-function outlookFor(stage: Outlook['stage'], planned: PlannedStage, before: Before | undefined): Outlook {
-  const points = stage.points.filter(({ early }) => !early);
-  const found = before?.ok ? learnt(before.pot, readingsIn(points)) : undefined;
-  const { contradictions, left } = found ? byReadings(stage, found, points) : byPlan(stage, planned);
+function outlookFor(stage: Outlook['stage'], planned: PlannedStage, before: PotBefore): Outlook {
+  const points = inTime(stage);
+  const found = learnt(before, readingsIn(points));
+  const { contradictions, left } = byReadings(stage, found, points);
   const size = left && !isReached(stage) ? nextPortion(left, mostOf(planned)) : null;
-  const expected = size ? expectedAfter(found?.curve, stage.grams.plus(size.grams).toNumber()) : undefined;
+  const expected = size ? expectedAfter(found.curve, stage.grams.plus(size.grams).toNumber()) : undefined;
   return {
     stage,
     planned,
-    ...(found ? { curve: found.curve } : {}),
+    curve: found.curve,
     contradictions,
     ...(left ? { left } : {}),
     next: size && { ...size, ...(expected ? { expected } : {}) },
   };
 }
+
+/** Readings that came after the wait was over. */
+const inTime = ({ points }: RunningStage): readonly ReadPoint[] => points.filter(({ early }) => !early);
 
 /** A sample is too small to count; whatever else was put in or taken out makes another pot of it. */
 function contentsChanged(state: State, { doses, body }: TreatmentState): boolean {
@@ -156,30 +147,49 @@ function whyNone(
   return load ? null : { code: 'nothing-known' };
 }
 
-/** The stages up to this one, as the plan takes them. */
-const stagesUpTo = ({ body }: TreatmentState, { index, targetPh }: RunningStage): readonly StageAsked[] =>
-  body.stages.slice(0, index + 1).flatMap(({ agent, targetPh: own }, i) => {
-    const wanted = i === index ? targetPh : own?.value;
-    return isBase(agent) && wanted !== undefined && wanted !== null
-      ? [{ base: agent, pH: Number(wanted) }]
-      : [];
-  });
+type Aimed = RunningStage & { readonly agent: BaseId; readonly targetPh: string };
+
+/** The stages up to the one that runs; one that was passed over without a dose is none. */
+const aimed = (sofar: readonly RunningStage[]): readonly Aimed[] =>
+  sofar.filter(
+    (stage, i): stage is Aimed =>
+      isBase(stage.agent) && stage.targetPh !== null && (stage.doses.length > 0 || i === sofar.length - 1),
+  );
+
+/** As the plan takes it. */
+const askedOf = ({ agent, targetPh }: Aimed): StageAsked => ({ base: agent, pH: Number(targetPh) });
+
+const doneOf = (stage: Aimed): StageDone => ({
+  ...askedOf(stage),
+  dose: dosedFigure(stage),
+  readings: readingsIn(inTime(stage)),
+});
 
 function workedOutFor(state: State, treatment: TreatmentState, choice: RunChoice): OutlookFound {
   const stage = stageOf(treatment);
   const why = whyNone(state, treatment, stage);
   if (why) return none(why);
   const { load } = figuresBefore(state, treatment.body.treatmentId);
-  const stages = stagesUpTo(treatment, stage);
-  const asked = stages.at(-1);
-  if (!load || !asked) return none({ code: 'no-target' });
-  const plan = planOfRun(state, treatment, { load, stages, choice });
+  const sofar = aimed(stagesSoFar(treatment));
+  const running = sofar.at(-1);
+  if (!load || !running) return none({ code: 'no-target' });
+  const done = sofar.slice(0, -1);
+  const plan = planOfRun(state, treatment, {
+    load,
+    stages: sofar.map(askedOf),
+    done: done.map(doneOf),
+    choice,
+  });
   if (!plan) return none({ code: 'no-target' });
   const { planned, before } = plan;
   if (!planned.ok) return none({ code: 'no-plan', why: planned.failure.why });
   const now = planned.stages.at(-1);
   if (!now) return none({ code: 'no-target' });
-  return { ok: true, value: outlookFor({ ...stage, agent: asked.base }, now, before) };
+  if (before.ok) return { ok: true, value: outlookFor(running, now, before.pot) };
+  if (before.why.code !== 'stage-contradicted') return none({ code: 'no-plan', why: before.why });
+  const wrong = done[before.why.stage];
+  const contradictions = against(before.why.contradictions, wrong ? inTime(wrong) : []);
+  return { ok: true, value: { stage: running, planned: now, contradictions, next: null } };
 }
 
 const known = new WeakMap<State, Map<string, OutlookFound>>();

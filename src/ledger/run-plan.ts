@@ -5,8 +5,10 @@
 import type { StatedPurity } from '../chemistry/base-needed';
 import { volumeRead } from '../chemistry/liquor';
 import type { Load } from '../chemistry/load';
-import { planOf, type StageAsked } from '../chemistry/treatment/plan';
-import { type Before, potBefore } from '../chemistry/treatment/pot-knowledge';
+import { planOf } from '../chemistry/treatment/plan';
+import { type AfterStages, potAfterStages, type StageDone } from '../chemistry/treatment/pot-after-stages';
+import { seenIn } from '../chemistry/treatment/pot-readings';
+import type { StageAsked } from '../chemistry/treatment/stage-before';
 import type { Figure } from '../quantities/figure';
 import type { Written } from '../quantities/written';
 import type { BaseId } from '../reference/tables';
@@ -44,8 +46,8 @@ const headspaceOf = (
 
 type Plan = {
   readonly planned: ReturnType<typeof planOf>;
-  /** Only in a stage that begins with the liquor as it was. */
-  readonly before: Before | undefined;
+  /** What is known of the pot before the first reading of the stage. */
+  readonly before: AfterStages;
 };
 
 let last: { readonly key: string; readonly plan: Plan } | undefined;
@@ -75,6 +77,8 @@ type Asked = {
   readonly load: Load;
   /** Up to the one that runs. */
   readonly stages: readonly StageAsked[];
+  /** Of those that are over, what went in and was read, in the same order. */
+  readonly done: readonly StageDone[];
   readonly choice: RunChoice;
 };
 
@@ -82,7 +86,7 @@ type Asked = {
 export function planOfRun(
   state: State,
   treatment: TreatmentState,
-  { load, stages, choice }: Asked,
+  { load, stages, done, choice }: Asked,
 ): Plan | undefined {
   const now = stages.at(-1);
   if (!now) return undefined;
@@ -91,11 +95,17 @@ export function planOfRun(
   const rise = allowedRise(choice.rise);
   const key = planKey(
     load,
-    stages.map((one) => [one, purity(one.base)]),
+    [
+      stages.map((one) => [one, purity(one.base)]),
+      done.map(({ dose, readings }) => [figureKey(dose), readings.map(seenIn)]),
+    ],
     [rise, headspace],
   );
   return planOnce(key, () => ({
     planned: planOf({ load, stages, purity, rise, ...(headspace ? { headspace } : {}) }),
-    before: stages.length === 1 ? potBefore({ load, ...now, stated: purity(now.base) }) : undefined,
+    before: potAfterStages(
+      { load, ...now, stated: purity(now.base) },
+      done.map((stage) => ({ ...stage, stated: purity(stage.base) })),
+    ),
   }));
 }

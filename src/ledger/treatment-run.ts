@@ -78,18 +78,24 @@ const isEarly = (dose: Told<DoseAdded> | undefined, at: string): boolean =>
   dose !== undefined && at < (settledAfter(dose) ?? '');
 
 /**
- * The stage that a treatment is in: the next begins with a dose of its agent, or when the pH of the one before was read.
+ * The stages that a treatment has been through, and last the one it is in: the next begins with a dose of its agent, or when the
+ * pH of the one before was read.
  */
-export function stageOf(treatment: TreatmentState): RunningStage {
+export function stagesSoFar(treatment: TreatmentState): readonly RunningStage[] {
   const { stages, targetPh: end } = treatment.body;
   let now = fresh(0);
+  const over: Going[] = [];
+  const goOn = (index: number): void => {
+    over.push(now);
+    now = fresh(index);
+  };
   const target = (index: number): string | null =>
     stages[index]?.targetPh?.value ?? (index === stages.length - 1 ? end?.value : undefined) ?? null;
   for (const step of stepsOf(treatment)) {
     if (isDose(step)) {
       const { agent, mass } = step.body;
       const later = stages.findIndex((stage, i) => i > now.index && stage.agent === agent);
-      if (stages[now.index]?.agent !== agent && later > 0) now = fresh(later);
+      if (stages[now.index]?.agent !== agent && later > 0) goOn(later);
       if (stages[now.index]?.agent !== agent) now.foreign = true;
       else {
         now.doses.push(step);
@@ -104,11 +110,22 @@ export function stageOf(treatment: TreatmentState): RunningStage {
       });
       const wanted = target(now.index);
       const reached = wanted !== null && Number(step.body.ph.value.value) >= Number(wanted);
-      if (reached && now.index < stages.length - 1) now = fresh(now.index + 1);
+      if (reached && now.index < stages.length - 1) goOn(now.index + 1);
     }
   }
-  const agent = stages[now.index]?.agent ?? 'iron';
-  return { ...now, agent, targetPh: target(now.index), isLast: now.index === stages.length - 1 };
+  return [...over, now].map((going) => ({
+    ...going,
+    agent: stages[going.index]?.agent ?? 'iron',
+    targetPh: target(going.index),
+    isLast: going.index === stages.length - 1,
+  }));
+}
+
+/** The stage that a treatment is in. */
+export function stageOf(treatment: TreatmentState): RunningStage {
+  const now = stagesSoFar(treatment).at(-1);
+  if (!now) throw new Error('no stage');
+  return now;
 }
 
 /** What was read since the last dose. */

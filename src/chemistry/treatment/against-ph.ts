@@ -2,10 +2,23 @@
  * The base that a pot takes up to each pH, and how much more for more of each part. Read this way round a titration curve
  * hardly bends: more acid moves all of it along by as much, more of a metal all that lies beyond where the metal comes down.
  */
-import { Pot, type Titration } from '../equilibrium/pot';
+import type { BaseId } from '../../reference/tables';
+import type { Titration } from '../equilibrium/pot';
 import type { NoEquilibrium } from '../equilibrium/solve';
-import { carbonDioxide } from '../equilibrium/system';
-import { type Amounts, chargeOfPot, likely, type TreatedPot, type Turn, titrationOf } from './treated-pot';
+import { alongDoses, steep } from './along-dose';
+import { ladder } from './ladder';
+import {
+  type Amounts,
+  baseBefore,
+  chargeOfPot,
+  likely,
+  sizeOf,
+  type TreatedPot,
+  type Turn,
+  titrationOf,
+  undissolved,
+  withoutCarbonate,
+} from './treated-pot';
 
 /** Plain numbers: mol and pH. Parts are in the order of the pot. */
 export type AgainstPh = {
@@ -27,13 +40,16 @@ export type Solved<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly failure: NoEquilibrium };
 
-/** Steps along a curve, halved where the pH rises fast, down to a share of a step. */
-const steps = 48;
+/** A step is halved where the pH rises by more, so many times at most. */
 const fastRise = 0.4;
-const halvings = 4;
-/** How far a curve goes beyond the charge, and beyond that, mol for each kg of water: lime makes it pH 12. */
+const halvings = 6;
+/** Times the charge beyond which hardly anything comes, and only each so many of the ladder's doses is looked at. */
 const beyond = 1.3;
-const surplus = 0.06;
+const seldom = 4;
+/** Steps up to where a stage before ended. */
+const stepsBefore = 16;
+/** pH that rises by less has not risen. */
+const same = 1e-4;
 /** Each part is changed by so much of itself, at least by so much of the charge, to see what it does. */
 const change = { ofItself: 0.3, ofCharge: 0.02 };
 /** pH below that of the liquor as it was taken to be, for one that turns out to be stronger. */
@@ -42,36 +58,61 @@ const stronger = [1.5, 1.2, 0.9, 0.7, 0.5, 0.35, 0.2, 0.1];
 const amountsOf = (pot: TreatedPot, each: readonly number[]): Amounts =>
   new Map(pot.parts.map(({ of }, k) => [of, each[k] ?? 0]));
 
+type Put = { readonly base: BaseId; readonly moles: number };
+
+/** What stages before put in, in their order. */
+const putIn = (amounts: Amounts): readonly Put[] =>
+  [...amounts].flatMap(([of, moles]) => {
+    const base = baseBefore(of);
+    return base ? [{ base, moles }] : [];
+  });
+
+const without = (amounts: Amounts, puts: readonly Put[]): Amounts => {
+  const less = new Map(amounts);
+  for (const { base } of puts) less.delete(`${base} before`);
+  return less;
+};
+
+type CurvePoint = { readonly pH: number; readonly base: number };
+
+/**
+ * The curve up to where stages before brought the pot, as if this base could be taken out again: what would be there were less in
+ * it. Their carbonate is in it all along; it takes no base before it is reached.
+ */
+function upToHere(pot: TreatedPot, amounts: Amounts, turn: Turn): readonly CurvePoint[] {
+  const puts = putIn(amounts);
+  const all = puts.reduce((sum, { moles }) => sum + moles, 0);
+  let below = all;
+  return puts.flatMap(({ base, moles }, i) => {
+    const alkali = { ...pot, base: withoutCarbonate(base) };
+    const step = moles / stepsBefore;
+    const along = alongDoses(titrationOf(alkali, without(amounts, puts.slice(i)), turn), {
+      doses: Array.from({ length: stepsBefore }, (_, k) => k * step),
+      tooFar: steep(fastRise, step / 2 ** halvings),
+    });
+    const from = below;
+    below -= moles;
+    return along.points.map((point) => ({ base: point.base - from, pH: point.at.pH }));
+  });
+}
+
 /** @param ammonia mol of ammonium nitrate beside what the load tells */
 function curveOf(pot: TreatedPot, each: readonly number[], turn: Turn, ammonia = 0): Solved<Curve> {
   const amounts = amountsOf(pot, each);
-  const titration = withAmmonia(titrationOf(pot, amounts, turn), ammonia);
-  const solver = new Pot(titration);
-  const leaves = titration.gas === 'leaves';
-  const most = beyond * (chargeOfPot(amounts) + ammonia) + surplus * pot.waterKilograms;
-  const points: { base: number; pH: number }[] = [];
-  let gone = 0;
-  const between = (from: { base: number; pH: number }, to: { base: number; pH: number }, left: number) => {
-    if (left === 0 || to.pH - from.pH < fastRise) return;
-    const base = (from.base + to.base) / 2;
-    const solved = solver.at(base, gone);
-    if (!solved.ok) return;
-    const middle = { base, pH: solved.value.pH };
-    between(from, middle, left - 1);
-    points.push(middle);
-    between(middle, to, left - 1);
-  };
-  for (let i = 0; i <= steps; i++) {
-    const base = (most * i) / steps;
-    const solved = solver.at(base, gone);
-    if (!solved.ok) return solved;
-    const here = { base, pH: solved.value.pH };
-    const last = points.at(-1);
-    if (last) between(last, here, halvings);
-    points.push(here);
-    if (leaves) gone += solved.value.solids.get(carbonDioxide) ?? 0;
-  }
-  const rising = points.filter(({ pH }, i) => points.slice(0, i).every((p) => pH > p.pH + 1e-4));
+  const charge = chargeOfPot(amounts) + ammonia;
+  const size = sizeOf(pot, amounts) + ammonia;
+  const along = alongDoses(withAmmonia(titrationOf(pot, amounts, turn), ammonia), {
+    doses: ladder(size).filter((base, i) => base <= beyond * charge || i % seldom === 0),
+    tooFar: steep(fastRise, size / 40 / 2 ** halvings),
+    ends: ({ at }) => undissolved(pot.base, at) > 0,
+  });
+  // A very strong liquor far beyond its charge may have no equilibrium; what came before has.
+  if (!along.ok && along.failure.base <= beyond * charge) return along;
+  // Where the base lies in the pot as it is, the curve ended as it began to: all that came since lies there.
+  const here = along.points.map(({ base, at }) => ({ base: base - undissolved(pot.base, at), pH: at.pH }));
+  const rising: CurvePoint[] = [];
+  for (const point of [...upToHere(pot, amounts, turn), ...here])
+    if (point.pH > (rising.at(-1)?.pH ?? Number.NEGATIVE_INFINITY) + same) rising.push(point);
   return {
     ok: true,
     value: { pH: rising.map((p) => p.pH), base: rising.map((p) => p.base), acid: amounts.get('acid') ?? 0 },
@@ -115,10 +156,11 @@ function baseOn({ pH, base, acid }: Curve, to: number): number {
   return between(pH, base, to);
 }
 
-const nodesOf = (curve: Curve, upTo: number): readonly number[] => {
-  const start = curve.pH[0] ?? 0;
-  return [...stronger.map((x) => start - x), ...curve.pH.filter((pH, i) => i === 0 || pH <= upTo)];
-};
+const nodesOf = ({ pH: [start = 0, ...pH] }: Curve): readonly number[] => [
+  ...stronger.map((x) => start - x),
+  start,
+  ...pH,
+];
 
 /** The curve of a pot as it is likely, with what more of each part does. */
 export function againstPh(pot: TreatedPot, turn: Turn): Solved<AgainstPh> {
@@ -133,10 +175,14 @@ export function againstPh(pot: TreatedPot, turn: Turn): Solved<AgainstPh> {
     if (!curve.ok) return curve;
     changed.push({ curve: curve.value, by });
   }
-  const pH = nodesOf(middle.value, Math.min(...changed.map(({ curve }) => curve.pH.at(-1) ?? 0)));
+  const pH = nodesOf(middle.value);
   const base = pH.map((to) => baseOn(middle.value, to));
+  // A pot with more in it may end a little lower: beyond that it goes on as it ended.
   const slopes = changed.map(({ curve, by }) =>
-    Float64Array.from(pH, (to, j) => (baseOn(curve, to) - (base[j] ?? 0)) / by),
+    Float64Array.from(pH, (to) => {
+      const both = Math.min(to, curve.pH.at(-1) ?? to);
+      return (baseOn(curve, both) - baseOn(middle.value, both)) / by;
+    }),
   );
   return { ok: true, value: { turn, amounts, pH, base, slopes } };
 }
@@ -150,7 +196,7 @@ export function solvedAt(
 ): Solved<AgainstPh> {
   const solved = curveOf(pot, amounts, curve.turn, ammonia);
   if (!solved.ok) return solved;
-  const pH = nodesOf(solved.value, Number.POSITIVE_INFINITY);
+  const pH = nodesOf(solved.value);
   return {
     ok: true,
     value: {
@@ -177,15 +223,17 @@ export function baseAt(curve: AgainstPh, amounts: readonly number[], pH: number)
   return between(curve.pH, curve.base, pH) + more;
 }
 
-/** mol of hydroxide up to each pH of the curve with other amounts. Called for every point that may be, so it is kept bare. */
-export function baseThere(curve: AgainstPh, amounts: readonly number[]): Float64Array {
-  const base = Float64Array.from(curve.base);
+/**
+ * mol of hydroxide up to each pH of the curve with other amounts. Called for every point that may be, so it is kept bare.
+ * @param base where it is put
+ */
+export function baseThere(curve: AgainstPh, amounts: ArrayLike<number>, base: Float64Array): void {
+  base.set(curve.base);
   for (let k = 0; k < amounts.length; k++) {
-    const more = (amounts[k] ?? 0) - (curve.amounts[k] ?? 0);
+    const more = (amounts[k] as number) - (curve.amounts[k] as number);
     const slopes = curve.slopes[k] as Float64Array;
     for (let j = 0; j < base.length; j++) base[j] = (base[j] as number) + more * (slopes[j] as number);
   }
-  return base;
 }
 
 /** pH after `dose` mol of hydroxide, `base` being what it takes up to each pH of the curve. */

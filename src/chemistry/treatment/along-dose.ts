@@ -1,10 +1,11 @@
 /**
- * A pot along its dose, the points close together in pH: near the end of a titration a drop of base is a whole unit of pH,
+ * A pot along its dose, the points close together where the pH rises fast: near the end of a titration a drop of base is a whole unit of pH,
  * so steps of equal dose would jump over where the metals come down.
  */
 import { Pot, type Titration } from '../equilibrium/pot';
-import type { Equilibrium, NoEquilibrium } from '../equilibrium/solve';
+import type { Equilibrium } from '../equilibrium/solve';
 import { carbonDioxide } from '../equilibrium/system';
+import type { PointFailure } from '../equilibrium/titration';
 import { ladder } from './ladder';
 
 export type DosePoint = {
@@ -19,37 +20,39 @@ export type PhSpan = { readonly from: number; readonly to: number };
 
 export type AlongDose =
   | { readonly ok: true; readonly points: readonly DosePoint[] }
-  | { readonly ok: false; readonly failure: NoEquilibrium };
+  /** `points`: those before it. */
+  | { readonly ok: false; readonly failure: PointFailure; readonly points: readonly DosePoint[] };
 
-/** pH between neighbours at most, and the part of the pot's size below which a step is no longer halved. */
-const near = 0.05;
-const finest = 1e-9;
+export type Walk = {
+  /** Rising, mol of hydroxide, from nothing. */
+  readonly doses: readonly number[];
+  /** Whether two neighbours need one between them. */
+  readonly tooFar: (a: DosePoint, b: DosePoint) => boolean;
+  /** Whether a point is the last. */
+  readonly ends?: (point: DosePoint) => boolean;
+};
 
-/**
- * The points around and within a span of pH. The last one has the pH at which the base ends where that lies below `to`.
- * @param size of the pot: `sizeOf`, mol
- */
-export function alongDose(titration: Titration, size: number, { from, to }: PhSpan): AlongDose {
+/** The points at the doses, and between them wherever two neighbours are too far apart. Ends at the first that has no equilibrium. */
+export function alongDoses(titration: Titration, { doses, tooFar, ends }: Walk): AlongDose {
   const pot = new Pot(titration);
   const leaves = titration.gas === 'leaves';
   const solve = (base: number, before: number) => {
     const solved = pot.at(base, before);
-    if (!solved.ok) return solved;
+    if (!solved.ok) return { ok: false as const, failure: { ...solved.failure, base } };
     const over = leaves ? (solved.value.solids.get(carbonDioxide) ?? 0) : 0;
     return { ok: true as const, point: { base, at: solved.value, gone: before + over } };
   };
   const points: DosePoint[] = [];
-  for (const base of ladder(size)) {
+  for (const base of doses) {
     const next = solve(base, points.at(-1)?.gone ?? 0);
-    if (!next.ok) return { ok: false, failure: next.failure };
-    const failure = fillUpTo(next.point);
-    if (failure) return { ok: false, failure };
-    if (next.point.at.pH > to) break;
+    const failure = next.ok ? fillUpTo(next.point) : next.failure;
+    if (failure) return { ok: false, failure, points };
+    if (next.ok && ends?.(next.point)) break;
   }
   return { ok: true, points };
 
-  /** Adds points from the last one up to `end`, halving while two are far apart in pH. */
-  function fillUpTo(end: DosePoint): NoEquilibrium | undefined {
+  /** Adds points from the last one up to `end`, halving while two are too far apart. */
+  function fillUpTo(end: DosePoint): PointFailure | undefined {
     const ahead = [end];
     for (let next = ahead.at(-1); next; next = ahead.at(-1)) {
       const last = points.at(-1);
@@ -64,11 +67,29 @@ export function alongDose(titration: Titration, size: number, { from, to }: PhSp
     }
     return undefined;
   }
+}
 
-  function tooFar(a: DosePoint, b: DosePoint): boolean {
-    const within = b.at.pH > from && a.at.pH < to;
-    return within && b.at.pH - a.at.pH > near && b.base - a.base > finest * size;
-  }
+/** Two neighbours between which the pH rises by more than `rise`, and that are not within `finest` mol already. */
+export const steep =
+  (rise: number, finest: number): Walk['tooFar'] =>
+  (a, b) =>
+    b.at.pH - a.at.pH > rise && b.base - a.base > finest;
+
+/** pH between neighbours at most, and the part of the pot's size below which a step is no longer halved. */
+const near = 0.05;
+const finest = 1e-9;
+
+/**
+ * The points around and within a span of pH. The last one has the pH at which the base ends where that lies below `to`.
+ * @param size of the pot: `sizeOf`, mol
+ */
+export function alongDose(titration: Titration, size: number, { from, to }: PhSpan): AlongDose {
+  const tooSteep = steep(near, finest * size);
+  return alongDoses(titration, {
+    doses: ladder(size),
+    tooFar: (a, b) => b.at.pH > from && a.at.pH < to && tooSteep(a, b),
+    ends: ({ at }) => at.pH > to,
+  });
 }
 
 /**

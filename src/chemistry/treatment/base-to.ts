@@ -20,6 +20,7 @@ import {
   chargeOfPot,
   likely,
   likelyTurn,
+  metalOf,
   type TreatedPot,
   treatedPot,
   turnsOf,
@@ -116,8 +117,8 @@ const modelSource = sourceOf(equilibrium.model);
 
 function metalsLeft(pot: TreatedPot, at: Equilibrium): readonly Metal[] {
   return pot.parts.flatMap(({ of, amount }) => {
-    if (of === 'acid' || of === 'iron(II)') return [];
+    const metal = metalOf(of);
     const all = amount.value.toNumber();
-    return all > 0 && dissolved(at, componentOfMetal(of)) > left * all ? [of] : [];
+    return metal && all > 0 && dissolved(at, componentOfMetal(metal)) > left * all ? [metal] : [];
   });
 }

@@ -100,7 +100,12 @@ function formulaOf<U extends Unit>(
 }
 
 /** The quantity numbered `i` among those that the fit moves. */
-function learntOf<U extends 'mol' | 'g/mol'>(told: Told, i: number, sentence: string, unit: U): Figure<U> {
+function learntOf<U extends 'mol' | 'g/mol' | '1'>(
+  told: Told,
+  i: number,
+  sentence: string,
+  unit: U,
+): Figure<U> {
   const valueBy = ({ fit }: Way): number => Math.exp(placed(told.before.known, fit.place)[i] ?? 0);
   const value = valueBy(told.after);
   const slopes = told.before.known.unsure.map((_, k) => (k === i ? value : 0));
@@ -122,6 +127,10 @@ export const gramsPerMoleLearnt = (told: Told): Figure<'g/mol'> =>
     'As sold for one mole of base, by the readings',
     'g/mol',
   );
+
+/** How far the dose of the model turned out to be off at a pH. */
+export const modelOffLearnt = (told: Told, pH: number): Figure<'1'> =>
+  learntOf(told, offAt(told.before.pot.parts.length, pH), 'How far the model is off, by the readings', '1');
 
 /** Grams as sold up to a pH in plain numbers, with the slopes against what the fit moves. The pH is that of the model. */
 export function gramsAt(

@@ -4,15 +4,25 @@ import { between, type Figure, given } from '../../quantities/figure';
 import { liquor } from '../../reference/tables';
 import { sourceOf } from '../constants';
 import { doseTo } from './dose-to';
-import { likely, likelyTurn, type TreatedPot, type Turn, turnsOf } from './treated-pot';
+import { baseBefore, likely, likelyTurn, type TreatedPot, type Turn, turnsOf } from './treated-pot';
 
-/** The ways in which copper may come down in a pot, all else being likely: each has a curve of another shape. */
-export const copperTurns = (pot: TreatedPot): readonly Turn[] =>
-  turnsOf(pot).filter(({ nickel, gas }) => nickel === likelyTurn.nickel && gas === likelyTurn.gas);
+/**
+ * The ways in which a pot may come down of which each has a curve of another shape, all else being likely: those of its copper, and
+ * after a stage before, where most of the copper is down already, those of its nickel too.
+ */
+export const shapes = (pot: TreatedPot): readonly Turn[] =>
+  turnsOf(pot).filter(
+    ({ nickel, gas }) => gas === likelyTurn.gas && (isGoneOn(pot) || nickel === likelyTurn.nickel),
+  );
 
-/** The ways a pot may take beside those of its copper. */
-export const otherTurns = (pot: TreatedPot): readonly Turn[] =>
-  turnsOf(pot).filter(({ copperFirst }) => copperFirst === likelyTurn.copperFirst);
+/** The ways that a pot may take beside those. */
+export const besideShapes = (pot: TreatedPot): readonly Turn[] =>
+  turnsOf(pot).filter(
+    ({ copperFirst, nickel }) =>
+      copperFirst === likelyTurn.copperFirst && (!isGoneOn(pot) || nickel === likelyTurn.nickel),
+  );
+
+const isGoneOn = ({ parts }: TreatedPot): boolean => parts.some(({ of }) => baseBefore(of));
 
 /**
  * At a pH, over some turns, the likely one first. A turn in which the pH is not reached tells nothing of the base to it.

@@ -5,12 +5,11 @@
  */
 import Decimal from 'decimal.js';
 import { minus, over, plus, times } from '../../quantities/expression';
-import { between, type Figure, given, workedOut } from '../../quantities/figure';
+import { type Figure, workedOut } from '../../quantities/figure';
 import { dosing } from '../../reference/dosing-tables';
-import { equilibrium } from '../../reference/equilibrium-tables';
-import { type BaseId, bases, liquor } from '../../reference/tables';
+import { type BaseId, liquor } from '../../reference/tables';
 import { asSold, carbonDioxide, overTheModel, perHydroxide, type StatedPurity } from '../base-needed';
-import { ranged, sourceOf } from '../constants';
+import { ranged } from '../constants';
 import { densityOf } from '../density';
 import { heatPerAcid } from '../heat';
 import type { Load } from '../load';
@@ -19,9 +18,8 @@ import { type DoseCurve, doseCurve } from './dose-curve';
 import { doseTo } from './dose-to';
 import { type Expected, expectedOn } from './expected-ph';
 import { lastParts, weighable } from './portion-size';
+import { amountsAfter, forCarbonate, type StageAsked } from './stage-before';
 import { likely, treatedPot } from './treated-pot';
-
-export type StageAsked = { readonly base: BaseId; readonly pH: number };
 
 export type PlanAsked = {
   readonly load: Load;
@@ -41,7 +39,7 @@ export type Portion = {
   readonly soFar: Decimal;
   /** `full`: below the low end of what is needed; `last`: the pH decides whether it goes in. */
   readonly kind: 'full' | 'last';
-  /** Absent where the model has no curve for it, as in a second stage. */
+  /** Absent where the model has no curve for it. */
   readonly expected?: Expected;
 };
 
@@ -54,6 +52,8 @@ export type PlannedStage = {
   readonly byHeat: Figure<'g'>;
   readonly byFoam?: Figure<'g'>;
   readonly portions: readonly Portion[];
+  /** From where the stage before ended; absent where the model tells none. */
+  readonly curve?: DoseCurve;
   readonly wait: Figure<'min'>;
   /** Carbon dioxide of the stage in all. */
   readonly gas?: Figure<'L'>;
@@ -84,7 +84,7 @@ export function planOf(asked: PlanAsked): Planned {
   for (const [i, { base, pH }] of asked.stages.entries()) {
     const to = baseTo(base, asked.load, pH, asked.purity(base));
     if (!to.ok) return { ok: false, failure: { stage: i, why: to.why } };
-    const planned = stage(asked, to, before);
+    const planned = stage(asked, to, before && { to: before, stages: asked.stages.slice(0, i) });
     if (!planned.ok) return { ok: false, failure: { stage: i, why: planned.why } };
     stages.push(planned.value);
     before = to;
@@ -98,11 +98,14 @@ type Stage =
   | { readonly ok: true; readonly value: PlannedStage }
   | { readonly ok: false; readonly why: PlanFailure['why'] };
 
-function stage(asked: PlanAsked, to: Reached, before: Reached | undefined): Stage {
+/** Where the stage before ended, and all stages up to that one. */
+type BeforeIt = { readonly to: Reached; readonly stages: readonly StageAsked[] };
+
+function stage(asked: PlanAsked, to: Reached, before: BeforeIt | undefined): Stage {
   const { base, hydroxide: toPh } = to.needed;
   const stated = asked.purity(base);
   const hydroxide = before ? fromStageBefore(asked.load, to, before) : toPh;
-  if ((before && to.pH <= before.pH) || hydroxide.high.lte(0))
+  if ((before && to.pH <= before.to.pH) || hydroxide.high.lte(0))
     return { ok: false, why: { code: 'nothing-left' } };
   const needed = asSold(base, hydroxide, overTheModel(base), stated);
   const gas = carbonDioxide({ base, hydroxide, mass: needed, leaves: [], openIn: [] });
@@ -117,7 +120,11 @@ function stage(asked: PlanAsked, to: Reached, before: Reached | undefined): Stag
       ok: false,
       why: { code: 'too-many-portions', count: needed.high.div(largest).ceil().toNumber() },
     };
-  const curve = before ? undefined : doseCurve(asked.load, base, stated, needed.high.toNumber());
+  const curve = doseCurve(asked.load, base, {
+    stated,
+    upTo: needed.high.toNumber(),
+    after: before?.stages,
+  });
   return {
     ok: true,
     value: {
@@ -127,7 +134,8 @@ function stage(asked: PlanAsked, to: Reached, before: Reached | undefined): Stag
       hydroxide,
       byHeat,
       ...(byFoam ? { byFoam } : {}),
-      portions: curve?.ok ? portions.map((p) => ({ ...p, ...expectedAt(curve.value, p.soFar) })) : portions,
+      ...(curve.ok ? { curve: curve.value } : {}),
+      portions: curve.ok ? portions.map((p) => ({ ...p, ...expectedAt(curve.value, p.soFar) })) : portions,
       wait: ranged(`wait/${base}`, 'Wait before the reading', dosing.wait[base], 'min'),
       ...(gas ? { gas } : {}),
     },
@@ -135,39 +143,30 @@ function stage(asked: PlanAsked, to: Reached, before: Reached | undefined): Stag
 }
 
 /** What a second stage takes: on from the first, and what carbonate that has stayed in the pot takes of it. */
-function fromStageBefore(load: Load, to: Reached, before: Reached): Figure<'mol'> {
+function fromStageBefore(load: Load, to: Reached, { to: before, stages }: BeforeIt): Figure<'mol'> {
   return workedOut({
     sentence: `Base from the stage before on to pH ${to.pH}`,
     unit: 'mol',
-    formula: plus(minus(to.needed.hydroxide, before.needed.hydroxide), carbonateLeft(load, to, before)),
+    formula: plus(
+      minus(to.needed.hydroxide, before.needed.hydroxide),
+      carbonateLeft(load, to, stages, before),
+    ),
     note: 'What the stage before gave, grit not counted.',
   });
 }
 
-/**
- * Carbonate that a first stage leaves, dissolved and in its solids, takes base as well, unless stirring drives it out and the
- * solids stay as they are: from nothing to what the model says.
- */
-function carbonateLeft(load: Load, to: Reached, before: Reached): Figure<'mol'> {
+function carbonateLeft(
+  load: Load,
+  to: Reached,
+  stages: readonly StageAsked[],
+  before: Reached,
+): Figure<'mol'> {
   const pot = treatedPot(load, to.needed.base);
-  const { formula, hydroxidePerMol } = bases[before.needed.base];
-  const put = new Map([
-    [formula, before.dose / Number(hydroxidePerMol)],
-    ['CO2', -before.gone],
-  ]);
-  const dose = pot && doseTo({ ...pot, before: put }, likely(pot), to.pH);
+  const after = amountsAfter(load, stages, likely);
+  const dose = pot && after.found === 'amounts' ? doseTo(pot, after.amounts, to.pH) : undefined;
   const value = dose?.found === 'dose' ? Math.max(0, dose.base - (to.dose - before.dose)) : 0;
-  return given({
-    origin: `carbonate-left/${before.needed.base}/${before.pH}/${before.dose}`,
-    sentence: 'For carbonate that the stage before leaves',
-    value,
-    unit: 'mol',
-    how: 'worked-out',
-    spread: between(0, new Decimal(value), value),
-    decimals: 3,
-    sources: [sourceOf(equilibrium.model)],
-    note: 'Nothing where stirring drives it all out.',
-  });
+  const stage = { base: before.needed.base, pH: before.pH };
+  return forCarbonate(stage, 'For carbonate that the stage before leaves', value);
 }
 
 /** Base that warms the liquor by the rise allowed: rise × mass × heat capacity × g/mol ÷ heat of a mole. */

@@ -8,7 +8,7 @@ import type { Load } from '../load';
 import { type AgainstPh, againstPh, reachOf, solvedAt } from './against-ph';
 import { careful, type Fit, fitted, type Pace, quick } from './fit';
 import { type KnownBefore, knownBefore, placed } from './known-before';
-import { copperTurns, modelOff, otherTurns } from './model-off';
+import { besideShapes, modelOff, shapes } from './model-off';
 import { phOffsets } from './pot-readings';
 import { among, amountsAt, type Expected, expectedAt, type Place, type Seen } from './shown-ph';
 import { type TreatedPot, treatedPot } from './treated-pot';
@@ -66,9 +66,13 @@ export const gramsPerMole = (base: BaseId, stated?: StatedPurity): Figure<'g/mol
 /** What is known before the first reading. Takes about as long as ten readings do: once for a pot. */
 export function potBefore(asked: PotAsked): Before {
   const pot = treatedPot(asked.load, asked.base);
-  if (!pot) return { ok: false, why: { code: 'acid-open' } };
+  return pot ? knownOf(asked, pot) : { ok: false, why: { code: 'acid-open' } };
+}
+
+/** @param pot the load with the base asked for, with what stages before made of it */
+export function knownOf(asked: PotAsked, pot: TreatedPot): Before {
   const curves: AgainstPh[] = [];
-  for (const turn of copperTurns(pot)) {
+  for (const turn of shapes(pot)) {
     const curve = againstPh(pot, turn);
     if (!curve.ok) return { ok: false, why: { code: 'model-failed', failure: curve.failure } };
     curves.push(curve.value);
@@ -85,9 +89,9 @@ export function potBefore(asked: PotAsked): Before {
         pot,
         among(asked.pH) ? asked.pH : 6.5,
         'How far the model may be off as metals come down',
-        otherTurns(pot),
+        besideShapes(pot),
       ),
-      modelOff(pot, among(asked.pH) ? 9 : asked.pH, 'How far the model may be off beyond', otherTurns(pot)),
+      modelOff(pot, among(asked.pH) ? 9 : asked.pH, 'How far the model may be off beyond', besideShapes(pot)),
     ],
     phOffsets,
   );
@@ -154,9 +158,10 @@ function afterSome(before: PotBefore, seen: readonly Seen[], last: Seen): PotAft
   const open = unread(before).fit;
   const ways = everyWay(before, seen, quick, () => [open]);
   if (ways.some(({ fit }) => fit.strain < strained)) return { ...weighed(seen, ways), expected };
-  const again = everyWay(before, seen, careful, ({ turn }) => {
-    const { fit } = [without, ...without.besides].find(({ curve }) => curve.turn === turn) ?? without;
-    return [open, { ...fit, left: open.left }, fit];
+  const again = everyWay(before, seen, careful, (curve) => {
+    const { fit } = [without, ...without.besides].find((way) => way.curve.turn === curve.turn) ?? without;
+    // Where the others alone hold the fit on the flat before a leap, the last one alone leads it over.
+    return [open, { ...fit, left: open.left }, fit, fitted(curve, before.known, [last], open)];
   });
   return { ...weighed(seen, again), expected };
 }

@@ -15,7 +15,7 @@ import { type PotAfter, type PotBefore, potAfter } from './pot-knowledge';
 import { doseOf, type PotReading, seenIn } from './pot-readings';
 import { contradictionsIn } from './readings-against';
 import type { Expected } from './shown-ph';
-import type { PotPart } from './treated-pot';
+import { baseBefore, metalOf, type PotPart } from './treated-pot';
 
 export type LearntPart = {
   readonly of: PotPart['of'];
@@ -61,9 +61,11 @@ export type Learnt = {
   | { readonly agrees: false; readonly contradictions: readonly Contradiction[] }
 );
 
-const nameOf = (of: PotPart['of']): string => {
-  if (of === 'acid') return 'Free nitric acid';
-  return of === 'iron(II)' ? 'Iron(II)' : capital(metals[of].name);
+export const nameOfPart = (of: PotPart['of']): string => {
+  const [metal, before] = [metalOf(of), baseBefore(of)];
+  if (metal) return capital(metals[metal].name);
+  if (before) return `Given by ${bases[before].name.toLowerCase()} before`;
+  return { acid: 'Free nitric acid', carbonate: 'Carbonate left' }[of as string] ?? 'Iron(II)';
 };
 
 /** What readings, in the order in which they were taken, make of what was known. */
@@ -85,7 +87,7 @@ export function learnt(before: PotBefore, readings: readonly PotReading[]): Lear
     parts: before.pot.parts.map(({ of, amount }, k) => ({
       of,
       before: amount,
-      now: partLearnt(told, k, `${nameOf(of)}, by the readings`),
+      now: partLearnt(told, k, `${nameOfPart(of)}, by the readings`),
     })),
     gramsPerMole: gramsPerMoleLearnt(told),
     total,

@@ -35,19 +35,6 @@ export const offAt = (parts: number, pH: number): number =>
 /** mol of each part. */
 export const amountsAt = (x: readonly number[], parts: number): number[] => x.slice(0, parts).map(Math.exp);
 
-/** pH that is read after so many grams; the pH that was read says in which region of the model. */
-function shownAfter(
-  curve: AgainstPh,
-  base: Float64Array,
-  x: readonly number[],
-  grams: number,
-  pH: number,
-): number {
-  const parts = curve.amounts.length;
-  const moles = grams / Math.exp((x[parts + beside.gramsPerMole] ?? 0) + (x[offAt(parts, pH)] ?? 0));
-  return phAfter(curve, base, moles) + (x[phOffAt(parts, pH)] ?? 0);
-}
-
 /** Where it is, and what is left uncertain about it, in the independent quantities of what was known. */
 export type Place = { readonly place: readonly number[]; readonly left: Matrix };
 
@@ -57,22 +44,40 @@ function along(row: Float64Array, point: Float64Array): number {
   return sum;
 }
 
-/** pH after doses, at each of the points that stand for what may be; `high` and `low` for the ends of each dose. */
+/**
+ * pH after doses, at each of the points that stand for what may be; `high` and `low` for the ends of each dose. The pH that was read
+ * says in which region of the model it is. Called for every step of every fit, so it makes nothing anew for a point.
+ */
 function overAll(curve: AgainstPh, known: KnownBefore, seen: readonly Seen[], { place, left }: Place) {
   const points = normalPoints(place.length);
+  const parts = curve.amounts.length;
   const middle = placed(known, place);
   const mix = known.root.map((row) => Float64Array.from(through(row, left)));
-  const low = seen.map(() => new Float64Array(points.length));
-  const high = seen.map(() => new Float64Array(points.length));
-  for (const [p, point] of points.entries()) {
-    const x = middle.map((m, i) => m + along(mix[i] as Float64Array, point));
-    const base = baseThere(curve, amountsAt(x, curve.amounts.length));
-    for (const [r, { grams, pH, gramsSpread }] of seen.entries()) {
-      (low[r] as Float64Array)[p] = shownAfter(curve, base, x, grams - gramsSpread, pH);
-      (high[r] as Float64Array)[p] = shownAfter(curve, base, x, grams + gramsSpread, pH);
+  const ends = seen.map(({ grams, pH, gramsSpread }) => ({
+    from: grams - gramsSpread,
+    to: grams + gramsSpread,
+    off: offAt(parts, pH),
+    phOff: phOffAt(parts, pH),
+    low: new Float64Array(points.length),
+    high: new Float64Array(points.length),
+  }));
+  const x = new Float64Array(middle.length);
+  const amounts = new Float64Array(parts);
+  const base = new Float64Array(curve.pH.length);
+  for (let p = 0; p < points.length; p++) {
+    const point = points[p] as Float64Array;
+    for (let i = 0; i < x.length; i++) x[i] = (middle[i] as number) + along(mix[i] as Float64Array, point);
+    for (let k = 0; k < parts; k++) amounts[k] = Math.exp(x[k] as number);
+    baseThere(curve, amounts, base);
+    const perMole = x[parts + beside.gramsPerMole] as number;
+    for (const { from, to, off, phOff, low, high } of ends) {
+      const each = Math.exp(perMole + (x[off] as number));
+      const shift = x[phOff] as number;
+      low[p] = phAfter(curve, base, from / each) + shift;
+      high[p] = phAfter(curve, base, to / each) + shift;
     }
   }
-  return { points, low, high };
+  return { points, low: ends.map((one) => one.low), high: ends.map((one) => one.high) };
 }
 
 /** By reading: pH, its slope against each quantity, variance of what the line leaves out, and of what the dose brings in. */

@@ -4,22 +4,33 @@ import { equilibrium } from '../../reference/equilibrium-tables';
 import { type BaseId, bases, type Metal } from '../../reference/tables';
 import { densityOf } from '../density';
 import type { Gas, LiquorMade, SolidAsked, Titration } from '../equilibrium/pot';
+import type { Equilibrium } from '../equilibrium/solve';
+import type { SolidId } from '../equilibrium/system';
 import { molarMass } from '../formula';
 import { type Load, metalsPresent, molesOf, molesOfIronTwo } from '../load';
 
-/** One substance of which the load tells how much; `acid` is the free acid. */
+/** Hydroxide that a stage before put in with a base. */
+export type PutBefore = `${BaseId} before`;
+
+/** One substance of which it is known how much; `acid` is the free acid, `carbonate` what a stage before left of its own. */
 export type PotPart = {
-  readonly of: 'acid' | 'iron(II)' | Metal;
+  readonly of: 'acid' | 'iron(II)' | Metal | PutBefore | 'carbonate';
   readonly amount: Figure<'mol'>;
 };
+
+/** The base of a stage before; undefined of any other part. */
+export const baseBefore = (of: PotPart['of']): BaseId | undefined =>
+  of.endsWith(' before') ? (of.slice(0, -' before'.length) as BaseId) : undefined;
+
+/** The metal of a part as its liquor was told; undefined of any other part. */
+export const metalOf = (of: PotPart['of']): Metal | undefined =>
+  Object.hasOwn(nitrates, of) ? (of as Metal) : undefined;
 
 export type TreatedPot = {
   readonly base: BaseId;
   readonly parts: readonly PotPart[];
   /** kg; it hardly matters for the dose, so its range is left out. */
   readonly waterKilograms: number;
-  /** What a stage before this base put in and let go, mol of each formula; carbon dioxide that left counts less than nothing. */
-  readonly before?: ReadonlyMap<string, number>;
 };
 
 /** Metals as nitrates in the charge that the model gives them. */
@@ -89,7 +100,8 @@ function waterIn(load: Load, parts: readonly PotPart[]): number {
   const liquor = load.volume.value.times(densityOf(load).value).toNumber();
   let dissolved = 0;
   for (const { of, amount } of parts) {
-    const formula = of === 'acid' ? 'HNO3' : of === 'iron(II)' ? 'Fe(NO3)2' : nitrates[of];
+    const metal = metalOf(of);
+    const formula = metal ? nitrates[metal] : of === 'acid' ? 'HNO3' : 'Fe(NO3)2';
     dissolved += (amount.value.toNumber() * molarMass(formula).value.toNumber()) / 1000;
   }
   // A load that claims more salt than liquor is wrong, and treated as a very strong one.
@@ -106,20 +118,33 @@ export const likely = (pot: TreatedPot): Amounts =>
 export const atEnd = (pot: TreatedPot, end: 'low' | 'high'): Amounts =>
   new Map(pot.parts.map(({ of, amount }) => [of, Math.max(0, amount[end].toNumber())]));
 
+/** The base that is left of one once its carbonic acid is out of it. */
+export const withoutCarbonate = (base: BaseId): BaseId => {
+  if (base === 'limestone') return 'hydrated-lime';
+  return isCarbonate(base) ? 'caustic-soda' : base;
+};
+
 function liquorOf(pot: TreatedPot, amounts: Amounts): LiquorMade {
-  const substances = new Map(pot.before ?? []);
+  const substances = new Map<string, number>();
   const add = (formula: string, n: number): void => {
     substances.set(formula, (substances.get(formula) ?? 0) + n);
   };
   for (const [of, n] of amounts) {
+    const before = baseBefore(of);
+    const metal = metalOf(of);
     if (of === 'acid') add('HNO3', n);
+    else if (of === 'carbonate') add('CO2', n);
+    else if (before) {
+      const { formula, hydroxidePerMol } = bases[withoutCarbonate(before)];
+      add(formula, n / Number(hydroxidePerMol));
+    }
     // Air makes it iron(III) before it comes down: one acid less than iron(III) nitrate.
     else if (of === 'iron(II)') {
       add(nitrates.Fe, n);
       add('HNO3', -n);
-    } else {
-      add(nitrates[of], n);
-      if (of === 'Sn') add('HNO3', -tinNitrate * n);
+    } else if (metal) {
+      add(nitrates[metal], n);
+      if (metal === 'Sn') add('HNO3', -tinNitrate * n);
     }
   }
   return { substances, waterKilograms: pot.waterKilograms };
@@ -160,7 +185,7 @@ export function titrationOf(pot: TreatedPot, amounts: Amounts, turn: Turn = like
   const ids = [
     ...hydroxides,
     ...(turn.copperFirst === 'basic-nitrate' ? [basicNitrate] : []),
-    ...(withGas || pot.before ? carbonates : []),
+    ...(withGas || amounts.has('carbonate') ? carbonates : []),
   ];
   const solids = ids.map(
     (id): SolidAsked =>
@@ -172,12 +197,12 @@ export function titrationOf(pot: TreatedPot, amounts: Amounts, turn: Turn = like
   return { model: 'sit', liquor: liquorOf(pot, amounts), reagent: bases[pot.base].formula, solids, gas };
 }
 
-/** Hydroxide that acid and metals take in all by charge, mol: the size of the question. */
+/** Hydroxide that acid and metals still take in all by charge, mol: the size of the question. */
 export function chargeOfPot(amounts: Amounts): number {
   const each: Partial<Record<PotPart['of'], number>> = { acid: 1, Fe: 3, Al: 3, Ag: 1, Sn: 0, Ba: 0 };
   let sum = 0;
-  for (const [of, n] of amounts) sum += (each[of] ?? 2) * n;
-  return sum;
+  for (const [of, n] of amounts) sum += (baseBefore(of) ? -1 : (each[of] ?? 2)) * n;
+  return Math.max(0, sum);
 }
 
 /** Alkali of lime water at pH 12, mol/kg: what it takes beyond the charge to see how far a base goes. */
@@ -187,4 +212,18 @@ const alkali = 0.06;
 export function sizeOf(pot: TreatedPot, amounts: Amounts): number {
   const barium = isCarbonate(pot.base) ? 2 * (amounts.get('Ba') ?? 0) : 0;
   return chargeOfPot(amounts) + barium + alkali * pot.waterKilograms;
+}
+
+/** The solid as which a base lies in the pot once it no longer dissolves. */
+const baseAsSolid: Readonly<Partial<Record<BaseId, SolidId>>> = {
+  'hydrated-lime': 'Ca(OH)2(portlandite)',
+  quicklime: 'Ca(OH)2(portlandite)',
+  'magnesium-hydroxide': 'Mg(OH)2(brucite)',
+  limestone: 'Calcite',
+};
+
+/** mol of hydroxide that lies in the pot as the base itself: more of the base changes nothing any more. */
+export function undissolved(base: BaseId, at: Equilibrium): number {
+  const solid = baseAsSolid[base];
+  return solid === undefined ? 0 : (at.solids.get(solid) ?? 0) * Number(bases[base].hydroxidePerMol);
 }

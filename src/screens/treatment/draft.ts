@@ -1,6 +1,6 @@
 /** What is chosen for a container's treatment, kept as drafts: they survive a reload, and the run begins with them. */
 import * as z from 'zod/mini';
-import type { StageAsked } from '../../chemistry/treatment/plan';
+import type { StageAsked } from '../../chemistry/treatment/stage-before';
 import type { PlanChoice } from '../../ledger/treatment-plan';
 import { type BaseId, baseIds } from '../../reference/tables';
 import { type FieldRead, readTyped, Typed, typed } from '../form';

@@ -1,14 +1,16 @@
 /** One stage of the plan: what holds its portions down, and the portions. */
+import { useMemo } from 'preact/hooks';
 import type { StageTold } from '../../ledger/treatment-plan';
 import { bases } from '../../reference/tables';
 import { Part } from '../../ui/page';
+import { Plot } from '../../ui/plot/plot';
 import { Rows } from '../../ui/row';
 import { FigureRow } from '../figure-row';
 import { useShell } from '../shell';
 import { workingOf } from './comes-of';
 import styles from './plan.module.css';
 import { type PlanRow, type PortionRow, portionRows, stageRows } from './plan-rows';
-import { aimText } from './pot-plot';
+import { aimText, stagePlot } from './pot-plot';
 import { treatmentWords as w } from './words';
 
 type FigureRowsProps = { readonly rows: readonly PlanRow[]; readonly containerId: string };
@@ -69,14 +71,22 @@ function Portions({ stage }: { readonly stage: StageTold }) {
   );
 }
 
-type Props = { readonly stage: StageTold; readonly number: number; readonly containerId: string };
+type Props = {
+  readonly stage: StageTold;
+  readonly number: number;
+  readonly containerId: string;
+  /** Of several stages each has a curve of its own; that of a single one stands on the page before. */
+  readonly drawn: boolean;
+};
 
-export function StagePart({ stage, number, containerId }: Props) {
+export function StagePart({ stage, number, containerId, drawn }: Props) {
   const { sign } = useShell();
+  const plot = useMemo(() => (drawn ? stagePlot(stage, sign.value) : undefined), [stage, drawn, sign.value]);
   const target = aimText(stage.pH, sign.value);
   return (
     <>
       <Part rule title={w.stage(`${number}`, bases[stage.base].name, target)} width="edge">
+        {plot && <Plot {...plot} />}
         <PlanFigureRows rows={stageRows(stage, number, sign.value)} containerId={containerId} />
       </Part>
       <Part>

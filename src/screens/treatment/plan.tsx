@@ -54,7 +54,7 @@ function Outcome({ id, treatment, plan, proposed }: PlanFieldsProps) {
     <>
       {openIn.length > 0 && <AtLeast openIn={openIn} />}
       {stages.map((stage, i) => (
-        <StagePart key={stage.base} stage={stage} number={i + 1} containerId={id} />
+        <StagePart key={stage.base} stage={stage} number={i + 1} containerId={id} drawn={stages.length > 1} />
       ))}
       <Part rule title={w.whole} width="edge">
         <PlanFigureRows rows={wholeRows(planned.value)} containerId={id} />

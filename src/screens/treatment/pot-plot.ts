@@ -1,7 +1,8 @@
 /** pH against base as a plot: the likely line, its range hatched, where metals leave, and what is aimed at. */
 import Decimal from 'decimal.js';
-import type { CurvePoint, DoseCurve } from '../../chemistry/treatment/dose-curve';
+import type { DoseCurve, PhPoint } from '../../chemistry/treatment/dose-curve';
 import { phAt } from '../../chemistry/treatment/expected-ph';
+import type { PlannedStage } from '../../chemistry/treatment/plan';
 import { modelHoldsAt } from '../../chemistry/treatment/residual-ends';
 import type { WhichPh } from '../../chemistry/treatment/which-ph';
 import { type DecimalSign, formatNumber } from '../../quantities/format';
@@ -35,14 +36,14 @@ const phDecimals = 1;
 const unpredicted: ReadonlySet<Metal> = new Set<Metal>(['Pd', 'Sn']);
 
 /** The curve is coarse where it is steep: through the dose it goes where it was worked out. */
-function withDose(points: readonly CurvePoint[], dose: PotPlotAsked['dose']): readonly PlotPoint[] {
+function withDose(points: readonly PhPoint[], dose: PotPlotAsked['dose']): readonly PlotPoint[] {
   const all = line(points);
   return dose
     ? [...all.filter(([x]) => x < dose.x), [dose.x, dose.y], ...all.filter(([x]) => x > dose.x)]
     : all;
 }
 
-const line = (points: readonly CurvePoint[]): readonly PlotPoint[] =>
+const line = (points: readonly PhPoint[]): readonly PlotPoint[] =>
   points.map(({ grams, pH }) => [grams, pH] as const);
 
 /** No paper and hardly a meter reads below 0. */
@@ -130,4 +131,15 @@ export function potCursor(asked: PotPlotAsked): PlotCursor {
       return metals === '' ? read : `${read} ${w.stillDissolved(metals)}`;
     },
   };
+}
+
+/** The curve of a stage from where the one before ended; undefined where the model tells none. */
+export function stagePlot(
+  { base, pH, needed, curve }: PlannedStage,
+  sign: DecimalSign,
+): { readonly spec: PlotSpec; readonly cursor: PlotCursor } | undefined {
+  if (!curve) return undefined;
+  const dose = { x: needed.value.toNumber(), y: pH };
+  const asked: PotPlotAsked = { base, curve, aim: { low: pH, high: pH }, dose, which: undefined, sign };
+  return { spec: potPlot(asked), cursor: potCursor(asked) };
 }

@@ -1,7 +1,6 @@
 /** What contradicts the plan, in words: the finding, its causes, what to do. */
 import { causesOf, type NextStep, nextAfter } from '../../chemistry/treatment/pot-contradictions';
 import type { Contradiction } from '../../ledger/run-outlook';
-import type { RunningStage } from '../../ledger/treatment-run';
 import { type DecimalSign, printed } from '../../quantities/format';
 import { phDigits } from './run-figures';
 import { gramsText } from './run-plot';
@@ -10,11 +9,9 @@ import { runWords as w } from './run-words';
 const thin = '\u202f';
 const a = w.against;
 
-function againstText(one: Contradiction, stage: RunningStage, sign: DecimalSign): string {
+function againstText(one: Contradiction, sign: DecimalSign): string {
   const ph = (value: number): string => phDigits(value, sign);
   switch (one.code) {
-    case 'more-in-than-needed':
-      return a.moreIn(`${gramsText(stage.grams, sign)}${thin}g`, `${gramsText(one.most.high, sign)}${thin}g`);
     case 'outside-known': {
       if (!one.expected || !one.point) return a.outside;
       const { low, high, value, unit } = printed(one.expected, sign);
@@ -45,11 +42,10 @@ type Several = readonly Contradiction[];
 const unique = <T>(all: readonly T[]): readonly T[] => [...new Set(all)];
 
 /** What was found, the newest first, each once. */
-export const findings = (all: Several, stage: RunningStage, sign: DecimalSign): readonly string[] =>
-  unique(all.toReversed().map((one) => againstText(one, stage, sign)));
+export const findings = (all: Several, sign: DecimalSign): readonly string[] =>
+  unique(all.toReversed().map((one) => againstText(one, sign)));
 
-const codesOf = (all: Several) =>
-  unique(all.toReversed().map(({ code }) => (code === 'more-in-than-needed' ? 'outside-known' : code)));
+const codesOf = (all: Several) => unique(all.toReversed().map(({ code }) => code));
 
 /** "It may be: …", the likeliest of each first. */
 export const causesText = (all: Several): string =>

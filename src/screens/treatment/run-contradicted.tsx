@@ -26,7 +26,7 @@ function Reading({ one }: { readonly one: Contradiction }) {
 
 export function Contradicted({ outlook }: { readonly outlook: Outlook }) {
   const { sign } = useShell();
-  const { contradictions, stage } = outlook;
+  const { contradictions } = outlook;
   const newest = contradictions.at(-1);
   if (!newest) return null;
   return (
@@ -34,7 +34,7 @@ export function Contradicted({ outlook }: { readonly outlook: Outlook }) {
       <Notice
         mark="wrong"
         role="status"
-        second={findings(contradictions, stage, sign.value).map((finding) => (
+        second={findings(contradictions, sign.value).map((finding) => (
           <span key={finding} class={styles.finding}>
             {finding}
           </span>

@@ -118,8 +118,6 @@ export const runWords = {
   against: {
     todo: 'Before anything more goes in',
     correct: 'Correct it if it was miswritten.',
-    moreIn: (inPot: string, most: string) =>
-      `${inPot} is in; by the plan at most ${most} is needed, and the pH is not reached.`,
     outside: 'Nothing that was known of the liquor explains the pH that was read.',
     outsideAt: (grams: string, expected: string) =>
       `That pH was read with ${grams} in; by what is known of the liquor it takes ${expected}.`,

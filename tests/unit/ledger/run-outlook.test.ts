@@ -107,17 +107,21 @@ describe('what is left to add', () => {
     expect(p.known().planned.needed.value.div(usual).toNumber()).toBeGreaterThan(1.2);
   });
 
-  test('goes on from where limestone ended, by the plan', () => {
+  test('goes on from where limestone ended, with a curve of its own, and learns from its readings', () => {
     const p = pot(twoStages);
     p.scribe.write(limestone('150'), 10);
     p.scribe.write(potRead(1, '5.0'), 60);
     const { stage, left, curve, planned } = p.known();
     expect([stage.index, planned.base]).toEqual([1, 'hydrated-lime']);
-    expect(curve).toBeUndefined();
-    // Copper is down at pH 5 as carbonate: about nothing is left, and never less than that.
-    expect(left?.value.toNumber()).toBeCloseTo(Math.max(0, planned.needed.value.toNumber()), 6);
-    p.scribe.write(dose(1, '2'), 70);
-    expect(p.known().left?.high.lt(left?.high ?? 0)).toBe(true);
+    expect(curve?.line[0]?.[1]).toBeGreaterThan(4);
+    expect(left?.value.gt(0)).toBe(true);
+    p.scribe.write(dose(1, '8'), 70);
+    p.scribe.write(potRead(1, '6.5'), 110);
+    const after = p.known();
+    expect(after.contradictions).toEqual([]);
+    expect(after.curve?.read).toEqual([[8, 6.5]]);
+    const widthOf = (figure: typeof left) => figure?.high.minus(figure.low).toNumber() ?? Number.NaN;
+    expect(widthOf(after.left)).toBeLessThan(widthOf(left));
   });
 });
 
@@ -164,7 +168,7 @@ describe('no figure of what is left', () => {
     p.scribe.write(potRead(1, '5.0'), 60);
     p.scribe.write(dose(1, '400'), 70);
     p.scribe.write(potRead(1, '7.0'), 120);
-    expect(p.known()).toMatchObject({ contradictions: [{ code: 'more-in-than-needed' }], next: null });
+    expect(p.known()).toMatchObject({ contradictions: [{ code: 'outside-known' }], next: null });
     expect(p.known().left).toBeUndefined();
   });
 

@@ -1,18 +1,23 @@
 /** Pots that are run on paper: what is really in them is known, what the workshop believes lies 30 % off, readings are noisy. */
-import { Pot } from '../../../../src/chemistry/equilibrium/pot';
+import { Pot, type Titration } from '../../../../src/chemistry/equilibrium/pot';
 import { carbonDioxide } from '../../../../src/chemistry/equilibrium/system';
+import { weighed } from '../../../../src/chemistry/evidence';
 import { liquorFrom } from '../../../../src/chemistry/liquor';
 import { loadOf } from '../../../../src/chemistry/load';
 import { doseTo } from '../../../../src/chemistry/treatment/dose-to';
-import { type PotBefore, potBefore } from '../../../../src/chemistry/treatment/pot-knowledge';
+import type { StageDone } from '../../../../src/chemistry/treatment/pot-after-stages';
+import { gramsPerMole, type PotBefore, potBefore } from '../../../../src/chemistry/treatment/pot-knowledge';
 import type { PotReading } from '../../../../src/chemistry/treatment/pot-readings';
+import { carbonateIn, withStage } from '../../../../src/chemistry/treatment/stage-before';
 import {
   type Amounts,
   chargeOfPot,
   likely,
   likelyTurn,
+  type TreatedPot,
   type Turn,
   titrationOf,
+  treatedPot,
   turnsOf,
 } from '../../../../src/chemistry/treatment/treated-pot';
 import type { BaseId, Metal } from '../../../../src/reference/tables';
@@ -76,8 +81,8 @@ const noise = 0.1;
 const off = 0.3;
 
 /** Every amount 30 % too high or too low, by chance. */
-const really = (before: PotBefore, random: () => number): Amounts =>
-  new Map([...likely(before.pot)].map(([of, n]) => [of, n * (random() < 0.5 ? 1 - off : 1 + off)]));
+const really = (pot: TreatedPot, random: () => number): Amounts =>
+  new Map([...likely(pot)].map(([of, n]) => [of, n * (random() < 0.5 ? 1 - off : 1 + off)]));
 
 function titrationWith(before: PotBefore, amounts: Amounts, wrong: Wrong, turn: Turn) {
   const { pot } = before;
@@ -101,7 +106,7 @@ export function simulatedRun(
   wrong: Wrong = 'nothing',
 ): Run {
   const random = seeded(seed);
-  const amounts = really(before, random);
+  const amounts = really(before.pot, random);
   const perMole = Number(before.known.unsure[before.pot.parts.length]?.figure.value);
   // Purity and grit are not what is believed either: 4 %, the standard uncertainty that is told of them.
   const gramsPerMole = perMole * Math.exp(0.04 * normal(random));
@@ -110,24 +115,69 @@ export function simulatedRun(
   const turn = turns[Math.floor(random() * turns.length)] ?? likelyTurn;
   const dose = doseTo(before.pot, amounts, target, turn);
   if (dose.found !== 'dose') throw new Error(dose.found);
-  const solver = new Pot(titrationWith(before, amounts, wrong, turn));
-  let [gone, died] = [0, Number.NaN];
-  const readings = shares.map((share, i): PotReading => {
-    const grams = share * dose.base * gramsPerMole;
-    const solved = solver.at((grams / gramsPerMole) * (worth[wrong] ?? 1), gone);
+  const titration = titrationWith(before, amounts, wrong, turn);
+  const each = { moles: dose.base * (worth[wrong] ?? 1), grams: dose.base * gramsPerMole };
+  let died = Number.NaN;
+  const readings = readAt(titration, shares, each, `run/${seed}`, random).map((reading, i): PotReading => {
+    if (i === 2) died = Number(reading.pH.value);
+    if (wrong !== 'dead electrode' || i <= 2) return reading;
+    return { ...reading, pH: { value: (died + 0.01 * normal(random)).toFixed(2), unit: '1' } };
+  });
+  return { truly: each.grams, readings };
+}
+
+/** Readings with their noise at shares of a dose. */
+function readAt(
+  titration: Titration,
+  shares: readonly number[],
+  dose: { readonly moles: number; readonly grams: number },
+  origin: string,
+  random: () => number,
+): readonly PotReading[] {
+  const solver = new Pot(titration);
+  let gone = 0;
+  return shares.map((share, i) => {
+    const solved = solver.at(share * dose.moles, gone);
     if (!solved.ok) throw new Error(solved.failure.code);
-    if (wrong === 'limestone') gone += solved.value.solids.get(carbonDioxide) ?? 0;
-    const seen = solved.value.pH + noise * normal(random);
-    if (i === 2) died = seen;
-    const shown = wrong === 'dead electrode' && i > 2 ? died + 0.01 * normal(random) : seen;
+    if (titration.gas === 'leaves') gone += solved.value.solids.get(carbonDioxide) ?? 0;
     return {
-      origin: `run/${seed}/${i}`,
-      dose: { value: grams.toFixed(0), unit: 'g' },
-      pH: { value: Math.max(0, shown).toFixed(2), unit: '1' },
+      origin: `${origin}/${i}`,
+      dose: { value: (share * dose.grams).toFixed(0), unit: 'g' },
+      pH: { value: Math.max(0, solved.value.pH + noise * normal(random)).toFixed(2), unit: '1' },
       instrument: 'meter',
     };
   });
-  return { truly: dose.base * gramsPerMole, readings };
+}
+
+export const limestoneTo = 4.9;
+
+/** Limestone first, then lime; of the carbonate that limestone leaves any share may have been driven out. */
+export function simulatedStages(seed: number): Run & { readonly done: StageDone } {
+  const random = seeded(seed);
+  const [stone, lime] = (['limestone', 'hydrated-lime'] as const).map((base) => treatedPot(load, base));
+  if (!stone || !lime) throw new Error('no pot');
+  const turns = turnsOf(stone);
+  const turn = turns[Math.floor(random() * turns.length)] ?? likelyTurn;
+  const stage = (pot: TreatedPot, amounts: Amounts, pH: number, shares: readonly number[]) => {
+    const dose = doseTo(pot, amounts, pH, turn);
+    if (dose.found !== 'dose') throw new Error(dose.found);
+    const perMole = gramsPerMole(pot.base).value.toNumber() * Math.exp(0.04 * normal(random));
+    const grams = dose.base * perMole;
+    const each = { moles: dose.base, grams };
+    const titration = titrationOf(pot, amounts, turn);
+    return { dose, grams, readings: readAt(titration, shares, each, `${pot.base}/${seed}`, random) };
+  };
+  const amounts = really(stone, random);
+  const first = stage(stone, amounts, limestoneTo, [0.25, 0.5, 0.75, 0.9, 1]);
+  const left = carbonateIn(first.dose.at) * random();
+  const after = withStage(amounts, 'limestone', first.dose.base, left);
+  const second = stage(lime, after, target, [0, 0.4, 0.8, 1]);
+  const dose = weighed({ value: first.grams.toFixed(0), unit: 'g' }, 'limestone', 'Limestone so far');
+  return {
+    truly: second.grams,
+    readings: second.readings,
+    done: { base: 'limestone', pH: limestoneTo, dose, readings: first.readings },
+  };
 }
 
 /** Tenths of the true dose, up to so many. */

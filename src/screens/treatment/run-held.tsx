@@ -15,6 +15,9 @@ import { runWords as w } from './run-words';
 
 type Props = { readonly container: ContainerState };
 
+/** Nothing makes these right: it is not to be treated here. */
+const nevers: readonly Refusal['code'][] = ['must-not-be-treated', 'material-does-not-hold'];
+
 /** Where each fault is made right; undefined where there is no way but to leave it as it is. */
 function wayOf({ code, ...rest }: Refusal, id: string): { readonly href: string; readonly words: string } {
   const to = (href: string, way: keyof typeof w.ways) => ({ href: `#/${href}`, words: w.ways[way] });
@@ -65,7 +68,7 @@ export function Held({ ready, container, onList }: Props & { ready: Readiness; o
           return (
             <Row
               key={fault.code}
-              mark={<Mark kind={fault.code === 'must-not-be-treated' ? 'stop' : 'wrong'} />}
+              mark={<Mark kind={nevers.includes(fault.code) ? 'stop' : 'wrong'} />}
               title={refusalWords(fault)}
               second={way.words}
               href={way.href}

@@ -33,6 +33,8 @@ export const nitrousGas = z
       certifiedSlowest: Constant,
       certifiedFastest: Constant,
       readingHolds: Constant,
+      /** So long before it ends it is told. */
+      readingDueBefore: Constant,
       measuredWithin: Constant,
     }),
     /** Highest concentration in the duct, as a multiple of what is immediately dangerous. */

@@ -4,7 +4,7 @@
  */
 import { type Door, doorsFor, type Item } from './checklist-item';
 import type { Checklist } from './checklist-schema';
-import { inThisRun, limitsIn, stationAnswer, workedOutFrom } from './in-this-run';
+import { inThisRun, limitsIn, stationAnswer, withWorkedOut, workedOutFrom } from './in-this-run';
 import { type AnswerFailure, judge, stopOf } from './judge-answer';
 import type { Answered, Context, Given, Run } from './run-schema';
 
@@ -215,7 +215,8 @@ export function answer(run: Run, given: Given, at: string): Outcome<Standing> {
   if (isElsewhere(run, now.item, given)) return refused({ code: 'another-station' });
   const kept = answeredAs(run, now.item, given, run.openedAt, at);
   if (!kept.ok) return kept;
-  return done(standing({ ...run, openedAt: at, answered: [...run.answered, kept.value] }));
+  const context = withWorkedOut(run.context, given);
+  return done(standing({ ...run, context, openedAt: at, answered: [...run.answered, kept.value] }));
 }
 
 /** Takes the last answer that a person gave back, as if it had not been given: a finger slipped. */

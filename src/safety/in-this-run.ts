@@ -2,7 +2,7 @@
 import Decimal from 'decimal.js';
 import type { ChoiceItem, Item, ReadingItem, StationKind } from './checklist-item';
 import type { Checklist } from './checklist-schema';
-import type { Context } from './run-schema';
+import type { Context, Given } from './run-schema';
 
 type Limits = { readonly min?: string | undefined; readonly max?: string | undefined };
 
@@ -49,6 +49,15 @@ export function inThisRun(item: Item, { bounds, planBases }: Context): Item {
   if (item.kind === 'choice' && item.expects !== undefined && planBases)
     return { ...item, choices: choicesUnder(item, planBases.bases) };
   return item;
+}
+
+/** A later check of the ventilation takes the place of an earlier one: what that one allowed no longer holds. */
+export function withWorkedOut(context: Context, given: Given): Context {
+  if (given.kind !== 'worked-out') return context;
+  const { 'ventilation-portion': _, ...others } = context.bounds ?? {};
+  const bounds = { ...others, ...given.bounds };
+  const { bounds: _before, ...rest } = context;
+  return Object.keys(bounds).length === 0 ? rest : { ...rest, bounds };
 }
 
 /** What its limits, or its answers in order, were worked out from. */

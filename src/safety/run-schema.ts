@@ -81,5 +81,10 @@ export type Given =
   | { readonly kind: 'reading'; readonly written: string; readonly reason?: string }
   | { readonly kind: 'choice'; readonly answer: string; readonly reason?: string; readonly who?: Who }
   | { readonly kind: 'not-applicable'; readonly reason: string }
-  /** What the app worked out, and from what: never a tap. */
-  | { readonly kind: 'worked-out'; readonly result: VentilationResult; readonly from: string };
+  /** What the app worked out, from what, and the limits that come of it for later items: never a tap. */
+  | {
+      readonly kind: 'worked-out';
+      readonly result: VentilationResult;
+      readonly from: string;
+      readonly bounds?: Context['bounds'];
+    };

@@ -3,13 +3,13 @@
  * opening lies in its window, was measured within a year, and nothing was changed since. Window and guards:
  * reference/nitrous-gas.json. The airflow of a hood is the area of its opening times that speed.
  */
-import { addMonths, format, parseISO } from 'date-fns';
 import { constant, sourceOf } from '../../chemistry/constants';
 import { times } from '../../quantities/expression';
 import { exact, type Figure, read, within, workedOut } from '../../quantities/figure';
 import type { Unit } from '../../quantities/unit';
 import type { Written } from '../../quantities/written';
 import { nitrousGas } from '../../reference/nitrous-gas-tables';
+import { readingEnds } from './reading-due';
 import type { WrittenStation } from './station-schema';
 
 /** Speeds between which a hood holds, and who says so. */
@@ -157,10 +157,6 @@ export type HoodFault =
   | 'reading-not-yet'
   /** Beside another: its certificate would say otherwise, and does not count. */
   | 'certificate-does-not-count';
-
-/** The first day on which a reading is too old. */
-export const readingEnds = (measuredOn: string): string =>
-  format(addMonths(parseISO(measuredOn), Number(known.readingHolds.value)), 'yyyy-MM-dd');
 
 /** Why a hood is not counted on; empty where it is. @param on the day of the step */
 export function hoodFaults(hood: DuctedHood, on: string): readonly HoodFault[] {

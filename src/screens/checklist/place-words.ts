@@ -16,6 +16,7 @@ export const placeWords = {
   onlyWorkedOut: 'The app answers this one. Nobody can tap it.',
   worked: (when: string, where: string) => `Worked out ${when} for ${where}`,
   workedFrom: (when: string, where: string) => `ventilation check of ${when} for ${where}`,
+  atMost: (from: string, portion: string) => `${from}: at most ${portion} of metal in a lot`,
   whereTitle: 'Where are you working?',
   whereSecond: 'A clearance holds for one place only.',
   at: 'Place',

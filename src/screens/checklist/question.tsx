@@ -46,6 +46,7 @@ export function Question({ on, next, task, second, home }: Props) {
           href: `#/ventilation/${partOf(context)}/${list.id}`,
           batchId: context.batchId,
           stationId: context.place?.id,
+          step: list.step,
           since: on.since,
         },
       }}

@@ -1,9 +1,9 @@
 /** An answer that the app gives from its own working: nobody can tap the others. */
-import { ventilationFound } from '../../ledger/ventilation-found';
+import { gramsInLot, ventilationFound } from '../../ledger/ventilation-found';
 import type { ChoiceItem } from '../../safety/checklist-item';
 import type { Given } from '../../safety/run-schema';
 import { Button, Buttons } from '../../ui/button';
-import { momentText } from '../amounts';
+import { amountText, momentText } from '../amounts';
 import { useShell } from '../shell';
 import styles from './checklist.module.css';
 import { placeWords as w } from './place-words';
@@ -14,6 +14,7 @@ export type WorkedOut = {
   readonly href: string;
   readonly batchId: string | null;
   readonly stationId: string | undefined;
+  readonly step: string;
   /** Older ones are of another charge. */
   readonly since: string;
 };
@@ -23,7 +24,7 @@ export function WorkedOutAnswer(props: {
   readonly workedOut: WorkedOut;
   readonly onGive: (given: Given, said: string) => void;
 }) {
-  const { state, now } = useShell();
+  const { state, now, sign } = useShell();
   const { item, workedOut, onGive } = props;
   const found = ventilationFound(state.value, workedOut);
   const answer = item.choices.find(({ result }) => result === found?.body.verdict)?.answer;
@@ -43,6 +44,9 @@ export function WorkedOutAnswer(props: {
     );
   const where = state.value.stations.get(found.body.stationId)?.body.name ?? w.notWrittenDown;
   const when = momentText(found.at, now.value);
+  const { verdict, portion } = found.body;
+  const max = gramsInLot(found.body);
+  const from = w.workedFrom(when, where);
   return (
     <fieldset class={styles.answers} aria-label={words.answers}>
       <Buttons>
@@ -51,7 +55,12 @@ export function WorkedOutAnswer(props: {
           second={w.worked(when, where)}
           onTap={() =>
             onGive(
-              { kind: 'worked-out', result: found.body.verdict, from: w.workedFrom(when, where) },
+              {
+                kind: 'worked-out',
+                result: verdict,
+                from: portion ? w.atMost(from, amountText(portion, sign.value)) : from,
+                ...(max === undefined ? {} : { bounds: { 'ventilation-portion': { max, from } } }),
+              },
               sentence(answer),
             )
           }

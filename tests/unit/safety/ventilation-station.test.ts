@@ -1,11 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { inFormula } from '../../../src/quantities/format';
-import {
-  type DuctedHood,
-  hoodFaults,
-  readingEnds,
-  stationFrom,
-} from '../../../src/safety/ventilation/station';
+import { readingEnds } from '../../../src/safety/ventilation/reading-due';
+import { type DuctedHood, hoodFaults, stationFrom } from '../../../src/safety/ventilation/station';
 import { WrittenCharge, WrittenStation } from '../../../src/safety/ventilation/station-schema';
 import { hood, leach, room, today } from './ventilation-told';
 

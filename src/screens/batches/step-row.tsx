@@ -2,7 +2,7 @@
 import { listBehind } from '../../ledger/asked-later';
 import type { StepState } from '../../ledger/state';
 import { startList } from '../../ledger/step-offers';
-import { Button } from '../../ui/button';
+import { Button, Buttons } from '../../ui/button';
 import { Mark } from '../../ui/marks';
 import { Row } from '../../ui/row';
 import { dayText, momentText } from '../amounts';
@@ -47,7 +47,7 @@ function Running({ step }: Props) {
   const notAsked = useNotAsked(listBehind(step));
   const { stepId, batchId } = step.body;
   return (
-    <>
+    <Buttons>
       <Fault words={fault} />
       {step.body.step === 'acid-dilution' && (
         <Button href={`#/batches/${batchId}/dilution`}>{dilutionWords.open}</Button>
@@ -61,7 +61,7 @@ function Running({ step }: Props) {
       >
         {w.end}
       </Button>
-    </>
+    </Buttons>
   );
 }
 
@@ -83,10 +83,10 @@ export function StepRow({ step }: Props) {
         marked={clearance === null}
         below={
           runs || late !== null ? (
-            <>
+            <Buttons>
               {late !== null && <Button href={late}>{w.goThroughLate}</Button>}
               {runs && <Running step={step} />}
-            </>
+            </Buttons>
           ) : undefined
         }
       />

@@ -5,7 +5,7 @@ import styles from './checklist.module.css';
 import { sentence, words } from './words';
 
 /** From here on they stand closer together. */
-const many = 6;
+const many = 5;
 
 export const AnswerButtons = (props: {
   readonly answers: readonly string[];

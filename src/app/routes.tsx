@@ -100,6 +100,21 @@ const silver = {
   working: lazyScreen(() => import('../screens/silver-check/volume-working').then((m) => m.SilverWorking)),
 };
 
+/** Working places, and what a charge makes against what they carry away. */
+const stations = {
+  list: lazyScreen(() => import('../screens/stations/list').then((m) => m.StationsScreen)),
+  one: lazyScreen(() => import('../screens/stations/station').then((m) => m.StationScreen)),
+  form: lazyScreen(() => import('../screens/stations/station-form').then((m) => m.StationFormScreen)),
+  measured: lazyScreen(() => import('../screens/stations/measured').then((m) => m.MeasuredScreen)),
+  working: lazyScreen(() => import('../screens/stations/station').then((m) => m.StationWorking)),
+};
+const ventilation = {
+  check: lazyScreen(() => import('../screens/ventilation/ventilation').then((m) => m.VentilationScreen)),
+  working: lazyScreen(() => import('../screens/ventilation/working').then((m) => m.VentilationWorking)),
+  kept: lazyScreen(() => import('../screens/ventilation/kept').then((m) => m.KeptCheckScreen)),
+  keptWorking: lazyScreen(() => import('../screens/ventilation/kept').then((m) => m.KeptWorking)),
+};
+
 const twoWays = {
   one: lazyScreen(() => import('../screens/two-ways/two-ways').then((m) => m.TwoWaysScreen)),
   all: lazyScreen(() => import('../screens/two-ways/two-ways').then((m) => m.TwoWaysOfAll)),
@@ -184,6 +199,19 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['record/lists/:list/:item', ListItemScreen],
   ['record/lists/:list/:item/range', RangeScreen],
   ['record/lists/:list/:item/drop', DropScreen],
+  ['record/stations', stations.list],
+  ['record/stations/new', stations.form],
+  ['record/stations/:station', stations.one],
+  ['record/stations/:station/change', stations.form],
+  ['record/stations/:station/measured', stations.measured],
+  ['record/stations/:station/working/:key', stations.working],
+  ['record/stations/:station/working/:key/:steps', stations.working],
+  ['ventilation/:for/:list', ventilation.check],
+  ['ventilation/:for/:list/working/:key', ventilation.working],
+  ['ventilation/:for/:list/working/:key/:steps', ventilation.working],
+  ['ventilation-checks/:check', ventilation.kept],
+  ['ventilation-checks/:check/working/:key', ventilation.keptWorking],
+  ['ventilation-checks/:check/working/:key/:steps', ventilation.keptWorking],
   ['record/reading', ReadingScreen],
   ['record/history', HistoryScreen],
   ['record/entry/:entry', EntryScreen],

@@ -11,6 +11,7 @@ import { amountText, dayText, heldText } from '../amounts';
 import { Frame, hour } from '../frame';
 import { useShell } from '../shell';
 import { BatchChecks } from '../silver-check/batch-checks';
+import { BatchVentilation } from '../ventilation/batch-ventilation';
 import { streamName } from '../words';
 import { ChargedAndGotBack, ClosureRows } from './account-part';
 import { BatchTreatments } from './batch-treatments';
@@ -124,6 +125,7 @@ export function BatchScreen({ at }: { readonly at: Readonly<Record<string, strin
     >
       <Steps {...props} />
       <BatchChecks batchId={batchId} />
+      <BatchVentilation batchId={batchId} />
       <Streams {...props} />
       <BatchTreatments {...props} />
       <ChargedAndGotBack {...props} />

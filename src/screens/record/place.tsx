@@ -1,6 +1,8 @@
 /** The record: whether it is kept and whole, and the rows to everything that is set or looked up rarely. */
+import { hoodsDue } from '../../ledger/hoods-due';
 import { changedLists } from '../../ledger/workshop-lists';
 import { baseIds } from '../../reference/tables';
+import { dayField } from '../../safety/stated-time';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { apartWords } from '../apart/words';
@@ -8,18 +10,22 @@ import { TellRow } from '../clocks/tell-row';
 import { Frame } from '../frame';
 import { listsWords } from '../lists/words';
 import { useShell } from '../shell';
+import { stationWords } from '../stations/words';
 import { ruleWords } from './rule-words';
 import { Keeping, Unreadable, Wholeness } from './wholeness';
 import { readingWords, recordWords as w } from './words';
 
 export function RecordScreen() {
-  const { state, person, sign, theme, record } = useShell();
+  const { state, person, sign, theme, record, now } = useShell();
   const { workshop, people, rules, bases } = state.value;
   const holder = person.value === null ? undefined : people.get(person.value)?.body.name;
   const present = [...people.values()].filter(({ leftAt }) => leftAt === null).length;
   const stated = baseIds.filter((base) => bases.has(base)).length;
   const lists = [...changedLists(state.value).values()];
   const own = new Set(state.value.listChanges.map(({ body }) => body.change.list)).size;
+  const used = [...state.value.stations.values()].filter(({ givenUpAt }) => givenUpAt === null).length;
+  const due = hoodsDue(state.value, dayField(now.value)).length;
+  const stationsSecond = [stationWords.inUse(used), ...(due > 0 ? [stationWords.dueOf(due)] : [])].join(', ');
   const reads = [
     sign.value === ',' ? readingWords.shortComma : readingWords.shortPoint,
     readingWords[theme.value].toLowerCase(),
@@ -43,6 +49,7 @@ export function RecordScreen() {
             href="#/record/rules"
           />
           <Row title={listsWords.title} second={w.second.lists(lists.length, own)} href="#/record/lists" />
+          <Row title={stationWords.title} second={stationsSecond} href="#/record/stations" />
           <Row title={w.rows.bases} second={w.second.bases(stated, baseIds.length)} href="#/record/bases" />
         </Rows>
       </Part>

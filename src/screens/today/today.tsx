@@ -10,6 +10,7 @@ import { contentsTitle, heldText } from '../amounts';
 import { ClockRows } from '../clocks/rows';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
+import { HoodsDueRows } from '../stations/due';
 import { vesselDrawing } from '../vessel-drawing';
 import { FlagRow, markOf, RunningRows, StorageRows } from './rows';
 import { flagWords, todayWords as w } from './words';
@@ -109,6 +110,7 @@ export function Today() {
           <ClockRows pressing={false} />
           <RunningRows state={state.value} />
           <StorageRows state={state.value} />
+          <HoodsDueRows />
           {know.map((flag) => (
             <FlagRow key={`${flag.code} ${flag.about.containerId ?? ''}`} state={state.value} flag={flag} />
           ))}

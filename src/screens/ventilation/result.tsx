@@ -1,0 +1,165 @@
+/** What a check comes to: the verdict in plain words, and every figure behind it, each open to its working. */
+import { formatWritten, printed } from '../../quantities/format';
+import { nitrousGas } from '../../reference/nitrous-gas-tables';
+import type { VentilationResult } from '../../safety/ventilation/check';
+import { portionTaken, roundedDown } from '../../safety/ventilation/rounded';
+import { estimate, reasonWords, verdictWords } from '../../safety/ventilation/words';
+import { FigureValue } from '../../ui/figure-value';
+import { Notice } from '../../ui/notice';
+import { Part } from '../../ui/page';
+import { Row, Rows } from '../../ui/row';
+import { FigureRow } from '../figure-row';
+import { useShell } from '../shell';
+import { NamedRows, type ResultProps, SaidLine } from './figure-rows';
+import { InRoomPart } from './in-room-part';
+import { ventilationWords as w } from './words';
+
+const thin = '\u202f';
+
+/** How many lots of how much; how much is expected in the duct. */
+function useDetails({ split, duct }: VentilationResult): readonly string[] {
+  const { sign } = useShell();
+  const each = split && roundedDown(split.each);
+  const [mean, peak] = [duct && printed(duct.mean, sign.value), duct && printed(duct.peak, sign.value)];
+  return [
+    ...(split && each
+      ? [w.splitInto(split.count, `${formatWritten(each, sign.value)}${thin}${each.unit}`)]
+      : []),
+    ...(mean && peak ? [w.inDuct(mean.low ?? mean.value, peak.high ?? peak.value)] : []),
+  ];
+}
+
+const markOf = { none: 'stop', split: 'wrong' } as const;
+
+function Verdict({ result }: Pick<ResultProps, 'result'>) {
+  const { verdict, reasons } = result;
+  const details = useDetails(result);
+  const second = (
+    <>
+      {reasons.map((reason) => (
+        <span key={reason}>{reasonWords[reason]} </span>
+      ))}
+      {details.map((line) => (
+        <span key={line}>{line} </span>
+      ))}
+      {estimate}
+    </>
+  );
+  if (verdict === 'enough')
+    return (
+      <div role="status">
+        <p>
+          <strong>{verdictWords.enough}.</strong>
+        </p>
+        <p>{second}</p>
+      </div>
+    );
+  return (
+    <Notice mark={markOf[verdict]} role="status" second={second}>
+      {verdictWords[verdict]}
+    </Notice>
+  );
+}
+
+const Conditions = ({ conditions }: VentilationResult) =>
+  conditions.length === 0 ? null : (
+    <Part rule title={w.conditions}>
+      {conditions.map(({ id, text, status }) => (
+        <SaidLine key={id} text={text} status={status} />
+      ))}
+    </Part>
+  );
+
+/** What goes in, rounded down. */
+function Portion({ result, href }: ResultProps) {
+  const { sign } = useShell();
+  const { portion, liquorPortion, split } = result;
+  const taken = portionTaken(result) ?? (liquorPortion && roundedDown(liquorPortion));
+  if (!taken) return null;
+  return (
+    <>
+      <Row
+        title={w.portion}
+        second={w.portionSecond}
+        figure={<FigureValue value={formatWritten(taken, sign.value)} unit={taken.unit} />}
+        href={href('portion')}
+        equals={(portion ?? liquorPortion)?.formula !== undefined}
+      />
+      {split && <FigureRow title={w.eachLot(split.count)} figure={split.each} href={href('each')} />}
+    </>
+  );
+}
+
+function Figures(props: ResultProps) {
+  const { duct, station, made } = props.result;
+  if (!made) return null;
+  const { gas, release } = made;
+  const route = [w.route[gas.usual], ...(gas.limitedBy === 'acid' ? [w.byAcid] : [])].join('; ');
+  return (
+    <Part rule title={w.figures} width="edge">
+      {station.is === 'outdoors' && <p>{w.outdoors}</p>}
+      <Rows label={w.figures}>
+        <Portion {...props} />
+        <NamedRows
+          href={props.href}
+          rows={[
+            ['duct-mean', w.ductMean, duct?.mean],
+            ['duct-peak', w.ductPeak, duct?.peak],
+            ['duct-most', w.ductMost, duct?.most],
+            ['air', w.air, station.is === 'ducted-hood' ? station.face?.airflow : undefined],
+            ['gas', w.gas, release.gas, route],
+            ['rate-mean', w.rateMean, release.mean],
+            ['rate-peak', w.ratePeak, release.peak],
+          ]}
+        />
+      </Rows>
+    </Part>
+  );
+}
+
+function RoomAir({ result, href }: ResultProps) {
+  const { sign } = useShell();
+  const { made } = result;
+  if (!made) return null;
+  const { name, at } = made.limit;
+  const under = w.under(w.of(name, printed(at, sign.value).value));
+  return (
+    <>
+      <Part rule title={w.roomAir}>
+        <SaidLine {...nitrousGas.refused['room-air']} />
+      </Part>
+      <Part width="edge">
+        <Rows label={w.roomAir}>
+          <NamedRows
+            href={href}
+            rows={[
+              ['air-mean', w.airMean, made.airNeeded.mean, under],
+              ['air-peak', w.airPeak, made.airNeeded.peak, under],
+            ]}
+          />
+        </Rows>
+      </Part>
+    </>
+  );
+}
+
+export function Result(props: ResultProps) {
+  const { result } = props;
+  return (
+    <>
+      <Part rule title={w.result}>
+        <Verdict result={result} />
+        {result.refused && result.station.is === 'ductless-hood' && <SaidLine {...result.refused} />}
+      </Part>
+      <Conditions {...result} />
+      <Figures {...props} />
+      <RoomAir {...props} />
+      {result.made && <InRoomPart {...props} />}
+      {result.made && (
+        <Part rule>
+          <SaidLine {...nitrousGas.counted} />
+        </Part>
+      )}
+    </>
+  );
+}

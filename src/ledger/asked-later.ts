@@ -2,7 +2,8 @@
 import type { Item } from '../safety/checklist-item';
 import { answeredAs, type Outcome, stillToAsk } from '../safety/checklist-run';
 import type { Checklist } from '../safety/checklist-schema';
-import type { Answered, Given } from '../safety/run-schema';
+import { inThisRun } from '../safety/in-this-run';
+import type { Answered, Context, Given } from '../safety/run-schema';
 import { answerOf } from './finished-run';
 import type { IntentionOf } from './intention';
 import type { ChecklistState, State, StepState } from './state';
@@ -32,14 +33,18 @@ export function askedLater(state: State, entryId: string | null): Asked | null {
 export const treatmentOn = (state: State, entryId: string) =>
   [...state.treatments.values()].find(({ body }) => body.clearance === entryId) ?? null;
 
-/** An answer to one of them. @param opened when the question appeared */
-export const answeredLater = (
+/** An answer to one of them. @param opened when the question appeared @param bounds limits that the app knows by now */
+export function answeredLater(
   { told, list }: Asked,
   item: Item,
   given: Given,
   opened: string,
   at: string,
-): Outcome<Answered> => answeredAs({ list, context: contextOf(told) }, item, given, opened, at);
+  bounds: NonNullable<Context['bounds']> = {},
+): Outcome<Answered> {
+  const context = { ...contextOf(told), bounds };
+  return answeredAs({ list, context }, inThisRun(item, context), given, opened, at);
+}
 
 export const laterIntention = (
   entryId: string,

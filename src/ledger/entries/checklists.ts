@@ -13,9 +13,12 @@ export const ChecklistAnswer = z.strictObject({
   /** The answer chosen or typed; a reading keeps its digits. */
   answer: Note,
   unit: z.optional(text(20)),
-  /** The range that was wanted then. */
+  /** The range that was wanted then, and what it was worked out from, if it was. */
   min: z.optional(text(20)),
   max: z.optional(text(20)),
+  from: z.optional(Note),
+  /** The app gave the answer, from this; nobody tapped it. */
+  byApp: z.optional(Note),
   /** The workshop's own item, or a shipped one whose range the workshop has changed. */
   own: z.optional(z.boolean()),
   range: z.optional(z.enum(['tightened', 'loosened'])),

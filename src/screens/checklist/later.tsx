@@ -11,6 +11,7 @@ import { tick } from '../../ui/stay-awake';
 import { performedWords } from '../fault';
 import { useShell } from '../shell';
 import { AskedItem } from './asked-item';
+import { knownOf } from './known-here';
 import { LaterStop } from './later-stop';
 import { codeOf, homeOf } from './list-for';
 import { Nowhere } from './nowhere';
@@ -26,7 +27,8 @@ function homeOfAsked(state: State, { told }: Asked): string {
 }
 
 function AskLater({ asked, item }: { readonly asked: Asked; readonly item: Item }) {
-  const { state, perform, moment, go } = useShell();
+  const shell = useShell();
+  const { state, perform, moment, go } = shell;
   const [opened, setOpened] = useState(moment);
   const [stop, setStop] = useState<Stopped | null>(null);
   const [fault, setFault] = useState<string | null>(null);
@@ -40,7 +42,9 @@ function AskLater({ asked, item }: { readonly asked: Asked; readonly item: Item 
     else go(home, 'replace');
   }
   function give(given: Given): RunFailure | null {
-    const result = answeredLater(asked, item, given, opened, moment());
+    const treatment = treatmentOn(state.value, told.entryId);
+    const known = treatment ? knownOf(shell, list, told.body, treatment.body) : {};
+    const result = answeredLater(asked, item, given, opened, moment(), known);
     if (!result.ok) return result.failure;
     tick();
     void write(result.value);

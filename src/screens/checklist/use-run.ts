@@ -18,6 +18,7 @@ import { minutesAfter } from '../../safety/stated-time';
 import { tick } from '../../ui/stay-awake';
 import { useShell } from '../shell';
 import { KeptRun, runDraft } from './kept-run';
+import { knownHere } from './known-here';
 import { type ListFor, partOf } from './list-for';
 import { usePlace } from './use-place';
 import { performedFault } from './words';
@@ -55,7 +56,7 @@ export function useRun(list: Checklist, what: ListFor, person: string) {
   const [elsewhere, setElsewhere] = useState(false);
   const fresh = (): KeptRun => ({
     runId: shell.newId(),
-    run: begin(list, contextOf(person, what, place), shell.moment()),
+    run: begin(list, { ...contextOf(person, what, place), ...knownHere(shell, list, what) }, shell.moment()),
   });
   const [kept, setKept] = useState<KeptRun>(() => shell.draft.read(name, KeptRun) ?? fresh());
   const [undo, setUndo] = useUndo();

@@ -65,7 +65,9 @@ export function stopTitle(item: Item, answered: Answered, sign: DecimalSign): st
 
 /** Why it stopped, a reading with what was wanted. */
 export const stopWhy = (item: Item, answered: Answered, sign: DecimalSign): string =>
-  item.kind === 'reading' ? `${wanted(answered, sign)} ${item.why}` : item.why;
+  item.kind === 'reading'
+    ? [wanted(answered, sign), answered.from, item.why].filter(Boolean).join(' ')
+    : item.why;
 
 /** Why nothing was written. */
 export const performedFault = (performed: Performed & { ok: false }): string =>

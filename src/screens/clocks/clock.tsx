@@ -10,6 +10,7 @@ import { momentText } from '../amounts';
 import { Fault, useWriting } from '../fault';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
+import { SilverWayBack } from '../silver-check/batch-checks';
 import { telephone } from '../telephone';
 import styles from './clocks.module.css';
 import { Face } from './face';
@@ -33,6 +34,7 @@ function Doors({ clock }: Props) {
           {w.ring(name ?? w.them)}
         </Button>
       )}
+      {of === 'ammonia-silver' && batchId !== null && <SilverWayBack batchId={batchId} />}
       {told && <Button href={`#/clearance/${told.entryId}/message`}>{w.message}</Button>}
       {list && (
         <Button href={`#/check/${batchId ?? '-'}/${list.id}`} second={list.title}>

@@ -6,7 +6,7 @@ import { clocksWords as w } from './words';
 export function LowBattery() {
   const battery = useLowBattery();
   return battery === null ? null : (
-    <Notice mark="wrong" role="status">
+    <Notice mark="wrong" role="status" second={w.batterySecond}>
       {w.battery(battery)}
     </Notice>
   );

@@ -44,7 +44,13 @@ export function ClockRows({ pressing }: { readonly pressing: boolean }) {
   return (
     <>
       {pressing && battery !== null && all.length > 0 && (
-        <Row mark={<Mark kind="wrong" />} title={w.battery(battery)} marked href="#/clocks" />
+        <Row
+          mark={<Mark kind="wrong" />}
+          title={w.battery(battery)}
+          second={w.batterySecond}
+          marked
+          href="#/clocks"
+        />
       )}
       {all
         .filter((running) => presses(running) === pressing)

@@ -6,14 +6,12 @@ const everyMs = 1_000;
 
 /** UTC with milliseconds. @param runs none is counted while it is false */
 export function useSecond(runs: boolean): string {
-  const { moment, now } = useShell();
+  const { moment } = useShell();
   const [, again] = useState(0);
   useEffect(() => {
     if (!runs) return;
     const timer = setInterval(() => again((n) => n + 1), everyMs);
     return () => clearInterval(timer);
   }, [runs]);
-  // The shell's own clock wakes the page too, when it comes back into view.
-  now.value;
   return moment();
 }

@@ -51,10 +51,10 @@ export function clockSays(state: State, { clock, overdue }: RunningClock, now: s
       };
     case 'check-in':
       return {
-        title: `${name ?? 'Somebody'} checks on you`,
+        title: `${name ?? 'Somebody'} checks that all is well`,
         when: by('At'),
         act: overdue
-          ? `${ring(name ?? 'them', clock.body.phone ?? phoneOf(state, name))} If it is you who is waited for, say that you are well.`
+          ? `${ring(name ?? 'them', clock.body.phone ?? phoneOf(state, name))} If it is you who is waited for, tell them that you are well.`
           : 'Be where you can be reached.',
       };
     case 'purge':
@@ -120,8 +120,8 @@ export const clocksWords = {
   sinceBig: (when: string) => `since ${when}`,
   background:
     'A phone may stop a web page that is not in view, and this clock with it. Set a kitchen timer as well, or ask a person.',
-  battery: (percent: string) =>
-    `Battery ${percent} %: clocks and calls need it. Plug the phone in, or give the time to a person.`,
+  battery: (percent: string) => `Battery ${percent} %`,
+  batterySecond: 'Clocks and calls need it. Plug the phone in, or give the time to a person.',
   tell: 'Tell me when it is due',
   telling: {
     on: 'On, while this page is alive. Tap to turn it off.',

@@ -116,9 +116,9 @@ test('the card counts the rinse begun last', () => {
   expect(knowsRinse(scribe.state, at(6))).toBe(false);
 });
 
-const list = (second: { name: string; at?: string }): IntentionOf<'finish-checklist'> => ({
+const list = (n: number, second: { name: string; at?: string }): IntentionOf<'finish-checklist'> => ({
   do: 'finish-checklist',
-  runId: id('12', Number(second.at?.slice(14, 16) ?? 0)),
+  runId: id('12', n),
   step: 'leach',
   batchId: null,
   checklist: { id: 'leach-start', version: '1', hash: 'a'.repeat(64), title: 'Start the leach' },
@@ -131,18 +131,18 @@ const list = (second: { name: string; at?: string }): IntentionOf<'finish-checkl
 });
 
 describe('what a clock belongs to', () => {
-  test('is the very list that named the person and the time', () => {
+  test('is the very list that named the person and the time, told at that moment', () => {
     const scribe = new Scribe();
-    scribe.does(list({ name: 'Oda', at: at(30) }));
-    scribe.does(list({ name: 'Oda', at: at(40) }));
-    scribe.does(list({ name: 'Oda' }));
-    const [first, second, third] = [...scribe.state.checklists.values()];
-    if (!first || !second || !third) throw new Error('three lists were told');
-    expect(checkInOf(scribe.state, first)?.body.due).toBe(at(30));
-    expect(checkInOf(scribe.state, second)?.body.due).toBe(at(40));
-    expect(checkInOf(scribe.state, third)).toBeNull();
-    const [clock] = scribe.state.clocks.values();
-    expect(clock && listOfCheckIn(scribe.state, clock)?.entryId).toBe(first.entryId);
+    scribe.does(list(1, { name: 'Oda', at: at(30) }), 5);
+    scribe.does(list(2, { name: 'Oda', at: at(30) }), 9);
+    scribe.does(list(3, { name: 'Oda', at: at(40) }), 9);
+    scribe.does(list(4, { name: 'Odd', at: at(40) }), 9);
+    scribe.does(list(5, { name: 'Oda' }), 9);
+    const { clocks, checklists } = scribe.state;
+    const found = [...checklists.values()].map((told) => checkInOf(scribe.state, told)?.entryId);
+    expect(found).toEqual([...[...clocks.values()].map(({ entryId }) => entryId), undefined]);
+    const lists = [...clocks.values()].map((clock) => listOfCheckIn(scribe.state, clock)?.entryId);
+    expect(lists).toEqual([...checklists.keys()].slice(0, 4));
   });
 
   test('is, for a person, the number of somebody of that name who is still here', () => {

@@ -84,9 +84,9 @@ describe('clocks on Today', () => {
     await pass(workshop, 31);
     goTo(workshop, 'today');
     expect(text()).toContain(
-      'Ring Tobias, +47 22 11. If it is you who is waited for, say that you are well.',
+      'Ring Tobias, +47 22 11. If it is you who is waited for, tell them that you are well.',
     );
-    follow(workshop.shell, /^Tobias checks on you/);
+    follow(workshop.shell, /^Tobias checks that all is well/);
     expect(row(/^Ring Tobias/).getAttribute('href')).toBe('tel:+472211');
   });
 });
@@ -99,7 +99,7 @@ describe('the page of a clock', () => {
     await tap(workshop, 'They rang: all well');
     expect(heading()).toMatch(/^Done, /);
     await tap(workshop, 'Undo: it still runs');
-    expect(heading()).toBe('Tobias checks on you');
+    expect(heading()).toBe('Tobias checks that all is well');
     expect(workshop.state.value.clocks.get(clockId)?.stopped).toBeNull();
     await tap(workshop, 'Nobody needs to ring');
     expect(workshop.state.value.clocks.get(clockId)?.stopped?.body.how).toBe('not-needed');

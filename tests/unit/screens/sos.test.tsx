@@ -113,6 +113,14 @@ describe('the rinse on the splash card', () => {
     expect(screen.getByRole('button', { name: /^Note/ })).toBeTruthy();
   });
 
+  it('takes two taps in a hurry for one', async () => {
+    const memory = await splashed();
+    await tap(/^Start 15 min/);
+    await tap(/^Note/);
+    expect(text()).toMatch(/Noted: \d\d:\d\d\./);
+    expect(clocks(memory)).toHaveLength(1);
+  });
+
   it('runs on after a reload, once', async () => {
     const memory = await splashed();
     await tap(/^Start 15 min/);

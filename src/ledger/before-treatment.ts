@@ -5,14 +5,14 @@
 import { type Load, metalsPresent } from '../chemistry/load';
 import { type BaseTo, baseTo } from '../chemistry/treatment/base-to';
 import { type Curved, doseCurve } from '../chemistry/treatment/dose-curve';
-import { type Limits, referenceLimits } from '../chemistry/treatment/limits';
 import { type Outcome, outcomeOf } from '../chemistry/treatment/outcome';
 import { slurryWater } from '../chemistry/treatment/slurry-water';
 import { type PhWindow, type WhichPh, whichPh } from '../chemistry/treatment/which-ph';
+import type { ReferenceId } from '../reference/residual-tables';
 import { type BaseId, bases, type Metal } from '../reference/tables';
 import { type BenchEstimate, benchEstimate } from './bench-estimate';
 import { containerFigures } from './container-figures';
-import { localLimits } from './discharge-limits';
+import { limitsOf } from './discharge-limits';
 import { purityStated } from './purity-stated';
 import type { BenchTestState, State } from './state';
 
@@ -57,22 +57,24 @@ export function curveFor(state: State, containerId: string, base: BaseId, upTo: 
   return upTo > end ? curveUpTo(state, containerId, base, Math.ceil(upTo)) : usual;
 }
 
-/** What is held against: the local rules, or named values that are nobody's limit here. */
-export const limitsFor = (state: State): Limits => localLimits(state) ?? referenceLimits();
-
 /** Where least stays against the limits, and what stays; undefined where no base may go in, or the model gives up. */
-export const whichPhFor = perState((state: State, containerId: string, base: BaseId): WhichPh | undefined => {
-  const load = treatable(state, containerId);
-  const found = load && whichPh(load, base, limitsFor(state));
-  return found?.ok ? found.value : undefined;
-});
+export const whichPhFor = perState(
+  (state: State, containerId: string, base: BaseId, reference: ReferenceId): WhichPh | undefined => {
+    const load = treatable(state, containerId);
+    const found = load && whichPh(load, base, limitsOf(state, reference));
+    return found?.ok ? found.value : undefined;
+  },
+);
 
 /** The base whose window is proposed for all, so that all are compared at one pH: it reaches far, and brings no carbonate. */
 const proposes: BaseId = 'hydrated-lime';
 
 /** The pH that is proposed for a container; undefined where none stands out. */
-export const proposedFor = (state: State, containerId: string): PhWindow | undefined =>
-  whichPhFor(state, containerId, proposes)?.window;
+export const proposedFor = (
+  state: State,
+  containerId: string,
+  reference: ReferenceId,
+): PhWindow | undefined => whichPhFor(state, containerId, proposes, reference)?.window;
 
 /** What is to be minded of metals that base alone does not bring down, or that nobody can predict. */
 export type Minded = 'silver' | 'lead' | 'palladium' | 'tin' | 'barium';

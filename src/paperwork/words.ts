@@ -73,7 +73,7 @@ export const capWords: Readonly<Record<ContainerOpened['cap'], string>> = {
 export const statusWords: Readonly<Record<string, string>> = {
   verified: 'read in the source or a public copy',
   memory: 'from memory, not checked',
-  computed: 'computed',
+  computed: 'worked out here',
   'common practice': 'common practice, no source',
   reasoned: 'reasoned from the source',
 };
@@ -406,7 +406,7 @@ export const paperWords = {
   none: 'none',
   anyBase: 'Any base',
   leaves: (base: string, names: readonly string[]) => `${base} leaves ${joined(names)} dissolved.`,
-  countedWithout: (names: readonly string[]) => `Counted without what is not told by ${names.join('; ')}.`,
+  countedWithout: (names: readonly string[]) => `What is not known of ${names.join('; ')} is not counted.`,
   codes: 'Class, code, transport',
   /** Beside the heading that says the rest. */
   shortOf: (what: string) =>

@@ -127,7 +127,7 @@ export const containerWords = {
     'Never quickly: it boils, foams or spits. Never in a closed vessel.',
     'Clear is not clean: metals and nitrate may stay. Nothing here is fit for a drain.',
   ],
-  missing: (names: string) => `Counted without what ${names} does not tell.`,
+  missing: (names: string) => `What is not known of ${names} is not counted.`,
   gone: 'This container is not in the record.',
   // Working
   working: {
@@ -142,7 +142,7 @@ export const containerWords = {
     status: {
       verified: 'read in the source, or in a public copy of it',
       memory: 'from memory, not checked against its source',
-      computed: 'computed',
+      computed: 'worked out here',
       'common practice': 'common practice, no source',
     },
     missing: 'This figure cannot be worked out any more: what it came from has changed.',

@@ -22,7 +22,7 @@ export const ironWords = {
     'acid-open': 'Not worked out: the free acid is not determined.',
     'no-copper': 'It holds no more copper than iron would leave in it.',
   } satisfies Record<NoIron, string>,
-  openIn: (names: string) => `Counted without what ${names} does not tell.`,
+  openIn: (names: string) => `What is not known of ${names} is not counted.`,
   moreNeeded: 'At least. More may be needed.',
   iron: 'Iron and copper',
   ironNeeded: 'Iron to put in',

@@ -15,6 +15,7 @@ import { containerFigures, type NoBase } from '../../ledger/container-figures';
 import type { State } from '../../ledger/state';
 import type { Figure } from '../../quantities/figure';
 import { type DecimalSign, printed } from '../../quantities/format';
+import type { ReferenceId } from '../../reference/residual-tables';
 import type { BaseId } from '../../reference/tables';
 import type { Aim } from './pot-plot';
 import { phText } from './pot-plot';
@@ -40,7 +41,13 @@ export type Chosen = {
   readonly which: WhichPh | undefined;
 };
 
-export function chosenOf(state: State, containerId: string, base: BaseId, { pH, aim }: Target): Chosen {
+export type Choice = { readonly base: BaseId; readonly target: Target; readonly reference: ReferenceId };
+
+export function chosenOf(
+  state: State,
+  containerId: string,
+  { base, target: { pH, aim }, reference }: Choice,
+): Chosen {
   const to = baseForPh(state, containerId, base, pH);
   const upTo = to?.ok ? to.needed.mass.high.toNumber() : 0;
   const curve = curveFor(state, containerId, base, upTo);
@@ -52,7 +59,7 @@ export function chosenOf(state: State, containerId: string, base: BaseId, { pH, 
     comes: comesOf(state, containerId, base, pH),
     curve: curve?.ok ? curve.value : undefined,
     bench: benchFor(state, containerId, base),
-    which: whichPhFor(state, containerId, base),
+    which: whichPhFor(state, containerId, base, reference),
   };
 }
 

@@ -1,19 +1,31 @@
 /** What is chosen for a container's treatment, kept as drafts: they survive a reload, and the run begins with them. */
 import * as z from 'zod/mini';
+import { usualReference } from '../../chemistry/treatment/limits';
 import type { StageAsked } from '../../chemistry/treatment/stage-before';
 import type { PlanChoice } from '../../ledger/treatment-plan';
+import { type ReferenceId, referenceIds } from '../../reference/residual-tables';
 import { type BaseId, baseIds } from '../../reference/tables';
 import { type FieldRead, readTyped, Typed, typed } from '../form';
 import { treatmentWords as w } from './words';
 
 const Base = z.enum(baseIds as [BaseId, ...BaseId[]]);
 
-/** `target` empty: the pH that the page proposes. */
-export const TreatmentDraft = z.object({ base: Base, target: Typed });
+const Reference = z.enum(referenceIds as [ReferenceId, ...ReferenceId[]]);
+
+/** `target` empty: the pH that the page proposes. `reference`: held against where there are no local limits. */
+export const TreatmentDraft = z.object({
+  base: Base,
+  target: Typed,
+  reference: z._default(Reference, usualReference),
+});
 export type TreatmentDraft = z.infer<typeof TreatmentDraft>;
 
 export const treatmentDraftName = (containerId: string): string => `treatment-${containerId}`;
-export const emptyTreatment = (): TreatmentDraft => ({ base: 'hydrated-lime', target: typed('1') });
+export const emptyTreatment = (): TreatmentDraft => ({
+  base: 'hydrated-lime',
+  target: typed('1'),
+  reference: usualReference,
+});
 
 /** Ends between which the model is asked: below there is nothing to bring down, above only caustic soda goes. */
 const [lowestPh, highestPh] = [2, 12.5];

@@ -69,9 +69,10 @@ function Plan({ id, code }: Pot) {
   const treatment = useForm(treatmentDraftName(id), TreatmentDraft, emptyTreatment);
   const plan = useForm(planDraftName(id), PlanDraft, emptyPlan);
   const now = state.value;
+  const { reference } = treatment.value;
   const proposed = useLater(
-    () => proposal(now, id),
-    useMemo(() => ({ now, id }), [now, id]),
+    () => proposal(now, id, reference),
+    useMemo(() => ({ now, id, reference }), [now, id, reference]),
   );
   const reads = readPlan(treatment.value, plan.value);
   const begin = useBegin(id, treatment, proposed);

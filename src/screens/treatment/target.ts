@@ -1,8 +1,10 @@
 /** The pH that is proposed, and the one that is aimed at. */
+import { usualReference } from '../../chemistry/treatment/limits';
 import type { PhWindow } from '../../chemistry/treatment/which-ph';
 import { proposedFor } from '../../ledger/before-treatment';
 import type { State } from '../../ledger/state';
 import type { DecimalSign } from '../../quantities/format';
+import type { ReferenceId } from '../../reference/residual-tables';
 import type { FieldRead } from '../form';
 import { type Aim, aimText } from './pot-plot';
 import { treatmentWords as w } from './words';
@@ -16,8 +18,13 @@ export type Proposed = {
   readonly window?: PhWindow | undefined;
 };
 
-export function proposal(state: State, containerId: string): Proposed {
-  const window = proposedFor(state, containerId);
+/** @param reference held against where there are no local limits */
+export function proposal(
+  state: State,
+  containerId: string,
+  reference: ReferenceId = usualReference,
+): Proposed {
+  const window = proposedFor(state, containerId, reference);
   return { pH: window?.best ?? usualPh, window };
 }
 

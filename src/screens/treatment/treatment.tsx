@@ -23,20 +23,17 @@ import { type Pot, withPot } from './with-pot';
 import { treatmentWords as w } from './words';
 
 /** What stands there once the pH that is proposed is known. */
-function useChosen({ id }: Pot, { base, target }: TreatmentDraft) {
+function useChosen({ id }: Pot, { base, target, reference }: TreatmentDraft) {
   const { state } = useShell();
   const now = state.value;
-  const of = useMemo(() => ({ now, id }), [now, id]);
-  const proposed = useLater(() => proposal(now, id), of);
+  const of = useMemo(() => ({ now, id, reference }), [now, id, reference]);
+  const proposed = useLater(() => proposal(now, id, reference), of);
   const typed = useSettled(target.typed);
   const aimed = useMemo(
-    () => proposed && { base, target: targetOf(readPh({ typed, unit: '1' }), proposed), now, id },
-    [proposed, base, typed, now, id],
+    () => proposed && { base, target: targetOf(readPh({ typed, unit: '1' }), proposed), reference, now, id },
+    [proposed, base, typed, reference, now, id],
   );
-  const chosen = useLater(
-    () => aimed && chosenOf(aimed.now, aimed.id, aimed.base, aimed.target),
-    aimed ?? of,
-  );
+  const chosen = useLater(() => aimed && chosenOf(aimed.now, aimed.id, aimed), aimed ?? of);
   return { proposed, chosen };
 }
 

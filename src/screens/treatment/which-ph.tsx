@@ -2,6 +2,7 @@
 import { useMemo } from 'preact/hooks';
 import type { WhichPh } from '../../chemistry/treatment/which-ph';
 import { whichPhFor } from '../../ledger/before-treatment';
+import { referenceIds, residuals } from '../../reference/residual-tables';
 import { baseIds, bases } from '../../reference/tables';
 import { Button } from '../../ui/button';
 import { Mark } from '../../ui/marks';
@@ -97,9 +98,9 @@ function WhichPhPage({ id, code }: Pot) {
   const { state } = useShell();
   const now = state.value;
   const form = useForm(treatmentDraftName(id), TreatmentDraft, emptyTreatment);
-  const { base } = form.value;
-  const of = useMemo(() => ({ now, id, base }), [now, id, base]);
-  const found = useLater(() => ({ which: whichPhFor(now, id, base) }), of);
+  const { base, reference } = form.value;
+  const of = useMemo(() => ({ now, id, base, reference }), [now, id, base, reference]);
+  const found = useLater(() => ({ which: whichPhFor(now, id, base, reference) }), of);
   const which = found?.which;
   return (
     <Frame
@@ -122,6 +123,15 @@ function WhichPhPage({ id, code }: Pot) {
           options={baseIds.map((value) => ({ value, label: bases[value].name }))}
           onChoose={(chosen) => form.change({ base: chosen })}
         />
+        {which?.limits.of === 'reference' && (
+          <SelectField
+            label={w.reference}
+            hint={w.referenceHint}
+            value={reference}
+            options={referenceIds.map((value) => ({ value, label: residuals.reference[value].title }))}
+            onChoose={(chosen) => form.change({ reference: chosen })}
+          />
+        )}
       </Part>
       {which && <Warnings which={which} containerId={id} />}
       <Part rule>

@@ -31,7 +31,7 @@ type Kept = { readonly treatment: TreatmentDraft; readonly plan: PlanDraft };
 
 /** The figure of a name: of the page of the treatment, else of its plan. */
 function figureOf(state: State, id: string, key: string, { treatment, plan }: Kept): Figure | undefined {
-  const proposed = proposal(state, id).pH;
+  const proposed = proposal(state, id, treatment.reference).pH;
   const pH = phOr(readPh(treatment.target), proposed);
   if (isBase(key)) {
     const to = baseForPh(state, id, key, pH);
@@ -41,7 +41,7 @@ function figureOf(state: State, id: string, key: string, { treatment, plan }: Ke
   const comes = comesOf(state, id, treatment.base, pH);
   const row = comes && comesRows(comes).find(([name]) => name === key);
   if (row) return row[2];
-  const which = whichPhFor(state, id, treatment.base);
+  const which = whichPhFor(state, id, treatment.base, treatment.reference);
   const end = which && whichFigures(which).get(key);
   if (end) return end;
   const planned = planFor(state, id, planChoice(treatment, plan, proposed));

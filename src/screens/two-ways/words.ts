@@ -43,7 +43,7 @@ export const twoWaysWords = {
   inAll: 'Mass in all',
   inAllSecond: 'the filtrate goes as well',
   atLeast: 'At least. More may be needed, and more be made.',
-  missing: (names: string) => `Counted without what ${names} does not tell.`,
+  missing: (names: string) => `What is not known of ${names} is not counted.`,
   made: 'What it takes',
   buy: 'Base to buy, as sold',
   water: 'Water the base is stirred into',

@@ -16,8 +16,10 @@ export const plotSayings = {
   atMost: (value: string): string => `${value} or less`,
   none: 'none here',
   marked: 'Marked on the plot',
-  at: (word: string, axis: string, value: string): string => `${word}: ${axis} ${value}`,
+  /** A word that names the axis has its value in it. */
+  at: (word: string, axis: string, value: string): string =>
+    word.includes(`${axis} `) ? word : `${word}: ${axis} ${value}`,
   between: (word: string, axis: string, from: string, to: string): string =>
-    `${word}: ${axis} ${from} to ${to}`,
+    word.includes(`${axis} `) ? word : `${word}: ${axis} ${from} to ${to}`,
   point: (word: string, x: string, y: string): string => `${word}: ${x}; ${y}`,
 };

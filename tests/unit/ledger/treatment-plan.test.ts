@@ -1,6 +1,8 @@
 import Decimal from 'decimal.js';
 import { describe, expect, test } from 'vitest';
-import { baseForPh, comesOf, limitsFor, proposedFor, treatable } from '../../../src/ledger/before-treatment';
+import { usualReference } from '../../../src/chemistry/treatment/limits';
+import { baseForPh, comesOf, proposedFor, treatable } from '../../../src/ledger/before-treatment';
+import { limitsOf } from '../../../src/ledger/discharge-limits';
 import { freeSpace } from '../../../src/ledger/free-space';
 import { type PlanChoice, type PlanTold, planFor } from '../../../src/ledger/treatment-plan';
 import { twoWays } from '../../../src/ledger/two-ways';
@@ -156,8 +158,8 @@ describe('what a treatment may rest on', () => {
 
   test('the pH that is proposed lies where copper and nickel are least, against whatever limits there are', async () => {
     const memory = await disposalState();
-    expect(limitsFor(memory.state.value).of).toBe('reference');
-    const window = proposedFor(memory.state.value, memory.barren);
+    expect(limitsOf(memory.state.value).of).toBe('reference');
+    const window = proposedFor(memory.state.value, memory.barren, usualReference);
     expect(window?.best).toBeGreaterThan(9);
     expect(window?.best).toBeLessThan(10.5);
     await memory.does({
@@ -166,8 +168,9 @@ describe('what a treatment may rest on', () => {
       saidBy: 'County office',
       saidOn: '2026-05-01',
     });
-    expect(limitsFor(memory.state.value).of).toBe('local');
-    // Copper alone is down a good way before nickel is.
-    expect(proposedFor(memory.state.value, memory.barren)?.best).toBeLessThan(9);
+    expect(limitsOf(memory.state.value).of).toBe('local');
+    // Copper alone is down a good way before nickel is; the local limits go before any reference.
+    expect(proposedFor(memory.state.value, memory.barren, 'lime-settle-filter-day')?.best).toBeLessThan(9);
+    expect(proposedFor(memory.state.value, memory.barren, usualReference)?.best).toBeLessThan(9);
   });
 });

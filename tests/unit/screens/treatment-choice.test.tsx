@@ -93,7 +93,7 @@ describe('choosing a base and a pH for a container', () => {
     const memory = await disposalState();
     show(memory);
     await screen.findByText('What comes of it', undefined, { timeout: 10_000 });
-    for (const name of [/Heat it gives/, /Warms it by/, /Sludge, dry/, /^Filtrate/, /model holds/])
+    for (const name of [/Heat it gives/, /Warms it by/, /Sludge, dry/, /^Filtrate/, /^Dissolved salt/])
       expect(screen.getByRole('link', { name })).toBeDefined();
     // Their amounts are those of the whole pot.
     for (const name of [/^Nitrate left, filtrate and cake/, /^Calcium left, filtrate and cake/])
@@ -283,6 +283,21 @@ describe('which pH', () => {
     expect(copper?.textContent).toContain('0.1 to 1');
     expect(copper?.getAttribute('href')).toBe(`#/containers/${memory.barren}/treatment/working/Cu-most`);
     expect(screen.getByText(/Nothing here is fit for a drain/)).toBeDefined();
+  });
+
+  test("holds against the reference that is chosen, marked as nobody's limit here, on the page of the treatment too", async () => {
+    const memory = await disposalState();
+    show(memory, WhichPhScreen);
+    const choice = await screen.findByLabelText('Held against meanwhile', undefined, { timeout: 10_000 });
+    await userEvent.selectOptions(choice, 'Treatment of liquid waste, upper end of the level');
+    const held = /^Held against: Treatment of liquid waste.*Reference only, not your limit\.$/;
+    expect(await screen.findByText(held, undefined, { timeout: 10_000 })).toBeDefined();
+    // Decision (EU) 2018/1147: copper 0.5 mg/L.
+    const [copper] = screen.getAllByRole('link', { name: /^Copper/ });
+    expect(copper?.textContent).toMatch(/the limit, 0\.5\u202fmg\/L/);
+    cleanup();
+    show(memory, WhichPhScreen);
+    expect(await screen.findByText(held, undefined, { timeout: 10_000 })).toBeDefined();
   });
 
   test('holds against the local rules where they name metals, and says who said so', async () => {

@@ -113,6 +113,14 @@ describe('what a plot says', () => {
     ]);
   });
 
+  it('says a value once where the word on the plot has it already', () => {
+    const layers = [
+      { kind: 'limit', axis: 'y', at: 9, word: 'aim: pH 9.0' },
+      { kind: 'window', axis: 'y', from: 9, to: 9.5, word: 'aim: pH 9.0 to 9.5' },
+    ] as const;
+    expect(plotFigures({ ...samplePlot, layers }).marks).toEqual(['aim: pH 9.0', 'aim: pH 9.0 to 9.5']);
+  });
+
   it('between two points is read straight on the scale, and beyond them not at all', () => {
     const points = [
       [0, 1],

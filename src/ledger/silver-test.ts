@@ -1,8 +1,11 @@
 /** What the record has to say to a test for silver: whether it may go on, its clock, and where its waste may go. */
+import type { Item } from '../safety/checklist-item';
 import type { Checklist } from '../safety/checklist-schema';
 import { ceilingMinutes } from '../safety/silver-check';
 import type { StreamKind } from '../safety/stream-kind';
+import { answeredLater, askedLater, laterIntention, listBehind } from './asked-later';
 import type { ChecklistFinished } from './entries/checklists';
+import type { IntentionOf } from './intention';
 import type { ClockState, ContainerState, State, StepState, Told } from './state';
 import { type Asking, clearanceOfList, runningStep } from './step-offers';
 import { workshopLists } from './workshop-lists';
@@ -29,12 +32,31 @@ export function gateOf(state: State, step: TestStep, asking: Asking): Gate | nul
   return list ? { open: false, list, clearance: clearanceOfList(state, list, asking) } : null;
 }
 
+/** The question of a list for the minutes that the ammonia stood. */
+const asksMinutes = (item: Item): item is Extract<Item, { kind: 'reading' }> =>
+  item.kind === 'reading' && item.when === 'during' && item.unit === 'min';
+
+/**
+ * The minutes that the ammonia stood, as the answer to the list behind its step, which asks for them; null where no list stands
+ * behind it, or it is answered.
+ * @param minutes whole @param from when the ammonia went in
+ */
+export function minutesAnswer(
+  state: State,
+  step: StepState,
+  { minutes, from, at }: { readonly minutes: number; readonly from: string; readonly at: string },
+): IntentionOf<'answer-checklist-later'> | null {
+  const asked = askedLater(state, listBehind(step));
+  const item = asked?.open.find(asksMinutes);
+  if (!asked || !item) return null;
+  const result = answeredLater(asked, item, { kind: 'reading', written: String(minutes) }, from, at);
+  return result.ok ? laterIntention(asked.told.entryId, result.value) : null;
+}
+
 /** Minutes from the first drop of ammonia to the acid, as the list of this workshop asks for; the published ceiling where it does not. */
 export function destroyWithin(state: State): number {
   const asked = listFor(state, 'ammonia-test')?.items.flatMap((item) =>
-    item.kind === 'reading' && item.when === 'during' && item.unit === 'min' && item.max !== undefined
-      ? [Number(item.max)]
-      : [],
+    asksMinutes(item) && item.max !== undefined ? [Number(item.max)] : [],
   );
   return Math.min(ceilingMinutes, ...(asked ?? []));
 }

@@ -100,6 +100,12 @@ export function silverVerdict(looks: readonly Looked[]): Verdict {
   };
 }
 
+/** The answers to offer at a look: what dissolved cannot have been white all the time. */
+export const sightsAt = (looks: readonly Looked[], { look, seen }: Look): readonly Seen[] =>
+  look === 'acid' && sightOf(looks, 'ammonia')?.seen === 'gone'
+    ? seen.filter((one) => one.seen !== 'never-left')
+    : seen;
+
 /** A test as it goes on, as plain data that survives a reload. */
 export type SilverTest = {
   readonly looks: readonly Looked[];
@@ -158,6 +164,14 @@ export const isDestroyed = ({ looks }: Pick<SilverTest, 'looks'>): boolean =>
 
 /** Whether there is ammonia in the well that nobody has shown to be destroyed. */
 export const ammoniaStands = (test: SilverTest): boolean => test.ammoniaAt !== null && !isDestroyed(test);
+
+/** Whole minutes, rounded up, from the ammonia to the strip that was acid; null where nobody saw it acid. */
+export function minutesTaken({ looks, ammoniaAt }: SilverTest): number | null {
+  const acid = looks.findLast(({ look, seen }) => look === 'strip' && seen === 'acid');
+  return acid && ammoniaAt !== null
+    ? Math.max(0, Math.ceil((Date.parse(acid.at) - Date.parse(ammoniaAt)) / 60_000))
+    : null;
+}
 
 /** Published ceiling in minutes, reference/silver-check.json. */
 export const ceilingMinutes = Number(silverCheck.ceiling.value) * 60;

@@ -2,13 +2,19 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 
-type Item = {
+export type Item = {
+  readonly id: string;
   readonly ask: string;
   readonly kind: 'confirm' | 'choice' | 'reading';
   readonly yes?: string;
   readonly when?: string;
   readonly min?: string;
   readonly max?: string;
+  readonly doors?: readonly {
+    readonly do: string;
+    readonly leads: string;
+    readonly for?: readonly string[];
+  }[];
   readonly choices?: readonly {
     readonly answer: string;
     readonly stops?: boolean;
@@ -16,19 +22,26 @@ type Item = {
   }[];
 };
 
-const items: readonly Item[] = readdirSync('checklists', { recursive: true, encoding: 'utf8' })
+export const items: readonly Item[] = readdirSync('checklists', { recursive: true, encoding: 'utf8' })
   .filter((name) => name.endsWith('.json') && !name.endsWith('.schema.json'))
   .flatMap((name) => (JSON.parse(readFileSync(`checklists/${name}`, 'utf8')) as { items: Item[] }).items);
+
+/** Whether every answer of the item stands on the page: several lists ask the same, and offer other answers. */
+async function offered(page: Page, { choices = [] }: Item): Promise<boolean> {
+  for (const { answer } of choices)
+    if ((await page.getByRole('button', { name: capital(answer), exact: true }).count()) === 0) return false;
+  return true;
+}
 
 /** The question that the page asks now. */
 export async function questionOn(page: Page): Promise<Item> {
   const ask = (await page.getByRole('heading', { level: 1 }).textContent()) ?? '';
-  const item = items.find((one) => one.ask === ask.trim());
-  if (!item) throw new Error(`no item asks "${ask}"`);
-  return item;
+  const same = items.filter((one) => one.ask === ask.trim());
+  for (const item of same) if (same.length === 1 || (await offered(page, item))) return item;
+  throw new Error(`no item asks "${ask}"`);
 }
 
-const capital = (text: string): string =>
+export const capital = (text: string): string =>
   /^[a-z](?![A-Z])/.test(text) ? text[0]?.toUpperCase() + text.slice(1) : text;
 
 /** A finger comes a second after the question: water on the glass does not count as a tap. */

@@ -1,10 +1,12 @@
 /** The tap that starts the clock: ammonia goes onto silver. */
+import { silverCheck } from '../../reference/silver-check-tables';
 import { Button, Buttons } from '../../ui/button';
 import { Part } from '../../ui/page';
 import { useTapGuard } from '../../ui/tap-guard';
 import styles from '../checklist/checklist.module.css';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
+import { equationText } from './equation-text';
 import type { TestOnScreen } from './use-test';
 import { silverWords as w } from './words';
 
@@ -36,6 +38,8 @@ export function AmmoniaPage({ on, batchId }: { readonly on: TestOnScreen; readon
       <Part>
         <p class={styles.look}>{w.ammonia.look}</p>
         <p>{w.ammonia.why}</p>
+        <p>{silverCheck.destroys.text}</p>
+        <p>{equationText(silverCheck.destroys.equation)}</p>
       </Part>
     </Frame>
   );

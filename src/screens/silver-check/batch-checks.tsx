@@ -30,6 +30,12 @@ export function SilverButton({ batchId }: { readonly batchId: string }) {
   return <Button href={href}>{title}</Button>;
 }
 
+/** On the clock of its ammonia: the way back into the test, where one waits on this phone. */
+export function SilverWayBack({ batchId }: { readonly batchId: string }) {
+  const { draft } = useShell();
+  return draft.read(testDraft(batchId), KeptTest) === null ? null : <SilverButton batchId={batchId} />;
+}
+
 export function BatchChecks({ batchId }: { readonly batchId: string }) {
   const { state, now } = useShell();
   const { href, title, second } = useSilverCheck(batchId);

@@ -11,8 +11,9 @@ export function Countdown({ on }: { readonly on: TestOnScreen }) {
   const { now } = useShell();
   const { ammoniaAt, dueAt } = on.test;
   if (!on.stands || ammoniaAt === null || dueAt === null) return null;
+  // What is overdue in the record is told by every page already.
   if (on.age !== 'in-time')
-    return (
+    return on.clock !== null ? null : (
       <>
         <Notice mark="overdue" role="note" second={w.overSecond}>
           {w.over(hour(dueAt))}

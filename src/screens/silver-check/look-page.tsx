@@ -1,5 +1,5 @@
 /** One look: what to do and look at above, the answers at the thumb. */
-import { type Look, placeOf, sightOf } from '../../safety/silver-check';
+import { type Look, placeOf, sightOf, sightsAt } from '../../safety/silver-check';
 import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
@@ -13,23 +13,27 @@ import { Countdown } from './countdown';
 import type { TestOnScreen } from './use-test';
 import { silverWords as w } from './words';
 
+/** With more answers than these, or with the clock above, the question stands smaller: what to look at must be seen. */
+const fewAnswers = 3;
+
 type Props = { readonly on: TestOnScreen; readonly look: Look; readonly batchId: string };
 
 export function LookPage({ on, look, batchId }: Props) {
   const { state, moment } = useShell();
+  const sights = sightsAt(on.test.looks, look);
   const place = placeOf(on.test.looks, look);
   const before = sightOf(on.test.looks, look.look);
   const last = on.test.looks.findLast((one) => one.look === look.look);
   const guard = useTapGuard(`${look.look} ${last?.at}`, moment);
   const code = unbroken(state.value.batches.get(batchId)?.body.code ?? '');
   const answer = (text: string): void => {
-    const seen = look.seen.find((one) => one.answer === text);
+    const seen = sights.find((one) => one.answer === text);
     if (seen) on.see(look.look, seen.seen);
   };
   return (
     <Frame
       title={look.ask}
-      voice="question"
+      voice={sights.length > fewAnswers || on.stands ? 'title' : 'question'}
       focusKey={look.look}
       above={<Pegs at={place.at} of={place.of} words={w.position(place.at, place.of)} task={w.task(code)} />}
       ways={[
@@ -39,7 +43,7 @@ export function LookPage({ on, look, batchId }: Props) {
           ? { label: w.acidNow, onTap: on.acidNow }
           : { label: w.breakOff, onTap: on.breakOff },
       ]}
-      actions={<AnswerButtons answers={look.seen.map((one) => one.answer)} onAnswer={guard(answer)} />}
+      actions={<AnswerButtons answers={sights.map((one) => one.answer)} onAnswer={guard(answer)} />}
     >
       <Part>
         <Countdown on={on} />

@@ -22,6 +22,23 @@ function Sight({ look, seen }: Verdict['speaks'][number]) {
   );
 }
 
+/** Why it is not conclusive: what leaves it open, and what nobody looked at. */
+function Doubts({ verdict: { doubts, unlooked } }: Props) {
+  if (doubts.length + unlooked.length === 0) return null;
+  return (
+    <Part rule title={w.verdict.why}>
+      <ul class={styles.next}>
+        {doubts.map(({ look, seen }) => (
+          <li key={look.look}>{`${look.ask} ${seen.answer}. ${seen.says}`}</li>
+        ))}
+        {unlooked.map(({ look, ask }) => (
+          <li key={look}>{`${ask} ${w.verdict.unlooked}.`}</li>
+        ))}
+      </ul>
+    </Part>
+  );
+}
+
 /** What takes the worth from it, and what is done next. */
 export function NextSteps({ verdict }: Props) {
   const lines = [
@@ -31,33 +48,25 @@ export function NextSteps({ verdict }: Props) {
     ]),
   ];
   return (
-    <Part rule title={w.verdict.next}>
-      <ul class={styles.next}>
-        {lines.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-    </Part>
+    <>
+      {verdict.outcome === 'not-conclusive' && <Doubts verdict={verdict} />}
+      <Part rule title={w.verdict.next}>
+        <ul class={styles.next}>
+          {lines.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </Part>
+    </>
   );
 }
 
 export const LooksList = ({ verdict }: Props) => (
-  <>
-    <Part rule title={w.verdict.working}>
-      <ol class={styles.looks}>
-        {verdict.speaks.map((one) => (
-          <Sight key={one.look.look} {...one} />
-        ))}
-      </ol>
-    </Part>
-    {verdict.unlooked.length > 0 && (
-      <Part rule title={w.verdict.unlooked}>
-        <ul class={styles.looks}>
-          {verdict.unlooked.map(({ look, ask }) => (
-            <li key={look}>{ask}</li>
-          ))}
-        </ul>
-      </Part>
-    )}
-  </>
+  <Part rule title={w.verdict.working}>
+    <ol class={styles.looks}>
+      {verdict.speaks.map((one) => (
+        <Sight key={one.look.look} {...one} />
+      ))}
+    </ol>
+  </Part>
 );

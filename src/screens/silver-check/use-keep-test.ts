@@ -1,8 +1,9 @@
 /** Writes a test down: its waste into jars of its own kind, the looks with their outcome, and the end of its steps and clock. */
 import { useState } from 'preact/hooks';
 import type { Amount } from '../../ledger/entries/containers';
+import { minutesAnswer } from '../../ledger/silver-test';
 import { runningStep } from '../../ledger/step-offers';
-import { silverVerdict } from '../../safety/silver-check';
+import { minutesTaken, silverVerdict } from '../../safety/silver-check';
 import { intoFault } from '../batches/into-container';
 import { vesselIntention } from '../containers/vessel-form';
 import { useShell } from '../shell';
@@ -96,12 +97,23 @@ export function useKeepTest(on: TestOnScreen, batchId: string) {
     return body.checkId;
   }
 
+  /** The list of the ammonia asks how many minutes it stood: the test knows. */
+  async function answerMinutes(): Promise<boolean> {
+    const { ammoniaAt } = form.latest();
+    const minutes = minutesTaken(form.latest());
+    const step = runningStep(state.value, batchId, 'ammonia-test');
+    if (minutes === null || ammoniaAt === null || step === null) return true;
+    const answer = minutesAnswer(state.value, step, { minutes, from: ammoniaAt, at: moment() });
+    return answer === null || (await writing.write(answer)) !== null;
+  }
+
   /** Steps and clock end with the test; where ammonia still stands, its step and clock run on. */
   async function endAll(): Promise<boolean> {
     const { clock, stands } = on;
     if (!stands && clock?.stopped === null)
       if (!(await writing.write({ do: 'stop-clock', clockId: clock.body.clockId, how: 'done' })))
         return false;
+    if (!(await answerMinutes())) return false;
     for (const step of stands ? ['chloride-test'] : ['chloride-test', 'ammonia-test']) {
       const running = runningStep(state.value, batchId, step);
       if (running && !(await writing.write({ do: 'end-step', stepId: running.body.stepId }))) return false;

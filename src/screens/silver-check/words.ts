@@ -52,6 +52,7 @@ export const silverWords = {
   },
   verdict: {
     working: 'What was seen, and what it speaks for',
+    why: 'Why it is open',
     unlooked: 'Not looked at',
     next: 'What to do now',
     waste: 'Now its waste',

@@ -1,7 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import type { IntentionOf } from '../../../src/ledger/intention';
 import { silverChecksOf } from '../../../src/ledger/silver-checks-of';
-import { ammoniaClock, destroyWithin, gateOf, holdsOnly } from '../../../src/ledger/silver-test';
+import {
+  ammoniaClock,
+  destroyWithin,
+  gateOf,
+  holdsOnly,
+  minutesAnswer,
+} from '../../../src/ledger/silver-test';
 import { emptyState } from '../../../src/ledger/state';
 import type { StreamKind } from '../../../src/safety/stream-kind';
 import { at, grams, id, litres, Scribe } from './scribe';
@@ -59,6 +65,37 @@ describe('whether a test may go on', () => {
 
 test('the minutes until the ammonia is destroyed are those of the list', () => {
   expect(destroyWithin(emptyState)).toBe(15);
+});
+
+test('the minutes that the ammonia stood answer the list behind its step, once, and stop it where they are too many', () => {
+  for (const [minutes, stopped] of [
+    [15, undefined],
+    [16, true],
+  ] as const) {
+    const { scribe, batchId, cleared } = withBatch();
+    const [list] = scribe.does(cleared, 5);
+    scribe.does({ do: 'start-step', step: 'ammonia-test', batchId, clearance: list?.id ?? '' }, 7);
+    const answer = () => {
+      const [step] = scribe.state.steps.values();
+      return step && minutesAnswer(scribe.state, step, { minutes, from: at(8), at: at(8 + minutes) });
+    };
+    const first = answer();
+    expect(first).toMatchObject({
+      do: 'answer-checklist-later',
+      checklist: list?.id,
+      answer: { item: 'am-time', answer: String(minutes), unit: 'min' },
+    });
+    expect(first?.answer.stopped).toBe(stopped);
+    if (first) scribe.does(first, 30);
+    if (stopped === undefined) expect(answer()).toBeNull();
+  }
+});
+
+test('no list behind the step, nothing to answer', () => {
+  const { scribe, batchId } = withBatch();
+  scribe.does({ do: 'log-step-happened', step: 'ammonia-test', batchId, clearance: null });
+  const [step] = scribe.state.steps.values();
+  expect(step && minutesAnswer(scribe.state, step, { minutes: 3, from: at(1), at: at(4) })).toBeNull();
 });
 
 test('the clock of a test is that of its batch and hour', () => {

@@ -13,8 +13,10 @@ import {
   type Looked,
   lookTakenBack,
   minutesLeft,
+  minutesTaken,
   nextInTest,
   type SilverTest,
+  sightsAt,
   silverLooks,
   silverVerdict,
   withAmmonia,
@@ -214,6 +216,16 @@ describe('the way through the test', () => {
     expect(nextInTest(acid)).toMatchObject({ do: 'look', look: { look: 'acid' } });
   });
 
+  it('what dissolved is not offered as white all the time', () => {
+    const acid = silverLooks.find(({ look }) => look === 'acid');
+    if (!acid) throw new Error('no look at what came back');
+    const offered = (ammonia: string) =>
+      sightsAt(looked({ ...textbook, ammonia }), acid).map(({ seen }) => seen);
+    expect(offered('gone')).not.toContain('never-left');
+    expect(offered('stays')).toContain('never-left');
+    expect(sightsAt([], acid)).toHaveLength(acid.seen.length);
+  });
+
   it('takes a look back, but not past what went into the well', () => {
     const before: SilverTest = { looks: looked(textbook).slice(0, 6), ammoniaAt: null, hurried: false };
     expect(lookTakenBack(before).looks).toHaveLength(5);
@@ -237,6 +249,15 @@ describe('the ammonia in the well', () => {
     expect(ammoniaStands(wet({ ...textbook, strip: 'not-looked' }))).toBe(true);
     expect(ammoniaStands({ ...wet({}), ammoniaAt: null })).toBe(false);
     expect(isDestroyed({ looks: looked({ ...textbook, strip: 'not-acid' }) })).toBe(false);
+  });
+
+  it('stood from the ammonia to the acid strip, in whole minutes rounded up', () => {
+    const taken = (strip: string, seen = 'acid') =>
+      minutesTaken({ looks: [{ look: 'strip', seen, at: strip }], ammoniaAt: at, hurried: false });
+    expect(taken('2026-05-12T08:15:00.000Z')).toBe(15);
+    expect(taken('2026-05-12T08:15:00.001Z')).toBe(16);
+    expect(taken('2026-05-12T08:05:00.000Z', 'not-acid')).toBeNull();
+    expect(taken('2026-05-12T07:59:00.000Z'), 'a clock that was set back').toBe(0);
   });
 
   it('is due as the list asks, and never later than the published two hours', () => {

@@ -10,8 +10,8 @@ const heading = (name: string | RegExp) => screen.findByRole('heading', { level:
 const beforeAmmonia = [
   ['How does the sample look?', 'Clear, bottom seen'],
   ['Blank: what does it show?', 'Stays clear'],
-  ['Known silver: what does it show?', 'Clear, then white curd'],
-  ['What did the chloride bring?', 'White, curdy, at once'],
+  ['And known silver?', 'Clear, then white curd'],
+  ['What came down?', 'White, curdy, at once'],
   ['Hot water: what went?', 'The white stays'],
   ['Daylight: what became of it?', 'Not tried'],
 ] as const;
@@ -76,7 +76,10 @@ async function atTheBench() {
       await press(answer);
     }
   }
-  const again = () => open(shell, address);
+  const again = () => {
+    memory.path.value = address.split('/');
+    return open(shell, address);
+  };
   const clock = () => [...state.value.clocks.values()][0];
   const checks = () => [...state.value.silverChecks.values()].map(({ body }) => body);
   return { ...memory, address, begins, holding, press, see, again, clock, checks };
@@ -135,7 +138,7 @@ describe('the order of the test', () => {
     const p = await atTheBench();
     await p.begins('chloride-test');
     p.again();
-    await p.see([...beforeAmmonia.slice(0, 3), ['What did the chloride bring?', 'Nothing']]);
+    await p.see([...beforeAmmonia.slice(0, 3), ['What came down?', 'Nothing']]);
     await heading('Not silver');
     expect(screen.getByText(/That is no measurement/)).toBeTruthy();
   });
@@ -208,7 +211,7 @@ describe('the ammonia', () => {
     );
     await p.press('Wet, no film: acid goes in now');
     await heading('What does the strip show?');
-    expect(screen.getByText(/Overdue since/)).toBeTruthy();
+    expect(screen.getByRole('complementary', { name: 'Overdue' })).toBeTruthy();
     await p.see(withAmmonia.slice(3));
     await heading('Not conclusive');
     await waitFor(() => expect(p.clock()?.stopped?.body.how).toBe('done'));
@@ -279,7 +282,7 @@ describe('what is written down', () => {
     await p.holding('chloride-test-waste', 'JAR-C');
     await p.begins('chloride-test');
     p.again();
-    await p.see([...beforeAmmonia.slice(0, 3), ['What did the chloride bring?', 'Nothing']]);
+    await p.see([...beforeAmmonia.slice(0, 3), ['What came down?', 'Nothing']]);
     await p.press(/Now its waste/);
     const into = screen.getByLabelText('Into which container') as HTMLSelectElement;
     const offered = [...into.options].map(({ text }) => text).join(' | ');
@@ -318,6 +321,8 @@ describe('what is written down', () => {
     expect(streams.every((body) => body?.stepId !== null)).toBe(true);
     expect([...p.state.value.steps.values()].every(({ endedAt }) => endedAt !== null)).toBe(true);
     expect(p.clock()?.stopped).not.toBeNull();
+    const later = [...p.state.value.checklists.values()].flatMap((list) => list.later);
+    expect(later.map(({ body }) => [body.answer.item, body.answer.answer])).toEqual([['am-time', '1']]);
     expect([...p.drafts.keys()].filter((name) => name.startsWith('silver-check'))).toEqual([]);
     await waitFor(() => expect(p.path.value.at(-1)).toBe(check?.checkId));
     open(p.shell, p.path.value.join('/'));
@@ -355,7 +360,13 @@ describe('what is written down', () => {
   test('the batch leads back into a test that waits', async () => {
     const p = await atAmmonia();
     open(p.shell, `batches/${p.batch}`);
-    for (const link of screen.getAllByRole('link', { name: /Go on with the silver check/ }))
-      expect(link.getAttribute('href')).toBe(`#/${p.address}`);
+    const back = () => screen.getAllByRole('link', { name: /Go on with the silver check/ });
+    for (const link of back()) expect(link.getAttribute('href')).toBe(`#/${p.address}`);
+    p.again();
+    await heading('Ammonia goes in');
+    await p.press(/Ammonia goes in now/);
+    await waitFor(() => expect(p.clock()).toBeDefined());
+    open(p.shell, `clocks/${p.clock()?.body.clockId}`);
+    expect(back()[0]?.getAttribute('href')).toBe(`#/${p.address}`);
   });
 });

@@ -20,6 +20,7 @@ const marks = {
   none: 'unknown',
   same: 'unknown',
   unknown: 'unknown',
+  unlisted: 'unknown',
 } as const;
 
 function Answered({ answer }: { readonly answer: Answer }) {

@@ -38,6 +38,9 @@ const things: readonly Exclude<Group, 'containers'>[] = [
   'material',
 ];
 
+/** What the lists do not have. */
+const unlisted = 'unlisted';
+
 const asOption = (thing: ThingId): SelectOption<string> => ({ value: thing, label: thingName(thing) });
 
 /** Everything that can be asked for: the containers that are there, wastes, what stands on the shelf, materials. */
@@ -52,6 +55,7 @@ export function choicesOf(state: State, sign: DecimalSign): readonly SelectOptio
     ...things.flatMap((group) =>
       listed(group, thingIds.filter((thing) => sortOf(thing) === group).map(asOption)),
     ),
+    { value: unlisted, label: w.unlisted },
   ];
 }
 
@@ -74,6 +78,7 @@ function sideOf(state: State, value: string): readonly Matter[] | null {
 /** What is known of two that meet; null until both are picked. */
 export function answerTo(state: State, one: string, other: string): Answer | null {
   if (one === '' || other === '') return null;
+  if (one === unlisted || other === unlisted) return { says: 'unlisted', found: [] };
   const [a, b] = [sideOf(state, one), sideOf(state, other)];
   if (!a || !b) return { says: 'unknown', found: [] };
   const found = meetings(a, b);

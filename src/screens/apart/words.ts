@@ -54,6 +54,7 @@ export const apartWords = {
   },
   container: (code: string, contents: string) =>
     contents === '' ? `${code}, empty` : `${code}: ${contents}`,
+  unlisted: 'Something that is not on this list',
   pick: 'Pick two things.',
   answer: {
     refuse: 'They must not meet.',
@@ -61,6 +62,8 @@ export const apartWords = {
     none: 'The chart says nothing: that is no leave.',
     same: 'It is the same thing twice: the chart does not speak of that.',
     unknown: 'Not determined: nobody knows what is in it. It meets nothing.',
+    unlisted:
+      'Not determined: nothing here speaks of it. Ask the safety data sheet before it meets anything.',
   },
   noneSecond:
     'No rule here and no cell of the chart speaks of them. Ask the safety data sheet and the collector.',

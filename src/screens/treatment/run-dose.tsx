@@ -1,8 +1,10 @@
 /** What was weighed and has gone in. The record takes it as it was, also against the plan. */
 import * as z from 'zod/mini';
 import { Agent } from '../../ledger/entries/treatments';
+import { cardOf } from '../../ledger/flags-of-meetings';
 import { mostAtOnce } from '../../ledger/run-outlook';
 import type { TreatmentState } from '../../ledger/state';
+import { flagsOfAmmonia } from '../../ledger/treatment-flags';
 import { type Look, nextLook, stageOf } from '../../ledger/treatment-run';
 import { formatWritten } from '../../quantities/format';
 import { baseIds, bases } from '../../reference/tables';
@@ -11,6 +13,7 @@ import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { SelectField } from '../../ui/select-field';
+import { cardThen } from '../apart/refused';
 import { Begun } from '../begun';
 import { Nowhere } from '../checklist/nowhere';
 import { Fault, useWriting } from '../fault';
@@ -57,8 +60,8 @@ function Minded({ look, over }: { readonly look: Look | null; readonly over: str
 }
 
 function useDose(treatment: TreatmentState) {
-  const { go, moment } = useShell();
-  const { treatmentId } = treatment.body;
+  const { go, moment, state } = useShell();
+  const { treatmentId, containerId } = treatment.body;
   const form = useForm(`dose-${treatmentId}`, DoseDraft, () => ({
     agent: stageOf(treatment).agent,
     mass: typed('g'),
@@ -78,7 +81,9 @@ function useDose(treatment: TreatmentState) {
     const written = await write({ do: 'log-dose', treatmentId, agent, mass: mass.written, ...stated }, at);
     if (!written) return;
     form.done();
-    go(`treatment/${treatmentId}`, 'replace');
+    const container = state.value.containers.get(containerId);
+    const [card] = container ? flagsOfAmmonia(state.value, container).map(cardOf) : [];
+    go(card ? cardThen(card, containerId) : `treatment/${treatmentId}`, 'replace');
   }
   return { form, reads, tried, fault, busy, keep };
 }

@@ -224,6 +224,27 @@ describe('logging a waste into a container where it must not go', () => {
   });
 });
 
+describe('a base that went onto ammonia waste', () => {
+  test('is written down, and the emergency card opens at once', async () => {
+    const p = await withContainers();
+    const first = await p.can();
+    await p.log('ammonia-test-waste', '0.5', first);
+    const stages = [{ agent: 'hydrated-lime' as const }];
+    const { body } = await p.does({
+      do: 'log-treatment-happened',
+      containerId: first,
+      stages,
+      clearance: null,
+    });
+    const treatmentId = body.kind === 'treatment-begun' ? body.treatmentId : '';
+    open(p.shell, `treatment/${treatmentId}/dose`);
+    await user.type(await screen.findByRole('textbox', { name: 'Weighed, as sold' }, { timeout: 5000 }), '20');
+    await tap('It is in');
+    await waitFor(() => expect(p.path.value.join('/')).toBe(`sos/ammonia-silver/then/${first}`));
+    expect(p.state.value.treatments.get(treatmentId)?.doses).toHaveLength(1);
+  });
+});
+
 describe('looking a pair up', () => {
   const answer = () => plain(screen.getByRole('status').textContent);
 
@@ -251,6 +272,8 @@ describe('looking a pair up', () => {
     await choose('The other', 'peroxide');
     expect(answer()).toMatch(/^The chart says nothing: that is no leave\./);
     expect(document.body.textContent).not.toMatch(/\bsafe\b|compliant|harmless/i);
+    await choose('The other', 'unlisted');
+    expect(answer()).toMatch(/^Not determined/);
     await choose('The other', 'barren-liquor');
     expect(answer()).toMatch(/^Mind what comes of it\.This is no leave either/);
   });

@@ -84,6 +84,7 @@ export function outcomeOf(reached: Reached, load: Load, asked: OutcomeAsked = {}
     slurryWater: asked.slurryWater,
   });
   const pores = sludge && poresOf(sludge, liquid);
+  const ionicStrength = ionicStrengthOf(reached, load, asked.slurryWater);
   return {
     ...(warm ? { warming: warm } : {}),
     ...(gas ? { carbonDioxide: gas } : {}),
@@ -98,8 +99,8 @@ export function outcomeOf(reached: Reached, load: Load, asked: OutcomeAsked = {}
     }),
     nitrate: { moles: nitrate, ...nitrateMasses(nitrate.figure) },
     goesOn,
-    ionicStrength: ionicStrengthOf(reached, load),
-    holds: modelHoldsAt(at.ionicStrength),
+    ionicStrength,
+    holds: modelHoldsAt(ionicStrength.value.toNumber()),
     leaves: needed.leaves,
     openIn: needed.openIn,
   };
@@ -194,29 +195,38 @@ function nitrateMasses(moles: Figure<'mol'> | undefined): Omit<Outcome['nitrate'
   };
 }
 
-/** Ionic strength at the target: it grows with the base and falls with the volume. */
-function ionicStrengthOf(reached: Reached, load: Load): Figure<'mol/kg'> {
+/** Ionic strength at the target: it grows with the base and falls with the water, that of the slurry too. */
+function ionicStrengthOf(
+  reached: Reached,
+  load: Load,
+  slurryWater: Figure<'L'> | undefined,
+): Figure<'mol/kg'> {
   const { at, needed, pH } = reached;
   const note = `The model of activities holds to about ${residuals.reach.formal.value} mol/kg, was used to ${residuals.reach.used.value}, and tells nothing beyond.`;
   const sentence = 'Ionic strength at the target';
   // A liquor that is there already takes no base to grow with.
   if (needed.hydroxide.value.lte(0))
     return modelTells({ sentence, pH, value: at.ionicStrength, unit: 'mol/kg', note });
-  const each = perBase(reached, at.ionicStrength * load.volume.value.toNumber());
+  const each = perBase(reached, at.ionicStrength * at.water);
+  const inLitre = at.water / load.volume.value.toNumber();
+  const own = times(
+    load.volume,
+    modelTells({ sentence: 'Water in a litre of the liquor', pH, value: inLitre, unit: 'kg/L' }),
+  );
   return workedOut({
     sentence,
     unit: 'mol/kg',
     formula: over(
       times(
         modelTells({
-          sentence: 'Ionic strength for a mole of base in a litre of liquor',
+          sentence: 'Charge in solution for a mole of base',
           pH,
           value: each,
-          unit: 'L/kg',
+          unit: '1',
         }),
         needed.hydroxide,
       ),
-      load.volume,
+      slurryWater ? plus(own, times(slurryWater, waterDensity)) : own,
     ),
     note,
   });

@@ -99,7 +99,7 @@ describe('the wet sludge', () => {
     expect([cakeSolids.low.toNumber(), cakeSolids.high.toNumber()]).toEqual([24, 36]);
   });
 
-  it('water of the slurry goes into the filtrate but for what the pores hold', () => {
+  it('water of the slurry goes into the filtrate but for what the pores hold, and thins the salt', () => {
     const slurryWater = given({
       origin: 'slurry',
       sentence: 'Water',
@@ -110,6 +110,9 @@ describe('the wet sludge', () => {
     });
     const thin = outcome('hydrated-lime', barren, 9.5, { slurryWater });
     const thick = outcome('hydrated-lime', barren, 9.5);
+    const { water } = reached('hydrated-lime', barren, 9.5).at;
+    const thinner = water / (water + 2 * 0.9982);
+    expect(number(thin.ionicStrength) / number(thick.ionicStrength)).toBeCloseTo(thinner, 3);
     const more = number(thin.filtrate) - number(thick.filtrate);
     expect(more).toBeGreaterThan(1.9);
     expect(more).toBeLessThan(2.1);

@@ -16,7 +16,7 @@ async function tap(page: Page, name: string | RegExp): Promise<void> {
 const minutes = (n: number): number => n * 60_000;
 const standsBy = 'Joost Merrin';
 
-/** Every page that is reached is looked at by axe, on light paper and on dark, and is no wider than the phone. */
+/** Every page that is reached is looked at by axe, on light paper and on dark, and is no wider than the phone, also at twice the text. */
 async function reach(page: Page, name: string | RegExp): Promise<void> {
   await title(page, name).waitFor();
   for (const theme of ['dark', 'light']) {
@@ -25,7 +25,12 @@ async function reach(page: Page, name: string | RegExp): Promise<void> {
     }, theme);
     await expectAccessible(page);
   }
-  expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBe(0);
+  for (const size of ['225%', '']) {
+    await page.evaluate((chosen) => {
+      document.documentElement.style.fontSize = chosen;
+    }, size);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBe(0);
+  }
 }
 
 async function see(page: Page, ask: string, answer: string): Promise<void> {

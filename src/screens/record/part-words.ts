@@ -125,6 +125,8 @@ function dischargePart(body: unknown, [of, value, key]: Path): string | undefine
 export function partText(body: unknown, path: Path): string {
   const ofDischarge = dischargePart(body, path);
   if (ofDischarge) return ofDischarge;
+  if (path[0] === 'looks' && path[2] === 'seen')
+    return capital(String(at(body, ['looks', path[1] ?? 0, 'look'])).replaceAll('-', ' '));
   const last = path.at(-1);
   const heard = path.flatMap((key, depth): string[] => {
     if (typeof key === 'number') {
@@ -274,6 +276,8 @@ export function worthSaying(body: Body, { path }: Leaf): boolean {
     const beside = Object.keys(at(body, path.slice(0, -1)) as object);
     return beside.every((one) => one === 'by' || one === 'metal');
   }
+  // Of a look at a test: what was seen, under the name of the look.
+  if (key === 'looks') return last === 'seen';
   if (body.kind === 'entry-corrected' || body.kind === 'entry-withdrawn')
     return path.length === 1 && key === 'reason';
   if (body.kind === 'checklist-finished')

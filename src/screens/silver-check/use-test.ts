@@ -20,7 +20,7 @@ import { KeptTest, noTest, testDraft } from './kept-test';
 export type TestOnScreen = ReturnType<typeof useTest>;
 
 export function useTest(batchId: string) {
-  const { state, now, moment } = useShell();
+  const { state, now, moment, go } = useShell();
   const form = useForm(testDraft(batchId), KeptTest, noTest);
   const writing = useWriting();
   const test = form.value;
@@ -71,7 +71,12 @@ export function useTest(batchId: string) {
     takeBack: () => form.change({ looks: [...lookTakenBack(test).looks] }),
     /** The acid goes in at once; said when it was this late. */
     acidNow: () => form.change({ hurried: true, urged: age }),
-    breakOff: () => form.change({ broken: true }),
+    /** What nobody looked at is no test: nothing of it is kept. */
+    breakOff: () => {
+      if (test.looks.length > 0) return form.change({ broken: true });
+      form.done();
+      go(`batches/${batchId}`, 'replace');
+    },
     goOn: () => form.change({ broken: false }),
     stripAgain: () =>
       form.change({

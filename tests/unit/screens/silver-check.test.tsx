@@ -134,6 +134,16 @@ describe('the order of the test', () => {
     await heading('Not conclusive');
   });
 
+  test('broken off before the first look, nothing of it is kept', async () => {
+    const p = await atTheBench();
+    await p.begins('chloride-test');
+    p.again();
+    await heading('How does the sample look?');
+    await p.press('Break off');
+    expect(p.path.value).toEqual(['batches', p.batch]);
+    expect(p.drafts.size).toBe(0);
+  });
+
   test('nothing with chloride ends it, and opens no ammonia', async () => {
     const p = await atTheBench();
     await p.begins('chloride-test');
@@ -329,6 +339,13 @@ describe('what is written down', () => {
     await heading('Silver confirmed');
     expect(screen.getByText('Gone, all of it: fits silver')).toBeTruthy();
     expect(screen.getByText(/^AgCl \+ 2\sNH₃ → \[Ag\(NH₃\)₂\]⁺ \+ Cl⁻$/)).toBeTruthy();
+    const entry = p.state.value.history.find(({ entry }) => entry.body.kind === 'silver-checked');
+    open(p.shell, `record/entry/${entry?.entry.id}`);
+    expect(screen.getByText('Hot water').nextElementSibling?.textContent).toBe('stays');
+    expect(screen.getByText('Outcome').nextElementSibling?.textContent).toBe('silver');
+    expect(screen.getByRole('link', { name: 'Open its working' }).getAttribute('href')).toBe(
+      `#/${p.path.value.join('/')}`,
+    );
     open(p.shell, `batches/${p.batch}`);
     expect(screen.getByRole('link', { name: /Silver confirmed/ })).toBeTruthy();
   });

@@ -12,6 +12,8 @@ import type { Answered, Context, Given, Run } from './run-schema';
 const AWAY_MS = 10 * 60_000;
 /** A confirmation sooner than this after the question appeared was not looked at. Judgement, to be tried with people. */
 const LOOK_MS = 800;
+/** So many of them one after the other are told. Judgement as well. */
+export const quickInARow = 3;
 const HOUR_MS = 3_600_000;
 
 export type Standing =
@@ -88,7 +90,7 @@ function tooQuick({ answered }: Run): boolean {
   );
   if (confirmed.length === 0 || confirmed.at(-1) !== answered.at(-1)) return false;
   const streak = confirmed.length - 1 - confirmed.findLastIndex(({ quick }) => !quick);
-  return streak > 0 && streak % 3 === 0;
+  return streak > 0 && streak % quickInARow === 0;
 }
 
 /**

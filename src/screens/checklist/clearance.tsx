@@ -6,6 +6,7 @@ import type { ChecklistState, State, Told } from '../../ledger/state';
 import { isLook } from '../../ledger/step-offers';
 import { treatmentStep } from '../../ledger/treatment';
 import { workshopLists } from '../../ledger/workshop-lists';
+import { quickInARow } from '../../safety/checklist-run';
 import { sameDay } from '../../safety/stated-time';
 import { safetyWords } from '../../safety/words';
 import { Button } from '../../ui/button';
@@ -160,6 +161,9 @@ function Holds({
     >
       <Part>
         {list && <p class={styles.look}>{list.hang}</p>}
+        {told.body.answers.filter(({ quick }) => quick).length >= quickInARow && (
+          <p>{safetyWords.lookThenTap}</p>
+        )}
         <p class={styles.ends}>{safetyWords.endsIf}</p>
       </Part>
       <ClearanceClocks told={told} />

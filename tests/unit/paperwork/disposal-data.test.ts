@@ -80,6 +80,28 @@ describe('the data of a disposal paper', () => {
     expect(c?.flags).toContain('Step done without a clearance: leach.');
   });
 
+  test('keeps a step without clearance when its list was gone through afterwards, and says when', async () => {
+    const memory = await disposalState();
+    const leach = [...memory.state.value.steps.values()].find(({ body }) => body.step === 'leach');
+    await memory.does({
+      do: 'finish-checklist',
+      runId: memory.shell.newId(),
+      step: 'leach',
+      batchId: memory.batch,
+      late: { stepId: leach?.body.stepId ?? '' },
+      checklist: { id: 'leach-start', version: '1', hash: 'a'.repeat(64), title: 'Start the leach' },
+      outcome: 'cleared',
+      startedAt: memory.now.value,
+      finishedAt: memory.now.value,
+      validUntil: null,
+      answers: [{ item: 'lst-gloves', ask: 'Gloves', kind: 'choice', answer: 'butyl', at: memory.now.value }],
+    });
+    const [c] = disposalData([memory.barren], asked(memory)).containers;
+    expect(c?.flags).toContain(
+      'Step done without a clearance: leach. Its list was gone through afterwards, 17\u00a0May\u00a02026.',
+    );
+  });
+
   test('says "not determined" for what nobody told: never empty, never zero', async () => {
     const memory = await disposalState();
     const data = disposalData([memory.wash], asked(memory));

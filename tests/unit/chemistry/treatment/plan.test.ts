@@ -112,6 +112,16 @@ describe('two stages', () => {
     ),
   );
 
+  it('has a curve in the second from about where the first ended, and the pH that it lets be expected', () => {
+    const [at = Number.NaN] = lime?.curve?.points.map(({ pH }) => pH) ?? [];
+    expect(at).toBeGreaterThan(4.5);
+    expect(at).toBeLessThan(5.5);
+    const needed = lime?.needed.value.toNumber() ?? 0;
+    expect(phAt(lime?.curve?.points ?? [], needed)).toBeCloseTo(9.5, 0);
+    for (const { expected } of lime?.portions ?? [])
+      expect(expected && expected.low <= expected.likely && expected.likely <= expected.high).toBe(true);
+  });
+
   it('together give the hydroxide of one, or more for carbonate that the first leaves', () => {
     const [alone] = stagesOf(plan(load, [{ base: 'hydrated-lime', pH: 9.5 }]));
     const rest = alone?.hydroxide.value.minus(stone?.hydroxide.value ?? 0);
@@ -180,6 +190,17 @@ describe('the curve', () => {
     expect(points.every((p, i) => i === 0 || p.pH >= (points[i - 1]?.pH ?? 0) - 1e-3)).toBe(true);
     expect(leaving.map(({ metal }) => metal)).toEqual(['Cu', 'Ni']);
     expect(leaving[0]?.pH).toBeLessThan(leaving[1]?.pH ?? 0);
+  });
+
+  it('has its points where it is steep: no leap of more than a quarter of a pH that is not within a thousandth of the dose', () => {
+    const most = points.at(-1)?.grams ?? 0;
+    const leaps = points
+      .slice(1)
+      .filter(
+        (p, i) => p.pH - (points[i]?.pH ?? 0) > 0.25 && p.grams - (points[i]?.grams ?? 0) > most / 1000,
+      );
+    expect(leaps).toEqual([]);
+    expect(points.length).toBeLessThan(120);
   });
 
   it('lies between the soonest and the latest', () => {

@@ -81,7 +81,13 @@ const holds = (looks: readonly Looked[], fits: Fits): boolean =>
     wanted.includes(sightOf(looks, name)?.seen ?? ''),
   );
 
+/** Sights that contradict each other: something was seen where the test had ended before. */
+const isContradicted = (looks: readonly Looked[]): boolean =>
+  silverLooks.some(({ look }) => sightOf(looks, look) && !due(looks).some((one) => one.look === look));
+
 function outcomeOf(looks: readonly Looked[]): SilverOutcome {
+  if (isContradicted(looks) || silverLooks.some(({ look }) => sightOf(looks, look)?.speaks === 'open'))
+    return 'not-conclusive';
   if (holds(looks, silver)) return 'silver';
   return holds(looks, nothingCame) || holds(looks, onlyLead) ? 'not-silver' : 'not-conclusive';
 }

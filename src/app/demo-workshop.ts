@@ -128,6 +128,36 @@ const layLook = ({ pen, when, second }: Layers) =>
     second,
   });
 
+/** The first portion of today's batch, against the hood; what it came to is held by a test. */
+async function checksVentilation({ pen, when }: Layers, batchId: string): Promise<void> {
+  const stationId = pen.station();
+  if (stationId === null) return;
+  const grams = (metal: 'Ag' | 'Pd' | 'Ni' | 'Cu', value: string) => ({
+    metal,
+    mass: { value, unit: 'g' } as const,
+  });
+  await pen.writes(
+    {
+      do: 'log-ventilation-check',
+      batchId,
+      stationId,
+      charge: {
+        step: 'leach',
+        metals: {
+          known: 'each',
+          masses: [grams('Ag', '3.7'), grams('Pd', '1.0'), grams('Ni', '1.0'), grams('Cu', '0.3')],
+        },
+        acid: { volume: litres('0.80'), strength: { value: '2.0', unit: 'mol/L' } },
+        release: { value: '24', unit: 'h' },
+        limit: 'niosh-15-min',
+      },
+      verdict: 'enough',
+      portion: { value: '6.29', unit: 'g' },
+    },
+    when.at(1, '13:38'),
+  );
+}
+
 /** The batch of today: in the leach since yesterday, looked at a while ago. */
 async function layRunning({ pen, when, second }: Layers): Promise<void> {
   const feed = { capacitors: 'mixed', era: 'unknown', mass: { value: '520', unit: 'g' } } as const;
@@ -138,6 +168,7 @@ async function layRunning({ pen, when, second }: Layers): Promise<void> {
   );
   const ready = { 'rdy-run': '2', 'rdy-kit': '3.5' };
   await pen.clears({ list: 'spill-response-readiness', at: when.at(1, '13:30'), said: ready, second });
+  await checksVentilation({ pen, when, second }, batchId);
   const cleared = await pen.clears({
     list: 'leach-start',
     batchId,

@@ -201,6 +201,7 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['record/lists/:list/:item/drop', DropScreen],
   ['record/stations', stations.list],
   ['record/stations/new', stations.form],
+  ['record/stations/new/for/:page/:for/:list', stations.form],
   ['record/stations/:station', stations.one],
   ['record/stations/:station/change', stations.form],
   ['record/stations/:station/measured', stations.measured],

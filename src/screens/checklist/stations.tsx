@@ -11,12 +11,14 @@ import { sentence, words } from './words';
 export type WhereAsked = {
   /** Somebody said that it is none of the stations. */
   readonly elsewhere: boolean;
+  /** Address of the list behind "check/": there a place that is described now leads back. */
+  readonly list: string;
   /** Null: none of them. */
   readonly onStation: (stationId: string | null) => void;
 };
 
-const DescribeOne = () => (
-  <Button href="#/record/stations/new" second={w.describeSecond}>
+const DescribeOne = ({ list }: Pick<WhereAsked, 'list'>) => (
+  <Button href={`#/record/stations/new/for/check/${list}`} second={w.describeSecond}>
     {w.describe}
   </Button>
 );
@@ -36,7 +38,7 @@ export function Stations(props: {
     return (
       <div class={styles.doors}>
         {children}
-        <DescribeOne />
+        <DescribeOne list={where.list} />
       </div>
     );
   const kindOf = (is: string): string | undefined =>

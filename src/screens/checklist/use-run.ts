@@ -137,7 +137,7 @@ export function useRun(list: Checklist, what: ListFor, person: string) {
     arrived: resume(kept.run, shell.now.value),
     /** Answers from before this moment are too old for the list. */
     since: minutesAfter(shell.now.value, -list.validHours * 60),
-    where: { elsewhere, onStation: moveTo },
+    where: { elsewhere, list: `${partOf(what)}/${list.id}`, onStation: moveTo },
     place,
     begun: isBegun(kept.run),
     undo,

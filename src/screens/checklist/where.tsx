@@ -33,7 +33,7 @@ export function Where({ at }: { readonly at: Readonly<Record<string, string>> })
               {w.elsewhere}
             </Button>
           )}
-          <Button href="#/record/stations/new">{w.describe}</Button>
+          <Button href={`#/record/stations/new/for/${back}`}>{w.describe}</Button>
         </Buttons>
       }
     >

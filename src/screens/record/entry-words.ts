@@ -34,6 +34,7 @@ export const entryWords = {
   saysNow: 'What counts now',
   became: 'What became of it',
   silverCheck: 'Open its working',
+  ventilationCheck: 'Work it out again as it was',
   chain: 'Hashes',
   entry: 'Entry',
   device: 'Device and number',

@@ -74,6 +74,12 @@ const SilverWay = ({ body }: { readonly body: Body }) =>
     <Button href={`#/batches/${body.batchId}/silver-check/${body.checkId}`}>{w.silverCheck}</Button>
   ) : null;
 
+/** A ventilation check has one too, where it is worked out again. */
+const VentilationWay = ({ body }: { readonly body: Body }) =>
+  body.kind === 'ventilation-checked' ? (
+    <Button href={`#/ventilation-checks/${body.checkId}`}>{w.ventilationCheck}</Button>
+  ) : null;
+
 const isPlain = ({ kind }: Body): boolean => kind !== 'entry-corrected' && kind !== 'entry-withdrawn';
 
 function PutRight({ line }: { readonly line: HistoryLine }) {
@@ -135,6 +141,7 @@ export function EntryScreen({ at }: { readonly at: Readonly<Record<string, strin
         <Says body={body ?? entry.body} />
         <Answers body={body ?? entry.body} entryId={entry.id} />
         <SilverWay body={body ?? entry.body} />
+        <VentilationWay body={body ?? entry.body} />
       </Part>
       <Part rule>
         <PutRight line={line} />

@@ -3,7 +3,6 @@ import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { TextField } from '../../ui/text-field';
 import { NumberField } from '../number-field';
-import { words } from '../words';
 import {
   lengthUnits,
   type StationFaults,
@@ -67,7 +66,7 @@ const Air = ({ value, change, reads, faults, tried }: Props) => (
       kind="date"
       value={value.changedOn}
       onInput={(changedOn) => change({ changedOn })}
-      hint={`${w.changedHint} ${words.optional}`}
+      hint={w.changedHint}
       error={faults.changedOn}
     />
   </Part>

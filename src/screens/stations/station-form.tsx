@@ -31,15 +31,25 @@ const kinds = (Object.keys(kindWords) as (keyof typeof kindWords)[]).map((value)
   second: w.kindSecond[value],
 }));
 
+/** Pages that need a place, and lead here to have it described: a list, a check, the choice of a step. */
+const wantedBy: ReadonlySet<string> = new Set(['check', 'ventilation', 'batches']);
+
 export function StationFormScreen({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { state } = useShell();
   const known = state.value.stations.get(at.station ?? '');
   if (at.station !== undefined && !known) return <Frame place="record" title={w.gone} />;
-  return <StationForm known={known} />;
+  const wanted = wantedBy.has(at.page ?? '') ? [at.page, at.for, at.list].join('/') : null;
+  return <StationForm known={known} wanted={wanted} />;
 }
 
-function StationForm({ known }: { readonly known: StationState | undefined }) {
-  const { now, go } = useShell();
+type Props = {
+  readonly known: StationState | undefined;
+  /** The page that cannot go on without a place. */
+  readonly wanted: string | null;
+};
+
+function StationForm({ known, wanted }: Props) {
+  const { now, go, station: here, chooseStation } = useShell();
   const today = dayField(now.value);
   const id = known?.body.stationId;
   const form = useForm(`station:${id ?? 'new'}`, StationFields, () => fieldsOf(known?.body));
@@ -48,7 +58,7 @@ function StationForm({ known }: { readonly known: StationState | undefined }) {
   const { write, fault, busy } = useWriting(form);
   const reads = readFields(value);
   const faults = tried ? faultsOf(value, today) : {};
-  const home = id === undefined ? 'record/stations' : `record/stations/${id}`;
+  const home = wanted ?? (id === undefined ? 'record/stations' : `record/stations/${id}`);
 
   async function keep(): Promise<void> {
     tryNow();
@@ -61,7 +71,8 @@ function StationForm({ known }: { readonly known: StationState | undefined }) {
     const body = written?.[0]?.body;
     if (body?.kind !== 'station-described') return;
     done();
-    go(`record/stations/${body.stationId}`, 'replace');
+    if (wanted !== null || here.value === null) chooseStation(body.stationId);
+    go(wanted ?? `record/stations/${body.stationId}`, 'replace');
   }
 
   return (

@@ -12,6 +12,7 @@ import { FigureRow } from '../figure-row';
 import { useShell } from '../shell';
 import { NamedRows, type ResultProps, SaidLine } from './figure-rows';
 import { InRoomPart } from './in-room-part';
+import styles from './ventilation.module.css';
 import { ventilationWords as w } from './words';
 
 const thin = '\u202f';
@@ -29,35 +30,29 @@ function useDetails({ split, duct }: VentilationResult): readonly string[] {
   ];
 }
 
-const markOf = { none: 'stop', split: 'wrong' } as const;
+const markOf = { enough: undefined, split: 'wrong', none: 'stop' } as const;
 
 function Verdict({ result }: Pick<ResultProps, 'result'>) {
   const { verdict, reasons } = result;
   const details = useDetails(result);
-  const second = (
-    <>
-      {reasons.map((reason) => (
-        <span key={reason}>{reasonWords[reason]} </span>
-      ))}
-      {details.map((line) => (
-        <span key={line}>{line} </span>
-      ))}
-      {estimate}
-    </>
-  );
-  if (verdict === 'enough')
-    return (
-      <div role="status">
-        <p>
-          <strong>{verdictWords.enough}.</strong>
-        </p>
-        <p>{second}</p>
-      </div>
-    );
+  const mark = markOf[verdict];
   return (
-    <Notice mark={markOf[verdict]} role="status" second={second}>
-      {verdictWords[verdict]}
-    </Notice>
+    <div role="status" class={styles.verdict}>
+      {mark ? (
+        <Notice mark={mark}>{verdictWords[verdict]}</Notice>
+      ) : (
+        <p class={styles.enough}>{verdictWords[verdict]}</p>
+      )}
+      {details.map((line) => (
+        <p key={line} class={styles.detail}>
+          {line}
+        </p>
+      ))}
+      {reasons.map((reason) => (
+        <p key={reason}>{reasonWords[reason]}</p>
+      ))}
+      <p class={styles.estimate}>{estimate}</p>
+    </div>
   );
 }
 

@@ -36,8 +36,15 @@ export function VentilationScreen({ at }: { readonly at: Readonly<Record<string,
   return <Check key={`${check.part}/${check.list}`} check={check} />;
 }
 
+type PlaceProps = {
+  readonly place: StationState | null;
+  readonly tried: boolean;
+  /** This page, to come back to. */
+  readonly here: string;
+};
+
 /** Where it is to be worked: the phone is there from then on. */
-function Place({ place, tried }: { readonly place: StationState | null; readonly tried: boolean }) {
+function Place({ place, tried, here }: PlaceProps) {
   const { state, chooseStation } = useShell();
   const used = [...state.value.stations.values()].filter(({ givenUpAt }) => givenUpAt === null);
   return (
@@ -57,7 +64,7 @@ function Place({ place, tried }: { readonly place: StationState | null; readonly
       )}
       {!place && (
         <Buttons>
-          <Button href="#/record/stations/new">{w.describe}</Button>
+          <Button href={`#/record/stations/new/for/${here}`}>{w.describe}</Button>
         </Buttons>
       )}
     </Part>
@@ -137,7 +144,7 @@ function Check({ check }: { readonly check: CheckFor }) {
       }
     >
       <Begun form={form} />
-      <Place place={place} tried={tried} />
+      <Place place={place} tried={tried} here={`ventilation/${part}/${list}`} />
       {check.step === undefined && (
         <Part>
           <StepField form={form} />

@@ -66,7 +66,7 @@ export const ventilationWords = {
     own: 'one of your own',
   },
   ownMixing: 'Mixing factor',
-  ownMixingHint: 'From 1 to 10. An efficiency of 0.2 is a factor of 5.',
+  ownMixingHint: 'From 1 to 10: one divided by an efficiency of mixing.',
   result: 'What it comes to',
   notYet: 'The answer stands here as soon as the lines above are filled in.',
   splitInto: (lots: number, each: string) => `Split into ${lots} lots of ${each}.`,

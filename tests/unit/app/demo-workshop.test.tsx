@@ -8,6 +8,9 @@ import { Body } from '../../../src/ledger/entries/body';
 import { flags } from '../../../src/ledger/flags';
 import { verifyChain } from '../../../src/ledger/verify';
 import { checklists } from '../../../src/safety/checklists';
+import { dayField } from '../../../src/safety/stated-time';
+import { ventilationCheck } from '../../../src/safety/ventilation/check';
+import { portionTaken } from '../../../src/safety/ventilation/rounded';
 import { entryTitle } from '../../../src/screens/record/entry-words';
 import {
   changesBetween,
@@ -64,6 +67,16 @@ describe('the invented workshop', () => {
       ['nothing-fit-for-drain', undefined],
     ]);
     expect([...state.rules.keys()]).toEqual(['storage-days', 'inspection-days']);
+  });
+
+  test('has a ventilation check of the batch in the leach that comes out as it was written down', async () => {
+    const { state } = await laidAt(morning);
+    const [check] = [...state.ventilationChecks.values()];
+    if (!check) throw new Error('no check');
+    const { station, charge, verdict, portion, batchId } = check.body;
+    const result = ventilationCheck({ station, charge, on: dayField(check.at) });
+    expect([result.verdict, portionTaken(result)]).toEqual([verdict, portion]);
+    expect(state.batches.get(batchId ?? '')?.body.code).toBe('B-03');
   });
 
   test('has a hood and a yard, and every list that needs a place was gone through at the hood', async () => {

@@ -90,7 +90,9 @@ describe('the place of a list', () => {
   it('that is not written down may be answered by hand, and stays visible', async () => {
     const workshop = await withStations();
     await tap(workshop, /^Somewhere else/);
-    expect(leadsTo(/^Describe this place/)).toBe('#/record/stations/new');
+    expect(leadsTo(/^Describe this place/)).toBe(
+      `#/record/stations/new/for/check/${workshop.batch}/filtration`,
+    );
     await answerInOrder(workshop);
     await answerUntil(workshop);
     expect(finished(workshop)?.body.place).toBeUndefined();

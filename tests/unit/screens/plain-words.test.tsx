@@ -1,7 +1,8 @@
 import { render, screen } from '@testing-library/preact';
 import { expect, test } from 'vitest';
 import { screenAt } from '../../../src/app/routes';
-import { minutesShown } from '../../../src/screens/amounts';
+import { quantity } from '../../../src/quantities/quantity';
+import { heldText, minutesShown } from '../../../src/screens/amounts';
 import { type Shell, ShellProvider } from '../../../src/screens/shell';
 import { residueState } from './residue-state';
 import { runState } from './treatment-run-state';
@@ -9,6 +10,18 @@ import { runState } from './treatment-run-state';
 test('minutes stand in hours and minutes above an hour and a half', () => {
   const text = (minutes: number) => Object.values(minutesShown(minutes)).join(' ').replace(/\s/g, ' ');
   expect([90, 91, 120, 664].map(text)).toEqual(['90 min', '1 h 31 min', '2 h', '11 h 4 min']);
+});
+
+test('a few millilitres do not read as nothing', () => {
+  const text = (litres: string) =>
+    heldText({ volume: quantity(litres, 'L'), mass: quantity(0, 'g') }, '.').replace(/\s/g, ' ');
+  expect(['0.0021', '0.0999', '0.1', '6.7', '0'].map(text)).toEqual([
+    '2.1 mL',
+    '99.9 mL',
+    '0.10 L',
+    '6.70 L',
+    '0.00 L',
+  ]);
 });
 
 test('a clearance that a treatment was begun on no longer stands on Today as cleared', async () => {

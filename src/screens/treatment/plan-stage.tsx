@@ -83,12 +83,17 @@ export function StagePart({ stage, number, containerId, drawn }: Props) {
   const { sign } = useShell();
   const plot = useMemo(() => (drawn ? stagePlot(stage, sign.value) : undefined), [stage, drawn, sign.value]);
   const target = aimText(stage.pH, sign.value);
+  const rows = <PlanFigureRows rows={stageRows(stage, number, sign.value)} containerId={containerId} />;
   return (
     <>
-      <Part rule title={w.stage(`${number}`, bases[stage.base].name, target)} width="edge">
-        {plot && <Plot {...plot} />}
-        <PlanFigureRows rows={stageRows(stage, number, sign.value)} containerId={containerId} />
+      <Part
+        rule
+        title={w.stage(`${number}`, bases[stage.base].name, target)}
+        {...(plot ? {} : { width: 'edge' })}
+      >
+        {plot ? <Plot {...plot} /> : rows}
       </Part>
+      {plot && <Part width="edge">{rows}</Part>}
       <Part>
         <Portions stage={stage} />
         <p>{w.atTarget(target)}</p>

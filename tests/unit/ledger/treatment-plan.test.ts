@@ -1,7 +1,14 @@
 import Decimal from 'decimal.js';
 import { describe, expect, test } from 'vitest';
 import { usualReference } from '../../../src/chemistry/treatment/limits';
-import { baseForPh, comesOf, proposedFor, treatable } from '../../../src/ledger/before-treatment';
+import {
+  baseForPh,
+  comesOf,
+  curveFor,
+  proposedFor,
+  treatable,
+  whichPhFor,
+} from '../../../src/ledger/before-treatment';
 import { limitsOf } from '../../../src/ledger/discharge-limits';
 import { freeSpace } from '../../../src/ledger/free-space';
 import { type PlanChoice, type PlanTold, planFor } from '../../../src/ledger/treatment-plan';
@@ -154,6 +161,9 @@ describe('what a treatment may rest on', () => {
     expect(treatable(memory.state.value, memory.barren)).toBeUndefined();
     expect(baseForPh(memory.state.value, memory.barren, 'hydrated-lime', 9)).toBeUndefined();
     expect(planFor(memory.state.value, memory.barren, lime)).toBeUndefined();
+    expect(curveFor(memory.state.value, memory.barren, 'hydrated-lime', 0)).toBeUndefined();
+    expect(whichPhFor(memory.state.value, memory.barren, 'hydrated-lime', usualReference)).toBeUndefined();
+    expect(comesOf(memory.state.value, memory.barren, 'hydrated-lime', 9)).toBeUndefined();
   });
 
   test('the pH that is proposed lies where copper and nickel are least, against whatever limits there are', async () => {

@@ -130,6 +130,18 @@ describe('the portions of a treatment', () => {
     await portions('limestone');
   });
 
+  test('of two stages are drawn stage by stage, of one on the page before', async () => {
+    const memory = await disposalState();
+    show(memory);
+    await portions('hydrated lime');
+    expect(screen.queryByRole('img', { name: /^pH against/ })).toBeNull();
+    cleanup();
+    await limestoneFirst(memory);
+    await portions('limestone');
+    for (const base of ['limestone', 'hydrated lime'])
+      expect(screen.getByRole('img', { name: new RegExp(`^pH against ${base}`) })).toBeDefined();
+  });
+
   test('each figure opens its working, as it is chosen', async () => {
     const memory = await disposalState();
     await limestoneFirst(memory);

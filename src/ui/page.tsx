@@ -61,6 +61,12 @@ function useFootHeight() {
   return foot;
 }
 
+/** Characters that fill two lines of a small phone in the largest letters; a longer question gives way to what is looked at. */
+const twoLines = 26;
+
+const questionClass = (asked: ComponentChildren): string =>
+  `${styles.question} ${typeof asked === 'string' && asked.length > twoLines ? styles.long : ''}`;
+
 export function Page(props: PageProps) {
   const title = useRef<HTMLHeadingElement>(null);
   const foot = useFootHeight();
@@ -69,7 +75,7 @@ export function Page(props: PageProps) {
     title.current?.focus({ preventScroll: true });
   }, [props.focusKey]);
   const heading = (
-    <h1 ref={title} tabIndex={-1} class={props.voice === 'question' ? styles.question : undefined}>
+    <h1 ref={title} tabIndex={-1} class={props.voice === 'question' ? questionClass(props.title) : undefined}>
       {props.title}
     </h1>
   );

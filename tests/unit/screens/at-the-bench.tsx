@@ -57,10 +57,9 @@ export async function key(workshop: Workshop, digits: string): Promise<void> {
 
 const answer = { ask: 'Exit clear', kind: 'confirm', answer: 'yes', at: '2026-05-12T08:00:00.000Z' };
 
-/** A walk round that is in date, so that lists which require it begin at once. */
-export async function readied(): Promise<Workshop> {
-  const workshop = await workshopInMemory();
-  await workshop.does({
+/** The walk round of whoever holds the phone, in date, so that lists which require it begin at once. */
+export const readies = (workshop: Workshop) =>
+  workshop.does({
     do: 'finish-checklist',
     runId: workshop.shell.newId(),
     step: 'readiness',
@@ -77,6 +76,10 @@ export async function readied(): Promise<Workshop> {
     validUntil: '2026-05-12T20:00:00.000Z',
     answers: [{ item: 'rdy-out', ...answer }],
   });
+
+export async function readied(): Promise<Workshop> {
+  const workshop = await workshopInMemory();
+  await readies(workshop);
   return workshop;
 }
 

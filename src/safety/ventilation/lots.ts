@@ -9,6 +9,7 @@ import { over, times } from '../../quantities/expression';
 import { exact, type Figure, given, workedOut } from '../../quantities/figure';
 import { nitrousGas } from '../../reference/nitrous-gas-tables';
 import { dangerous } from './limit';
+import { roundedDown } from './rounded';
 
 /** Highest concentration that may leave the duct. */
 export const mostInDuct: Figure<'ppm'> = workedOut({
@@ -67,7 +68,8 @@ export function lotsOf<U extends Divided>({ whole, metal, peak }: Asked<U>): Lot
   const byDuct = peak && of(times(whole, over(mostInDuct, worst(peak.toSpare))));
   const smaller = byDuct?.value.lt(byCeiling.value) ? byDuct : byCeiling;
   if (tooMuch.length === 0) return { tooMuch, portion: whole.value.gt(smaller.value) ? whole : smaller };
-  const count = Math.max(2, whole.value.div(smaller.value).ceil().toNumber());
+  // By what a person is told to weigh out, which is a little less.
+  const count = Math.max(2, whole.value.div(roundedDown(smaller).value).ceil().toNumber());
   const each = workedOut({
     sentence: `Each of ${count} lots`,
     unit: whole.unit,

@@ -17,6 +17,12 @@ export const roundedDown = <U extends Unit>({ value, unit }: Figure<U>): Written
   unit,
 });
 
+/** One of several lots of the same size. Lots are counted by the largest one rounded down, so none is above that. */
+export const eachLot = <U extends Unit>({ value, unit }: Figure<U>): Written<U> => ({
+  value: value.toSignificantDigits(digits).toDecimalPlaces(6).toFixed(),
+  unit,
+});
+
 /** Largest lot; the whole charge where it goes in one lot, to the last digit that was weighed. */
 export function portionTaken({ portion, made }: VentilationResult): Written<'g'> | undefined {
   if (!portion) return undefined;

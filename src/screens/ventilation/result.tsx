@@ -1,8 +1,10 @@
 /** What a check comes to: the verdict in plain words, and every figure behind it, each open to its working. */
+import type { Figure } from '../../quantities/figure';
 import { formatWritten, printed } from '../../quantities/format';
+import type { Written } from '../../quantities/written';
 import { nitrousGas } from '../../reference/nitrous-gas-tables';
 import type { VentilationResult } from '../../safety/ventilation/check';
-import { portionTaken, roundedDown } from '../../safety/ventilation/rounded';
+import { eachLot, portionTaken, roundedDown } from '../../safety/ventilation/rounded';
 import { estimate, reasonWords, verdictWords } from '../../safety/ventilation/words';
 import { FigureValue } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
@@ -17,15 +19,19 @@ import { ventilationWords as w } from './words';
 
 const thin = '\u202f';
 
+/** Metal that is weighed out, or liquor that is poured. */
+const largestLot = (result: VentilationResult): Written | undefined =>
+  portionTaken(result) ?? (result.liquorPortion && roundedDown(result.liquorPortion));
+
 /** How many lots of how much; how much is expected in the duct. */
-function useDetails({ split, duct }: VentilationResult): readonly string[] {
+function useDetails(result: VentilationResult): readonly string[] {
   const { sign } = useShell();
-  const each = split && roundedDown(split.each);
+  const { split, duct } = result;
+  const text = (of: Written) => `${formatWritten(of, sign.value)}${thin}${of.unit}`;
+  const most = largestLot(result);
   const [mean, peak] = [duct && printed(duct.mean, sign.value), duct && printed(duct.peak, sign.value)];
   return [
-    ...(split && each
-      ? [w.splitInto(split.count, `${formatWritten(each, sign.value)}${thin}${each.unit}`)]
-      : []),
+    ...(split && most ? [w.splitInto(split.count, text(eachLot(split.each)), text(most))] : []),
     ...(mean && peak ? [w.inDuct(mean.low ?? mean.value, peak.high ?? peak.value)] : []),
   ];
 }
@@ -65,11 +71,11 @@ const Conditions = ({ conditions }: VentilationResult) =>
     </Part>
   );
 
-/** What goes in, rounded down. */
+/** The largest lot, rounded down: as it is weighed out or poured. */
 function Portion({ result, href }: ResultProps) {
   const { sign } = useShell();
   const { portion, liquorPortion, split } = result;
-  const taken = portionTaken(result) ?? (liquorPortion && roundedDown(liquorPortion));
+  const taken = largestLot(result);
   if (!taken) return null;
   return (
     <>
@@ -82,6 +88,20 @@ function Portion({ result, href }: ResultProps) {
       />
       {split && <FigureRow title={w.eachLot(split.count)} figure={split.each} href={href('each')} />}
     </>
+  );
+}
+
+/** A chosen number: it has no more digits than its source. */
+function MostInDuct({ most, href }: { readonly most: Figure } & Pick<ResultProps, 'href'>) {
+  const { sign } = useShell();
+  const { value, unit } = roundedDown(most);
+  return (
+    <Row
+      title={w.ductMost}
+      figure={<FigureValue value={formatWritten({ value, unit }, sign.value)} unit={unit} />}
+      href={href('duct-most')}
+      equals
+    />
   );
 }
 
@@ -100,7 +120,12 @@ function Figures(props: ResultProps) {
           rows={[
             ['duct-mean', w.ductMean, duct?.mean],
             ['duct-peak', w.ductPeak, duct?.peak],
-            ['duct-most', w.ductMost, duct?.most],
+          ]}
+        />
+        {duct && <MostInDuct most={duct.most} href={props.href} />}
+        <NamedRows
+          href={props.href}
+          rows={[
             ['air', w.air, station.is === 'ducted-hood' ? station.face?.airflow : undefined],
             ['gas', w.gas, release.gas, route],
             ['rate-mean', w.rateMean, release.mean],

@@ -69,7 +69,8 @@ export const ventilationWords = {
   ownMixingHint: 'From 1 to 10: one divided by an efficiency of mixing.',
   result: 'What it comes to',
   notYet: 'The answer stands here as soon as the lines above are filled in.',
-  splitInto: (lots: number, each: string) => `Split into ${lots} lots of ${each}.`,
+  splitInto: (lots: number, each: string, most: string) =>
+    `Split into ${lots} lots of ${each}, none above ${most}.`,
   inDuct: (low: string, high: string) => `Nitrogen dioxide in the duct: ${low} to ${high} ppm expected.`,
   conditions: 'It stands only while this holds',
   figures: 'Figures',

@@ -13,6 +13,7 @@ import {
   standing,
 } from '../../../src/safety/checklist-run';
 import { checklists } from '../../../src/safety/checklists';
+import { inThisRun } from '../../../src/safety/in-this-run';
 import { changedList } from '../../../src/safety/own-lists';
 import { type Context, type Given, Run } from '../../../src/safety/run-schema';
 import { context, goodAnswer, listNamed, must, past, runAt, T0 } from './build-run';
@@ -109,6 +110,21 @@ describe('the result of the ventilation', () => {
   });
   it.each(['split', 'none'] as const)('stops when it is %s', (result) => {
     expect(must(tell(result)).state).toBe('stopped');
+  });
+  it('brings the largest lot of the place as the limit of the first portion, and takes an earlier one away', () => {
+    const bounds = { 'ventilation-portion': { max: '4.35', from: 'the check for Hood 1' } };
+    const portion = (run: Run) => {
+      const item = run.list.items.find(({ id }) => id === 'lst-first');
+      return item && inThisRun(item, run.context);
+    };
+    const told = must(
+      answer(open, { kind: 'worked-out', result: 'enough', from: 'check', bounds }, past(200)),
+    );
+    expect(portion(told.run)).toMatchObject({ min: '0', max: '4.35' });
+    const earlier = { ...open, context: { ...open.context, bounds } };
+    const without = must(answer(earlier, { kind: 'worked-out', result: 'enough', from: 'check' }, past(200)));
+    expect(portion(without.run)).toMatchObject({ max: '10' });
+    expect(without.run.context).toEqual(open.context);
   });
   it('is no answer to another question', () => {
     const gloves = runAt('leach-start', 'lst-gloves');

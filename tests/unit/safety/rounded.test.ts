@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { exact, given, within } from '../../../src/quantities/figure';
 import { ventilationCheck } from '../../../src/safety/ventilation/check';
-import { portionTaken, roundedDown, wholeMinutes } from '../../../src/safety/ventilation/rounded';
+import { eachLot, portionTaken, roundedDown, wholeMinutes } from '../../../src/safety/ventilation/rounded';
 import { asked, figure, hood, leach } from './ventilation-told';
 
 describe('what a person weighs out', () => {
@@ -22,6 +22,30 @@ describe('what a person weighs out', () => {
     expect(roundedDown(figure('4.1699', 'g'))).toEqual({ value: '4.16', unit: 'g' });
     expect(roundedDown(figure('0.67599', 'g')).value).toBe('0.675');
     expect(roundedDown(figure('12345', 'L')).value).toBe('12300');
+  });
+
+  it('is in as many lots as it takes to weigh out no more than the largest one, rounded down', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 2, max: 99_999 }),
+        fc.constantFrom('0.40', '0.50', '0.60'),
+        (n, speed) => {
+          const grams = new Decimal(n).div(100);
+          const result = ventilationCheck(asked(hood({}, speed), leach({ Cu: grams.toString() })));
+          const most = portionTaken(result)?.value ?? '0';
+          if (!result.split) {
+            expect(grams.lte(most)).toBe(true);
+            return;
+          }
+          const each = eachLot(result.split.each).value;
+          expect(new Decimal(each).lte(most)).toBe(true);
+          expect(new Decimal(most).times(result.split.count).gte(grams)).toBe(true);
+          expect(new Decimal(most).times(result.split.count - 1).lt(grams) || result.split.count === 2).toBe(
+            true,
+          );
+        },
+      ),
+    );
   });
 
   it('is the whole charge to its last digit where that goes in one lot', () => {

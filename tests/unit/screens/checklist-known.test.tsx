@@ -10,6 +10,7 @@ import {
   heading,
   hood,
   itemOf,
+  key,
   leadsTo,
   opened,
   readies,
@@ -107,7 +108,11 @@ describe('an answer that the app works out', () => {
     limit: 'osha-ceiling',
   };
 
-  const worksOut = (workshop: Workshop & { hoodId: string }, verdict: 'enough' | 'split') =>
+  const worksOut = (
+    workshop: Workshop & { hoodId: string },
+    verdict: 'enough' | 'split',
+    more: { readonly charge?: Charge; readonly portion?: { value: string; unit: 'g' } } = {},
+  ) =>
     act(async () => {
       await workshop.does({
         do: 'log-ventilation-check',
@@ -115,6 +120,7 @@ describe('an answer that the app works out', () => {
         stationId: workshop.hoodId,
         charge,
         verdict,
+        ...more,
       });
     });
 
@@ -136,6 +142,22 @@ describe('an answer that the app works out', () => {
     expect(given?.answer).toBe(enough);
   });
 
+  it('brings the largest lot of the place as the limit of the first portion, and says from what', async () => {
+    const workshop = await atTheCharge();
+    await worksOut(workshop, 'enough', { portion: { value: '4.35', unit: 'g' } });
+    await tap(workshop, asButton(enough));
+    await answerUntil(workshop, itemOf('leach-start', 'lst-first').ask);
+    await key(workshop, '5');
+    expect(screen.getByText('STOP')).toBeTruthy();
+    expect(document.body.textContent).toMatch(/4\.35.*ventilation check of .* for Hood 1/);
+  });
+
+  it('is not taken from a check of another step', async () => {
+    const workshop = await atTheCharge();
+    await worksOut(workshop, 'enough', { charge: { step: 'filtration' } });
+    expect(screen.queryByRole('button', { name: asButton(enough) })).toBeNull();
+  });
+
   it('stops where the place is not enough', async () => {
     const workshop = await atTheCharge();
     await worksOut(workshop, 'split');
@@ -155,6 +177,7 @@ describe('an answer that the app works out', () => {
         station: hood,
       });
     });
+    expect(screen.queryByRole('button', { name: asButton(enough) })).toBeNull();
     expect(leadsTo(/^Work it out/)).toMatch(/ventilation/);
   });
 });

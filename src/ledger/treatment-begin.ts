@@ -21,7 +21,12 @@ export type Readiness = {
 /** The list that is gone through before a treatment. */
 export const treatmentList = (state: State): Checklist | undefined => startList(state, treatmentStep);
 
-type Asking = { readonly who: string | null; readonly at: string };
+type Asking = {
+  readonly who: string | null;
+  readonly at: string;
+  /** Where the phone is, if somebody said so. */
+  readonly stationId?: string | null | undefined;
+};
 type AskingOf = Asking & { readonly containerId: string };
 
 /** Why the newest run of the list clears nothing now. */

@@ -66,12 +66,16 @@ function WillBe({ container }: Props) {
 
 function Begin({ container }: Props) {
   const shell = useShell();
-  const { state, person, now, go } = shell;
+  const { state, person, station, now, go } = shell;
   const { containerId, code } = container.body;
   const form = useForm(beginDraftName(containerId), BeginDraft, () => emptyBegin(shell, containerId));
   const { write, fault, refusal, busy } = useWriting(form);
   const { tried, tryNow } = useTried();
-  const ready = readinessOf(state.value, containerId, { who: person.value, at: now.value });
+  const ready = readinessOf(state.value, containerId, {
+    who: person.value,
+    at: now.value,
+    stationId: station.value,
+  });
   const onList = useList(ready, { container });
   const planned = stagesPlanned(shell, containerId) !== null;
   async function begin(): Promise<void> {

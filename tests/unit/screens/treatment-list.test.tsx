@@ -1,6 +1,6 @@
 import { screen } from '@testing-library/preact';
 import { expect, it } from 'vitest';
-import { itemOf } from './at-the-bench';
+import { hood, itemOf, station } from './at-the-bench';
 import { runState, user } from './treatment-run-state';
 
 const { ask: warm } = itemOf('neutralise-lime', 'lim-hot');
@@ -45,4 +45,23 @@ it('the end of a treatment names what was not asked, and is not kept from ending
   expect(phone.state.value.treatments.get(phone.treatmentId)?.ended).not.toBeNull();
   phone.show(`treatment/${phone.treatmentId}`);
   expect(await screen.findByRole('link', { name: new RegExp(`^Asked after it: ${after}`) })).toBeTruthy();
+});
+
+it('a treatment does not begin on a list that was gone through at another place', async () => {
+  const phone = await runState();
+  await phone.allows();
+  const { id, body } = await phone.clears();
+  if (body.kind !== 'checklist-finished') throw new Error('no list was finished');
+  await phone.does({ do: 'withdraw-entry', withdraws: id, reason: 'It says where, from now on.' });
+  const { kind: _, v: __, ...list } = body;
+  const hoodId = await station(phone, 'Hood 1', hood);
+  const yardId = await station(phone, 'Yard', { is: 'outdoors' });
+  const runId = phone.shell.newId();
+  await phone.does({ do: 'finish-checklist', ...list, runId, stationId: hoodId, place: 'Hood 1' });
+  phone.station.value = hoodId;
+  phone.show(`treatment/begin/${phone.barren}`);
+  expect(await screen.findByText('Nothing that is known holds it back.')).toBeTruthy();
+  phone.station.value = yardId;
+  phone.show();
+  expect(await screen.findByText(/gone through at another place/)).toBeTruthy();
 });

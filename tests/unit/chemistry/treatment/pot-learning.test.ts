@@ -7,7 +7,7 @@ import { width } from '../../../../src/quantities/figure';
 import { formulaText } from '../../../../src/quantities/formula-text';
 import { load, potWith, simulatedRun, target, tenths, type Wrong } from './simulated-pot';
 
-const runs = 24;
+const runs = 40;
 const before = potWith('hydrated-lime');
 const honest = Array.from({ length: runs }, (_, seed) => {
   const run = simulatedRun(before, tenths(10), seed + 1);
@@ -31,7 +31,7 @@ const inside = (count: number): number =>
     return low.lte(truly) && high.gte(truly);
   }).length;
 
-describe('24 pots, every amount 30 % off, copper and nickel down any way, pH noise 0.1, read at each tenth of the true dose', () => {
+describe('40 pots, every amount 30 % off, copper and nickel down any way, pH noise 0.1, read at each tenth of the true dose', () => {
   it('hold the true dose within the range in at least 85 % of them after any reading, 95 % from 80 % of the dose on', () => {
     for (let count = 1; count <= 10; count += 1)
       expect(inside(count), `after ${count}`).toBeGreaterThanOrEqual(
@@ -39,11 +39,11 @@ describe('24 pots, every amount 30 % off, copper and nickel down any way, pH noi
       );
   });
 
-  it('close in, nine of ten: to 75 % of the first range by half of the dose, 60 % by 80 %, half by 90 %, three tenths at the end', () => {
+  it('close in, nine of ten: to 75 % of the first range by half of the dose, 60 % by 80 %, 55 % by 90 %, a quarter at the end', () => {
     expect(widest(5)).toBeLessThan(0.75);
     expect(widest(8)).toBeLessThan(0.6);
-    expect(widest(9)).toBeLessThan(0.5);
-    expect(widest(10)).toBeLessThan(0.3);
+    expect(widest(9)).toBeLessThan(0.55);
+    expect(widest(10)).toBeLessThan(1 / 4);
   });
 
   it('are never wider than before any reading but for a twentieth, and thirty-nine readings of forty widen none by a fifth', () => {
@@ -67,7 +67,7 @@ describe('a pot with something wrong, dosed on to 1.3 times what should be enoug
     const last = learnt(before, readings);
     return last.agrees ? [] : last.contradictions.map(({ code }) => code);
   };
-  const all = (wrong: Wrong) => Array.from({ length: 3 }, (_, seed) => codesOf(wrong, seed + 101));
+  const all = (wrong: Wrong) => Array.from({ length: 4 }, (_, seed) => codesOf(wrong, seed + 101));
 
   it.each<Wrong>(['limestone', 'filler'])(
     '%s in the bag of lime contradicts the plan',
@@ -77,7 +77,7 @@ describe('a pot with something wrong, dosed on to 1.3 times what should be enoug
     60_000,
   );
 
-  it('ammonia, a fifth of all that takes base, is found, and called so in two of three at least', () => {
+  it('ammonia, a fifth of all that takes base, is found, and called so in three of four at least', () => {
     const codes = all('ammonia');
     for (const one of codes) expect(one).not.toHaveLength(0);
     expect(codes.filter((one) => one.includes('ammonia')).length).toBeGreaterThanOrEqual(codes.length - 1);

@@ -1,5 +1,6 @@
 import { act, fireEvent, screen, within } from '@testing-library/preact';
 import { describe, expect, it, onTestFinished, vi } from 'vitest';
+import { checklists } from '../../../src/safety/checklists';
 import { workshopInMemory } from '../../support/shell-in-memory';
 import { answerUntil, heading, itemOf, key, opened, reload, show, tap } from './at-the-bench';
 
@@ -145,34 +146,23 @@ describe('going through a checklist', () => {
   });
 
   it('says one plain line after three confirmations sooner than anybody can look, and keeps it for the record', async () => {
-    const workshop = await opened('wash-dry-weigh');
-    for (const ask of ['Radio off', 'Door shut', 'Light on'])
-      await workshop.does({
-        do: 'change-list',
-        change: {
-          change: 'item-added',
-          list: 'wash-dry-weigh',
-          item: {
-            id: `own-${ask.slice(0, 3).toLowerCase()}`,
-            kind: 'confirm',
-            ask,
-            stop: false,
-            reason: 'Ours',
-          },
-        },
-      });
+    const workshop = await opened('container-inspection');
+    workshop.path.value = ['check', '-', 'container-inspection'];
     show(workshop);
-    await answerUntil(workshop, 'Radio off');
-    const quickly = async (): Promise<void> => {
+    const confirms =
+      checklists.get('container-inspection')?.items.filter(({ kind }) => kind === 'confirm') ?? [];
+    await answerUntil(workshop, confirms[0]?.ask);
+    for (const item of confirms.slice(0, 3)) {
+      expect(screen.queryByText('Look at the thing, then tap.')).toBeNull();
       await act(async () => workshop.pass(500));
       await act(async () => {
-        fireEvent.click(screen.getByRole('button', { name: 'Yes, I looked: it is so' }));
+        const name = item.kind === 'confirm' ? (item.yes ?? '') : '';
+        fireEvent.click(screen.getByRole('button', { name }));
       });
-    };
-    await quickly();
-    await quickly();
-    expect(screen.queryByText('Look at the thing, then tap.')).toBeNull();
-    await quickly();
+    }
+    expect(heading()).toBe(confirms[3]?.ask);
+    expect(screen.getByText('Look at the thing, then tap.')).toBeTruthy();
+    await answerUntil(workshop);
     expect(screen.getByText('Look at the thing, then tap.')).toBeTruthy();
     const list = [...workshop.state.value.checklists.values()].at(-1);
     expect(list?.body.answers.filter(({ quick }) => quick)).toHaveLength(3);

@@ -13,6 +13,7 @@ import { Row, Rows } from '../../ui/row';
 import { calendarDayText } from '../amounts';
 import { FigureRow } from '../figure-row';
 import { useShell } from '../shell';
+import { words } from '../words';
 import { stationWords as w } from './words';
 
 type WrittenHood = Extract<WrittenStation, { is: 'ducted-hood' }>;
@@ -44,7 +45,7 @@ function WindowRow({ window }: Pick<DuctedHood, 'window'>) {
     <Row
       title={w.window}
       second={w.windowBy[window.by]}
-      figure={<FigureValue value={`${end(window.slowest)}–${end(window.fastest)}`} unit="m/s" />}
+      figure={<FigureValue value={`${end(window.slowest)} ${words.to} ${end(window.fastest)}`} unit="m/s" />}
     />
   );
 }
@@ -55,7 +56,7 @@ function HoodFacts({ written, hood, id }: { written: WrittenHood; hood: DuctedHo
   const day = (iso: string) => calendarDayText(iso, now.value);
   return (
     <Rows label={w.facts}>
-      <Row title={w.openingShort} figure={w.times(text(written.width), text(written.height))} />
+      <Row title={w.openingShort} second={w.times(text(written.width), text(written.height))} />
       <WrittenRow
         title={w.face}
         {...(written.face ? { second: w.readOn(day(written.face.measuredOn)) } : {})}

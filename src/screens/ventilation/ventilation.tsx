@@ -58,7 +58,7 @@ function Place({ place, tried, here }: PlaceProps) {
           none={words.choose}
           options={used.map(({ body }) => ({ value: body.stationId, label: body.name }))}
           onChoose={chooseStation}
-          hint={place ? kindWords[place.body.station.is] : w.choosePlace}
+          hint={place ? w.phoneHere(kindWords[place.body.station.is]) : w.choosePlace}
           error={tried && !place ? w.choosePlace : undefined}
         />
       )}

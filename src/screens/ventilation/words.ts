@@ -10,6 +10,7 @@ export const ventilationWords = {
   openSecond: 'What it makes against what the place carries away',
   worked: (when: string, where: string) => `Worked out ${when} for ${where}`,
   place: 'Where it is to be worked',
+  phoneHere: (kind: string) => `${kind}. The phone is taken to be here from now on.`,
   choosePlace: 'Choose the place first.',
   noPlace: 'No place is described yet. Describe one: nothing can be worked out without it.',
   describe: 'Describe a place',
@@ -68,7 +69,7 @@ export const ventilationWords = {
   ownMixing: 'Mixing factor',
   ownMixingHint: 'From 1 to 10: one divided by an efficiency of mixing.',
   result: 'What it comes to',
-  notYet: 'The answer stands here as soon as the lines above are filled in.',
+  notYet: 'Some lines are empty still',
   splitInto: (lots: number, each: string, most: string) =>
     `Split into ${lots} lots of ${each}, none above ${most}.`,
   inDuct: (low: string, high: string) => `Nitrogen dioxide in the duct: ${low} to ${high} ppm expected.`,

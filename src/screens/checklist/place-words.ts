@@ -7,9 +7,11 @@ export const placeWords = {
   notWrittenDown: 'place not written down',
   another: 'Other place',
   moved: (from: string | undefined, to: string | undefined) =>
-    `The list was begun at ${from ?? 'a place that is not written down'}, and the phone is at ${
-      to ?? 'a place that is not written down'
-    } now. Look round here.`,
+    from === to
+      ? `${to} was described anew since the list was begun. Look round here.`
+      : `The list was begun at ${from ?? 'a place that is not written down'}, and the phone is at ${
+          to ?? 'a place that is not written down'
+        } now. Look round here.`,
   workOut: 'Work it out',
   workOutAgain: 'Work it out again',
   workOutSecond: 'From the charge and this place',

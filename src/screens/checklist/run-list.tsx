@@ -37,7 +37,7 @@ function useOther(on: RunOnScreen, { list, person }: Props) {
   }
   if (on.run.list !== list && contentHash(on.run.list) !== contentHash(list))
     return { reason: words.resume.otherList, onRestart: on.restart };
-  if (context.place?.id !== on.place?.id)
+  if (on.isElsewhere && on.begun)
     return {
       reason: placeWords.moved(context.place?.name, on.place?.name),
       onRestart: () => on.moveTo(on.place?.id ?? null),

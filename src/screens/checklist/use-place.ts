@@ -9,6 +9,10 @@ export function stationPlace(state: State, stationId: string | null): Context['p
   return body && { id: body.stationId, name: body.name, kind: body.station.is };
 }
 
+/** The same station, described as the same kind of place. */
+export const isSamePlace = (one: Context['place'], other: Context['place']): boolean =>
+  one?.id === other?.id && one?.kind === other?.kind;
+
 /** A list that may be gone through anywhere holds anywhere: it takes no place. */
 export function usePlace({ station: needed }: Pick<Checklist, 'station'>) {
   const { state, station, chooseStation } = useShell();

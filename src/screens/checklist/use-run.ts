@@ -20,7 +20,7 @@ import { useShell } from '../shell';
 import { KeptRun, runDraft } from './kept-run';
 import { knownHere } from './known-here';
 import { type ListFor, partOf } from './list-for';
-import { usePlace } from './use-place';
+import { isSamePlace, usePlace } from './use-place';
 import { performedFault } from './words';
 
 const undoMs = 5_000;
@@ -67,6 +67,12 @@ export function useRun(list: Checklist, what: ListFor, person: string) {
     setKept(next);
   };
   const goOnWith = (run: Run): void => keep({ ...kept, run });
+
+  const isElsewhere = !isSamePlace(kept.run.context.place, place);
+  // With nothing answered yet, the list is simply asked where the phone is now.
+  useEffect(() => {
+    if (isElsewhere && !isBegun(kept.run)) goOnWith(movedTo(kept.run, place, shell.moment()));
+  });
 
   /** Writes the run down as it stands. @returns the entry, or null with the fault shown */
   async function finish(run: Run): Promise<string | null> {
@@ -139,6 +145,7 @@ export function useRun(list: Checklist, what: ListFor, person: string) {
     since: minutesAfter(shell.now.value, -list.validHours * 60),
     where: { elsewhere, list: `${partOf(what)}/${list.id}`, onStation: moveTo },
     place,
+    isElsewhere,
     begun: isBegun(kept.run),
     undo,
     fault,

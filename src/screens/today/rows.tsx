@@ -159,7 +159,9 @@ export function RunningRows({ state }: { readonly state: State }) {
           key={entryId}
           mark={<Mark kind="clearance" />}
           title={[body.checklist.title, batchCode(body.batchId)].filter(Boolean).join(', ')}
-          second={w.clearedUntil(momentText(body.validUntil ?? now.value, now.value))}
+          second={[w.clearedUntil(momentText(body.validUntil ?? now.value, now.value)), body.place]
+            .filter(Boolean)
+            .join(', ')}
           href={`#/clearance/${entryId}`}
           figure={<FigureValue {...minutesShown(minutesLeft(body.validUntil ?? now.value, now.value))} />}
         />

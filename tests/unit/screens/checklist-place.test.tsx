@@ -109,6 +109,30 @@ describe('the place of a list', () => {
     expect(heading()).toBe(wind);
   });
 
+  it('is taken as it is now where nothing was answered yet', async () => {
+    const workshop = await withStations();
+    await tap(workshop, /^Hood 1/);
+    await act(async () => workshop.shell.chooseStation(workshop.yardId));
+    expect(heading()).toBe(wind);
+  });
+
+  it('that was described as another kind meanwhile begins the list again', async () => {
+    const workshop = await withStations();
+    await tap(workshop, /^Hood 1/);
+    await answerInOrder(workshop);
+    await act(async () => {
+      await workshop.does({
+        do: 'change-station',
+        stationId: workshop.hoodId,
+        name: 'Hood 1',
+        station: { is: 'ductless-hood' },
+      });
+    });
+    expect(screen.getByText(/^Hood 1 was described anew/)).toBeTruthy();
+    await tap(workshop, 'Begin again');
+    expect(screen.getByText('STOP')).toBeTruthy();
+  });
+
   it('begins the list again when the phone has moved, and says so', async () => {
     const workshop = await withStations();
     await tap(workshop, /^Hood 1/);

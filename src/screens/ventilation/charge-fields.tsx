@@ -25,7 +25,7 @@ function AcidFields({ form, read, tried, batchId }: FieldsProps) {
   const { step, volume, strength } = form.value;
   return (
     <Part rule title={step === 'cementation' ? w.acidOf.cementation : w.acidOf.leach}>
-      {step === 'leach' && <AcidOffers form={form} batchId={batchId} />}
+      <AcidOffers form={form} batchId={batchId} />
       <NumberField
         label={w.volume}
         field={volume}

@@ -1,5 +1,7 @@
 /** What is written down already, beside the lines: shown as it was, and taken over by a tap, never by itself. */
+import { acidChargedTo, acidInLiquorOf } from '../../ledger/acid-offered';
 import { lastVentilationOf } from '../../ledger/ventilation-found';
+import { formatWritten } from '../../quantities/format';
 import { Button, Buttons } from '../../ui/button';
 import { Part } from '../../ui/page';
 import { amountText, momentText } from '../amounts';
@@ -11,20 +13,21 @@ import { ventilationWords as w } from './words';
 
 type Props = { readonly form: Form<VentilationDraft>; readonly batchId: string | null };
 
-/** Acid that the batch was charged with, as it was poured. */
+/** Acid that the batch was charged with as it was poured, or the free acid of its liquor as it was titrated. */
 export function AcidOffers({ form, batchId }: Props) {
   const { state, sign, now } = useShell();
-  const charged = state.value.batches.get(batchId ?? '')?.charged ?? [];
-  const acids = charged.flatMap(({ entryId, at, body: { charge } }) =>
-    charge.what === 'acid' ? [{ entryId, at, charge }] : [],
-  );
+  const batch = state.value.batches.get(batchId ?? '');
+  if (!batch) return null;
+  const leach = form.value.step === 'leach';
+  const acids = leach ? acidChargedTo(batch) : acidInLiquorOf(state.value, batch);
+  const said = leach ? w.charged : w.titrated;
   if (acids.length === 0) return null;
   return (
     <Buttons>
-      {acids.slice(-3).map(({ entryId, at, charge: { volume, strength } }) => (
+      {acids.slice(-3).map(({ entryId, at, volume, strength }) => (
         <Button
           key={entryId}
-          second={w.charged(momentText(at, now.value))}
+          second={said(momentText(at, now.value))}
           onTap={() =>
             form.change({
               volume: { typed: volume.value, unit: volume.unit },
@@ -34,7 +37,7 @@ export function AcidOffers({ form, batchId }: Props) {
         >
           {w.useAcid(
             amountText(volume, sign.value),
-            `${strength.value.replace('.', sign.value)}\u202f${strength.unit}`,
+            `${formatWritten(strength, sign.value)}\u202f${strength.unit}`,
           )}
         </Button>
       ))}

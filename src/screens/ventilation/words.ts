@@ -41,6 +41,7 @@ export const ventilationWords = {
   offered: 'Written down already',
   useAcid: (amount: string, strength: string) => `${amount} of ${strength}`,
   charged: (when: string) => `charged ${when}, before any water. Tap: use`,
+  titrated: (when: string) => `leach liquor, titrated ${when}. Tap: use`,
   useLast: 'As it was checked last',
   useLastSecond: (when: string, what: string) => `${when}: ${what}. Tap: use`,
   release: 'How the gas comes',

@@ -145,6 +145,29 @@ describe('the form', () => {
     expect(screen.getByLabelText<HTMLInputElement>('Strength').value).toBe('68');
   });
 
+  it('offers the free acid of the leach liquor to its cementation', async () => {
+    const workshop = await atTheHood();
+    await workshop.does({
+      do: 'log-stream',
+      batchId: workshop.batch,
+      stepId: null,
+      stream: 'leach-liquor',
+      liquid: {
+        volume: { value: '3.45', unit: 'L' },
+        findings: [],
+        freeAcid: [{ by: 'titration', result: { value: '1.48', unit: 'mol/L' } }],
+      },
+    });
+    open(workshop.shell, workshop.address);
+    expect(screen.queryByRole('button', { name: /^3\.45/ })).toBeNull();
+    await choose('Step', 'cementation');
+    await tap(/^3\.45.L of 1\.48.mol/);
+    await type('From the first gas to the last', '24');
+    await choose('Limit', 'niosh-15-min');
+    // 3.45 L × 1.48 mol/L dissolve 122 g of copper: more than goes into one lot, so the liquor is split.
+    expect(plain(screen.getByRole('status').textContent)).toMatch(/Split into \d+ lots of [\d.]+ L/);
+  });
+
   it('takes metal of which nobody knows what it is for the worst', async () => {
     await atTheHood();
     await copper('5');

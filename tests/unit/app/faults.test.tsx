@@ -45,11 +45,23 @@ describe('an error in a screen', () => {
   });
 });
 
-test('an error of our own while the record opens is a record that does not open', async () => {
-  vi.spyOn(indexedDB, 'open').mockImplementation(() => {
-    throw new TypeError('not what was expected');
+describe('an error of our own while the record opens', () => {
+  const breaks = () =>
+    vi.spyOn(indexedDB, 'open').mockImplementation(() => {
+      throw new TypeError('not what was expected');
+    });
+
+  test('is a record that does not open', async () => {
+    breaks();
+    go('today', 'replace');
+    render(<App />);
+    await waitFor(() => expect(screen.getByRole('alert').textContent).toContain('TypeError'));
+    expect(screen.getByRole('button', { name: 'Open again' })).toBeTruthy();
   });
-  render(<App />);
-  await waitFor(() => expect(screen.getByRole('alert').textContent).toContain('TypeError'));
-  expect(screen.getByRole('button', { name: 'Open again' })).toBeTruthy();
+
+  test('keeps nobody from an emergency card', async () => {
+    breaks();
+    render(<App />);
+    expect(await screen.findByText('The card')).toBeTruthy();
+  });
 });

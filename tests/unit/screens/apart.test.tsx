@@ -238,7 +238,10 @@ describe('a base that went onto ammonia waste', () => {
     });
     const treatmentId = body.kind === 'treatment-begun' ? body.treatmentId : '';
     open(p.shell, `treatment/${treatmentId}/dose`);
-    await user.type(await screen.findByRole('textbox', { name: 'Weighed, as sold' }, { timeout: 5000 }), '20');
+    await user.type(
+      await screen.findByRole('textbox', { name: 'Weighed, as sold' }, { timeout: 5000 }),
+      '20',
+    );
     await tap('It is in');
     await waitFor(() => expect(p.path.value.join('/')).toBe(`sos/ammonia-silver/then/${first}`));
     expect(p.state.value.treatments.get(treatmentId)?.doses).toHaveLength(1);

@@ -10,6 +10,8 @@ export type Beginning = {
   readonly stationId?: string | null | undefined;
   readonly who: string | null;
   readonly at: string;
+  /** Bases that are to go in: of a treatment. */
+  readonly bases?: readonly string[] | undefined;
 };
 
 /** Strength of the acid last charged to a batch by then, as written; null where none was charged or nobody said. */
@@ -23,9 +25,28 @@ function acidBy(state: State, batchId: string | null, at: string): string | null
 const differ = (one: string | null | undefined, other: string | null | undefined): boolean =>
   one !== null && one !== undefined && other !== null && other !== undefined && one !== other;
 
+/** A later run of the same list, for the same thing, that stopped by then: what it saw ends what was seen before. */
+const stoppedSince = (state: State, { body }: ChecklistState, at: string): ChecklistState | undefined =>
+  [...state.checklists.values()].find(
+    ({ body: later }) =>
+      later.outcome === 'stopped' &&
+      later.checklist.id === body.checklist.id &&
+      later.batchId === body.batchId &&
+      later.containerId === body.containerId &&
+      later.finishedAt > body.finishedAt &&
+      later.finishedAt <= at,
+  );
+
+/** A base that the list was not gone through for; undefined where it told of none. */
+const baseNotMeant = (
+  { body: { bases } }: ChecklistState,
+  { bases: going = [] }: Beginning,
+): string | undefined => bases && going.find((base) => !bases.includes(base));
+
 /** What has changed since the list was gone through; null when nothing that it holds for has. */
-function changedSince(state: State, { who, body }: ChecklistState, beginning: Beginning): Refusal | null {
+function changedSince(state: State, told: ChecklistState, beginning: Beginning): Refusal | null {
   const field = 'clearance';
+  const { who, body } = told;
   const { batchId, containerId, stationId, finishedAt } = body;
   if (batchId !== beginning.batchId)
     return { code: 'clearance-for-another-batch', details: { batchId }, field };
@@ -34,6 +55,8 @@ function changedSince(state: State, { who, body }: ChecklistState, beginning: Be
   if (who !== beginning.who) return { code: 'clearance-of-another-person', details: { who }, field };
   if (differ(stationId, beginning.stationId))
     return { code: 'clearance-for-another-place', details: { stationId: stationId ?? null }, field };
+  const base = baseNotMeant(told, beginning);
+  if (base !== undefined) return { code: 'clearance-for-another-base', details: { base }, field };
   const [then, now] = [acidBy(state, batchId, finishedAt), acidBy(state, batchId, beginning.at)];
   return differ(then, now) ? { code: 'clearance-for-other-acid', details: { then, now }, field } : null;
 }
@@ -47,11 +70,26 @@ export function clearanceFault(state: State, clearance: string, beginning: Begin
   if (step !== beginning.step) return { code: 'clearance-for-another-step', details: { step }, field };
   if (outcome === 'stopped') return { code: 'clearance-stopped', details: { clearance }, field };
   if (late) return { code: 'clearance-late', details: { stepId: late.stepId }, field };
+  const stop = stoppedSince(state, run, beginning.at);
+  if (stop) return { code: 'clearance-stopped', details: { clearance: stop.entryId }, field };
   const changed = changedSince(state, run, beginning);
   if (changed) return changed;
   if (validUntil !== null && validUntil < beginning.at)
     return { code: 'clearance-expired', details: { clearance, validUntil }, field };
   return null;
+}
+
+/** Whether something was begun on it: it lets one thing begin. */
+export const isUsed = (state: State, clearance: string): boolean =>
+  [...state.steps.values(), ...state.treatments.values()].some(({ body }) => body.clearance === clearance);
+
+/** Why nothing can be begun on it now; null when it can. */
+export function beginningFault(state: State, clearance: string, beginning: Beginning): Refusal | null {
+  const fault = clearanceFault(state, clearance, beginning);
+  if (fault) return fault;
+  return isUsed(state, clearance)
+    ? { code: 'clearance-used', details: { clearance }, field: 'clearance' }
+    : null;
 }
 
 /** Clearances that hold at `now` and that no treatment was begun on, the newest of each list and thing, the first to end first. */
@@ -60,7 +98,7 @@ export function clearancesHolding(state: State, now: string): readonly Checklist
   const newest = new Map<string, ChecklistState>();
   for (const told of state.checklists.values()) {
     const { checklist, batchId, containerId, validUntil } = told.body;
-    if (validUntil !== null && validUntil > now && !used.has(told.entryId))
+    if (validUntil !== null && validUntil > now && !used.has(told.entryId) && !stoppedSince(state, told, now))
       newest.set(`${checklist.id} ${batchId} ${containerId}`, told);
   }
   return [...newest.values()].sort((a, b) =>

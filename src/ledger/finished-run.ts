@@ -3,6 +3,7 @@
 import { secondIn, standing, toldIn } from '../safety/checklist-run';
 import { contentHash } from '../safety/checklists';
 import { clearanceUntil } from '../safety/clearance';
+import { inThisRun } from '../safety/in-this-run';
 import type { Answered, Run } from '../safety/run-schema';
 import type { ChecklistAnswer } from './entries/checklists';
 import type { IntentionOf } from './intention';
@@ -46,11 +47,20 @@ export const answerOf = ({
 const returnIn = (run: Run): string | undefined =>
   run.list.longestHours === undefined ? undefined : secondIn(run)?.at;
 
+/** Bases that the list lets go in; undefined where it asks for none. */
+function basesIn({ list, context }: Run): string[] | undefined {
+  const asked = list.items.find((item) => item.kind === 'choice' && item.expects !== undefined);
+  const item = asked && inThisRun(asked, context);
+  if (item?.kind !== 'choice') return undefined;
+  return item.choices.flatMap(({ base, stops }) => (base === undefined || stops ? [] : [base]));
+}
+
 /** A complete run is cleared; any other has stopped, and gives no clearance. @param at when it was finished */
 export function finishedRun(runId: string, run: Run, at: string): IntentionOf<'finish-checklist'> {
   const cleared = standing(run).state === 'complete';
   const { list, context } = run;
   const second = secondIn(run);
+  const bases = basesIn(run);
   return {
     do: 'finish-checklist',
     runId,
@@ -69,6 +79,7 @@ export function finishedRun(runId: string, run: Run, at: string): IntentionOf<'f
     ...(second === undefined
       ? {}
       : { second: { name: second.name, ...(second.at === undefined ? {} : { at: second.at }) } }),
+    ...(bases === undefined ? {} : { bases }),
     answers: toldIn(run).map(answerOf),
   };
 }

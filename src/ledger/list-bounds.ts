@@ -24,9 +24,11 @@ const paperReads = 0.5;
 const fullest = { quiet: '50', foaming: '33' } as const;
 
 /** The bases of a plan, without the iron that cements. */
-export const basesOf = ({ stages }: Planned): readonly string[] => [
-  ...new Set(stages.flatMap(({ agent }) => (agent === 'iron' ? [] : [agent]))),
-];
+export const basesOf = ({
+  stages,
+}: {
+  readonly stages: readonly Pick<TreatmentStage, 'agent'>[];
+}): readonly string[] => [...new Set(stages.flatMap(({ agent }) => (agent === 'iron' ? [] : [agent])))];
 
 const foams = ({ agent }: TreatmentStage): boolean =>
   agent !== 'iron' && Number(bases[agent].carbonDioxidePerMol) > 0;

@@ -24,13 +24,17 @@ type Reason =
       readonly details: { readonly containerId: string | null };
     }
   | { readonly code: 'clearance-for-another-place'; readonly details: { readonly stationId: string | null } }
+  /** A base that the list was not gone through for. */
+  | { readonly code: 'clearance-for-another-base'; readonly details: { readonly base: ThingId } }
+  /** Something was begun on it already. */
+  | { readonly code: 'clearance-used'; readonly details: { readonly clearance: string } }
   /** Strengths as written. */
   | {
       readonly code: 'clearance-for-other-acid';
       readonly details: { readonly then: string | null; readonly now: string | null };
     }
-  /** Gone through when the step had begun already. */
   | { readonly code: 'list-change-not-in-order'; readonly details: { readonly fault: OwnFault } }
+  /** Gone through when the step had begun already. */
   | { readonly code: 'clearance-late'; readonly details: { readonly stepId: string } }
   | { readonly code: 'clearance-of-another-person'; readonly details: { readonly who: string | null } }
   | {

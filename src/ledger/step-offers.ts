@@ -1,6 +1,6 @@
 /** What may be started or gone on with on a batch: the likely one first, and whether a clearance of it holds. */
 import type { Checklist } from '../safety/checklist-schema';
-import { clearanceFault } from './clearance';
+import { clearanceFault, isUsed } from './clearance';
 import type { ChecklistFinished } from './entries/checklists';
 import type { State, StepState, Told } from './state';
 import { treatmentStep } from './treatment';
@@ -21,6 +21,8 @@ export type Asking = {
   readonly stationId?: string | null | undefined;
   readonly who: string | null;
   readonly at: string;
+  /** For the list of a treatment: the bases that are to go in. */
+  readonly bases?: readonly string[] | undefined;
 };
 
 /** Lists that concern the whole place, for every batch. */
@@ -32,9 +34,6 @@ export const batchOf = ({ step }: Checklist, batchId: string | null): string | n
 
 /** Whether finishing the list begins nothing: it was a look, or the step runs already. */
 export const isLook = ({ step, moment }: Checklist): boolean => ofThePlace.has(step) || moment === 'running';
-
-const isUsed = (state: State, clearance: string): boolean =>
-  [...state.steps.values(), ...state.treatments.values()].some(({ body }) => body.clearance === clearance);
 
 /** The list that is gone through to start a step of this kind. */
 export const startList = (state: State, kind: string): Checklist | undefined =>

@@ -26,6 +26,8 @@ type Asking = {
   readonly at: string;
   /** Where the phone is, if somebody said so. */
   readonly stationId?: string | null | undefined;
+  /** What is to go in, as it is chosen now. */
+  readonly bases?: readonly string[];
 };
 type AskingOf = Asking & { readonly containerId: string };
 

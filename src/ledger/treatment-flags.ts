@@ -1,6 +1,7 @@
 /** What is wrong or under way with treatments. */
 import { clearanceFault } from './clearance';
 import type { Flag } from './flags';
+import { basesOf } from './list-bounds';
 import type { ContainerState, State, TreatmentState } from './state';
 import {
   baseWentIn,
@@ -44,7 +45,14 @@ export function flagsOfTreatment(state: State, treatment: TreatmentState): Flag[
   const fault =
     clearance === null
       ? null
-      : clearanceFault(state, clearance, { step: treatmentStep, batchId: null, containerId, who, at });
+      : clearanceFault(state, clearance, {
+          step: treatmentStep,
+          batchId: null,
+          containerId,
+          who,
+          at,
+          bases: basesOf(body),
+        });
   if (fault)
     flags.push({ pressing: 'soon', about, code: 'treatment-clearance-does-not-hold', why: fault.code });
   return flags;

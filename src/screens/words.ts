@@ -121,6 +121,10 @@ export function refusalWords(refusal: Refusal): string {
       return 'Somebody else went through the list. A clearance holds for one person only: go through it yourself.';
     case 'clearance-for-another-place':
       return 'The list was gone through at another place. Look round here, and go through it again.';
+    case 'clearance-for-another-base':
+      return `The list was not gone through for ${thingInside(refusal.details.base)}. Go through it again, with what is to go in.`;
+    case 'clearance-used':
+      return 'Something was begun on this clearance already. Go through the checklist again.';
     case 'clearance-for-other-acid':
       return `The acid was ${refusal.details.then} when the list was gone through, and is ${refusal.details.now} now. Go through it again.`;
     case 'list-change-not-in-order':

@@ -1,5 +1,5 @@
 /** Decisions on batches and their steps. */
-import { clearanceFault } from '../clearance';
+import { beginningFault } from '../clearance';
 import type { Context, IntentionOf } from '../intention';
 import { type Decided, refused, written } from '../refusal';
 import type { State } from '../state';
@@ -15,11 +15,11 @@ export function openBatch(state: State, intention: IntentionOf<'open-batch'>, { 
   return written({ kind: 'batch-opened', v: 1, batchId: newId(), code: given, ...batch });
 }
 
-/** A planned step: only on a clearance that holds now, for this step, this batch and this person. */
+/** A planned step: only on a clearance that holds now, for this step, this batch and this person, and that has begun nothing yet. */
 export function startStep(state: State, intention: IntentionOf<'start-step'>, context: Context): Decided {
   const { step, batchId, stationId, clearance } = intention;
   const { who, now: at, newId } = context;
-  const fault = clearanceFault(state, clearance, { step, batchId, stationId, who, at });
+  const fault = beginningFault(state, clearance, { step, batchId, stationId, who, at });
   if (fault) return refused(fault);
   return written({ kind: 'step-started', v: 1, stepId: newId(), ...stated(intention) });
 }

@@ -1,8 +1,9 @@
 /** Decisions on treatments. What has happened is written down; only the beginning can be a plan. */
 import { meetings, refusedMeeting } from '../../safety/must-not-meet/meetings';
-import { clearanceFault } from '../clearance';
+import { beginningFault } from '../clearance';
 import type { Agent } from '../entries/treatments';
 import type { Context, IntentionOf } from '../intention';
+import { basesOf } from '../list-bounds';
 import { contentsSide, vesselSide } from '../meeting-sides';
 import { type Decided, type Refusal, refused, written } from '../refusal';
 import type { ContainerState, State } from '../state';
@@ -77,7 +78,14 @@ export function beginTreatment(
       intention.stages.map(({ agent }) => agent),
     ) ??
     (because ? { code: 'treatment-not-allowed' as const, details: { because } } : null) ??
-    clearanceFault(state, clearance, { step: treatmentStep, batchId: null, containerId, who, at });
+    beginningFault(state, clearance, {
+      step: treatmentStep,
+      batchId: null,
+      containerId,
+      who,
+      at,
+      bases: basesOf(intention),
+    });
   if (fault) return refused(fault);
   const allowed = allowedNow(state);
   return written({ kind: 'treatment-begun', v: 1, treatmentId: newId(), allowed, ...stated(intention) });

@@ -51,6 +51,8 @@ export const ChecklistFinished = z.strictObject({
   stationId: z.optional(Id),
   place: z.optional(Line),
   second: z.optional(z.strictObject({ name: Line, at: z.optional(Instant) })),
+  /** Of a list that asks which base stands open: those that were in order then. */
+  bases: z.optional(z.array(Slug).check(z.maxLength(10))),
   answers: z.array(ChecklistAnswer).check(z.minLength(1), z.maxLength(60)),
 });
 

@@ -1,5 +1,6 @@
 /** A treatment begins: what will be treated, what goes in, what holds it back and the way to make each right. */
 import { containerFigures } from '../../ledger/container-figures';
+import { basesOf } from '../../ledger/list-bounds';
 import { mayHaveHappened } from '../../ledger/refused-plan';
 import type { ContainerState } from '../../ledger/state';
 import { readinessOf } from '../../ledger/treatment-begin';
@@ -75,6 +76,7 @@ function Begin({ container }: Props) {
     who: person.value,
     at: now.value,
     stationId: station.value,
+    bases: basesOf(form.value),
   });
   const onList = useList(ready, { container });
   const planned = stagesPlanned(shell, containerId) !== null;

@@ -16,7 +16,7 @@ import { expectAccessible, expectClean, openPhone, untilKept } from './phone';
 import { openSite } from './site';
 
 const standsBy = 'Joost Merrin';
-const heading = (page: Page, name?: string | RegExp) => page.getByRole('heading', { level: 1, name });
+const heading = (page: Page, name: string | RegExp = /./) => page.getByRole('heading', { level: 1, name });
 const follow = (page: Page, name: string | RegExp) => page.getByRole('link', { name }).first().click();
 const stop = (page: Page) => page.getByText('STOP', { exact: true });
 const inOrder = (page: Page) => answerInOrder(page, standsBy);

@@ -92,11 +92,11 @@ export async function opened(list: string): Promise<Workshop> {
 
 type Station = Extract<Parameters<Workshop['does']>[0], { do: 'add-station' }>['station'];
 
-export const hood: Station = {
+export const hood = {
   is: 'ducted-hood',
   width: { value: '80', unit: 'cm' },
   height: { value: '30', unit: 'cm' },
-};
+} as const satisfies Station;
 
 /** @returns its id */
 export async function station(workshop: Workshop, name: string, described: Station): Promise<string> {

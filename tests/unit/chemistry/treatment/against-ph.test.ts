@@ -23,7 +23,7 @@ const anyPot = (bases: readonly BaseId[]) =>
       const pot = treatedPot(loadWith(10, acid, { Cu, Ni }), base);
       const turn = pot && shapes(pot)[way];
       const curve = pot && turn && againstPh(pot, turn);
-      if (!curve?.ok) throw new Error('no curve');
+      if (!pot || !curve?.ok) throw new Error('no curve');
       return { pot, turn, curve: curve.value };
     });
 

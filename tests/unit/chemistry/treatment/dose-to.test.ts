@@ -16,8 +16,8 @@ it('lime that is in already is lime that is no more needed, mole for mole: more 
         if (!pot) throw new Error('no pot');
         const whole = doseTo(pot, likely(pot), pH);
         if (whole.found !== 'dose') throw new Error(whole.found);
-        const before = new Map([['Ca(OH)2', (share * whole.base) / 2]]);
-        const rest = doseTo({ ...pot, before }, likely(pot), pH);
+        const limed = new Map(likely(pot)).set('hydrated-lime before', share * whole.base);
+        const rest = doseTo(pot, limed, pH);
         if (rest.found !== 'dose') throw new Error(rest.found);
         // Water that the first lime made of the acid is not counted into the pot that it leaves: the pot is that much stronger.
         expect(Math.abs(rest.base / whole.base - (1 - share))).toBeLessThan(0.001);

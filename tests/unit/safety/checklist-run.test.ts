@@ -78,7 +78,7 @@ describe('a stop', () => {
   });
 
   it.each([
-    ['0.4', 'Take less; check the ventilation with that acid. Then answer again.'],
+    ['0.4', 'Pour it into clean water, fan on. Read the pH. Then answer again.'],
     ['7', 'Check the strip; look for cloudiness. Then answer again.'],
   ])('of a reading shows the doors of its side: pH %s', (written, door) => {
     const now = must(say('cementation', 'cem-acid', reading(written)));

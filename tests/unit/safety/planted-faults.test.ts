@@ -100,7 +100,8 @@ const planted: Readonly<Record<string, readonly Planted[]>> = {
     ['bleach under the sink', { 'cl-bleach': no }, 'cl-bleach'],
     ['the drops go to the nitric waste', { 'cl-waste': choose('nitric waste bottle') }, 'cl-waste'],
     ['a tight cap on the chloride jar', { 'cl-waste': choose('chloride jar, tight cap') }, 'cl-waste'],
-    ['safety glasses', { 'cl-face': choose('glasses and apron') }, 'cl-face'],
+    ['safety glasses', { 'cl-face': choose('no sealed goggles') }, 'cl-face'],
+    ['no shield', { 'cl-face': choose('goggles, no shield') }, 'cl-face'],
   ],
   'spot-test-ammonia': [
     ['only salt water to destroy it', { 'am-kill': choose('salt water only') }, 'am-kill'],
@@ -109,6 +110,7 @@ const planted: Readonly<Record<string, readonly Planted[]>> = {
     ['a watch glass', { 'am-vessel': choose('open glass') }, 'am-vessel'],
     ['a vial with a lid', { 'am-vessel': choose('closed vial') }, 'am-vessel'],
     ['lime on the bench', { 'am-alkali': no }, 'am-alkali'],
+    ['no shield over silver and ammonia', { 'am-face': choose('goggles, no shield') }, 'am-face'],
     ['household gloves', { 'am-gloves': choose('latex or rubber') }, 'am-gloves'],
   ],
   'wash-dry-weigh': [
@@ -199,6 +201,16 @@ describe.each(Object.entries(planted))('%s catches', (id, faults) => {
     expect(now.item.id).toBe(caughtAt);
     if (now.state === 'stopped') expect(now.doors.length).toBeGreaterThan(0);
   });
+});
+
+test('gloves that strong acid goes through pass only on a reason that tells how weak it is', () => {
+  const excused = [...checklists.values()]
+    .flatMap(({ items }) => items)
+    .filter((item) => item.kind === 'choice' && item.id.endsWith('-gloves') && item.reasons !== undefined);
+  expect(excused.length).toBeGreaterThan(0);
+  for (const { reasons = [] } of excused)
+    for (const reason of reasons)
+      expect(reason).toMatch(/under 10 %|pH 1 or more|no liquor|acid used up|no acid left/);
 });
 
 describe('a fault after the step has begun', () => {

@@ -81,7 +81,7 @@ export type Flag = { readonly pressing: Pressing; readonly about: About } & (
   | { readonly code: 'nothing-fit-for-drain' }
 );
 
-/** Wastes with nitric acid in them, which give off gas for days. */
+/** Wastes with nitric acid in them, which give off gas for days, and what took up a spill, with soda that may still foam. */
 const gassing: ReadonlySet<StreamKind> = new Set<StreamKind>([
   'leach-liquor',
   'barren-liquor',
@@ -89,6 +89,7 @@ const gassing: ReadonlySet<StreamKind> = new Set<StreamKind>([
   'chloride-test-waste',
   'ceramic-residue',
   'spent-filters',
+  'spill-absorbent',
 ]);
 
 const allRules: readonly RuleName[] = ['storage-days', 'fill-limit', 'inspection-days', 'treatment-allowed'];

@@ -64,10 +64,11 @@ function mostAcid(state: State): { readonly moles: Decimal; readonly where: stri
   const inBatches = [...state.batches.values()].flatMap(({ body, charged, steps }) => {
     const runs = steps.some((id) => state.steps.get(id)?.endedAt === null);
     if (!runs) return [];
-    return charged.flatMap(({ entryId, body: { charge } }) => {
+    const poured = charged.flatMap(({ entryId, body: { charge } }) => {
       const acid = charge.what === 'acid' ? acidCharged(charge, `entry/${entryId}`) : undefined;
-      return acid ? [{ moles: acid.moles.high, where: body.code }] : [];
+      return acid ? [acid.moles.high] : [];
     });
+    return poured.length === 0 ? [] : [{ moles: Decimal.sum(...poured), where: body.code }];
   });
   return [...inContainers, ...inBatches].reduce<ReturnType<typeof mostAcid>>(
     (most, one) => (most?.moles.gte(one.moles) ? most : one),

@@ -150,6 +150,13 @@ describe('flags on the shelf', () => {
     expect(flags(scribe.state)[0]).toMatchObject({ code: 'tight-cap-on-gassing-waste', pressing: 'now' });
   });
 
+  test('nor may what took up a spill be shut tight: baking soda in it goes on foaming', () => {
+    const sand = { ...wash(1, '1'), stream: 'spill-absorbent' } as const;
+    expect(codes(started(can(1, '5', 'tight'), sand, pour(1, 1, '1')))).toContain(
+      'tight-cap-on-gassing-waste',
+    );
+  });
+
   test('waste put into a closed container is flagged, after reopening it is not', () => {
     const mark = (word: 'closed' | 'reopened'): Body => ({
       kind: 'container-marked',

@@ -1,4 +1,5 @@
 /** Clocks that run: what of their time is left, which are due, and which presses most. */
+import { shareLeft } from '../safety/time-left';
 import type { ClockOf } from './entries/clocks';
 import type { ClockState, State } from './state';
 
@@ -8,12 +9,6 @@ export type RunningClock = {
   readonly overdue: boolean;
   /** 0 to 1; what has no time left, or never had any, is at 0. */
   readonly shareLeft: number;
-};
-
-/** Of the time between two moments what is left, 0 to 1. */
-export const shareLeft = (from: string, due: string, now: string): number => {
-  const [whole, left] = [Date.parse(due) - Date.parse(from), Date.parse(due) - Date.parse(now)];
-  return whole > 0 ? Math.min(1, Math.max(0, left / whole)) : 0;
 };
 
 export const runningClock = (clock: ClockState, now: string): RunningClock => ({

@@ -15,7 +15,3 @@ export function clearanceUntil(list: Checklist, completedAt: string, returnAt?: 
   const end = returnAt === undefined ? latest : Math.min(latest, Date.parse(returnAt));
   return new Date(Math.floor(end / MINUTE_MS) * MINUTE_MS).toISOString();
 }
-
-/** Whole minutes until a clearance ends, never below 0. */
-export const minutesLeft = (until: string, now: string): number =>
-  Math.max(0, Math.floor((Date.parse(until) - Date.parse(now)) / MINUTE_MS));

@@ -194,13 +194,3 @@ export function ammoniaAge(ammoniaAt: string, due: string, now: string): 'in-tim
   if (now > minutesAfter(ammoniaAt, ceilingMinutes)) return 'old';
   return now > due ? 'overdue' : 'in-time';
 }
-
-/** Share of the time from `from` to `due` that is left: 1 to 0. */
-export const shareLeft = (from: string, due: string, now: string): number => {
-  const [begun, end, at] = [from, due, now].map((one) => Date.parse(one)) as [number, number, number];
-  return end <= begun ? 0 : Math.min(1, Math.max(0, (end - at) / (end - begun)));
-};
-
-/** Whole minutes left until `due`, rounded down; 0 when it has passed. */
-export const minutesLeft = (due: string, now: string): number =>
-  Math.max(0, Math.floor((Date.parse(due) - Date.parse(now)) / 60_000));

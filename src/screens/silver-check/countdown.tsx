@@ -1,5 +1,5 @@
 /** How long the ammonia may still stand, on every page from the moment it is in until it is destroyed. */
-import { minutesLeft, shareLeft } from '../../safety/silver-check';
+import { minutesLeft, shareLeft } from '../../safety/time-left';
 import { Button } from '../../ui/button';
 import { Notice } from '../../ui/notice';
 import { hour } from '../frame';

@@ -4,8 +4,9 @@
  */
 import { useState } from 'preact/hooks';
 import * as z from 'zod/mini';
-import { knowsRinse, lastRinse, shareLeft } from '../../ledger/clocks-running';
+import { knowsRinse, lastRinse } from '../../ledger/clocks-running';
 import { minutesAfter } from '../../safety/stated-time';
+import { shareLeft } from '../../safety/time-left';
 import { useSecond } from '../clocks/use-second';
 import { useShell } from '../shell';
 

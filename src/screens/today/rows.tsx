@@ -9,7 +9,7 @@ import type { State, StepState } from '../../ledger/state';
 import { startList } from '../../ledger/step-offers';
 import { formatNumber } from '../../quantities/format';
 import { isDue, storageClock } from '../../rules/storage-clock';
-import { minutesLeft } from '../../safety/clearance';
+import { minutesLeft } from '../../safety/time-left';
 import { FigureValue, unbroken } from '../../ui/figure-value';
 import { Mark, type MarkKind } from '../../ui/marks';
 import { Row } from '../../ui/row';

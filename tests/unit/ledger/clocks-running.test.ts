@@ -8,10 +8,10 @@ import {
   looksAwaited,
   presses,
   runningClocks,
-  shareLeft,
 } from '../../../src/ledger/clocks-running';
 import type { ClockOf } from '../../../src/ledger/entries/clocks';
 import type { IntentionOf } from '../../../src/ledger/intention';
+import { shareLeft } from '../../../src/safety/time-left';
 import { at, grams, id, Scribe } from './scribe';
 
 const kinds: readonly ClockOf[] = ['rinse', 'ammonia-silver', 'check-in', 'purge', 'look'];

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { clearanceUntil, minutesLeft } from '../../../src/safety/clearance';
+import { clearanceUntil } from '../../../src/safety/clearance';
+import { minutesLeft } from '../../../src/safety/time-left';
 import { listNamed } from './build-run';
 
 const completedAt = '2026-05-12T10:26:37.000Z';

@@ -12,7 +12,6 @@ import {
   isDestroyed,
   type Looked,
   lookTakenBack,
-  minutesLeft,
   minutesTaken,
   nextInTest,
   type SilverTest,
@@ -23,6 +22,7 @@ import {
   withLook,
 } from '../../../src/safety/silver-check';
 import { testVolume } from '../../../src/safety/test-volume';
+import { minutesLeft } from '../../../src/safety/time-left';
 
 const at = '2026-05-12T08:00:00.000Z';
 const looked = (seen: Readonly<Record<string, string>>): readonly Looked[] =>

@@ -93,7 +93,7 @@ export function placeStream(state: State, intention: IntentionOf<'place-stream'>
 
 /**
  * A planned move. Taking out of the shelf is never refused: it is how an overfull or doubtful container is put right.
- * Doubtful contents are not spread to another container.
+ * Contents that are doubtful, or that no logged waste accounts for, are not spread to another container.
  */
 export function moveContents(state: State, intention: IntentionOf<'move-contents'>): Decided {
   const { fromContainerId, toContainerId, amount } = intention;
@@ -119,6 +119,12 @@ export function moveContents(state: State, intention: IntentionOf<'move-contents
     return refused({
       code: 'contents-doubtful',
       details: { containerId: fromContainerId, since },
+      field: 'fromContainerId',
+    });
+  if (wasteKinds(state, fromContainerId).unaccounted)
+    return refused({
+      code: 'contents-unaccounted',
+      details: { containerId: fromContainerId },
       field: 'fromContainerId',
     });
   const fault = fillingFault(state, toContainerId, {

@@ -226,6 +226,18 @@ describe('what goes into a container', () => {
     );
   });
 
+  test('nor is what no logged waste accounts for', () => {
+    const scribe = shelf();
+    scribe.write(can(3));
+    scribe.write(tip(2, 1, '0.10'));
+    const { kind: _, v: _1, ...moving } = tip(1, 3, '1');
+    expect(scribe.tries({ do: 'move-contents', ...moving })).toMatchObject({
+      refusal: { code: 'contents-unaccounted', details: { containerId: id('c0', 1) } },
+    });
+    expect(code(scribe.tries({ do: 'move-contents', ...moving, toContainerId: null }))).toBe('ok');
+    expect(code(scribe.tries({ do: 'log-move-happened', ...moving }))).toBe('ok');
+  });
+
   test('a stream is logged and placed in one go', () => {
     const scribe = shelf();
     const { kind: _, v: _1, streamId: _2, ...stream } = wash(1, '2');

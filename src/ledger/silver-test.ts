@@ -61,9 +61,9 @@ export function destroyWithin(state: State): number {
   return Math.min(ceilingMinutes, ...(asked ?? []));
 }
 
-/** The clock of a test, by the batch and the moment it is due; null where it was never started, or was withdrawn. */
+/** The clock of a test, by the batch and the moment it is due, the last one started; null where none was, or it was withdrawn. */
 export const ammoniaClock = (state: State, batchId: string, due: string | null): ClockState | null =>
-  [...state.clocks.values()].find(
+  [...state.clocks.values()].findLast(
     ({ body }) => body.of === 'ammonia-silver' && body.batchId === batchId && body.due === due,
   ) ?? null;
 

@@ -55,6 +55,14 @@ export function useTest(batchId: string) {
     void startClock(at, due);
   }
 
+  /** With the look that showed the ammonia destroyed its clock had stopped: it is begun again, due as before. */
+  function takeBack(): void {
+    const next = lookTakenBack(test);
+    form.change({ looks: [...next.looks] });
+    if (ammoniaAt !== null && dueAt !== null && !stands && ammoniaStands(next))
+      void startClock(ammoniaAt, dueAt);
+  }
+
   return {
     form,
     test,
@@ -68,7 +76,7 @@ export function useTest(batchId: string) {
     see,
     ammoniaIn,
     canTakeBack: canTakeBack(test),
-    takeBack: () => form.change({ looks: [...lookTakenBack(test).looks] }),
+    takeBack,
     /** The acid goes in at once; said when it was this late. */
     acidNow: () => form.change({ hurried: true, urged: age }),
     /** What nobody looked at is no test: nothing of it is kept. */

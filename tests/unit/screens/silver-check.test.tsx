@@ -186,6 +186,22 @@ describe('the ammonia', () => {
     expect(screen.queryByText(/min left/)).toBeNull();
   });
 
+  test('its clock runs again, due as before, when the look that stopped it is taken back', async () => {
+    const p = await atAmmonia();
+    await p.press(/Ammonia goes in now/);
+    await p.see(withAmmonia);
+    await heading('Silver confirmed');
+    await waitFor(() => expect(p.clock()?.stopped).not.toBeNull());
+    await p.press('Back one');
+    await heading('What came back?');
+    const clocks = () => [...p.state.value.clocks.values()];
+    await waitFor(() => expect(clocks()).toHaveLength(2));
+    expect(clocks()[1]).toMatchObject({ stopped: null, body: { due: p.clock()?.body.due } });
+    await p.see(withAmmonia.slice(4));
+    await heading('Silver confirmed');
+    await waitFor(() => expect(clocks()[1]?.stopped?.body.how).toBe('done'));
+  });
+
   test('after a reload the test goes on where it was, and the clock ran on', async () => {
     const p = await atAmmonia();
     await p.press(/Ammonia goes in now/);

@@ -36,7 +36,7 @@ export const Bound = z.enum([
   'plan-ph',
   /** Largest first portion that the station carries away, in g of metal. */
   'ventilation-portion',
-  /** How full the vessel may be before the base, %: half, a third where it foams, less where its foam needs more. */
+  /** How full the vessel may be before the base, %: half, a third where it foams. */
   'fill-for-base',
   /** Baking soda for the largest volume of acid that is opened. */
   'neutraliser-for-acid',

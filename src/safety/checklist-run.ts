@@ -2,7 +2,7 @@
  * Going through a checklist. A run is plain data; every function returns a new one. Time comes in as ISO text.
  * The rules of being interrupted are the record's own: what was seen half an hour ago is not seen now.
  */
-import { type Door, doorsFor, type Item } from './checklist-item';
+import { asksWhere, type Door, doorsFor, type Item } from './checklist-item';
 import type { Checklist } from './checklist-schema';
 import { inThisRun, limitsIn, stationAnswer, withWorkedOut, workedOutFrom } from './in-this-run';
 import { type AnswerFailure, judge, stopOf } from './judge-answer';
@@ -169,13 +169,20 @@ export function answeredAs(run: Of, item: Item, given: Given, opened: string, at
   });
 }
 
+/** An answer of where one works, with what is wrong there: it is no better for being tapped. */
+function atPlace({ place }: Context, answered: Answered): Answered {
+  if (place?.amiss === undefined) return answered;
+  const { says, stops } = place.amiss;
+  return { ...answered, verdict: stops ? 'stops' : 'noted', reason: says };
+}
+
 /** Where one works, answered by the app, where it knows the station. */
 function stationIn(list: Checklist, context: Context, at: string): readonly Answered[] {
   const { place } = context;
   const known = place?.kind === undefined ? null : stationAnswer(list, place.kind);
   if (!place || !known) return [];
   const kept = answeredAs({ list, context }, known.item, { kind: 'choice', answer: known.answer }, at, at);
-  return kept.ok ? [{ ...kept.value, byApp: place.name }] : [];
+  return kept.ok ? [{ ...atPlace(context, kept.value), byApp: place.name }] : [];
 }
 
 /** Opens a list; its first question appears at `at`. */
@@ -218,7 +225,8 @@ export function answer(run: Run, given: Given, at: string): Outcome<Standing> {
   const kept = answeredAs(run, now.item, given, run.openedAt, at);
   if (!kept.ok) return kept;
   const context = withWorkedOut(run.context, given);
-  return done(standing({ ...run, context, openedAt: at, answered: [...run.answered, kept.value] }));
+  const told = asksWhere(now.item) ? atPlace(context, kept.value) : kept.value;
+  return done(standing({ ...run, context, openedAt: at, answered: [...run.answered, told] }));
 }
 
 /** Takes the last answer that a person gave back, as if it had not been given: a finger slipped. */

@@ -20,8 +20,15 @@ export const Context = z.strictObject({
   person: z.string(),
   batchId: z.nullable(z.string()),
   containerId: z.optional(z.string()),
-  /** The station, with its name; where its kind is known, nobody is asked for it. */
-  place: z.optional(z.strictObject({ id: z.string(), name: Line, kind: z.optional(StationKind) })),
+  /** The station, with its name; where its kind is known, nobody is asked for it. `amiss`: why it cannot be counted on. */
+  place: z.optional(
+    z.strictObject({
+      id: z.string(),
+      name: Line,
+      kind: z.optional(StationKind),
+      amiss: z.optional(z.strictObject({ says: Line, stops: z.boolean() })),
+    }),
+  ),
   /** The step that has begun already: the list is late, and clears nothing. */
   lateFor: z.optional(z.string()),
   bounds: z.optional(z.partialRecord(Bound, Bounds)),

@@ -16,7 +16,10 @@ import { checklists } from '../../../src/safety/checklists';
 import { inThisRun } from '../../../src/safety/in-this-run';
 import { changedList } from '../../../src/safety/own-lists';
 import { type Context, type Given, Run } from '../../../src/safety/run-schema';
+import { hoodAmiss } from '../../../src/safety/ventilation/in-list';
+import { reasonWords } from '../../../src/safety/ventilation/words';
 import { context, goodAnswer, listNamed, must, past, runAt, T0 } from './build-run';
+import { hood as hoodOf, today } from './ventilation-told';
 
 const at = (kind: StationKind, name = 'Hood by the window'): Context => ({
   ...context,
@@ -48,10 +51,60 @@ describe('the station', () => {
       for (const id of needsStation) {
         const now = standing(begin(listNamed(id), at(kind), T0));
         if (now.state !== 'stopped') throw new Error(id);
-        expect(now.doors[0]?.do).toBe('Move to the ducted hood or outdoors. Then answer again.');
+        expect(now.doors[0]?.do).toBe('Work at a measured ducted hood or outdoors. Then answer again.');
       }
     },
   );
+
+  describe('a hood that is described', () => {
+    const described = (told: Parameters<typeof hoodOf>[0], speed = '0.50', on = today) => {
+      const amiss = hoodAmiss(hoodOf(told, speed), on);
+      return {
+        ...context,
+        place: { id: 'station', name: 'Hood', kind: 'ducted-hood', ...(amiss ? { amiss } : {}) },
+      } as const;
+    };
+    const stands = (id: string, of: Context) => standing(begin(listNamed(id), of, T0));
+
+    it.each(needsStation)(
+      'and too slow when it was measured stops %s, and does so again however often it is tapped',
+      (id) => {
+        const stopped = stands(id, described({}, '0.39'));
+        expect(stopped).toMatchObject({
+          state: 'stopped',
+          answered: { reason: reasonWords['face-too-slow'] },
+        });
+        if (stopped.state !== 'stopped') throw new Error(stopped.state);
+        expect(stopped.doors[0]?.leads).toBe('answer-again');
+        const open = must(answerAgain(stopped.run));
+        const tapped = answer(open, { kind: 'choice', answer: 'ducted hood, fan on' }, past(5));
+        expect(must(tapped).state).toBe('stopped');
+      },
+    );
+
+    it.each([
+      [
+        'measured 13 months ago',
+        { face: { speed: { value: '0.50', unit: 'm/s' }, measuredOn: '2025-10-29' } },
+        'reading-too-old',
+      ],
+      ['measured before the fan was changed', { changedOn: '2026-10-01' }, 'reading-before-change'],
+      ['never measured', { face: undefined }, 'face-not-measured'],
+    ] as const)('and %s goes on with the ribbon, and that stays told', (_, told, why) => {
+      const now = stands('filtration', described(told));
+      expect(now).toMatchObject({ state: 'next', item: { id: 'sta-ribbon' } });
+      expect(now.run.answered).toMatchObject([{ verdict: 'noted', reason: reasonWords[why] }]);
+    });
+
+    it('and too fast stops, though the reading is old as well', () => {
+      expect(stands('filtration', described({}, '0.61', '2028-01-01')).state).toBe('stopped');
+    });
+
+    it('and counted on is in order', () => {
+      expect(hoodAmiss(hoodOf(), today)).toBeUndefined();
+      expect(hoodAmiss({ is: 'outdoors' }, today)).toBeUndefined();
+    });
+  });
 
   it('is asked where the app does not know it', () => {
     expect(standing(begin(listNamed('filtration'), context, T0))).toMatchObject({

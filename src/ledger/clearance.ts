@@ -14,12 +14,25 @@ export type Beginning = {
   readonly bases?: readonly string[] | undefined;
 };
 
-/** Strength of the acid last charged to a batch by then, as written; null where none was charged or nobody said. */
-function acidBy(state: State, batchId: string | null, at: string): string | null {
+type Strength = { readonly value: string; readonly unit: string };
+
+/** 25 and 25.0 are one strength. */
+const strengthText = ({ value, unit }: Strength): string => `${Number(value)} ${unit}`;
+
+/** Strength of the acid last charged to a batch by then; null where none was charged. */
+function chargedBy(state: State, batchId: string | null, at: string): string | null {
   const acid = state.batches
     .get(batchId ?? '')
     ?.charged.findLast((told) => told.at <= at && told.body.charge.what === 'acid')?.body.charge;
-  return acid?.what === 'acid' ? `${Number(acid.strength.value)} ${acid.strength.unit}` : null;
+  return acid?.what === 'acid' ? strengthText(acid.strength) : null;
+}
+
+/** Strength of the acid that the air of a step was last checked for by then; null where it was not. */
+function checkedBy(state: State, batchId: string | null, step: string, at: string): string | null {
+  const charge = [...state.ventilationChecks.values()].findLast(
+    (told) => told.at <= at && told.body.batchId === batchId && told.body.charge.step === step,
+  )?.body.charge;
+  return charge && 'acid' in charge ? strengthText(charge.acid.strength) : null;
 }
 
 const differ = (one: string | null | undefined, other: string | null | undefined): boolean =>
@@ -57,8 +70,15 @@ function changedSince(state: State, told: ChecklistState, beginning: Beginning):
     return { code: 'clearance-for-another-place', details: { stationId: stationId ?? null }, field };
   const base = baseNotMeant(told, beginning);
   if (base !== undefined) return { code: 'clearance-for-another-base', details: { base }, field };
-  const [then, now] = [acidBy(state, batchId, finishedAt), acidBy(state, batchId, beginning.at)];
-  return differ(then, now) ? { code: 'clearance-for-other-acid', details: { then, now }, field } : null;
+  // What was charged may be strong acid still to be diluted, what was checked is the acid of the pot: each is held against its own.
+  for (const acidBy of [
+    (at: string) => chargedBy(state, batchId, at),
+    (at: string) => checkedBy(state, batchId, body.step, at),
+  ]) {
+    const [then, now] = [acidBy(finishedAt), acidBy(beginning.at)];
+    if (differ(then, now)) return { code: 'clearance-for-other-acid', details: { then, now }, field };
+  }
+  return null;
 }
 
 /** Why this clearance does not hold for this beginning; null when it does. It holds until its last moment, inclusive. */

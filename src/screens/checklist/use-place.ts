@@ -13,8 +13,12 @@ export function stationPlace(state: State, stationId: string | null): Context['p
 export const isSamePlace = (one: Context['place'], other: Context['place']): boolean =>
   one?.id === other?.id && one?.kind === other?.kind;
 
-/** A list that may be gone through anywhere holds anywhere: it takes no place. */
-export function usePlace({ station: needed }: Pick<Checklist, 'station'>) {
+/**
+ * A list that may be gone through anywhere holds anywhere: it takes no place. The walk round does: ten seconds to the
+ * eyewash are counted from where the acid is.
+ */
+export function usePlace({ station: asked, step }: Pick<Checklist, 'station' | 'step'>) {
+  const needed = asked === true || step === 'readiness';
   const { state, station, chooseStation } = useShell();
   const placeOf = (id: string | null) => (needed ? stationPlace(state.value, id) : undefined);
   /** @returns the place chosen, where it is written down */

@@ -107,6 +107,34 @@ describe('a planned step', () => {
     expect(code(scribe.tries(start, 8))).toBe('clearance-for-other-acid');
   });
 
+  test('does not begin with stronger acid than its air was checked for when the list was gone through', () => {
+    const scribe = new Scribe('a', ana);
+    const batchId = batchIn(scribe);
+    scribe.does({ do: 'add-station', name: 'Yard', station: { is: 'outdoors' } });
+    const [stationId = ''] = scribe.state.stations.keys();
+    const check = (value: string) => ({
+      do: 'log-ventilation-check' as const,
+      batchId,
+      stationId,
+      charge: {
+        step: 'leach' as const,
+        metals: { known: 'total' as const, mass: { value: '8', unit: 'g' as const } },
+        acid: { volume: litres('0.4'), strength: { value, unit: 'mol/L' as const } },
+        release: { value: '2', unit: 'h' as const },
+        limit: 'niosh-15-min' as const,
+      },
+      verdict: 'enough' as const,
+    });
+    scribe.does(check('7.9'), 2);
+    const [entry] = scribe.does(run(batchId, { step: 'leach' }), 5);
+    const start = { do: 'start-step', step: 'leach', batchId, clearance: entry?.id ?? '' } as const;
+    expect(code(scribe.tries(start, 6))).toBe('ok');
+    scribe.does(check('7.90'), 6);
+    expect(code(scribe.tries(start, 7))).toBe('ok');
+    scribe.does(check('10'), 7);
+    expect(code(scribe.tries(start, 8))).toBe('clearance-for-other-acid');
+  });
+
   test('does not begin on a list that was gone through when the step had begun already', () => {
     const scribe = new Scribe('a', ana);
     const batchId = batchIn(scribe);

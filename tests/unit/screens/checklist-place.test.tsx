@@ -1,6 +1,9 @@
 import { act, screen } from '@testing-library/preact';
 import { describe, expect, it } from 'vitest';
+import { requiredBefore } from '../../../src/ledger/step-offers';
 import type { Item } from '../../../src/safety/checklist-item';
+import { checklists } from '../../../src/safety/checklists';
+import { workshopInMemory } from '../../support/shell-in-memory';
 import {
   answerInOrder,
   answerUntil,
@@ -150,6 +153,25 @@ describe('the place of a list', () => {
     reload(workshop);
     expect(screen.getByText(/Hood 1$/)).toBeTruthy();
     expect(heading()).toBe(gloves);
+  });
+
+  it('of the walk round is kept with it: elsewhere another walk comes first', async () => {
+    const workshop = await workshopInMemory();
+    const { shell, batch } = workshop;
+    const hoodId = await station(workshop, 'Hood 1', hood);
+    const yardId = await station(workshop, 'Yard', { is: 'outdoors' });
+    shell.chooseStation(hoodId);
+    show(workshop);
+    await goTo(workshop, 'check/-/spill-response-readiness');
+    await answerUntil(workshop);
+    expect(finished(workshop)?.body).toMatchObject({ step: 'readiness', stationId: hoodId });
+    const filter = checklists.get('filtration');
+    const first = (stationId: string) => {
+      const asking = { batchId: batch, stationId, who: shell.person.value, at: shell.now.value };
+      return filter && requiredBefore(shell.state.value, filter, asking).map(({ id }) => id);
+    };
+    expect(first(hoodId)).toEqual([]);
+    expect(first(yardId)).toEqual(['spill-response-readiness']);
   });
 
   it('is said or changed where a step is started', async () => {

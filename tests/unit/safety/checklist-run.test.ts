@@ -304,6 +304,8 @@ describe('an interrupted list', () => {
     const open = must(answerAgain(stopped));
     expect(answer(open, glass, later)).toMatchObject({ failure: { code: 'interrupted' } });
     expect(resume(open, later).how).toBe('look-again');
+    // As old as the list, what was answered before the stop is not seen now either.
+    expect(resume(stopped, past(2 * 3600))).toMatchObject({ how: 'restart', run: { answered: [] } });
   });
 
   it('that is complete is left alone', () => {

@@ -130,6 +130,12 @@ describe('the station', () => {
     ]);
   });
 
+  it('is left with all that the app knows beside it', () => {
+    const bounds = { 'fill-limit': { max: '80', from: 'the local rule' } };
+    const moved = movedTo(begin(listNamed('filtration'), { ...hood, bounds }, T0), undefined, past(5));
+    expect(moved.context).toEqual({ person: hood.person, batchId: hood.batchId, bounds });
+  });
+
   it('has an answer in the question for every kind there is', () => {
     const place = listNamed('filtration').items.find(({ id }) => id === 'sta-place');
     if (place?.kind !== 'choice') throw new Error('a choice');

@@ -112,9 +112,10 @@ export function beginningFault(state: State, clearance: string, beginning: Begin
     : null;
 }
 
-/** Clearances that hold at `now` and that no treatment was begun on, the newest of each list and thing, the first to end first. */
+/** Clearances that hold at `now` and that nothing was begun on, the newest of each list and thing, the first to end first. */
 export function clearancesHolding(state: State, now: string): readonly ChecklistState[] {
-  const used = new Set([...state.treatments.values()].map(({ body }) => body.clearance));
+  const begun = [...state.treatments.values(), ...state.steps.values()];
+  const used = new Set(begun.map(({ body }) => body.clearance));
   const newest = new Map<string, ChecklistState>();
   for (const told of state.checklists.values()) {
     const { checklist, batchId, containerId, validUntil } = told.body;

@@ -144,7 +144,7 @@ function RunningRow({ state, step, code }: Running) {
 
 /** Clearances that still hold, and steps that run. */
 export function RunningRows({ state }: { readonly state: State }) {
-  const { now } = useShell();
+  const { now, person } = useShell();
   const cleared = clearancesHolding(state, now.value);
   const running = [...state.steps.values()].filter(({ endedAt }) => endedAt === null);
   const batchCode = (id: string | null) =>
@@ -154,12 +154,16 @@ export function RunningRows({ state }: { readonly state: State }) {
       {running.map((step) => (
         <RunningRow key={step.body.stepId} state={state} step={step} code={batchCode(step.body.batchId)} />
       ))}
-      {cleared.map(({ entryId, body }) => (
+      {cleared.map(({ entryId, body, who }) => (
         <Row
           key={entryId}
           mark={<Mark kind="clearance" />}
           title={[body.checklist.title, batchCode(body.batchId)].filter(Boolean).join(', ')}
-          second={[w.clearedUntil(momentText(body.validUntil ?? now.value, now.value)), body.place]
+          second={[
+            w.clearedUntil(momentText(body.validUntil ?? now.value, now.value)),
+            who === person.value ? '' : w.for(state.people.get(who ?? '')?.body.name),
+            body.place,
+          ]
             .filter(Boolean)
             .join(', ')}
           href={`#/clearance/${entryId}`}

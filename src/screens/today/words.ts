@@ -18,6 +18,8 @@ export const todayWords = {
   due: 'Due and wrong',
   nothing: 'Nothing is due, nothing is known to be wrong.',
   clearedUntil: (hour: string) => `Cleared until ${hour}`,
+  /** A clearance holds for one person only. */
+  for: (name: string | undefined) => `for ${name ?? 'somebody else'} only`,
   running: (when: string) => `Running since ${when}`,
   stillToAnswer: (n: number) => (n === 1 ? '1 question to answer' : `${n} questions to answer`),
   mustLeave: (code: string) => `${code} must leave`,

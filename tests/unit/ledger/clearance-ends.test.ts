@@ -62,6 +62,14 @@ describe('a clearance', () => {
     expect(clearancesHolding(scribe.state, at(20)).map(({ entryId }) => entryId)).toEqual([again]);
   });
 
+  test('is told no more once its step was begun on it', () => {
+    const { scribe, clears, start } = withBatch();
+    const first = clears(1, 5);
+    expect(clearancesHolding(scribe.state, at(20)).map(({ entryId }) => entryId)).toEqual([first]);
+    scribe.does(start(first), 10);
+    expect(clearancesHolding(scribe.state, at(20))).toEqual([]);
+  });
+
   test('holds on when another batch or another list stops, and a stop before it', () => {
     const { scribe, clears, start } = withBatch();
     clears(1, 3, stopped);

@@ -77,8 +77,8 @@ export default defineConfig({
     root: import.meta.dirname,
     allowOnly: false,
     // How long something takes is for the bench to say; a busy machine fails no test.
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
     projects: [
       {
         extends: true,

@@ -63,11 +63,11 @@ export function stopTitle(item: Item, answered: Answered, sign: DecimalSign): st
   return `${item.ask} ${given(answered, sign)}.`;
 }
 
-/** Why it stopped, a reading with what was wanted. */
+/** Why it stopped, a reading with what was wanted, a place with what is wrong there. */
 export const stopWhy = (item: Item, answered: Answered, sign: DecimalSign): string =>
   item.kind === 'reading'
     ? [wanted(answered, sign), answered.from, item.why].filter(Boolean).join(' ')
-    : item.why;
+    : [answered.reason, item.why].filter(Boolean).join(' ');
 
 /** Why nothing was written. */
 export const performedFault = (performed: Performed & { ok: false }): string =>

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { requiredBefore } from '../../../src/ledger/step-offers';
 import type { Item } from '../../../src/safety/checklist-item';
 import { checklists } from '../../../src/safety/checklists';
+import { dayField } from '../../../src/safety/stated-time';
 import { workshopInMemory } from '../../support/shell-in-memory';
 import {
   answerInOrder,
@@ -78,6 +79,42 @@ describe('the place of a list', () => {
     await tap(workshop, /^Yard/);
     expect(heading()).toBe(wind);
     expect(workshop.station.value).toBe(workshop.yardId);
+  });
+
+  it('whose air was measured too slow stops the list and says why, and measured again lets it begin', async () => {
+    const workshop = await withStations();
+    const measured = (value: string) =>
+      ({
+        ...hood,
+        face: { speed: { value, unit: 'm/s' }, measuredOn: dayField(workshop.now.value) },
+      }) as const;
+    const stationId = await station(workshop, 'Lab hood', measured('0.30'));
+    await tap(workshop, /^Lab hood/);
+    expect(screen.getByText('STOP')).toBeTruthy();
+    expect(screen.getByText(/Too slow: it lets gas out/)).toBeTruthy();
+    await act(async () => {
+      await workshop.does({ do: 'change-station', stationId, name: 'Lab hood', station: measured('0.50') });
+    });
+    await tap(workshop, 'Begin again');
+    expect(heading()).toBe(ribbon);
+  });
+
+  it('that nobody has measured goes on with the ribbon, and that stays in the record', async () => {
+    const workshop = await withStations();
+    await cleared(workshop);
+    expect(finished(workshop)?.body.answers[0]).toMatchObject({
+      item: 'sta-place',
+      reason: 'Nobody has measured the air in the opening. Have it measured.',
+    });
+  });
+
+  it('is not one that was given up, though the phone was there', async () => {
+    const workshop = await withStations();
+    await tap(workshop, /^Hood 1/);
+    await act(async () => {
+      await workshop.does({ do: 'give-up-station', stationId: workshop.hoodId });
+    });
+    expect(heading()).toBe(where);
   });
 
   it('keeps a stop of the place before in the record', async () => {

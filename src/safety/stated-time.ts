@@ -1,5 +1,5 @@
 /** Times as a person states them: an hour on the wall of the place they are in. */
-import { addDays, addMinutes, format, isSameDay, isValid, parse } from 'date-fns';
+import { addDays, addHours, addMinutes, format, isSameDay, isValid, parse } from 'date-fns';
 
 /** What a field for a day and one for an hour hold, e.g. "2026-05-12" and "10:26". */
 const dayFormat = 'yyyy-MM-dd';
@@ -12,7 +12,10 @@ const hourFormat = 'HH:mm';
 export function nextAt(hour: string, now: string): string | null {
   const today = parse(hour, hourFormat, new Date(now));
   if (!isValid(today)) return null;
-  const next = today.getTime() > Date.parse(now) ? today : addDays(today, 1);
+  // In the night that has an hour twice, the same hour comes once more.
+  const later = addHours(today, 1);
+  const shown = hourField(later.toISOString()) === hourField(today.toISOString()) ? [today, later] : [today];
+  const next = shown.find((one) => one.getTime() > Date.parse(now)) ?? addDays(today, 1);
   return next.toISOString();
 }
 

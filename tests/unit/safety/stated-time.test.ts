@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { dayField, happenedAt, hourField, nextAt, statedWhen } from '../../../src/safety/stated-time';
 import { stepped } from '../../../src/safety/stepped-reading';
 
@@ -17,6 +17,22 @@ describe('an hour that somebody states', () => {
     ['noon', null],
   ])('%s, said at noon, is %s', (hour, expected) => {
     expect(wall(nextAt(hour, noon))).toBe(expected);
+  });
+
+  describe('in the night when the clocks go back', () => {
+    // Central European Time: on 25 October 2026 at 03:00 it is 02:00 again (Directive 2000/84/EC: 01:00 UTC).
+    beforeAll(() => void vi.stubEnv('TZ', 'Europe/Berlin'));
+    afterAll(() => void vi.unstubAllEnvs());
+
+    it.each([
+      ['before', '2026-10-25T00:10:00.000Z', '02:30', '2026-10-25T00:30:00.000Z'],
+      ['in the hour that comes again', '2026-10-25T01:10:00.000Z', '02:30', '2026-10-25T01:30:00.000Z'],
+      ['once that is over', '2026-10-25T01:40:00.000Z', '02:30', '2026-10-26T01:30:00.000Z'],
+      ['across it', '2026-10-24T21:00:00.000Z', '04:00', '2026-10-25T03:00:00.000Z'],
+    ])('%s, it is the next time that the clock shows it', (_, now, hour, expected) => {
+      expect(hourField('2026-10-25T00:30:00.000Z')).toBe('02:30');
+      expect(nextAt(hour, now)).toBe(expected);
+    });
   });
 
   it('of what has happened is not ahead', () => {

@@ -27,7 +27,7 @@ async function makeRight(page: Page): Promise<void> {
   await page.goBack();
   await reach(page, /Begin treating C.02/);
   await tap(page, /First: Neutralise with lime/);
-  await page.getByRole('heading', { level: 1, name: /Does your local rule allow this/ }).waitFor();
+  await page.getByRole('heading', { level: 1, name: /Who is with you|What does the ribbon do/ }).waitFor();
   await answerUntil(page, undefined, 'Joost Merrin');
   await reach(page, 'Neutralisation may start.');
   await tapAnswer(page, 'Begin neutralising');

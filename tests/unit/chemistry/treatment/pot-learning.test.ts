@@ -69,25 +69,21 @@ describe('a pot with something wrong, dosed on to 1.3 times what should be enoug
   };
   const all = (wrong: Wrong) => Array.from({ length: 4 }, (_, seed) => codesOf(wrong, seed + 101));
 
-  it.each<Wrong>(['limestone', 'filler'])(
-    '%s in the bag of lime contradicts the plan',
-    (wrong) => {
-      for (const codes of all(wrong)) expect(codes).not.toHaveLength(0);
-    },
-    60_000,
-  );
+  it.each<Wrong>(['limestone', 'filler'])('%s in the bag of lime contradicts the plan', (wrong) => {
+    for (const codes of all(wrong)) expect(codes).not.toHaveLength(0);
+  });
 
   it('ammonia, a fifth of all that takes base, is found, and called so in three of four at least', () => {
     const codes = all('ammonia');
     for (const one of codes) expect(one).not.toHaveLength(0);
     expect(codes.filter((one) => one.includes('ammonia')).length).toBeGreaterThanOrEqual(codes.length - 1);
-  }, 60_000);
+  });
 
   it('an electrode that died contradicts it, and often says that it stands still', () => {
     const codes = all('dead electrode');
     for (const one of codes) expect(one).not.toHaveLength(0);
     expect(codes.some((one) => one.includes('no-rise'))).toBe(true);
-  }, 60_000);
+  });
 
   it('shows no amount left to add, nor any other that it learnt', () => {
     const { readings } = simulatedRun(before, doses, 101, 'filler');

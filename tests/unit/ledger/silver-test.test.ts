@@ -167,6 +167,16 @@ describe('where the waste of a test may go', () => {
     expect(jar(...streams).offered()).toBe(offered);
   });
 
+  test('not into one that was treated', () => {
+    const { scribe, containerId, offered } = jar('chloride-test-waste');
+    const lime = { agent: 'hydrated-lime', targetPh: { value: '9', unit: '1' } } as const;
+    scribe.does({ do: 'log-treatment-happened', containerId, stages: [lime], clearance: null });
+    const [treatmentId = ''] = scribe.state.treatments.keys();
+    const mass = { value: '1', unit: 'g' } as const;
+    scribe.does({ do: 'log-dose', treatmentId, agent: 'hydrated-lime', mass });
+    expect(offered()).toBe(false);
+  });
+
   test('not into one that is closed, or of which nobody knows what is in it', () => {
     for (const mark of ['closed', 'contents-doubtful'] as const) {
       const { scribe, containerId, offered } = jar('chloride-test-waste');

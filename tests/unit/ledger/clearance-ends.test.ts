@@ -5,7 +5,7 @@ import { finishedRun } from '../../../src/ledger/finished-run';
 import { flags } from '../../../src/ledger/flags';
 import type { IntentionOf } from '../../../src/ledger/intention';
 import type { Decided } from '../../../src/ledger/refusal';
-import { clearanceOfList } from '../../../src/ledger/step-offers';
+import { clearanceOfList, requiredBefore } from '../../../src/ledger/step-offers';
 import { readinessOf } from '../../../src/ledger/treatment-begin';
 import { begin, standing } from '../../../src/safety/checklist-run';
 import type { Context } from '../../../src/safety/run-schema';
@@ -147,6 +147,32 @@ describe('the clearance of a treatment', () => {
       }),
     );
   });
+});
+
+test('the walk round is of the whole place: it stands before the list of a container too, and is stopped for it as well', () => {
+  const { scribe } = withBatch();
+  const lime = listNamed('neutralise-lime');
+  const before = (minutes: number) =>
+    requiredBefore(scribe.state, lime, {
+      batchId: null,
+      containerId: id('c0', 1),
+      who: ana,
+      at: at(minutes),
+    }).map((list) => list.id);
+  const walks = (n: number, minutes: number, change: Partial<Finished> = {}) =>
+    scribe.does(
+      finished(n, minutes, {
+        step: 'readiness',
+        checklist: { ...finished(1, 5).checklist, id: 'spill-response-readiness' },
+        ...change,
+      }),
+      minutes,
+    );
+  expect(before(4)).toEqual(['spill-response-readiness']);
+  walks(1, 5);
+  expect(before(10)).toEqual([]);
+  walks(2, 11, stopped);
+  expect(before(12)).toEqual(['spill-response-readiness']);
 });
 
 describe('a list that was gone through', () => {

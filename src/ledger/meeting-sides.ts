@@ -36,8 +36,7 @@ const matterOf = (
 
 /** A waste as it is or would be logged. */
 export function wasteSide(state: State, waste: Waste): readonly Matter[] {
-  const [acid, mother] = [acidOf(waste), motherOf(state, waste)];
-  return [{ thing: waste.stream, ...(acid ? { acid } : {}), ...(mother ? { also: wettedBy(mother) } : {}) }];
+  return [matterOf(waste.stream, acidOf(waste), motherOf(state, waste))];
 }
 
 export function streamSide(state: State, streamId: string): readonly Matter[] {

@@ -3,8 +3,8 @@ import type Decimal from 'decimal.js';
 import { acidByMass } from '../../chemistry/acid-strength';
 import type { Figure } from '../../quantities/figure';
 
-/** Decimals, % by mass; `low` and `high` hold about 19 times in 20. */
-export type AcidPercent = { readonly percent: string; readonly low: string; readonly high: string };
+/** Decimals, % by mass; it is above `high` about once in 40 times. */
+export type AcidPercent = { readonly percent: string; readonly high: string };
 
 /** Where the density table ends, % by mass: what is stronger counts as this. */
 const endOfTable = '70';
@@ -15,8 +15,7 @@ function percentOf(molesALitre: Decimal): string {
 }
 
 /** As if the acid were all that is dissolved: metals make a liquor denser, so that its share by mass is rather less. */
-export const acidPercent = ({ value, low, high }: Figure<'mol/L'>): AcidPercent => ({
+export const acidPercent = ({ value, high }: Figure<'mol/L'>): AcidPercent => ({
   percent: percentOf(value),
-  low: percentOf(low),
   high: percentOf(high),
 });

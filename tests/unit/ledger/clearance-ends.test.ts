@@ -7,9 +7,10 @@ import type { IntentionOf } from '../../../src/ledger/intention';
 import type { Decided } from '../../../src/ledger/refusal';
 import { clearanceOfList, requiredBefore } from '../../../src/ledger/step-offers';
 import { readinessOf } from '../../../src/ledger/treatment-begin';
-import { begin, standing } from '../../../src/safety/checklist-run';
-import type { Context } from '../../../src/safety/run-schema';
-import { context, listNamed, T0, walk } from '../safety/build-run';
+import { answer, begin, standing } from '../../../src/safety/checklist-run';
+import { namedFor } from '../../../src/safety/named-time';
+import type { Context, Given, Run } from '../../../src/safety/run-schema';
+import { context, goodAnswer, listNamed, must, past, T0, walk } from '../safety/build-run';
 import { at, begun, can, id, pour, Scribe, wash } from './scribe';
 
 const ana = id('aa', 1);
@@ -178,6 +179,29 @@ test('the walk round is of the whole place: it stands before the list of a conta
 describe('a list that was gone through', () => {
   const lime = (of: Partial<Context>) =>
     finishedRun(id('12', 1), begin(listNamed('neutralise-lime'), { ...context, ...of }, T0), T0);
+
+  const until = (run: Run, at: string) => finishedRun(id('12', 1), run, at).validUntil;
+
+  test('clears from its last answer, however late it is written down', () => {
+    const { run } = walk('filtration');
+    expect(run.openedAt).toBe(past(45));
+    // T0 is 10:18:00; two hours, on the whole minute.
+    expect(until(run, past(50))).toBe('2026-05-12T12:18:00.000Z');
+    expect(until(run, past(3000))).toBe('2026-05-12T12:18:00.000Z');
+  });
+
+  test('is cut to the hour of return where one leaves, and to no hour at which somebody only rings', () => {
+    let leaving = standing(walk('leach-check', 'lck-stay').run);
+    for (let second = 60; leaving.state === 'next'; second += 5) {
+      const given: Given =
+        leaving.item.id === 'lck-stay' ? { kind: 'choice', answer: 'leaving' } : goodAnswer(leaving.item);
+      leaving = must(answer(leaving.run, given, past(second)));
+    }
+    // Tobias comes an hour after T0; the list holds four hours.
+    expect(until(leaving.run, past(120))).toBe('2026-05-12T11:18:00.000Z');
+    const ringing = namedFor(walk('leach-start').run, 'lst-with', past(1200));
+    expect(until(ringing, past(120))).toBe('2026-05-12T11:18:00.000Z');
+  });
 
   test('keeps the bases of the plan; without a plan those that are in order as the list stands', () => {
     const bases = ['limestone', 'hydrated-lime'];

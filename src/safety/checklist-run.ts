@@ -8,7 +8,7 @@ import { inThisRun, limitsIn, stationAnswer, withWorkedOut, workedOutFrom } from
 import { type AnswerFailure, judge, stopOf } from './judge-answer';
 import type { Answered, Context, Given, Run } from './run-schema';
 
-/** Away for longer than this, the open question is asked again. */
+/** Away for longer than this, the open question is asked again. Common practice, no published figure. */
 const AWAY_MS = 10 * 60_000;
 /** A confirmation sooner than this after the question appeared was not looked at. Judgement, to be tried with people. */
 const LOOK_MS = 800;

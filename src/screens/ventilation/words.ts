@@ -105,7 +105,8 @@ export const ventilationWords = {
   roomPeak: 'Settles at the peak',
   airing: 'Time to air it',
   airingSecond: (limit: string) => `from all of it in the room to ${limit}`,
-  noAiring: 'Time to air it: not determined. The volume of the room, or its air, is not written down.',
+  noAiring:
+    'Time to air it: not determined. It needs the volume of the room, air that is counted on, and gas above the limit.',
   startPurge: 'Start the purge clock',
   startPurgeSecond: (minutes: string) =>
     `${minutes}, rounded up. A meter says when to go in, never the clock alone.`,

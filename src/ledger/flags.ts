@@ -13,7 +13,7 @@ import type { Refusal } from './refusal';
 import type { ContainerState, State, StepState, StreamState, Trouble } from './state';
 import { type NotAllowed, treatmentRuleFault } from './treatment';
 import { flagsOfAmmonia, flagsOfTreatment } from './treatment-flags';
-import { wasteKinds } from './waste-kinds';
+import { givesGas, wasteKinds } from './waste-kinds';
 
 /** `now`: someone may get hurt or waste may run out; `soon`: the record or the shelf is wrong; `know`: it limits what is shown. */
 export type Pressing = 'now' | 'soon' | 'know';
@@ -81,17 +81,6 @@ export type Flag = { readonly pressing: Pressing; readonly about: About } & (
   | { readonly code: 'nothing-fit-for-drain' }
 );
 
-/** Wastes with nitric acid in them, which give off gas for days, and what took up a spill, with soda that may still foam. */
-const gassing: ReadonlySet<StreamKind> = new Set<StreamKind>([
-  'leach-liquor',
-  'barren-liquor',
-  'wash-water',
-  'chloride-test-waste',
-  'ceramic-residue',
-  'spent-filters',
-  'spill-absorbent',
-]);
-
 const allRules: readonly RuleName[] = ['storage-days', 'fill-limit', 'inspection-days', 'treatment-allowed'];
 
 function flagsOfFill(state: State, container: ContainerState): Flag[] {
@@ -123,7 +112,7 @@ function flagsOfContainer(state: State, container: ContainerState): Flag[] {
   const about = { containerId: container.body.containerId };
   const flags = flagsOfFill(state, container);
   const { kinds: all, unaccounted } = wasteKinds(state, container.body.containerId);
-  const kinds = all.filter((kind) => gassing.has(kind));
+  const kinds = all.filter(givesGas);
   if (container.body.cap === 'tight' && (kinds.length > 0 || unaccounted))
     flags.push({ pressing: 'now', about, code: 'tight-cap-on-gassing-waste', streams: kinds });
   if (container.doubtfulSince !== null)

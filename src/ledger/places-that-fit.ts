@@ -1,6 +1,9 @@
 /** Where a waste that is refused in one container may go instead, as far as the record tells. */
+import { hasAny, isWaste, traitsOf } from '../safety/must-not-meet/matter';
 import { type Filling, fillingFault } from './decisions/containers';
+import { vesselSide } from './meeting-sides';
 import type { ContainerState, State } from './state';
+import { givesGas } from './waste-kinds';
 
 /** How near a container is to what comes: of its own kind, empty, of another kind. */
 function nearness({ contents }: ContainerState, kinds: ReadonlySet<string>, state: State): number {
@@ -9,6 +12,12 @@ function nearness({ contents }: ContainerState, kinds: ReadonlySet<string>, stat
     kinds.has(state.streams.get(streamId ?? '')?.body.stream ?? ''),
   );
   return own ? 0 : 2;
+}
+
+/** Whether it may be named as a place: nothing that gives off gas goes under a tight cap, no acid into what nobody knows. */
+function isNamed({ body }: ContainerState, { side }: Filling): boolean {
+  if (body.cap === 'tight' && side.some(({ thing }) => isWaste(thing) && givesGas(thing))) return false;
+  return vesselSide(body).length > 0 || !side.some((matter) => hasAny(traitsOf(matter), ['acid']));
 }
 
 /**
@@ -24,6 +33,7 @@ export function placesThatFit(
   const kinds = new Set(filling.side.map(({ thing }) => thing));
   return [...state.containers.values()]
     .filter(({ body }) => !except.includes(body.containerId))
+    .filter((container) => isNamed(container, filling))
     .filter(({ body }) => fillingFault(state, body.containerId, filling) === null)
     .sort((a, b) => nearness(a, kinds, state) - nearness(b, kinds, state));
 }

@@ -51,3 +51,17 @@ export function kindsOfParts(state: State, parts: readonly ContentsPart[]): Wast
 
 export const wasteKinds = (state: State, containerId: string): WasteKinds =>
   kindsOfParts(state, state.containers.get(containerId)?.contents ?? []);
+
+/** Wastes with nitric acid in them, which give off gas for days, and what took up a spill, with soda that may still foam. */
+const gassing: ReadonlySet<StreamKind> = new Set<StreamKind>([
+  'leach-liquor',
+  'barren-liquor',
+  'wash-water',
+  'chloride-test-waste',
+  'ceramic-residue',
+  'spent-filters',
+  'spill-absorbent',
+]);
+
+/** Whether a waste of this kind must not be shut up tight. */
+export const givesGas = (kind: StreamKind): boolean => gassing.has(kind);

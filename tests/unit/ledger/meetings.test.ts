@@ -268,6 +268,23 @@ describe('the right place', () => {
     expect(codes('4.6')).toEqual([]);
   });
 
+  it('is not under a tight cap, nor in what nobody knows the material of', () => {
+    const shelf = written(
+      can(1, '5', 'tight'),
+      of(2, { material: 'other', otherMaterial: 'old can' }),
+      can(3),
+      liquid(1, 'leach-liquor'),
+    );
+    const places = (stream: StreamKind) =>
+      placesThatFit(
+        shelf.state,
+        { added: asHeld(litres('1')), side: [{ thing: stream }], field: 'x' },
+        [],
+      ).map(({ body }) => body.code);
+    expect(places('leach-liquor')).toEqual(['C-03']);
+    expect(places('hydroxide-sludge')).toEqual(['C-01', 'C-02', 'C-03']);
+  });
+
   it('would be taken there', () => {
     for (const { body } of placesThatFit(
       scribe.state,

@@ -138,6 +138,17 @@ describe('the clearance of a treatment', () => {
     expect(code(scribe.tries(plan(clears()), 8))).toBe('ok');
   });
 
+  test('holds for the container that the list was gone through at, and for no other', () => {
+    const { scribe, clears, plan, containerId } = filled();
+    for (const body of [can(2, '20'), wash(2, '4.00'), pour(2, 2, '4.00')]) scribe.write(body);
+    const clearance = clears();
+    const other = { ...plan(clearance), containerId: id('c0', 2) };
+    expect(scribe.tries(other, 8)).toMatchObject({
+      refusal: { code: 'clearance-for-another-container', details: { containerId } },
+    });
+    expect(code(scribe.tries(plan(clearance), 8))).toBe('ok');
+  });
+
   test('begun with another base all the same is flagged with the reason', () => {
     const { scribe, clears, plan } = filled();
     scribe.does({ ...plan(clears(['hydrated-lime'])), do: 'log-treatment-happened' }, 8);

@@ -50,6 +50,12 @@ const stoppedSince = (state: State, { body }: ChecklistState, at: string): Check
       later.finishedAt <= at,
   );
 
+/** Whether something went into the container after its list: level, acid and what is in it were looked at before. */
+const filledSince = (state: State, { body }: ChecklistState, at: string): boolean =>
+  state.containers
+    .get(body.containerId ?? '')
+    ?.movements.some((moved) => moved.way === 'in' && moved.at > body.finishedAt && moved.at <= at) === true;
+
 /** A base that the list was not gone through for; undefined where it told of none. */
 const baseNotMeant = (
   { body: { bases } }: ChecklistState,
@@ -68,6 +74,8 @@ function changedSince(state: State, told: ChecklistState, beginning: Beginning):
   if (who !== beginning.who) return { code: 'clearance-of-another-person', details: { who }, field };
   if (differ(stationId, beginning.stationId))
     return { code: 'clearance-for-another-place', details: { stationId: stationId ?? null }, field };
+  if (containerId !== undefined && filledSince(state, told, beginning.at))
+    return { code: 'clearance-for-other-contents', details: { containerId }, field };
   const base = baseNotMeant(told, beginning);
   if (base !== undefined) return { code: 'clearance-for-another-base', details: { base }, field };
   // What was charged may be strong acid still to be diluted, what was checked is the acid of the pot: each is held against its own.

@@ -23,6 +23,8 @@ type Reason =
       readonly code: 'clearance-for-another-container';
       readonly details: { readonly containerId: string | null };
     }
+  /** Something was put into it after its list was gone through. */
+  | { readonly code: 'clearance-for-other-contents'; readonly details: { readonly containerId: string } }
   | { readonly code: 'clearance-for-another-place'; readonly details: { readonly stationId: string | null } }
   /** A base that the list was not gone through for. */
   | { readonly code: 'clearance-for-another-base'; readonly details: { readonly base: ThingId } }

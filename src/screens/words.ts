@@ -121,6 +121,8 @@ export function refusalWords(refusal: Refusal): string {
       return 'Somebody else went through the list. A clearance holds for one person only: go through it yourself.';
     case 'clearance-for-another-place':
       return 'The list was gone through at another place. Look round here, and go through it again.';
+    case 'clearance-for-other-contents':
+      return 'Something was put into the container after its list. Look at it again, and go through the list again.';
     case 'clearance-for-another-base':
       return `The list was not gone through for ${thingInside(refusal.details.base)}. Go through it again, with what is to go in.`;
     case 'clearance-used':

@@ -11,7 +11,7 @@ import { answer, begin, standing } from '../../../src/safety/checklist-run';
 import { namedFor } from '../../../src/safety/named-time';
 import type { Context, Given, Run } from '../../../src/safety/run-schema';
 import { context, goodAnswer, listNamed, must, past, T0, walk } from '../safety/build-run';
-import { at, begun, can, id, pour, Scribe, wash } from './scribe';
+import { at, begun, can, id, pour, Scribe, tip, wash } from './scribe';
 
 const ana = id('aa', 1);
 const code = (result: Decided) => (result.ok ? 'ok' : result.refusal.code);
@@ -147,6 +147,18 @@ describe('the clearance of a treatment', () => {
       refusal: { code: 'clearance-for-another-container', details: { containerId } },
     });
     expect(code(scribe.tries(plan(clearance), 8))).toBe('ok');
+  });
+
+  test('ends when more is put into the container, and not when some is taken out', () => {
+    const { scribe, clears, plan } = filled();
+    for (const body of [can(2, '20'), wash(2, '1.00')]) scribe.write(body, 3);
+    const clearance = clears();
+    scribe.write(tip(1, 2, '0.50'), 6);
+    expect(code(scribe.tries(plan(clearance), 7))).toBe('ok');
+    scribe.write(pour(2, 1, '0.50'), 8);
+    expect(code(scribe.tries(plan(clearance), 7))).toBe('ok');
+    expect(code(scribe.tries(plan(clearance), 8))).toBe('clearance-for-other-contents');
+    expect(code(scribe.tries({ ...plan(clearance), do: 'log-treatment-happened' }, 9))).toBe('ok');
   });
 
   test('begun with another base all the same is flagged with the reason', () => {

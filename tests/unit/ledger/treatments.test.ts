@@ -73,7 +73,7 @@ const clears = (scribe: Scribe, step = 'neutralisation', batchId: string | null 
     checklist: { id: list?.id ?? '', version: '1', hash: 'a'.repeat(64), title: list?.title ?? '' },
     outcome: 'cleared',
     startedAt: at(0),
-    finishedAt: at(1),
+    finishedAt: at(scribe.entries.length),
     validUntil: at(120),
     answers: [
       { item: 'lim-law', ask: 'Does your local rule allow this?', kind: 'choice', answer: 'yes', at: at(1) },

@@ -15,6 +15,7 @@ import {
 } from '../../../src/safety/checklist-run';
 import type { Checklist } from '../../../src/safety/checklist-schema';
 import { checklists } from '../../../src/safety/checklists';
+import { hourPassed, namedFor } from '../../../src/safety/named-time';
 import { type Given, Run } from '../../../src/safety/run-schema';
 import { context, goodAnswer, listNamed, must, past, runAt, T0, walk } from './build-run';
 
@@ -227,6 +228,16 @@ describe('the second person', () => {
   });
   it('is missing: the leach does not start', () => {
     expect(must(say('leach-start', 'lst-with', { kind: 'choice', answer: 'nobody' })).state).toBe('stopped');
+  });
+});
+
+describe('whoever rings at a stated hour', () => {
+  it('says nothing any more from that hour on, until another is stated', () => {
+    const { run } = walk('leach-start');
+    expect(hourPassed(run, past(3599))).toBeNull();
+    expect(hourPassed(run, past(3600))).toMatchObject({ item: 'lst-with', who: { name: 'Tobias' } });
+    expect(hourPassed(namedFor(run, 'lst-with', past(7200)), past(3600))).toBeNull();
+    expect(hourPassed(walk('filtration').run, past(86_400))).toBeNull();
   });
 });
 

@@ -17,11 +17,11 @@ type Asked = { readonly told: ChecklistState; readonly list: Checklist; readonly
 
 const contextOf = ({ who, body }: ChecklistState) => ({ person: who ?? '', batchId: body.batchId });
 
-/** Null where the list is not in the record, or has stopped: nothing runs then. */
+/** Null where the list is not in the record, or has stopped before the step: nothing runs then. A late one finds it running. */
 export function askedLater(state: State, entryId: string | null): Asked | null {
   const told = state.checklists.get(entryId ?? '');
   const list = told && workshopLists(state).get(told.body.checklist.id);
-  if (!told || !list || told.body.outcome === 'stopped') return null;
+  if (!told || !list || (told.body.outcome === 'stopped' && !told.body.late)) return null;
   const later = told.later.map(({ body }) => ({
     item: body.answer.item,
     stopped: body.answer.stopped === true,

@@ -1,5 +1,6 @@
 /** What ends a clearance before its time: a later stop, a beginning, another base than the list was gone through for. */
 import { describe, expect, test } from 'vitest';
+import { askedLater, listBehind } from '../../../src/ledger/asked-later';
 import { clearancesHolding } from '../../../src/ledger/clearance';
 import { finishedRun } from '../../../src/ledger/finished-run';
 import { flags } from '../../../src/ledger/flags';
@@ -197,6 +198,26 @@ test('the walk round is of the whole place: it stands before the list of a conta
   expect(before(10)).toEqual([]);
   walks(2, 11, stopped);
   expect(before(12)).toEqual(['spill-response-readiness']);
+});
+
+describe('what is asked while a step runs', () => {
+  const ofTest = (change: Partial<Finished>): Partial<Finished> => ({
+    ...stopped,
+    step: 'ammonia-test',
+    checklist: { ...finished(1, 5).checklist, id: 'spot-test-ammonia' },
+    ...change,
+  });
+
+  test('is not asked after a stop, and is asked all the same where a late list stopped: the ammonia stands', () => {
+    const { scribe, batchId, clears } = withBatch();
+    expect(askedLater(scribe.state, clears(1, 5, ofTest({})))).toBeNull();
+    scribe.does({ do: 'log-step-happened', step: 'ammonia-test', batchId, clearance: null }, 6);
+    const [stepId = ''] = scribe.state.steps.keys();
+    const late = clears(2, 7, ofTest({ late: { stepId } }));
+    const step = scribe.state.steps.get(stepId);
+    expect(step && listBehind(step)).toBe(late);
+    expect(askedLater(scribe.state, late)?.open.map((item) => item.id)).toEqual(['am-time', 'am-dead']);
+  });
 });
 
 describe('a list that was gone through', () => {

@@ -11,7 +11,7 @@ import { Frame } from '../frame';
 import { listsWords } from '../lists/words';
 import { useShell } from '../shell';
 import { stationWords } from '../stations/words';
-import { ruleWords } from './rule-words';
+import { dischargeRuleWords, ruleWords } from './rule-words';
 import { Keeping, Unreadable, Wholeness } from './wholeness';
 import { readingWords, recordWords as w } from './words';
 
@@ -45,7 +45,7 @@ export function RecordScreen() {
           <Row title={w.rows.people} second={w.second.people(present, holder)} href="#/record/people" />
           <Row
             title={w.rows.rules}
-            second={w.second.rules(rules.size, Object.keys(ruleWords).length)}
+            second={w.second.rules(rules.size, Object.keys({ ...ruleWords, ...dischargeRuleWords }).length)}
             href="#/record/rules"
           />
           <Row title={listsWords.title} second={w.second.lists(lists.length, own)} href="#/record/lists" />

@@ -1,4 +1,4 @@
-import { screen, waitFor } from '@testing-library/preact';
+import { screen, waitFor, within } from '@testing-library/preact';
 import { expect, test } from 'vitest';
 import '../../../src/screens/treatment/which-ph';
 import { open, user } from '../../support/hand';
@@ -61,6 +61,24 @@ test('a pH of a discharge has a lowest end below its highest', async () => {
       high: { value: '10.5', unit: '1' },
     }),
   );
+});
+
+test('the record counts each rule that its list shows', async () => {
+  const { shell, does } = await workshopInMemory();
+  const list = open(shell, 'record/rules');
+  const shown = within(screen.getByRole('main')).getAllByRole('link').length;
+  list.unmount();
+  await does({
+    do: 'state-local-rule',
+    stated: {
+      rule: 'discharge-ph',
+      value: { low: { value: '6.5', unit: '1' }, high: { value: '9.5', unit: '1' } },
+    },
+    saidBy: 'Water board',
+    saidOn: '2026-05-12',
+  });
+  open(shell, 'record');
+  expect(screen.getByText(`1 of ${shown} entered`)).toBeTruthy();
 });
 
 test('the page of the pH leads to the form of the limits that are not entered', async () => {

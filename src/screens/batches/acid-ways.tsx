@@ -41,6 +41,7 @@ const Way = ({ draft, name, batch, tried, onChange }: WayProps) => (
     read={readAcid(draft)}
     tried={tried}
   >
+    {draft.by === 'titration-volumes' && <p>{w.strengthHint}</p>}
     {draft.by === 'ph' && (
       <SelectField
         label={w.instrument}

@@ -51,6 +51,7 @@ export function EvidenceLines<B extends string>(props: Props<B>) {
   const { lines, draft, onLine, read, tried, children } = props;
   const begun = read.state === 'wrong';
   const known = <Known {...props} />;
+  const [first] = lines;
   return (
     // No fieldset: Chromium loses its first line when the lines in it change.
     <div class={styles.group}>
@@ -60,6 +61,7 @@ export function EvidenceLines<B extends string>(props: Props<B>) {
           {known}
         </p>
       )}
+      {first && !first.label.startsWith(props.name) && <p class={styles.name}>{props.name}</p>}
       {lines.map((line, i) => (
         <NumberField
           key={line.key}

@@ -101,6 +101,7 @@ export const logWords = {
   disagree: 'Two of these disagree beyond their uncertainty. Look again; it can be kept as it is.',
   low: (name: string) => `${name}, at least`,
   high: (name: string) => `${name}, at most`,
+  strengthHint: 'Every digit on the bottle: 0.100, not 0.1. The range follows the last digit.',
   sample: 'Sample taken',
   titrant: 'Titrant used',
   strength: 'Strength of the titrant',

@@ -109,6 +109,17 @@ describe('logging a liquor', () => {
     );
   });
 
+  test('the volumes of a titration stand under the name of the acid, with how its strength is to be written', async () => {
+    const { shell, form } = await workshop();
+    open(shell, form);
+    const sample = () => screen.getByLabelText('Sample taken');
+    await choose('Free nitric acid, how it is known', 'titration-volumes');
+    const name = screen.getAllByText('Free nitric acid').at(-1);
+    expect((name?.compareDocumentPosition(sample()) ?? 0) & Node.DOCUMENT_POSITION_FOLLOWING).toBeTruthy();
+    expect(name?.tagName).toBe('P');
+    expect(screen.getByText(/0\.100, not 0\.1\./)).toBeTruthy();
+  });
+
   test('what the batch tells already is filled in: acid, copper, feed, residue', async () => {
     const { shell, form, batch, does, kept } = await workshop();
     const gram = (value: string) => ({ value, unit: 'g' }) as const;

@@ -47,7 +47,7 @@ export function takenLines(two: TwoWays, base: string): readonly Line[] {
 }
 
 const noSum = (why: NoSum): string =>
-  why.code === 'no-price' ? w.notAdded(w.and(why.of.map(pricedText))) : w.notOneCurrency(w.and(why.of));
+  why.code === 'no-price' ? w.notAdded(why.of.map(pricedText)) : w.notOneCurrency(w.and(why.of));
 
 function moneySide(money: Money | undefined, line: BillLine | 'sum', href: string): Side {
   if (!money) return notWorkedOut;

@@ -65,7 +65,7 @@ export const twoWaysWords = {
     base: 'Base',
   },
   sum: 'In all',
-  notAdded: (what: string) => `not added up: no price for ${what}`,
+  notAdded: (what: readonly string[]) => `not added up: no price for ${what.join('; ')}`,
   notOneCurrency: (currencies: string) => `not added up: ${currencies} are not one currency`,
   moneySecond:
     'Liquid by the litre where a litre has a price, else by the kilogram; sludge by the kilogram. A collector may ask another price for sludge or filtrate. Hours, water, cloth and PPE are not in it.',

@@ -201,6 +201,9 @@ describe('money on that page', () => {
     const collection = within(line('Collection of the liquid'));
     expect(collection.getAllByText('no price entered')).toHaveLength(2);
     expect(within(line('In all')).getAllByText(/^not added up: no price for/)).toHaveLength(2);
+    expect(
+      within(line('In all')).getByText(/for collection, a litre; collection, a kilogram; /),
+    ).toBeDefined();
   });
 
   test('takes prices where they are used: each becomes an entry, and the sum follows', async () => {

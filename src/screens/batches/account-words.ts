@@ -64,7 +64,7 @@ export const closureWords = {
   lost: {
     'acid-charged': 'the acid charged',
     'acid-strength': 'a strength of the acid that the table knows',
-    'water-charged': 'the water charged',
+    'water-charged': 'the water for washing',
     'copper-in': 'the copper weighed in',
     'copper-out': 'the copper weighed out',
     'copper-of-feed': 'the copper of the leach liquor',

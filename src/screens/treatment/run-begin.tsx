@@ -13,6 +13,7 @@ import { Row, Rows } from '../../ui/row';
 import { contentsTitle, heldText, shown } from '../amounts';
 import { Nowhere } from '../checklist/nowhere';
 import { PersonFirst } from '../checklist/person-first';
+import { capital } from '../containers/load-table';
 import { Fault, useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
@@ -53,7 +54,7 @@ function WillBe({ container }: Props) {
             all && (
               <Row
                 key={metal}
-                title={metals[metal].name}
+                title={capital(metals[metal].name)}
                 figure={<FigureValue {...shown(all, sign.value)} />}
                 href={`${at}/${metal}`}
                 equals

@@ -83,6 +83,8 @@ export async function answerInOrder(page: Page, second = standsBy): Promise<void
     if (choice.names) await nameSomebody(page, second, choice.names === 'person-and-time');
   }
   await page.getByRole('heading', { level: 1 }).filter({ hasNotText: item.ask }).waitFor();
+  // It stands there until the list is written down, which is soon.
+  await page.getByRole('heading', { name: 'Every question is answered' }).waitFor({ state: 'detached' });
 }
 
 const heading = async (page: Page): Promise<string> =>

@@ -138,7 +138,9 @@ export function LogLiquid({ batchId, kind }: Props) {
       readable={liquid && !wrong ? { part: { liquid }, amount: liquid.volume } : null}
       above={
         <Part>
-          <Preview draft={draft} liquor={liquor} />
+          <div class={styles.room}>
+            <Preview draft={draft} liquor={liquor} />
+          </div>
         </Part>
       }
       lines={(tried) => (

@@ -9,6 +9,7 @@ import { BatchList } from '../screens/batches/list';
 import { LogStream } from '../screens/batches/log';
 import { NewBatch } from '../screens/batches/new';
 import { StreamScreen, StreamWorking } from '../screens/batches/stream';
+import { BegunWithout, BegunWithoutList } from '../screens/checklist/begun-without';
 import { Clearance } from '../screens/checklist/clearance';
 import { Later } from '../screens/checklist/later';
 import { RunList } from '../screens/checklist/run-list';
@@ -225,6 +226,8 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['record/about', AboutScreen],
   ['batches/:batch/look', NextLook],
   ['batches/:batch/step', StepChoice],
+  ['batches/:batch/already', BegunWithout],
+  ['batches/:batch/already/:list', BegunWithoutList],
   ['batches/:batch/where', Where],
   ['batches/:batch/silver-check', silver.check],
   ['batches/:batch/silver-check/working/:key', silver.working],

@@ -60,9 +60,23 @@ export function withWorkedOut(context: Context, given: Given): Context {
   return Object.keys(bounds).length === 0 ? rest : { ...rest, bounds };
 }
 
-/** What its limits, or its answers in order, were worked out from. */
+/** Whether the workshop's own range is the one that holds, though something was worked out too. */
+const isOwnRange = (item: ReadingItem, workedOut: Limits): boolean => {
+  const { min, max } = boundsOf(item, workedOut);
+  const decides = (limit: string | undefined, own: string | undefined, other: string | undefined) =>
+    other !== undefined && limit === own && limit !== other;
+  return (
+    item.range === 'tightened' &&
+    (decides(min, item.min, workedOut.min) || decides(max, item.max, workedOut.max))
+  );
+};
+
+/** What its limits, or its answers in order, were worked out from; undefined where the workshop's own range is narrower. */
 export function workedOutFrom(item: Item, { bounds, planBases }: Context): string | undefined {
-  if (item.kind === 'reading') return item.bounds && bounds?.[item.bounds]?.from;
+  if (item.kind === 'reading') {
+    const workedOut = item.bounds && bounds?.[item.bounds];
+    return workedOut && !isOwnRange(item, workedOut) ? workedOut.from : undefined;
+  }
   return item.kind === 'choice' && item.expects !== undefined ? planBases?.from : undefined;
 }
 

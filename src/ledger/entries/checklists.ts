@@ -17,6 +17,8 @@ export const ChecklistAnswer = z.strictObject({
   min: z.optional(text(20)),
   max: z.optional(text(20)),
   from: z.optional(Note),
+  /** Who was named in it, and when they ring or come. */
+  who: z.optional(z.strictObject({ name: Line, at: z.optional(Instant) })),
   /** The app gave the answer, from this; nobody tapped it. */
   byApp: z.optional(Note),
   /** The workshop's own item, or a shipped one whose range the workshop has changed. */

@@ -3,6 +3,7 @@ import type { ChecklistAnswer } from '../../ledger/entries/checklists';
 import type { ChecklistState } from '../../ledger/state';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
+import { momentText } from '../amounts';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { saidWords, words } from './words';
@@ -16,13 +17,15 @@ const Given = ({
   readonly answers: readonly ChecklistAnswer[];
   readonly label: string;
 }) => {
-  const { sign } = useShell();
+  const { sign, now } = useShell();
+  const named = ({ who }: ChecklistAnswer) =>
+    who === undefined ? '' : [who.name, who.at && momentText(who.at, now.value)].filter(Boolean).join(', ');
   return (
     <Rows label={label}>
       {answers.map((one) => (
         <Row
           key={`${one.item} ${one.at}`}
-          title={saidWords(one, sign.value)}
+          title={[saidWords(one, sign.value), named(one)].filter(Boolean).join(': ')}
           second={one.ask}
           figure={one.stopped ? words.clearance.stoppedAnswer : one.quick ? words.clearance.quick : undefined}
         />

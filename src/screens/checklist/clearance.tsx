@@ -14,6 +14,7 @@ import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Tag } from '../../ui/tag';
 import { useTapGuard } from '../../ui/tap-guard';
+import { momentText } from '../amounts';
 import { ClearanceClocks } from '../clocks/clearance-clocks';
 import { Frame, hour } from '../frame';
 import { useShell } from '../shell';
@@ -30,7 +31,7 @@ type Cleared = { readonly told: ChecklistState };
 
 /** What the tag says below the hour. */
 function useFacts({ told }: Cleared) {
-  const { state } = useShell();
+  const { state, now } = useShell();
   const { batchId, place, second } = told.body;
   const code = codeOf(state.value, told.body);
   const list = workshopLists(state.value).get(told.body.checklist.id);
@@ -53,7 +54,10 @@ function useFacts({ told }: Cleared) {
       : [
           {
             term: second.name,
-            fact: second.at === undefined ? words.clearance.second : words.clearance.checks(hour(second.at)),
+            fact:
+              second.at === undefined
+                ? words.clearance.second
+                : words.clearance.checks(momentText(second.at, now.value)),
           },
         ]),
   ];

@@ -120,6 +120,12 @@ function Steps({ batchId }: Props) {
               marked={others.some(({ clearance }) => clearance !== null)}
             />
           ))}
+          <Row
+            title={words.step.already}
+            second={words.step.alreadySecond}
+            start={others.some(({ clearance }) => clearance !== null) ? 'text' : 'margin'}
+            href={`#/batches/${batchId}/already`}
+          />
         </Rows>
       </Part>
     </Frame>

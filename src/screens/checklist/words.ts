@@ -56,18 +56,29 @@ export const saidWords = (
   return one.reason === undefined ? answer : `${answer}: ${one.reason}`;
 };
 
+/** "What goes in? Not sure." and "Colour above the liquid: brown." @param answer with a capital where it stands alone */
+export const askedAndSaid = (ask: string, answer: string): string =>
+  `${ask}${ask.endsWith('?') ? '' : ':'} ${answer}.`;
+
 /** What stopped, with its figure. */
 export function stopTitle(item: Item, answered: Answered, sign: DecimalSign): string {
   if (answered.kind === 'confirm') return `Not so: ${item.ask}.`;
-  if (answered.kind === 'reading') return `${item.ask}: ${given(answered, sign)}.`;
-  return `${item.ask} ${given(answered, sign)}.`;
+  return askedAndSaid(item.ask, given(answered, sign));
 }
+
+/** A line that was kept with an answer, as a sentence of its own. */
+const asSentence = (text: string | undefined): string =>
+  text === undefined ? '' : `${sentence(text)}${/[.?!]$/.test(text) ? '' : '.'}`;
 
 /** Why it stopped, a reading with what was wanted, a place with what is wrong there. */
 export const stopWhy = (item: Item, answered: Answered, sign: DecimalSign): string =>
-  item.kind === 'reading'
-    ? [wanted(answered, sign), answered.from, item.why].filter(Boolean).join(' ')
-    : [answered.reason, item.why].filter(Boolean).join(' ');
+  [
+    item.kind === 'reading' ? wanted(answered, sign) : asSentence(answered.reason),
+    asSentence(item.kind === 'reading' ? answered.from : answered.byApp),
+    item.why,
+  ]
+    .filter(Boolean)
+    .join(' ');
 
 /** Why nothing was written. */
 export const performedFault = (performed: Performed & { ok: false }): string =>
@@ -108,7 +119,7 @@ export const words = {
   },
   reason: {
     title: 'Why is it so?',
-    said: (ask: string, answer: string) => `${ask}: ${answer}.`,
+    said: askedAndSaid,
     other: 'Another reason',
     notApplicable: 'Why does it not apply?',
   },
@@ -230,6 +241,8 @@ export const words = {
     cleared: (hour: string) => `Cleared until ${hour}`,
     runs: (since: string) => `Runs since ${since}`,
     others: 'Other steps',
+    already: 'Begun already, without its list',
+    alreadySecond: 'Write it down. It stays marked.',
     noBatch: 'This batch is not in the record.',
     noContainer: 'This list is gone through for one container. Choose it first.',
     toContainers: 'Choose the container',

@@ -12,8 +12,9 @@ import {
   type Standing,
   standing,
 } from '../../../src/safety/checklist-run';
+import type { Checklist } from '../../../src/safety/checklist-schema';
 import { checklists } from '../../../src/safety/checklists';
-import { inThisRun } from '../../../src/safety/in-this-run';
+import { inThisRun, workedOutFrom } from '../../../src/safety/in-this-run';
 import { changedList } from '../../../src/safety/own-lists';
 import { type Context, type Given, Run } from '../../../src/safety/run-schema';
 import { hoodAmiss } from '../../../src/safety/ventilation/in-list';
@@ -268,6 +269,15 @@ describe('a limit that the app works out', () => {
     expect(limits(fill('20'), own('25'))).toEqual({ min: '0', max: '20' });
     expect(limits(fill('50'), own('90'))).toEqual({ min: '0', max: '50' });
     expect(limits(context, own('90'))).toEqual({ min: '0', max: '90' });
+  });
+
+  it('is told to come from the plan only where the plan decides, and not the range of the workshop', () => {
+    const from = (max: string, list: Checklist) => {
+      const item = list.items.find(({ id }) => id === 'lim-room');
+      return item && workedOutFrom(item, fill(max));
+    };
+    expect(from('20', own('25'))).toBe('plan');
+    expect(from('50', own('25'))).toBeUndefined();
   });
 
   it('holds alone where it and the own range leave nothing between them', () => {

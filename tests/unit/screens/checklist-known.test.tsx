@@ -149,7 +149,7 @@ describe('an answer that the app works out', () => {
     await answerUntil(workshop, itemOf('leach-start', 'lst-first').ask);
     await key(workshop, '5');
     expect(screen.getByText('STOP')).toBeTruthy();
-    expect(document.body.textContent).toMatch(/4\.35.*ventilation check of .* for Hood 1/);
+    expect(document.body.textContent).toMatch(/4\.35.*Ventilation check of .* for Hood 1/);
   });
 
   it('is not taken from a check of another step', async () => {

@@ -39,6 +39,19 @@ async function goneThrough(): Promise<Workshop> {
   return workshop;
 }
 
+it('a step begun without its list is written down from the choice of steps, with no question asked', async () => {
+  const workshop = await readied();
+  workshop.path.value = ['batches', workshop.batch, 'step'];
+  show(workshop);
+  await goTo(workshop, leadsTo(/Begun already, without its list/));
+  await goTo(workshop, leadsTo(/^Filter the leach liquor/));
+  await tap(workshop, 'Write it down');
+  expect([...workshop.state.value.steps.values()].map(({ body }) => body)).toMatchObject([
+    { step: 'filtration', batchId: workshop.batch, clearance: null },
+  ]);
+  expect(workshop.path.value).toEqual(['batches', workshop.batch]);
+});
+
 describe('a list that is late', () => {
   it('is where Today and the batch lead from a step without clearance', async () => {
     const workshop = await begunWithout();

@@ -20,6 +20,7 @@ test('its figures and what is typed are seen whole beside any vessel, at any siz
   await write('Titrant used', '31.05');
   await write('Strength of the titrant', '0.100');
   await page.getByLabel('Into which container').selectOption('new');
+  await write('Holds when full', '25');
 
   /** Whether the page runs past the screen, and numbers that are longer than their field. */
   const cutOff = () =>

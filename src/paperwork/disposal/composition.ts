@@ -6,9 +6,7 @@ import type { Amount } from '../../chemistry/load';
 import { basesKept } from '../../ledger/bases-kept';
 import type { BaseFigures, ContainerFigures } from '../../ledger/container-figures';
 import type { BaseDescribed } from '../../ledger/entries/bases';
-import type { LiquidPart, StreamLogged } from '../../ledger/entries/streams';
-import type { PotRead } from '../../ledger/entries/treatments';
-import type { State, Told } from '../../ledger/state';
+import { evidenceBehind } from '../../ledger/evidence-behind';
 import { type Figure, mostlyKnownBy } from '../../quantities/figure';
 import { formatWritten, printed } from '../../quantities/format';
 import { type BaseId, bases, type Metal, metalSymbols, metals } from '../../reference/tables';
@@ -22,25 +20,12 @@ import type { WorkedLines } from './worked-lines';
 type Substance = ContainerData['substances'][number];
 type BaseLine = ContainerData['bases'][number];
 
-const potReadings = ({ treatments }: State): ReadonlyMap<string, Told<PotRead>> =>
-  new Map([...treatments.values()].flatMap(({ readings }) => readings.map((read) => [read.entryId, read])));
-
-const evidenceIn = (body: StreamLogged | PotRead): Partial<Pick<LiquidPart, 'findings' | 'freeAcid'>> =>
-  body.kind === 'stream-logged' ? (body.liquid ?? {}) : { findings: body.findings ?? [] };
-
 /** "photometer, 11 May 2026": the evidence that the range of a figure goes back to. */
-function evidenceBehind({ state, zone }: Asked, figure: Figure, what: Metal | 'acid'): string {
+function howKnown({ state, zone }: Asked, figure: Figure, what: Metal | 'acid'): string {
   const days = new Map<string, string[]>();
-  for (const origin of figure.slopes.keys()) {
-    const [, , id = '', about, index = ''] = /^(stream|entry)\/([^/]+)\/(\w+)\/(\d+)/.exec(origin) ?? [];
-    const stream = state.streams.get(id) ?? potReadings(state).get(id);
-    if (about !== what || !stream) continue;
-    const { findings = [], freeAcid = [] } = evidenceIn(stream.body);
-    const evidence = what === 'acid' ? freeAcid[Number(index)] : findings[Number(index)];
-    if (!evidence) continue;
-    const on = 'on' in evidence ? evidence.on : undefined;
-    const how = howKnownWords[evidence.by] ?? evidence.by;
-    days.set(how, [...(days.get(how) ?? []), on ?? dayOf(stream.at, zone)]);
+  for (const { by, on, at } of evidenceBehind(state, figure, what)) {
+    const how = howKnownWords[by] ?? by;
+    days.set(how, [...(days.get(how) ?? []), on ?? dayOf(at, zone)]);
   }
   const found = [...days].map(([how, on]) => w.evidenceOn(how, daysText(on)));
   return found.length > 0 ? found.join('; ') : (howKnownWords[mostlyKnownBy(figure)] ?? figure.how);
@@ -59,14 +44,14 @@ function substance(
   name: string,
   symbol: string,
   { all, perLitre }: Found,
-  howKnown: (figure: Figure) => string,
+  known: (figure: Figure) => string,
 ): Substance {
   return {
     name,
     symbol,
     aLitre: perLitre ? lines.of(perLitre, containerId) : notDetermined,
     inAll: all.figure ? lines.of(all.figure, containerId) : notDetermined,
-    howKnown: all.figure ? howKnown(all.figure) : notDetermined,
+    howKnown: all.figure ? known(all.figure) : notDetermined,
     notToldBy: namesOf(asked, all.openIn),
   };
 }
@@ -88,7 +73,7 @@ export function substancesOf(
       capital(metals[metal].name),
       metal,
       { all, perLitre: found?.perLitre },
-      (figure) => evidenceBehind(asked, figure, metal),
+      (figure) => howKnown(asked, figure, metal),
     );
   });
   const acid = substance(
@@ -98,7 +83,7 @@ export function substancesOf(
     w.freeAcid,
     'HNO3',
     { all: figures.acid, perLitre: figures.acidPerLitre },
-    (figure) => evidenceBehind(asked, figure, 'acid'),
+    (figure) => howKnown(asked, figure, 'acid'),
   );
   const nitrate = substance(
     asked,

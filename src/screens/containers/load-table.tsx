@@ -2,9 +2,11 @@
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { ContainerFigures } from '../../ledger/container-figures';
 import { disputesIn } from '../../ledger/disagreements';
+import { evidenceBehind } from '../../ledger/evidence-behind';
+import type { State } from '../../ledger/state';
 import { type Figure, mostlyKnownBy } from '../../quantities/figure';
 import { printed } from '../../quantities/format';
-import { metals } from '../../reference/tables';
+import { type Metal, metals } from '../../reference/tables';
 import { FigureValue } from '../../ui/figure-value';
 import { Mark } from '../../ui/marks';
 import { Row, Rows } from '../../ui/row';
@@ -16,10 +18,12 @@ import { containerWords as w } from './words';
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** How the widest part of its range is known, and how wide it is: of the concentration, where the volume says nothing. */
-function evidenceOf(figure: Figure): string {
+/** How it is known, and how wide its range is: of the concentration, where the volume says nothing. */
+function evidenceOf(state: State, figure: Figure, what: Metal | 'acid' | 'nitrate'): string {
   const { percent } = printed(figure);
-  return `${howKnownWords[mostlyKnownBy(figure)]}${percent === undefined ? '' : `, ±\u202f${percent}\u202f%`}`;
+  const ways = what === 'nitrate' ? [figure.how] : evidenceBehind(state, figure, what).map(({ by }) => by);
+  const named = [...new Set(ways.length > 0 ? ways : [mostlyKnownBy(figure)])];
+  return `${named.map((by) => howKnownWords[by] ?? by).join('; ')}${percent === undefined ? '' : `, ±\u202f${percent}\u202f%`}`;
 }
 
 const Cell = ({
@@ -49,7 +53,7 @@ type LineProps = {
   readonly name: string;
   readonly all: Figure;
   readonly perLitre?: Figure | undefined;
-  readonly keyName: string;
+  readonly keyName: Metal | 'acid' | 'nitrate';
   readonly base: string;
   readonly openIn: readonly string[];
   /** Wastes in it that tell of this in two ways that disagree. */
@@ -63,7 +67,7 @@ function Line({ name, all, perLitre, keyName, base, openIn, disputed }: LineProp
     <li class={styles.line}>
       <span class={styles.name}>
         {name}
-        <span class={styles.second}>{evidenceOf(perLitre ?? all)}</span>
+        <span class={styles.second}>{evidenceOf(state.value, perLitre ?? all, keyName)}</span>
         {open !== '' && <span class={styles.second}>{`${w.atLeast}${w.openIn(open)}`}</span>}
       </span>
       <span class={styles.cells}>

@@ -266,3 +266,41 @@ describe('the page of a waste', () => {
     expect(link.getAttribute('href')).toBe(`#/streams/${id}`);
   });
 });
+
+test('a container names the way in which each is known, not the widest number in it; nitrate is worked out', async () => {
+  const { shell, batch, does } = await workshopInMemory();
+  const { body } = await does({
+    do: 'open-container',
+    vessel: 'jerrican',
+    capacity: { value: '5', unit: 'L' },
+    material: 'HDPE',
+    cap: 'vented',
+    openedOn: '2026-05-01',
+  });
+  const containerId = body.kind === 'container-opened' ? body.containerId : '';
+  const volume = { value: '3.00', unit: 'L' } as const;
+  await does({
+    do: 'log-stream',
+    batchId: batch,
+    stepId: null,
+    stream: 'barren-liquor',
+    liquid: {
+      volume,
+      findings: [assay],
+      freeAcid: [
+        {
+          by: 'titration-volumes',
+          sample: { value: '5.0', unit: 'mL' },
+          titrant: { value: '31.0', unit: 'mL' },
+          titrantStrength: { value: '0.1', unit: 'mol/L' },
+        },
+      ],
+    },
+    placements: [{ containerId, amount: volume }],
+  });
+  open(shell, `containers/${containerId}`);
+  const said = (name: RegExp) => screen.getByRole('link', { name }).closest('li')?.textContent;
+  expect(said(/^Copper, in all/)).toContain('Copperlaboratory assay, ±');
+  expect(said(/^Free nitric acid, in all/)).toContain('Free nitric acidtitration, from volumes, ±');
+  expect(said(/^Nitrate, in all/)).toContain('Nitrateworked out, ±');
+});

@@ -120,14 +120,18 @@ export function beginningFault(state: State, clearance: string, beginning: Begin
     : null;
 }
 
+/** Whether whoever went through it, there, may still begin on it. */
+function holdsFor(state: State, { entryId, who, body }: ChecklistState, at: string): boolean {
+  const { step, batchId, containerId, stationId } = body;
+  return beginningFault(state, entryId, { step, batchId, containerId, stationId, who, at }) === null;
+}
+
 /** Clearances that hold at `now` and that nothing was begun on, the newest of each list and thing, the first to end first. */
 export function clearancesHolding(state: State, now: string): readonly ChecklistState[] {
-  const begun = [...state.treatments.values(), ...state.steps.values()];
-  const used = new Set(begun.map(({ body }) => body.clearance));
   const newest = new Map<string, ChecklistState>();
   for (const told of state.checklists.values()) {
     const { checklist, batchId, containerId, validUntil } = told.body;
-    if (validUntil !== null && validUntil > now && !used.has(told.entryId) && !stoppedSince(state, told, now))
+    if (validUntil !== null && validUntil > now && holdsFor(state, told, now))
       newest.set(`${checklist.id} ${batchId} ${containerId}`, told);
   }
   return [...newest.values()].sort((a, b) =>

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { clearancesHolding } from '../../../src/ledger/clearance';
 import { flags } from '../../../src/ledger/flags';
 import type { Intention, IntentionOf } from '../../../src/ledger/intention';
 import type { Decided } from '../../../src/ledger/refusal';
@@ -131,8 +132,10 @@ describe('a planned step', () => {
     expect(code(scribe.tries(start, 6))).toBe('ok');
     scribe.does(check('7.90'), 6);
     expect(code(scribe.tries(start, 7))).toBe('ok');
+    expect(clearancesHolding(scribe.state, at(7)).map(({ entryId }) => entryId)).toEqual([entry?.id]);
     scribe.does(check('10'), 7);
     expect(code(scribe.tries(start, 8))).toBe('clearance-for-other-acid');
+    expect(clearancesHolding(scribe.state, at(8))).toEqual([]);
   });
 
   test('does not begin on a list that was gone through when the step had begun already', () => {

@@ -33,10 +33,14 @@ export type PageProps = {
 };
 
 /** Room that stays for reading, in rem; where a foot would leave less it scrolls with the page and only its bar stays. */
-const leastRoom = 12;
+const leastRoom = {
+  paper: 12,
+  /** On an emergency card the call stays at the thumb, whatever the size of text. */
+  stop: 4,
+} as const;
 
 /** Tells the page how much of it the foot covers, so that a focused control scrolls clear of it. */
-function useFootHeight() {
+function useFootHeight(tone: keyof typeof leastRoom) {
   const foot = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
     const element = foot.current;
@@ -45,7 +49,7 @@ function useFootHeight() {
     const measure = () => {
       const whole = parts.reduce((sum, part) => sum + part.offsetHeight, 0);
       const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 18;
-      const tall = parts.length > 1 && window.innerHeight - whole < leastRoom * rem;
+      const tall = parts.length > 1 && window.innerHeight - whole < leastRoom[tone] * rem;
       element.toggleAttribute('data-tall', tall);
       const covered = tall ? (parts.at(-1)?.offsetHeight ?? 0) : whole;
       document.documentElement.style.setProperty('--foot', `${covered}px`);
@@ -69,7 +73,7 @@ const questionClass = (asked: ComponentChildren): string =>
 
 export function Page(props: PageProps) {
   const title = useRef<HTMLHeadingElement>(null);
-  const foot = useFootHeight();
+  const foot = useFootHeight(props.tone ?? 'paper');
   useEffect(() => {
     window.scrollTo(0, 0);
     title.current?.focus({ preventScroll: true });

@@ -76,6 +76,8 @@ describe('a rinse', () => {
       document.documentElement.style.fontSize = '225%';
     });
     const start = page.getByRole('button', { name: /^Start 15 min/ });
+    const call = await page.getByRole('link', { name: /^Call/ }).first().boundingBox();
+    expect((call?.y ?? 0) + (call?.height ?? 0)).toBeLessThan(800);
     for (let presses = 0; presses < 30; presses += 1) {
       if (await start.evaluate((button) => button === document.activeElement)) break;
       await page.keyboard.press('Tab');

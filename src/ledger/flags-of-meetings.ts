@@ -21,8 +21,9 @@ function flagsOfMaterial(state: State, { body, contents }: ContainerState): Flag
   const refused = refusedMeeting(found);
   if (refused) return [{ pressing: 'now', about, code: 'container-does-not-hold', ...pair(refused) }];
   const acid = inside.some((matter) => hasAny(traitsOf(matter), ['acid']));
-  const open = vessel.length === 0 ? acid : found.some(hangsOnStrength);
-  return open ? [{ pressing: 'know', about, code: 'material-not-determined' }] : [];
+  const lacks = vessel.length === 0 ? 'material' : 'strength';
+  const open = lacks === 'material' ? acid : found.some(hangsOnStrength);
+  return open ? [{ pressing: 'know', about, code: 'material-not-determined', lacks }] : [];
 }
 
 export function flagsOfMeetings(state: State, container: ContainerState): Flag[] {

@@ -48,7 +48,7 @@ export type Flag = { readonly pressing: Pressing; readonly about: About } & (
       readonly card: string;
     }
   /** Acid whose strength nobody told, or a material that nobody named. */
-  | { readonly code: 'material-not-determined' }
+  | { readonly code: 'material-not-determined'; readonly lacks: 'material' | 'strength' }
   | {
       readonly code: 'more-taken-than-held';
       readonly held: string;
@@ -110,14 +110,19 @@ function flagsOfFill(state: State, container: ContainerState): Flag[] {
 /** Contents that no stream accounts for are taken for gassing ones. */
 function flagsOfContainer(state: State, container: ContainerState): Flag[] {
   const about = { containerId: container.body.containerId };
-  const flags = flagsOfFill(state, container);
+  // What has met or stands in the wrong vessel comes first: it may be the worst.
+  const flags = [
+    ...flagsOfMeetings(state, container),
+    ...flagsOfAmmonia(state, container),
+    ...flagsOfFill(state, container),
+  ];
   const { kinds: all, unaccounted } = wasteKinds(state, container.body.containerId);
   const kinds = all.filter(givesGas);
   if (container.body.cap === 'tight' && (kinds.length > 0 || unaccounted))
     flags.push({ pressing: 'now', about, code: 'tight-cap-on-gassing-waste', streams: kinds });
   if (container.doubtfulSince !== null)
     flags.push({ pressing: 'soon', about, code: 'contents-doubtful', since: container.doubtfulSince });
-  return [...flags, ...flagsOfMeetings(state, container), ...flagsOfAmmonia(state, container)];
+  return flags;
 }
 
 function flagsOfStream({ body, amount, placed, unplaced }: StreamState): Flag[] {

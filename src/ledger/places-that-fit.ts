@@ -1,5 +1,5 @@
 /** Where a waste that is refused in one container may go instead, as far as the record tells. */
-import { hasAny, isWaste, traitsOf } from '../safety/must-not-meet/matter';
+import { hasAny, isWaste, type ThingId, traitsOf } from '../safety/must-not-meet/matter';
 import { type Filling, fillingFault } from './decisions/containers';
 import { vesselSide } from './meeting-sides';
 import type { ContainerState, State } from './state';
@@ -14,8 +14,19 @@ function nearness({ contents }: ContainerState, kinds: ReadonlySet<string>, stat
   return own ? 0 : 2;
 }
 
-/** Whether it may be named as a place: nothing that gives off gas goes under a tight cap, no acid into what nobody knows. */
-function isNamed({ body }: ContainerState, { side }: Filling): boolean {
+/** As `materials` in reactivity.json names them. */
+const plastics: ReadonlySet<ThingId> = new Set(['hdpe', 'ldpe', 'polypropylene', 'pvc', 'fluoropolymer']);
+
+const isPlastic = ({ body }: ContainerState): boolean =>
+  vesselSide(body).some(({ thing }) => plastics.has(thing));
+
+/**
+ * Whether it may be named as a place: nothing that gives off gas goes under a tight cap, no acid into what nobody knows, and
+ * ammonia-test waste, which is kept acid, into plastic only.
+ */
+function isNamed(container: ContainerState, { side }: Filling): boolean {
+  const { body } = container;
+  if (side.some(({ thing }) => thing === 'ammonia-test-waste') && !isPlastic(container)) return false;
   if (body.cap === 'tight' && side.some(({ thing }) => isWaste(thing) && givesGas(thing))) return false;
   return vesselSide(body).length > 0 || !side.some((matter) => hasAny(traitsOf(matter), ['acid']));
 }

@@ -28,7 +28,7 @@ export function Met({ state, container }: Props) {
   const { containerId } = container.body;
   const code = unbroken(container.body.code);
   const all = [...flagsOfMeetings(state, container), ...flagsOfAmmonia(state, container)];
-  const open = all.some((flag) => flag.code === 'material-not-determined');
+  const open = all.find((flag) => flag.code === 'material-not-determined');
   return (
     <>
       {all.map((flag) => {
@@ -46,7 +46,7 @@ export function Met({ state, container }: Props) {
         );
       })}
       {open && (
-        <Notice mark="unknown" second={w.notDeterminedSecond}>
+        <Notice mark="unknown" second={w.lacks[open.lacks]}>
           {w.notDetermined}
         </Notice>
       )}

@@ -31,7 +31,10 @@ export const apartWords = {
   met: (one: string, other: string) => `${one} has met ${other}. They must not.`,
   doesNotHold: (vessel: string, what: string) => `${vessel} does not hold ${what}.`,
   notDetermined: 'Whether it holds the acid is not determined.',
-  notDeterminedSecond: 'Nobody told how strong the acid is, or what the container is made of.',
+  lacks: {
+    strength: 'Nobody told how strong the acid is.',
+    material: 'What the container is made of is not told, or is not known here.',
+  },
   whatNow: 'What to do now',
   lookUp: 'May it meet …?',
   lookUpSecond: 'Look a pair up before anything is poured',

@@ -66,7 +66,10 @@ export function flagWords(
     case 'material-not-determined':
       return {
         title: `${name}: does it hold the acid?`,
-        second: 'Not determined. Say how strong the acid is, or ask whoever sold the container.',
+        second:
+          flag.lacks === 'strength'
+            ? 'Not determined. Say how strong the acid is.'
+            : 'Not determined. Ask whoever sold it what it is made of.',
       };
     case 'more-taken-than-held':
       return { title: `More went out of ${name} than was in`, second: 'Correct one of the entries.' };

@@ -208,6 +208,21 @@ describe('what has happened all the same', () => {
     ]);
   });
 
+  it('is flagged before a cap that is tight', () => {
+    const scribe = written(
+      can(1, '5', 'tight'),
+      liquid(1, 'leach-liquor'),
+      pour(1, 1, '1'),
+      liquid(2, 'ammonia-test-waste'),
+      pour(2, 1, '1'),
+    );
+    expect(
+      flags(scribe.state)
+        .filter(({ pressing }) => pressing === 'now')
+        .map(({ code }) => code),
+    ).toEqual(['met-what-it-must-not', 'tight-cap-on-gassing-waste']);
+  });
+
   it('a base on ammonia waste leads to the card for silver and ammonia', () => {
     const scribe = written(can(1), liquid(1, 'ammonia-test-waste'), pour(1, 1, '1'), begun(1, 1));
     expect(flagged(scribe, 'ammonia-in-treatment').map(cardOf)).toEqual([null]);
@@ -224,9 +239,11 @@ describe('a container of which it is not determined whether it holds its acid', 
     );
 
   it('is flagged where the strength or the material is open, to know and no more', () => {
-    expect(known({ material: 'HDPE' })).toMatchObject([{ pressing: 'know' }]);
-    expect(known({ material: 'other', otherMaterial: 'what the shop had' })).toHaveLength(1);
-    expect(known({ material: 'other' }, '1')).toHaveLength(1);
+    expect(known({ material: 'HDPE' })).toMatchObject([{ pressing: 'know', lacks: 'strength' }]);
+    expect(known({ material: 'other', otherMaterial: 'what the shop had' })).toMatchObject([
+      { lacks: 'material' },
+    ]);
+    expect(known({ material: 'other' }, '1')).toMatchObject([{ lacks: 'material' }]);
     expect(known({ material: 'HDPE' }, '1')).toEqual([]);
     expect(known({ material: 'glass' })).toEqual([]);
   });
@@ -283,6 +300,18 @@ describe('the right place', () => {
       ).map(({ body }) => body.code);
     expect(places('leach-liquor')).toEqual(['C-03']);
     expect(places('hydroxide-sludge')).toEqual(['C-01', 'C-02', 'C-03']);
+  });
+
+  it('of ammonia waste, which is kept acid, is plastic', () => {
+    const shelf = written(
+      of(1, { material: 'other', otherMaterial: 'steel' }),
+      of(2, { material: 'other', otherMaterial: 'old can' }),
+      of(3, { material: 'glass' }),
+      of(4, { material: 'other', otherMaterial: 'PVC pipe' }),
+      of(5, { material: 'PP' }),
+    );
+    const filling = { added: asHeld(litres('0.5')), side, field: 'x' };
+    expect(placesThatFit(shelf.state, filling, []).map(({ body }) => body.code)).toEqual(['C-04', 'C-05']);
   });
 
   it('would be taken there', () => {

@@ -95,7 +95,7 @@ async function workOutTheVentilation(page: Page): Promise<void> {
   await tap(page, /^Take this result/);
   await reach(page, 'Ventilation result for this charge');
   await looked(page);
-  await tap(page, /^The station is enough/);
+  await tap(page, /^The place is enough/);
 }
 
 /** Readiness, then the list of the leach, with a stop, a reload in the middle, and the clearance at its end. */

@@ -56,7 +56,7 @@ const worst = (peak: Figure<'ppm'>): Figure<'ppm'> =>
     spread: exact,
   });
 
-const sentence = 'Largest lot for this station';
+const sentence = 'Largest lot for this place';
 
 /** Lots of a charge. Gas goes with the metal, so a lot of half the metal has half the peak. */
 export function lotsOf<U extends Divided>({ whole, metal, peak }: Asked<U>): Lots<U> {

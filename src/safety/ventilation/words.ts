@@ -2,9 +2,9 @@
 import type { Reason, VentilationResult } from './check';
 
 export const verdictWords: Readonly<Record<VentilationResult['verdict'], string>> = {
-  enough: 'This station is enough for this lot',
-  split: 'Too much for this station: split it',
-  none: 'No acceptable station',
+  enough: 'This place is enough for this lot',
+  split: 'Too much for this place: split it',
+  none: 'No acceptable place',
 };
 
 export const estimate = 'An estimate, not a measurement.';
@@ -23,7 +23,7 @@ export const reasonWords: Readonly<Record<Reason, string>> = {
   'certificate-does-not-count':
     'Its certificate is older than the last change, or outside what any hood may have. Have it tested again.',
   'peak-in-duct': 'At the peak the duct would throw out more than is immediately dangerous to life.',
-  'over-ceiling': 'More metal than goes into one lot, however good the station.',
+  'over-ceiling': 'More metal than goes into one lot, however good the place.',
   'acid-outside-table': 'That is no strength of nitric acid that is known here. Look at the bottle again.',
   'no-metal': 'No metal in the charge. Weigh it, or reckon it.',
   'no-acid': 'No acid in the charge. Say how much, and how strong.',

@@ -157,13 +157,13 @@ describe('the result of the ventilation', () => {
     answer(open, { kind: 'worked-out', result, from: '40 g in 2 lots at the hood' }, past(200));
 
   it('cannot be tapped', () => {
-    expect(answer(open, { kind: 'choice', answer: 'the station is enough' }, past(200))).toMatchObject({
+    expect(answer(open, { kind: 'choice', answer: 'the place is enough' }, past(200))).toMatchObject({
       failure: { code: 'only-worked-out' },
     });
   });
   it('is kept with what it was worked out from', () => {
     expect(must(tell('enough')).run.answered.at(-1)).toMatchObject({
-      answer: 'the station is enough',
+      answer: 'the place is enough',
       verdict: 'in-order',
       byApp: '40 g in 2 lots at the hood',
     });

@@ -55,7 +55,7 @@ describe('50 g of copper in 1:1 acid over two hours', () => {
     expect(text()).toContain('Some lines are empty still');
     await copper('50');
     const said = plain(screen.getByRole('status').textContent);
-    expect(said).toContain('Too much for this station: split it');
+    expect(said).toContain('Too much for this place: split it');
     expect(said).toContain('An estimate, not a measurement.');
     const [, lots = '0', each = '0'] = /Split into (\d+) lots of ([\d.]+) g/.exec(said) ?? [];
     const portion = Number(/(\d+\.\d+) g/.exec(rowText(/^Largest lot/))?.[1]);
@@ -81,7 +81,7 @@ describe('50 g of copper in 1:1 acid over two hours', () => {
     await copper('50');
     await choose('Where it is to be worked', 'Back room');
     expect(workshop.station.value).toBe(room);
-    expect(screen.getByRole('status').textContent).toMatch(/^No acceptable station/);
+    expect(screen.getByRole('status').textContent).toMatch(/^No acceptable place/);
     expect(text()).toContain('for gases of low toxicity, with limits of 100 ppm or more');
     follow(workshop.shell, /^Room air needed, mean/);
     await title('Room air that would be needed, mean');
@@ -233,7 +233,7 @@ describe('a check that was taken', () => {
       station: { is: 'ductless-hood' },
     });
     open(workshop.shell, `batches/${workshop.batch}`);
-    follow(workshop.shell, /^This station is enough for this lot/);
+    follow(workshop.shell, /^This place is enough for this lot/);
     await title('Ventilation check');
     expect(rowText(/^In the duct at the peak/)).toBe(duct);
     expect(text()).toContain('4 g copper');
@@ -261,7 +261,7 @@ describe('a check that was taken', () => {
     const id = entry.body.kind === 'ventilation-checked' ? entry.body.checkId : '';
     open(workshop.shell, `ventilation-checks/${id}`);
     await title('Ventilation check');
-    expect(text()).toContain('Written down then: “This station is enough for this lot”.');
+    expect(text()).toContain('Written down then: “This place is enough for this lot”.');
   });
 });
 

@@ -9,7 +9,9 @@ export const safetyWords = {
   stop: 'STOP',
   makesItRight: 'What makes it right',
   stillTrue: 'Still true?',
-  endsIf: 'It ends if batch, place, acid or person changes. A cleared list is not proof.',
+  /** @param what such as ['batch', 'place'] */
+  endsIf: (what: readonly string[]) =>
+    `It ends with another ${[...what, 'person'].join(', ').replace(/, (?=[^,]*$)/, ' or ')}. A cleared list is not proof.`,
   caution: 'The safety data sheet, local rules and a licensed practitioner come before this list.',
   until: 'until',
   notApplicable: 'Not applicable',

@@ -118,6 +118,14 @@ function begunBy(state: State, { entryId, body }: Told<ChecklistFinished>): stri
   return step ? (silverCheckOf(body) ?? homeOf(body)) : null;
 }
 
+/** What it was given for: another one ends it. */
+const endsWith = ({ batchId, containerId, stationId }: ChecklistFinished): readonly string[] => [
+  ...(batchId === null ? [] : [words.clearance.ends.batch]),
+  ...(containerId === undefined ? [] : [words.clearance.ends.container]),
+  ...(stationId === undefined ? [] : [words.clearance.ends.place]),
+  ...(batchId === null ? [] : [words.clearance.ends.acid]),
+];
+
 /** The tag of a clearance that holds, or has begun its step. */
 function Holds({
   told,
@@ -168,7 +176,7 @@ function Holds({
         {told.body.answers.filter(({ quick }) => quick).length >= quickInARow && (
           <p>{safetyWords.lookThenTap}</p>
         )}
-        <p class={styles.ends}>{safetyWords.endsIf}</p>
+        <p class={styles.ends}>{safetyWords.endsIf(endsWith(told.body))}</p>
       </Part>
       <ClearanceClocks told={told} />
       {list?.items.some(({ when }) => when !== undefined) && (

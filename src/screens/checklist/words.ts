@@ -207,6 +207,7 @@ export const words = {
     clearedIt: 'cleared it',
     someone: 'Somebody',
     second: 'knows of it',
+    ends: { batch: 'batch', container: 'container', place: 'place', acid: 'acid' },
     checks: (hour: string) => `checks at ${hour}`,
     until: (day: string | null) => (day === null ? safetyWords.until : `${safetyWords.until} ${day}`),
     since: (day: string | null) => (day === null ? 'since' : `since ${day}`),

@@ -102,7 +102,7 @@ export const clocksWords = {
   running: 'Clocks that run',
   none: 'A clock is started by what needs it: a rinse, a spot test, a person who rings, a next look at a step.',
   overdue: 'Overdue',
-  more: (n: number) => `and ${n} more`,
+  more: (n: number) => `And ${n} more.`,
   end: 'End this clock',
   toClocks: 'All clocks',
   toToday: 'To Today',

@@ -1,5 +1,6 @@
-import { act, screen } from '@testing-library/preact';
+import { act, fireEvent, screen } from '@testing-library/preact';
 import { describe, expect, it } from 'vitest';
+import { workshopInMemory } from '../../support/shell-in-memory';
 import {
   answerUntil,
   finished,
@@ -25,12 +26,26 @@ describe('a clearance', () => {
   it('is given when every question has its answer, and begins its step', async () => {
     const workshop = await complete();
     expect(heading()).toBe('Filtration may start.');
+    expect(screen.getByText(/^It ends with another batch, acid or person\./)).toBeTruthy();
     expect(finished(workshop)?.body.answers).toHaveLength(9);
     expect(workshop.drafts.size).toBe(0);
     await tap(workshop, 'Begin filtering');
     const [step] = workshop.state.value.steps.values();
     expect(step?.body).toMatchObject({ step: 'filtration', clearance: finished(workshop)?.entryId });
     expect(workshop.path.value).toEqual(['batches', workshop.batch]);
+  });
+
+  it('says the day of a call that is not today', async () => {
+    const workshop = await workshopInMemory();
+    workshop.path.value = ['check', '-', 'spill-response-readiness'];
+    show(workshop);
+    await answerUntil(workshop, itemOf('spill-response-readiness', 'rdy-buddy').ask);
+    await tap(workshop, 'Named person, time set');
+    await tap(workshop, 'Tobias');
+    fireEvent.input(screen.getByLabelText('Hour'), { target: { value: '00:01' } });
+    await tap(workshop, 'Keep');
+    await answerUntil(workshop);
+    expect(screen.getByText('checks at 13 May 00:01')).toBeTruthy();
   });
 
   it('that ran out is refused in words and offers its list again', async () => {

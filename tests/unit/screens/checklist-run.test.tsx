@@ -133,6 +133,7 @@ describe('going through a checklist', () => {
     await tap(workshop, 'Well and rested');
     expect(heading()).toBe('Acid may be opened.');
     expect(screen.getByText('checks at 23:15')).toBeTruthy();
+    expect(screen.getByText(/^It ends with another person\./)).toBeTruthy();
     await tap(workshop, 'Go on: Filter the leach liquor');
     expect(heading()).toBe('Where are you working?');
   });

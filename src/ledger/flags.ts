@@ -210,6 +210,10 @@ function flagsOfRules(state: State): Flag[] {
 
 const weight: Readonly<Record<Pressing, number>> = { now: 0, soon: 1, know: 2 };
 
+/** What has met already comes before all that only may. */
+const orderOf = ({ code, pressing }: Flag): number =>
+  code === 'met-what-it-must-not' ? -1 : weight[pressing];
+
 /** Every flag, most pressing first. */
 export const flags = (state: State): readonly Flag[] =>
   [
@@ -230,4 +234,4 @@ export const flags = (state: State): readonly Flag[] =>
       }),
     ),
     ...flagsOfRules(state),
-  ].sort((a, b) => weight[a.pressing] - weight[b.pressing]);
+  ].sort((a, b) => orderOf(a) - orderOf(b));

@@ -28,6 +28,7 @@ export function ClockRow({ running }: { readonly running: RunningClock }) {
     <Row
       mark={<Mark kind={overdue ? 'overdue' : 'due'} share={shareLeft} />}
       title={title}
+      marked={overdue && card !== null}
       second={`${when} ${act}`}
       href={card === null ? pageOf(running) : `#/sos/${card}`}
       figure={overdue ? undefined : <FigureValue {...minutesShown(minutesTo(clock.body.due, now.value))} />}

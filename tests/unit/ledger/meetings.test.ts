@@ -223,6 +223,19 @@ describe('what has happened all the same', () => {
     ).toEqual(['met-what-it-must-not', 'tight-cap-on-gassing-waste']);
   });
 
+  it('comes before a tight cap and an overfull can', () => {
+    const scribe = written(
+      can(1, '1', 'tight'),
+      liquid(1, 'leach-liquor'),
+      liquid(2, 'ammonia-test-waste'),
+      pour(1, 1, '1'),
+      pour(2, 1, '1'),
+    );
+    const now = flags(scribe.state).filter(({ pressing }) => pressing === 'now');
+    expect(now.length).toBeGreaterThan(2);
+    expect(now[0]?.code).toBe('met-what-it-must-not');
+  });
+
   it('a base on ammonia waste leads to the card for silver and ammonia', () => {
     const scribe = written(can(1), liquid(1, 'ammonia-test-waste'), pour(1, 1, '1'), begun(1, 1));
     expect(flagged(scribe, 'ammonia-in-treatment').map(cardOf)).toEqual([null]);

@@ -381,7 +381,8 @@ export const paperWords = {
   likely: 'likely',
   high: 'high',
   known: 'How it is known',
-  atLeast: (name: string, by: readonly string[]) => `${name}: at least; not told by ${by.join('; ')}.`,
+  atLeast: (name: string, by: readonly string[]) =>
+    `${name}: at least; not told in full by ${by.join('; ')}.`,
   noneLogged,
   ammonia: 'Ammonia',
   chloride: 'Chloride',

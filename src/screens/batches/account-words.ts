@@ -75,7 +75,7 @@ export const closureWords = {
     copper: 'a measurement of copper in',
     nickel: 'a measurement of nickel in',
     silver: 'a measurement of silver in',
-    acid: 'a measurement of free acid in',
+    acid: 'a full measurement of free acid in',
   } satisfies Record<Missing['what'], string>,
   lostIn: (what: string, stream: string) => `${what} ${stream}`,
 } as const;

@@ -42,7 +42,7 @@ export const containerWords = {
   volume: 'Liquor, held liquor included',
   atLeast: 'at least: ',
   disputed: (name: string) => `${name}: two ways of knowing disagree`,
-  openIn: (names: string) => `not told by ${names}`,
+  openIn: (names: string) => `not told in full by ${names}`,
   others: (names: string) => names,
   holds: 'Residue, wet',
   held: 'Liquor held in it',

@@ -181,7 +181,7 @@ export const treatmentWords = {
     'nothing-left':
       'The stage before goes as far already. Write a lower pH for the first stage, or a higher one.',
     'too-many-portions': (count: string) =>
-      `It would be ${count} portions. Allow a larger rise, take a vessel with more free space, or treat it in parts.`,
+      `It would be ${count} portions. Take a vessel with more free space where it foams, allow a larger rise where it warms, or treat it in parts.`,
   },
   stage: (n: string, base: string, pH: string) => `${n}. ${base} to pH ${pH}`,
   stageNeeded: 'Needed',

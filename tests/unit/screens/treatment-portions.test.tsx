@@ -100,7 +100,7 @@ describe('the portions of a treatment', () => {
     show(memory);
     await portions('hydrated lime');
     await userEvent.type(screen.getByLabelText('A portion may warm it by'), '0,1');
-    await screen.findByText(/^It would be \d{3} portions\. Allow a larger rise/, undefined, {
+    await screen.findByText(/^It would be \d{3} portions\. Take a vessel with more free space/, undefined, {
       timeout: 10_000,
     });
     expect(screen.queryByRole('table')).toBeNull();

@@ -1,7 +1,7 @@
 /** Start a step: what comes next in this batch, and whether its list must be gone through. */
 import { batchOf, requiredBefore, type StepOffer, stepOffers } from '../../ledger/step-offers';
 import { treatmentStep } from '../../ledger/treatment';
-import { standing } from '../../safety/checklist-run';
+import { begin, standing } from '../../safety/checklist-run';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Mark } from '../../ui/marks';
@@ -15,6 +15,7 @@ import { partOf } from './list-for';
 import { Nowhere } from './nowhere';
 import { PersonFirst } from './person-first';
 import { placeWords } from './place-words';
+import { usePlace } from './use-place';
 import { words } from './words';
 
 type Props = { readonly batchId: string };
@@ -35,8 +36,14 @@ function hrefOf({ list, clearance }: StepOffer, batchId: string): string {
     : `#/check/${partOf({ batchId: batchOf(list, batchId) })}/${list.id}`;
 }
 
-const questionsIn = ({ list }: StepOffer): string =>
-  words.step.questions(list.items.filter(({ when }) => when === undefined).length);
+/** As many as will be asked here: the place that is known asks for less. */
+function useQuestions({ list }: StepOffer): string {
+  const { moment } = useShell();
+  const { place } = usePlace(list);
+  const fresh = standing(begin(list, { person: '', batchId: null, ...(place ? { place } : {}) }, moment()));
+  const asked = fresh.state === 'next' ? fresh.of - fresh.number + 1 : list.items.length;
+  return words.step.questions(asked);
+}
 
 /** Its clearance, how far its list has got, or how much is asked. */
 function useHow(offer: StepOffer, batchId: string): string {
@@ -44,8 +51,8 @@ function useHow(offer: StepOffer, batchId: string): string {
   const { list, clearance, running } = offer;
   const until = clearance?.body.validUntil ?? null;
   const held = until === null ? null : words.step.cleared(hour(until));
-  const how =
-    held ?? pausedWords(shell, list.id, partOf({ batchId: batchOf(list, batchId) })) ?? questionsIn(offer);
+  const questions = useQuestions(offer);
+  const how = held ?? pausedWords(shell, list.id, partOf({ batchId: batchOf(list, batchId) })) ?? questions;
   return running ? `${words.step.runs(hour(running.at))}. ${how}` : how;
 }
 

@@ -192,6 +192,17 @@ describe('the place of a list', () => {
     expect(heading()).toBe(gloves);
   });
 
+  it('that is known asks for less, and the choice of steps counts only what will be asked', async () => {
+    const workshop = await withStations();
+    workshop.shell.chooseStation(workshop.hoodId);
+    await goTo(workshop, `batches/${workshop.batch}/step`);
+    const told = screen.getByRole('link', { name: /^Filter the leach liquor/ }).textContent;
+    const count = Number(/(\d+) questions first/.exec(told ?? '')?.[1]);
+    await goTo(workshop, `check/${workshop.batch}/filtration`);
+    const [, at, of] = /(\d+) of (\d+)/.exec(screen.getByText(/^\d+ of \d+$/).textContent ?? '') ?? [];
+    expect(count).toBe(Number(of) - Number(at) + 1);
+  });
+
   it('of the walk round is kept with it: elsewhere another walk comes first', async () => {
     const workshop = await workshopInMemory();
     const { shell, batch } = workshop;

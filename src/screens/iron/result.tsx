@@ -8,9 +8,9 @@ import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { streamTitle } from '../amounts';
-import { containerWords } from '../containers/words';
 import { FigureRow } from '../figure-row';
 import { useShell } from '../shell';
+import { sourceText } from '../source-text';
 import { words } from '../words';
 import { ironWords as w } from './words';
 
@@ -97,9 +97,9 @@ export function LimeRows({ found, containerId }: Props) {
 /** What is to be minded, each with who says so. */
 export const Cautions = () => (
   <Part rule title={w.cautionsTitle}>
-    {iron.cautions.map(({ text, status }) => (
-      <p key={text}>
-        {text} <small>({containerWords.working.status[status]})</small>
+    {iron.cautions.map((caution) => (
+      <p key={caution.text}>
+        {caution.text} <small>({sourceText(caution)})</small>
       </p>
     ))}
     <p>{words.caution}</p>

@@ -14,6 +14,7 @@ import { SelectField } from '../../ui/select-field';
 import { type Form, useForm } from '../form';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
+import { sourceText } from '../source-text';
 import { words } from '../words';
 import { emptyTreatment, TreatmentDraft, treatmentDraftName } from './draft';
 import { LocalPh } from './local-ph';
@@ -126,7 +127,7 @@ function WhichPhPage({ id, code }: Pot) {
         {which?.limits.of === 'reference' && (
           <SelectField
             label={w.reference}
-            hint={w.referenceHint}
+            hint={`${w.referenceHint} ${sourceText(residuals.reference[reference])}.`}
             value={reference}
             options={referenceIds.map((value) => ({ value, label: residuals.reference[value].title }))}
             onChoose={(chosen) => form.change({ reference: chosen })}

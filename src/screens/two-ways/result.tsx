@@ -1,5 +1,4 @@
 /** Both ways side by side: what goes, what it takes, money, month and clock, and what each still is. */
-import { sourceOf } from '../../chemistry/constants';
 import type { TwoWays } from '../../ledger/two-ways';
 import { handingOver, type Said } from '../../reference/handing-over-tables';
 import { type BaseId, type Metal, metals } from '../../reference/tables';
@@ -8,8 +7,8 @@ import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { calendarDayText, dayText, streamTitle } from '../amounts';
-import { containerWords } from '../containers/words';
 import { useShell } from '../shell';
+import { sourceText } from '../source-text';
 import { words } from '../words';
 import { type Days, handedLines, moneyLines, monthLines, takenLines } from './lines';
 import { SideBySide } from './side-by-side';
@@ -40,9 +39,7 @@ function useDays({ firstWasteIn }: TwoWays): Days {
 const Saying = ({ said }: { readonly said: Said }) => (
   <p>
     {said.text}
-    <span class={styles.source}>
-      {sourceOf(said).title}: {containerWords.working.status[said.status]}
-    </span>
+    <span class={styles.source}>{sourceText(said)}</span>
   </p>
 );
 

@@ -51,7 +51,9 @@ describe('copper onto iron first', () => {
     show(await disposalState());
     expect(screen.getByText(/Common practice, no source, where no other is named/)).toBeDefined();
     expect(screen.getByText('For planning only')).toBeDefined();
-    expect(screen.getByText(/ammonium at pH 2 to 4.5/).textContent).toMatch(/read in the source/);
+    expect(screen.getByText(/ammonium at pH 2 to 4.5/).textContent).toMatch(
+      /Huang, Zhang.*: read in the source/,
+    );
     expect(screen.getByText(/Nickel goes down in part/).textContent).toMatch(/common practice, no source/);
   });
 

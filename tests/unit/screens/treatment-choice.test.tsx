@@ -292,6 +292,9 @@ describe('which pH', () => {
     await userEvent.selectOptions(choice, 'Treatment of liquid waste, upper end of the level');
     const held = /^Held against: Treatment of liquid waste.*Reference only, not your limit\.$/;
     expect(await screen.findByText(held, undefined, { timeout: 10_000 })).toBeDefined();
+    expect(
+      screen.getByText(/^Levels that others are held to.*2018\/1147.*: (read|from memory)/),
+    ).toBeDefined();
     // Decision (EU) 2018/1147: copper 0.5 mg/L.
     const [copper] = screen.getAllByRole('link', { name: /^Copper/ });
     expect(copper?.textContent).toMatch(/the limit, 0\.5\u202fmg\/L/);

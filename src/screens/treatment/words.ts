@@ -73,9 +73,9 @@ export const treatmentWords = {
     Na: 'Sodium left, filtrate and cake',
   },
   ionicStrength: {
-    yes: 'Dissolved salt (ionic strength), no more than the figures are made for',
-    doubtful: 'Dissolved salt (ionic strength), more than the figures are sure for',
-    outside: 'Dissolved salt (ionic strength), too much for the figures',
+    yes: 'Dissolved salt (ionic strength): the figures are made for that much',
+    doubtful: 'Dissolved salt (ionic strength): more than the figures are sure for',
+    outside: 'Dissolved salt (ionic strength): too much for the figures',
   } satisfies Record<ModelHolds, string>,
   leaves: (names: string) => `Mostly still dissolved at this pH: ${names}.`,
   /** What the figures say that base alone leaves. */

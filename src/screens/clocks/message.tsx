@@ -3,9 +3,9 @@ import { useState } from 'preact/hooks';
 import { phoneOf } from '../../ledger/clock-links';
 import type { ChecklistState } from '../../ledger/state';
 import { Button, Buttons } from '../../ui/button';
-import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { momentText } from '../amounts';
+import { stepWords } from '../batches/words';
 import { codeOf } from '../checklist/list-for';
 import { words } from '../checklist/words';
 import { Frame } from '../frame';
@@ -30,7 +30,9 @@ function useMessage({ body, who }: ChecklistState): string {
   const { validUntil, second } = body;
   return messageText({
     from: from?.name ?? words.clearance.someone,
-    step: [body.checklist.title, ...(code === undefined ? [] : [unbroken(code)])].join(', '),
+    // Whoever reads it knows no list: what is being done, and to what.
+    step:
+      code === undefined ? body.checklist.title : `${stepWords[body.step] ?? body.checklist.title}, ${code}`,
     place: body.place,
     workshop: workshop?.body,
     until: validUntil !== null && validUntil > now.value ? momentText(validUntil, now.value) : null,

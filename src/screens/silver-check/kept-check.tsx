@@ -30,7 +30,13 @@ export function KeptCheckScreen({ at }: { readonly at: Readonly<Record<string, s
       <LooksList verdict={verdict} />
       <Part rule title={w.check.wastes} width="edge">
         <Rows>
-          {body.streamIds.length === 0 && <Row title={w.check.noWaste} />}
+          {body.streamIds.length === 0 && (
+            <Row
+              title={w.check.noWaste}
+              second={body.batchId === null ? undefined : w.check.logWaste}
+              href={body.batchId === null ? undefined : `#/batches/${body.batchId}/log`}
+            />
+          )}
           {body.streamIds.map((id) => {
             const stream = state.value.streams.get(id);
             return (

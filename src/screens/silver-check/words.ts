@@ -81,6 +81,7 @@ export const silverWords = {
     sample: 'sample',
     wastes: 'Waste of the test',
     noWaste: 'No waste is logged with this test.',
+    logWaste: 'Log it, where it was not logged elsewhere',
     entry: 'Its entry in the history',
     toBatch: 'To the batch',
   },

@@ -391,7 +391,7 @@ describe('a clearance', () => {
       const { workshop, id } = await cleared();
       goTo(workshop, `clearance/${id}/message`);
       await tap(workshop, 'Copy it');
-      expect(writeText).toHaveBeenCalledWith(expect.stringContaining('Start the leach'));
+      expect(writeText).toHaveBeenCalledWith(expect.stringMatching(/^What: Leach, B-\d+\.$/m));
       expect(screen.getByRole('alert').textContent).toContain('Copied');
       writeText.mockRejectedValueOnce(new DOMException('', 'NotAllowedError'));
       await tap(workshop, 'Copy it');

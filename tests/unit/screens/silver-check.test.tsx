@@ -271,9 +271,13 @@ describe('the ammonia', () => {
     await p.press(/Keep the test without its waste/);
     await waitFor(() => expect(p.checks()).toHaveLength(1));
     expect(p.checks()[0]).toMatchObject({ outcome: 'not-conclusive', streamIds: [] });
+    open(p.shell, `${p.address}/${p.checks()[0]?.checkId}`);
+    expect((await screen.findByRole('link', { name: /^No waste is logged/ })).getAttribute('href')).toBe(
+      `#/batches/${p.batch}/log`,
+    );
     expect(p.clock()?.stopped).toBeNull();
-    const open = [...p.state.value.steps.values()].filter(({ endedAt }) => endedAt === null);
-    expect(open.map(({ body }) => body.step)).toEqual(['ammonia-test']);
+    const running = [...p.state.value.steps.values()].filter(({ endedAt }) => endedAt === null);
+    expect(running.map(({ body }) => body.step)).toEqual(['ammonia-test']);
   });
 });
 

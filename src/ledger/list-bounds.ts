@@ -10,6 +10,7 @@ import { containerFigures } from './container-figures';
 import type { TreatmentStage } from './entries/treatments';
 import { fillPercent } from './fill';
 import type { State, TreatmentState } from './state';
+import { runningStep } from './step-offers';
 
 /** As the person chose it, before it begins; `targetPh` is absent where only copper is cemented. */
 export type Planned = {
@@ -90,6 +91,20 @@ export function neutraliserFor(state: State) {
     moles: most.moles.toSignificantDigits(3).toString(),
     where: most.where,
   };
+}
+
+/** Minutes that going through a list may take until its question comes. */
+const listTakes = 10;
+
+/**
+ * Most minutes that anything in the running step of a batch can be old, and since when it runs; null where none does.
+ * @param least the shortest time that is in order: a step that began a moment ago has had no quiet hour
+ */
+export function oldestIn(state: State, batchId: string | null, step: string, now: string, least: number) {
+  const running = runningStep(state, batchId, step);
+  if (!running) return null;
+  const minutes = Math.floor((Date.parse(now) - Date.parse(running.at)) / 60_000);
+  return { max: String(Math.max(minutes + listTakes, least)), since: running.at };
 }
 
 /** How many containers the newest paper names; null where none was made, or one of them is empty by now. */

@@ -42,6 +42,8 @@ export const Bound = z.enum([
   'neutraliser-for-acid',
   /** How full a container may be, percent of its capacity, by the local rule. */
   'fill-limit',
+  /** Minutes that its step has run: nothing in it is older. */
+  'minutes-run',
   /** Containers on the paper of the collection. */
   'containers-on-paper',
 ]);

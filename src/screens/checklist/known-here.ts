@@ -7,13 +7,15 @@ import {
   fillForBase,
   lastPlanned,
   neutraliserFor,
+  oldestIn,
   type Planned,
 } from '../../ledger/list-bounds';
 import { treatmentsOfBatch } from '../../ledger/treatment';
-import type { Bound } from '../../safety/checklist-item';
+import type { Bound, ReadingItem } from '../../safety/checklist-item';
 import type { Checklist } from '../../safety/checklist-schema';
 import type { Context } from '../../safety/run-schema';
 import { unbroken } from '../../ui/figure-value';
+import { momentText } from '../amounts';
 import type { Shell } from '../shell';
 import { BeginDraft, beginDraftName, stagesPlanned, stagesRead } from '../treatment/run-stages';
 import { knownWords as w } from './known-words';
@@ -34,9 +36,15 @@ function plannedFor(shell: Shell, { batchId, containerId }: ListFor): Planned | 
 }
 
 /** One limit, worked out only when a list asks for it. */
-function limit(shell: Shell, bound: Bound, what: ListFor, planned: Planned | undefined): Bounds[Bound] {
+function limit(
+  shell: Shell,
+  list: Checklist,
+  item: ReadingItem & { readonly bounds: Bound },
+  what: ListFor,
+  planned: Planned | undefined,
+): Bounds[Bound] {
   const state = shell.state.value;
-  switch (bound) {
+  switch (item.bounds) {
     case 'plan-ph': {
       const band = planned && bandOf(planned);
       return band && { min: band.min, max: band.max, from: w.band(band.aim, shell.sign.value) };
@@ -60,6 +68,11 @@ function limit(shell: Shell, bound: Bound, what: ListFor, planned: Planned | und
       const { percent, stated } = fillLimitPercent(state);
       return { max: percent, from: w.limit(stated) };
     }
+    case 'minutes-run': {
+      const least = Number(item.min ?? 0);
+      const run = oldestIn(state, what.batchId, list.step, shell.moment(), least);
+      return run ? { max: run.max, from: w.runs(momentText(run.since, shell.now.value)) } : undefined;
+    }
     // The check of the ventilation gives it, as the answer before.
     case 'ventilation-portion':
       return undefined;
@@ -71,7 +84,7 @@ export function knownOf(shell: Shell, list: Checklist, what: ListFor, planned: P
   const bounds: Bounds = {};
   for (const item of list.items) {
     if (item.kind !== 'reading' || item.bounds === undefined) continue;
-    const known = limit(shell, item.bounds, what, planned);
+    const known = limit(shell, list, { ...item, bounds: item.bounds }, what, planned);
     if (known) bounds[item.bounds] = known;
   }
   return bounds;

@@ -18,6 +18,7 @@ export const knownWords = {
       .join(' '),
   neutraliser: (moles: string, where: string, sign: DecimalSign) =>
     `84 g for each mol of acid; ${number(moles, sign)} mol at most in ${where} by the record.`,
+  runs: (since: string) => `By the record the step began at ${since}.`,
   paper: (fileName: string) => `As many as stand on ${fileName}.`,
   limit: (stated: boolean) =>
     stated ? 'The fill limit of your local rules.' : 'No local rule entered: the careful limit.',

@@ -5,8 +5,9 @@ import {
   containersOnPaper,
   fillForBase,
   neutraliserFor,
+  oldestIn,
 } from '../../../src/ledger/list-bounds';
-import { can, id, litres, pour, Scribe, wash } from './scribe';
+import { at, can, id, litres, pour, Scribe, wash } from './scribe';
 
 const ph = (value: string) => ({ value, unit: '1' }) as const;
 const lime = { agent: 'hydrated-lime', targetPh: ph('9.2') } as const;
@@ -84,6 +85,19 @@ describe('baking soda in reach', () => {
     scribe.does({ do: 'end-step', stepId });
     expect(neutraliserFor(scribe.state)).toBeNull();
   });
+});
+
+test('nothing in a step that runs is older than the step, and what is in order is never cut off', () => {
+  const scribe = new Scribe();
+  const [opened] = scribe.does({
+    do: 'open-batch',
+    feed: { capacitors: 'mixed', era: 'unknown', mass: { value: '1', unit: 'kg' } },
+  });
+  const batchId = opened?.body.kind === 'batch-opened' ? opened.body.batchId : '';
+  const oldest = (minutes: number) => oldestIn(scribe.state, batchId, 'leach', at(minutes), 60)?.max;
+  expect(oldest(5)).toBeUndefined();
+  scribe.does({ do: 'log-step-happened', step: 'leach', batchId, clearance: null }, 5);
+  expect([oldest(6), oldest(65), oldest(125)]).toEqual(['60', '70', '130']);
 });
 
 test('as many containers as stand on the newest paper, while they are all there', () => {

@@ -213,3 +213,24 @@ describe('the hour at which somebody from afar checks', () => {
     expect(finished(workshop)?.body.second).toEqual({ name: 'Tobias', at: '2026-05-12T23:15:00.000Z' });
   });
 });
+
+describe('leaving a leach', () => {
+  it('is stopped at an hour of quiet that is longer than the leach has run', async () => {
+    const workshop = await opened('leach-check');
+    await workshop.does({
+      do: 'log-step-happened',
+      batchId: workshop.batch,
+      step: 'leach',
+      clearance: null,
+    });
+    workshop.pass(60_000);
+    workshop.shell.chooseStation(await station(workshop, 'Hood 1', hood));
+    show(workshop);
+    await answerUntil(workshop, itemOf('leach-check', 'lck-stay').ask);
+    await tap(workshop, 'Leaving');
+    await answerUntil(workshop, itemOf('leach-check', 'lck-quiet').ask);
+    await key(workshop, '90');
+    expect(screen.getByText('STOP')).toBeTruthy();
+    expect(document.body.textContent).toMatch(/By the record the step began at 08:00/);
+  });
+});

@@ -84,11 +84,21 @@ export function printed(figure: Figure, sign: DecimalSign = '.'): Printed {
   return { value: text(figure.value), unit: unitText(figure.unit), ...ends };
 }
 
+/** Part of the range below which a low end is as good as nothing. */
+const asNothing = 1000;
+
+/** Decimals of the low end: by the range, but an end that is not nothing is not printed as nothing. */
+function lowDecimals({ low }: Figure, half: Decimal): number {
+  const decimals = decimalsFor(half);
+  const vanishes = low.gt(0) && roundedTo(low, decimals, Decimal.ROUND_FLOOR).isZero();
+  return vanishes && low.times(asNothing).gt(half) ? significant(low, 1) : decimals;
+}
+
 function rangeText(figure: Figure, sign: DecimalSign): Partial<Printed> {
   const decimals = decimalsFor(halfWidth(figure));
   // Outwards, so that what is printed holds what was worked out: too little bought is worse than a gram too much.
-  const text = (d: Decimal, mode: Decimal.Rounding) =>
-    formatNumber(roundedTo(d, decimals, mode), decimals, sign);
+  const text = (d: Decimal, places: number, mode: Decimal.Rounding) =>
+    formatNumber(roundedTo(d, places, mode), places, sign);
   const even = figure.high
     .minus(figure.value)
     .div(figure.value.minus(figure.low).plus(1e-12))
@@ -97,8 +107,8 @@ function rangeText(figure: Figure, sign: DecimalSign): Partial<Printed> {
     .lt(0.1);
   const share = halfWidth(figure).div(figure.value.abs()).times(100);
   return {
-    low: text(figure.low, Decimal.ROUND_FLOOR),
-    high: text(figure.high, Decimal.ROUND_CEIL),
+    low: text(figure.low, lowDecimals(figure, halfWidth(figure)), Decimal.ROUND_FLOOR),
+    high: text(figure.high, decimals, Decimal.ROUND_CEIL),
     ...(even && !figure.value.isZero()
       ? { percent: formatNumber(share, share.lt(1) ? Math.max(1, significant(share, 1)) : 0, sign) }
       : {}),

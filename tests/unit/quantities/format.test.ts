@@ -62,3 +62,14 @@ it('the ends of a range are printed outwards, and a round end stays as it is', (
   expect(printed(figure('600.2', '0.7'))).toMatchObject({ low: '599.5', high: '600.9' });
   expect(printed(figure('100', '10'))).toMatchObject({ low: '90', high: '110' });
 });
+
+describe('a low end far below the high one', () => {
+  it('is printed with a digit of its own, downwards, and not as nothing', () => {
+    expect(printed(figure('98000', '94152'))).toMatchObject({ low: '3000', high: '200\u202f000' });
+    expect(printed(figure('0.81', '0.806'))).toMatchObject({ low: '0.004', high: '1.7' });
+  });
+  it('is nothing where it is, or is less than a thousandth of the range', () => {
+    expect(printed(figure('50', '50'))).toMatchObject({ low: '0' });
+    expect(printed(figure('50', '49.999'))).toMatchObject({ low: '0' });
+  });
+});

@@ -37,7 +37,7 @@ export const ListShape = z.strictObject({
   longestHours: z.optional(hours),
   mode: z.enum(['read-do', 'do-confirm', 'challenge-response']),
   secondPerson: z.boolean(),
-  /** It needs a place that carries fume away: the questions of `checklists/shared/station.json` come first. */
+  /** It needs a place that carries fume away: the questions of `checklists/at-a-place/station.json` come first. */
   station: z.optional(z.literal(true)),
   requires: z.array(Slug),
   begin: Line,

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import station from '../../../checklists/shared/station.json';
+import station from '../../../checklists/at-a-place/station.json';
 import bases from '../../../src/reference/bases.json';
 import { askedAtMost } from '../../../src/safety/checklist-faults';
 import { doorsFor, type Item, stopsOf } from '../../../src/safety/checklist-item';

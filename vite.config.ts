@@ -79,6 +79,7 @@ export default defineConfig({
     // How long something takes is for the bench to say; a busy machine fails no test.
     testTimeout: 180_000,
     hookTimeout: 180_000,
+    expect: { poll: { timeout: 15_000 } },
     projects: [
       {
         extends: true,

@@ -1,5 +1,5 @@
 /** Days and hours as papers print them, in the zone of the workshop. */
-import { calendarDay } from '../rules/storage-clock';
+import { calendarDay } from '../rules/clocks/calendar-day';
 import { between, joined, months } from './words';
 
 /** A zone that has a name; minutes ahead of UTC, as a record may have them, are printed in UTC. */

@@ -7,7 +7,7 @@ import type { Flag } from '../../ledger/flags';
 import type { ContainerState, State } from '../../ledger/state';
 import { wasteKinds } from '../../ledger/waste-kinds';
 import { formatNumber, formatWritten } from '../../quantities/format';
-import { storageClock } from '../../rules/storage-clock';
+import { storageClock } from '../../rules/clocks/storage-clock';
 import { neverFor } from '../../safety/never-rules';
 import { calendarDayText, dayOf, dayText } from '../dates';
 import {

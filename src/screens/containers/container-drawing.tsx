@@ -3,7 +3,7 @@ import type { ContainerFigures } from '../../ledger/container-figures';
 import { capacityOf, fillLimitPercent, fillPercent } from '../../ledger/fill';
 import type { ContainerState, State } from '../../ledger/state';
 import { formatNumber } from '../../quantities/format';
-import { storageClock } from '../../rules/storage-clock';
+import { storageClock } from '../../rules/clocks/storage-clock';
 import { FigureValue } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
 import { VesselWithLeaders } from '../../ui/vessel-with-leaders';

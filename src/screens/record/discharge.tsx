@@ -1,7 +1,7 @@
 /** States what an authorised discharge may hold: most of each metal, or the pH between two ends. */
 import type { DischargeRule } from '../../ledger/entries/local-rules';
 import { metals } from '../../reference/tables';
-import { calendarDay } from '../../rules/storage-clock';
+import { calendarDay } from '../../rules/clocks/calendar-day';
 import { Part } from '../../ui/page';
 import { SelectField } from '../../ui/select-field';
 import { Fault, useWriting } from '../fault';

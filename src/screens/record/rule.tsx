@@ -1,6 +1,6 @@
 /** States one local rule: its value, who said so, when, and which document. */
 import type { UsualRule } from '../../ledger/entries/local-rules';
-import { calendarDay } from '../../rules/storage-clock';
+import { calendarDay } from '../../rules/clocks/calendar-day';
 import { Choices } from '../../ui/choices';
 import { Part } from '../../ui/page';
 import { Fault, useWriting } from '../fault';

@@ -8,7 +8,7 @@ import { cardOf } from '../../ledger/flags-of-meetings';
 import type { State, StepState } from '../../ledger/state';
 import { startList } from '../../ledger/step-offers';
 import { formatNumber } from '../../quantities/format';
-import { isDue, storageClock } from '../../rules/storage-clock';
+import { isDue, storageClock } from '../../rules/clocks/storage-clock';
 import { minutesLeft } from '../../safety/time-left';
 import { FigureValue, unbroken } from '../../ui/figure-value';
 import { Mark, type MarkKind } from '../../ui/marks';

@@ -2,7 +2,7 @@
 import type { TwoWays } from '../../ledger/two-ways';
 import { handingOver, type Said } from '../../reference/handing-over-tables';
 import { type BaseId, type Metal, metals } from '../../reference/tables';
-import { storageClock } from '../../rules/storage-clock';
+import { storageClock } from '../../rules/clocks/storage-clock';
 import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';

@@ -1,7 +1,8 @@
 import { addDays, formatISO } from 'date-fns';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { calendarDay, storageClock } from '../../../src/rules/storage-clock';
+import { calendarDay } from '../../../../src/rules/clocks/calendar-day';
+import { storageClock } from '../../../../src/rules/clocks/storage-clock';
 
 describe('the storage clock', () => {
   it('counts 180 calendar days from the first waste', () => {

@@ -1,0 +1,56 @@
+/**
+ * Calendar days, as "2026-03-31". A day has no hour and no zone, so days are counted in UTC, whatever summer time does
+ * where the workshop is; only a moment needs the zone to become a day.
+ */
+import { UTCDate } from '@date-fns/utc';
+import { addDays, addMonths, addYears, differenceInCalendarDays, formatISO, lastDayOfMonth } from 'date-fns';
+
+const asDate = (day: string): UTCDate => new UTCDate(`${day}T00:00:00.000Z`);
+const asDay = (date: Date): string => formatISO(date, { representation: 'date' });
+
+/** An IANA name, or minutes ahead of UTC ("+330") as a record may have them. */
+const minutesAhead = (zone: string): number | null => (/^[+-]\d+$/.test(zone) ? Number(zone) : null);
+
+/**
+ * The calendar day of a moment where the workshop is.
+ * @param zone an IANA name, or minutes ahead of UTC
+ * @throws RangeError where there is no such zone or moment
+ * @example calendarDay('2026-03-30T23:30:00.000Z', 'Europe/Paris') // '2026-03-31'
+ */
+export function calendarDay(at: string, zone: string): string {
+  const minutes = minutesAhead(zone);
+  if (minutes !== null) return new Date(Date.parse(at) + minutes * 60_000).toISOString().slice(0, 10);
+  return new Intl.DateTimeFormat('en-CA', {
+    timeZone: zone,
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+  }).format(new Date(at));
+}
+
+/** How long something may last, in whole calendar units. */
+export type Period = { readonly count: number; readonly unit: 'days' | 'months' | 'years' };
+
+/**
+ * The day so long after a day; where a month has no such day, its last. With days, the day itself is day 0.
+ * Source: Regulation (EEC, Euratom) 1182/71, article 3(1) and (2)(c) (from memory); the US Federal Rules of Civil
+ * Procedure, rule 6(a)(1), count days in the same way.
+ * @example dayAfter('2028-02-29', { count: 1, unit: 'years' }) // '2029-02-28'
+ */
+export function dayAfter(day: string, { count, unit }: Period): string {
+  const add = { days: addDays, months: addMonths, years: addYears }[unit];
+  return asDay(add(asDate(day), count));
+}
+
+/** Calendar days from one day to another, negative when the second is earlier. @example daysBetween('2028-02-28', '2028-03-01') // 2 */
+export const daysBetween = (from: string, to: string): number =>
+  differenceInCalendarDays(asDate(to), asDate(from));
+
+/** The calendar month of a moment where the workshop is. @example monthOf('2026-05-31T23:00:00.000Z', 'Europe/Paris') // '2026-06' */
+export const monthOf = (at: string, zone: string): string => calendarDay(at, zone).slice(0, 7);
+
+/** First and last day of a month. @example daysOfMonth('2028-02') // { first: '2028-02-01', last: '2028-02-29' } */
+export const daysOfMonth = (month: string): { readonly first: string; readonly last: string } => ({
+  first: `${month}-01`,
+  last: asDay(lastDayOfMonth(asDate(`${month}-01`))),
+});

@@ -61,7 +61,7 @@ const Substance = z.strictObject({
   limits: z.optional(z.array(OwnLimit)),
   /** Acute toxicity estimates that the entry itself prints. */
   toxicity: z.optional(
-    z.array(z.strictObject({ route: z.enum(routes), value: Num, unit: z.enum(['mg/kg', 'mg/L']) })),
+    z.array(z.strictObject({ route: z.enum(routes), estimate: Num, unit: z.enum(['mg/kg', 'mg/L']) })),
   ),
   /** Multiplying factors for the aquatic environment; 1 where none is named. */
   m: z.optional(z.strictObject({ acute: z.optional(Num), chronic: z.optional(Num), ...told })),

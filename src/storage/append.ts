@@ -2,6 +2,7 @@
 import type { IDBPTransaction } from 'idb';
 import type { Body } from '../ledger/entries/body';
 import type { Entry } from '../ledger/entries/entry';
+import { hashesWritten, photosNamed } from '../ledger/photos-named';
 import { seal } from '../ledger/seal';
 import type { Database, DeviceHead, Shape } from './database';
 import { done, failed, failureOf, type StoreFailure, type StoreResult } from './failure';
@@ -37,11 +38,12 @@ export type Appended<R> =
   /** Nothing was written, and nothing counts as known. */
   | { readonly ok: false; readonly failure: StoreFailure };
 
-const begin = (database: Database) =>
-  database.transaction(['entries', 'meta'], 'readwrite', { durability: 'strict' });
+const stores = ['entries', 'meta', 'photos'] as const;
+
+const begin = (database: Database) => database.transaction(stores, 'readwrite', { durability: 'strict' });
 
 type Transaction = ReturnType<typeof begin>;
-type AnyTransaction = IDBPTransaction<Shape, ['entries', 'meta'], IDBTransactionMode>;
+type AnyTransaction = IDBPTransaction<Shape, typeof stores, IDBTransactionMode>;
 
 /** Reads, device by device, what lies beyond the counters seen. An array sorts after every number in a key. */
 async function newerThan(transaction: AnyTransaction, seen: ReadonlyMap<string, number>): Promise<unknown[]> {
@@ -93,6 +95,19 @@ async function headIn(transaction: Transaction): Promise<DeviceHead> {
   return head;
 }
 
+/**
+ * Photos that the bodies name and that are not in the store. One that an entry names already may be named again: it can
+ * lie on another device, and a correction must not fail for it.
+ */
+async function photosMissing(transaction: Transaction, bodies: readonly Body[]): Promise<readonly string[]> {
+  const missing: string[] = [];
+  for (const { hash } of photosNamed(bodies))
+    if ((await transaction.objectStore('photos').getKey(hash)) === undefined) missing.push(hash);
+  if (missing.length === 0) return missing;
+  const named = new Set(hashesWritten(JSON.stringify(await transaction.objectStore('entries').getAll())));
+  return missing.filter((hash) => !named.has(hash));
+}
+
 /** The entries are on the disk whether or not the other tabs hear of it: they catch up at their next append. */
 function tellOtherTabs({ channel }: OpenRecord): void {
   try {
@@ -117,6 +132,11 @@ export async function append<R>(
     const { entries: fresh, corrupted } = reading(await newerThan(transaction, record.seen));
     const head = await headIn(transaction);
     const proposal = propose(fresh);
+    const missing = proposal.ok ? await photosMissing(transaction, proposal.bodies) : [];
+    if (missing.length > 0) {
+      await abandon(transaction);
+      return { ok: false, failure: { code: 'photo-missing', hashes: missing } };
+    }
     const written = proposal.ok ? sealed(proposal.bodies, head, stamp) : [];
     await add(transaction, head, written);
     markSeen(record, [...fresh, ...written]);
@@ -144,7 +164,7 @@ async function abandon(transaction: Transaction | undefined): Promise<void> {
 /** What other tabs wrote since the caller was last given anything. */
 export async function catchUp(record: OpenRecord): Promise<StoreResult<Reading>> {
   try {
-    const transaction = record.database.transaction(['entries', 'meta']);
+    const transaction = record.database.transaction(stores);
     const { entries, corrupted } = reading(await newerThan(transaction, record.seen));
     await transaction.done;
     // An append may have handed some of them over in the meantime.

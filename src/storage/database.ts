@@ -3,6 +3,7 @@ import { type DBSchema, deleteDB, type IDBPDatabase, openDB } from 'idb';
 import type { Entry } from '../ledger/entries/entry';
 import { forgetDrafts } from './drafts';
 import { done, failed, failureOf, type StoreResult } from './failure';
+import type { StoredPhoto } from './photos';
 
 /** `demo` is a record to try things in; the two share nothing. */
 export type RecordName = 'real' | 'demo';
@@ -22,19 +23,23 @@ export interface Shape extends DBSchema {
     indexes: { 'in-order': [string, string, number]; 'by-device': [string, number] };
   };
   meta: { key: 'head'; value: DeviceHead };
+  photos: { key: string; value: StoredPhoto; indexes: { 'by-kept': string } };
 }
 
 export type Database = IDBPDatabase<Shape>;
 
-const version = 1;
+const version = 2;
 export const databaseName = (name: RecordName): string => `leesbook-${name}`;
 
-function lay(db: Database): void {
-  const entries = db.createObjectStore('entries', { keyPath: 'id' });
-  entries.createIndex('in-order', ['writtenAt', 'device', 'counter']);
-  // Unique, so that no two tabs can ever give the same counter twice.
-  entries.createIndex('by-device', ['device', 'counter'], { unique: true });
-  db.createObjectStore('meta');
+function lay(db: Database, before: number): void {
+  if (before < 1) {
+    const entries = db.createObjectStore('entries', { keyPath: 'id' });
+    entries.createIndex('in-order', ['writtenAt', 'device', 'counter']);
+    // Unique, so that no two tabs can ever give the same counter twice.
+    entries.createIndex('by-device', ['device', 'counter'], { unique: true });
+    db.createObjectStore('meta');
+  }
+  if (before < 2) db.createObjectStore('photos', { keyPath: 'hash' }).createIndex('by-kept', 'keptAt');
 }
 
 /**
@@ -52,7 +57,7 @@ export function openDatabase(name: RecordName, onClosed: () => void): Promise<St
       resolve(result);
     };
     openDB<Shape>(databaseName(name), version, {
-      upgrade: (db) => lay(db),
+      upgrade: (db, before) => lay(db, before),
       blocked: () => answer(failed({ code: 'blocked' })),
       blocking: (_current, _wanted, event) => {
         (event.target as IDBDatabase).close();

@@ -60,10 +60,20 @@ export function clearDraft(record: RecordName, form: string): void {
   withStorage((storage) => storage.removeItem(keyOf(record, form)));
 }
 
+function keysOf(storage: Storage, record: RecordName): readonly string[] {
+  const keys = Array.from({ length: storage.length }, (_, place) => storage.key(place));
+  return keys.filter((key) => key?.startsWith(prefix(record)) === true) as string[];
+}
+
 /** Drops every draft of a record. */
 export function forgetDrafts(record: RecordName): void {
   withStorage((storage) => {
-    const keys = Array.from({ length: storage.length }, (_, place) => storage.key(place));
-    for (const key of keys) if (key?.startsWith(prefix(record))) storage.removeItem(key);
+    for (const key of keysOf(storage, record)) storage.removeItem(key);
   });
+}
+
+/** All drafts of a record as they stand, whatever form they are of; null where they cannot be looked at. */
+export function draftTexts(record: RecordName): readonly string[] | null {
+  const texts = withStorage((storage) => keysOf(storage, record).map((key) => storage.getItem(key) ?? ''));
+  return Array.isArray(texts) ? texts : null;
 }

@@ -3,6 +3,8 @@
 export type StoreFailure =
   /** Nothing was written; space must be made first. */
   | { readonly code: 'disk-full' }
+  /** What was to be written names photos that are not in the store. Nothing was written; they must be taken again. */
+  | { readonly code: 'photo-missing'; readonly hashes: readonly string[] }
   /** Another tab deleted or upgraded the record, or the browser shut it: open it again. */
   | { readonly code: 'closed' }
   /** Another tab holds an older version open: close it. */

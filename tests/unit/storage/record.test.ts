@@ -164,7 +164,9 @@ describe('a write that fails', () => {
     const record = await opened();
     const transaction = vi.spyOn(IDBDatabase.prototype, 'transaction');
     await append(record, stamp, says('Ana'));
-    expect(transaction).toHaveBeenCalledWith(['entries', 'meta'], 'readwrite', { durability: 'strict' });
+    expect(transaction).toHaveBeenCalledWith(['entries', 'meta', 'photos'], 'readwrite', {
+      durability: 'strict',
+    });
   });
 });
 

@@ -1,0 +1,121 @@
+/** Photos beside the entries, each by the SHA-256 of its bytes: keeping, reading, and clearing away those of nobody. */
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex } from '@noble/hashes/utils.js';
+import { subDays } from 'date-fns';
+import type { IDBPTransaction } from 'idb';
+import type { Entry } from '../ledger/entries/entry';
+import type { Photo } from '../ledger/entries/photos';
+import { hashesWritten } from '../ledger/photos-named';
+import type { Shape } from './database';
+import { draftTexts } from './drafts';
+import { done, failed, failureOf, type StoreResult } from './failure';
+import { pictureType } from './picture-type';
+import type { OpenRecord } from './record';
+
+/** A photo as it lies in the store. Its bytes, not a Blob: some browsers lose Blobs that they keep. */
+export type StoredPhoto = {
+  readonly hash: string;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  /** UTC with milliseconds; when it was kept last. */
+  readonly keptAt: string;
+};
+
+/** `damaged`: the bytes are not those that the hash is of, so nobody can say what was in the picture. */
+export type PhotoRead =
+  | { readonly state: 'there'; readonly bytes: Uint8Array<ArrayBuffer>; readonly type: Photo['type'] }
+  | { readonly state: 'missing' }
+  | { readonly state: 'damaged' };
+
+export const photoHash = (bytes: Uint8Array): string => bytesToHex(sha256(bytes));
+
+/**
+ * Keeps a photo; answers with its hash once it is on the disk. Kept again it is the same one photo, new where it was
+ * damaged, and young again.
+ */
+export async function keepPhoto(
+  { database }: OpenRecord,
+  bytes: Uint8Array<ArrayBuffer>,
+  now: string,
+): Promise<StoreResult<string>> {
+  const hash = photoHash(bytes);
+  try {
+    const transaction = database.transaction('photos', 'readwrite', { durability: 'strict' });
+    // Both at once: a promise left behind by a request that fails would be rejected unheard.
+    await Promise.all([transaction.done, transaction.store.put({ hash, bytes, keptAt: now })]);
+    return done(hash);
+  } catch (error) {
+    return failed(failureOf(error));
+  }
+}
+
+/** Reads a photo and checks that it is the one its hash is of. */
+export async function readPhoto({ database }: OpenRecord, hash: string): Promise<StoreResult<PhotoRead>> {
+  try {
+    const stored: Partial<StoredPhoto> | undefined = await database.get('photos', hash);
+    if (!stored) return done({ state: 'missing' });
+    const { bytes } = stored;
+    if (!(bytes instanceof Uint8Array) || photoHash(bytes) !== hash) return done({ state: 'damaged' });
+    const type = pictureType(bytes);
+    return done(type === null ? { state: 'damaged' } : { state: 'there', bytes, type });
+  } catch (error) {
+    return failed(failureOf(error));
+  }
+}
+
+/** Those of `hashes` that are not in the store, each once. */
+export async function missingPhotos(
+  { database }: OpenRecord,
+  hashes: readonly string[],
+): Promise<StoreResult<readonly string[]>> {
+  try {
+    const kept = new Set(await database.getAllKeys('photos'));
+    return done([...new Set(hashes)].filter((hash) => !kept.has(hash)));
+  } catch (error) {
+    return failed(failureOf(error));
+  }
+}
+
+/** Days that a photo stays which nothing names: somebody may still be filling in the form. */
+const graceDays = 1;
+
+const without = (hashes: readonly string[], texts: readonly string[]): readonly string[] => {
+  const named = new Set(texts.flatMap(hashesWritten));
+  return hashes.filter((hash) => !named.has(hash));
+};
+
+type Clearing = IDBPTransaction<Shape, ['entries', 'photos'], 'readwrite'>;
+
+/** What lies in the store now counts: another tab may have written, or kept one again, in the meantime. */
+async function clearAway(transaction: Clearing, old: IDBKeyRange, texts: readonly string[]): Promise<number> {
+  const photos = transaction.objectStore('photos');
+  const kept = await photos.index('by-kept').getAllKeys(old);
+  const entries = await transaction.objectStore('entries').getAll();
+  const orphans = without(kept, [...texts, JSON.stringify(entries)]);
+  await Promise.all(orphans.map((hash) => photos.delete(hash)));
+  return orphans.length;
+}
+
+/**
+ * Clears away photos that no draft and no entry names, a day after they were kept: their form was given up.
+ * @param known entries that the caller has already; the store is asked only when they leave something to clear away
+ * @returns how many went
+ */
+export async function sweepPhotos(
+  { name, database }: OpenRecord,
+  known: readonly Entry[],
+  now: string,
+): Promise<StoreResult<number>> {
+  const old = IDBKeyRange.upperBound(subDays(new Date(now), graceDays).toISOString());
+  try {
+    // Drafts before entries: a form is written into the record first, and its draft dropped after that.
+    const texts = draftTexts(name);
+    if (texts === null) return done(0);
+    const kept = await database.getAllKeysFromIndex('photos', 'by-kept', old);
+    if (without(kept, [...texts, JSON.stringify(known)]).length === 0) return done(0);
+    const transaction = database.transaction(['entries', 'photos'], 'readwrite');
+    const [gone] = await Promise.all([clearAway(transaction, old, texts), transaction.done]);
+    return done(gone);
+  } catch (error) {
+    return failed(failureOf(error));
+  }
+}

@@ -1,0 +1,16 @@
+/** Which kind of picture bytes are, by how they begin. */
+import type { Photo } from '../ledger/entries/photos';
+
+const text = (bytes: Uint8Array, from: number, to: number): string =>
+  String.fromCharCode(...bytes.subarray(from, to));
+
+/**
+ * Null for anything that is not kept as a photo.
+ * Source: JPEG, ITU-T T.81 B.1.1.3 (SOI, then a marker); PNG, ISO/IEC 15948 5.2; WebP, RFC 9649 2.4. Status: memory.
+ */
+export function pictureType(bytes: Uint8Array): Photo['type'] | null {
+  if (bytes[0] === 0xff && bytes[1] === 0xd8 && bytes[2] === 0xff) return 'image/jpeg';
+  if (text(bytes, 0, 8) === '\x89PNG\r\n\x1a\n') return 'image/png';
+  if (text(bytes, 0, 4) === 'RIFF' && text(bytes, 8, 12) === 'WEBP') return 'image/webp';
+  return null;
+}

@@ -6,8 +6,8 @@ import type { Figure } from '../quantities/figure';
 
 export type Scheme = 'clp' | 'eu-hp' | 'rcra' | 'rcra-ldr' | 'california' | 'waste-list' | 'transport';
 
-/** A figure whose high end was held against a limit. */
-export type Ground = { readonly figure: Figure; readonly limit: Figure };
+/** A figure whose high end was held against a limit; `end` low: the low end, as of a pH that must not fall so far. */
+export type Ground = { readonly figure: Figure; readonly limit: Figure; readonly end?: 'low' };
 
 /** The text that a rule stands in, and whether somebody of us read it there. */
 export type Citation = {

@@ -11,6 +11,7 @@ import type { Performed } from '../screens/shell';
 import { append, watch } from '../storage/append';
 import type { RecordName } from '../storage/database';
 import type { StoreFailure, StoreResult } from '../storage/failure';
+import { keepPhoto, type PhotoRead, readPhoto, sweepPhotos } from '../storage/photos';
 import { type Corrupted, type OpenRecord, openRecord, readAll } from '../storage/record';
 import { moment, zone } from './clock';
 
@@ -21,6 +22,9 @@ export type Book = {
   /** The store was shut from outside; the record must be opened again. */
   readonly shut: ReadonlySignal<boolean>;
   readonly perform: (intention: Intention, who: string | null, happenedAt?: string) => Promise<Performed>;
+  /** Keeps the bytes of a photo and gives their hash. */
+  readonly keepPhoto: (bytes: Uint8Array<ArrayBuffer>) => Promise<StoreResult<string>>;
+  readonly photo: (hash: string) => Promise<StoreResult<PhotoRead>>;
   readonly close: () => void;
 };
 
@@ -48,10 +52,14 @@ async function opening(name: RecordName): Promise<StoreResult<Book>> {
   const record = opened.value;
   try {
     const read = await readAll(record);
-    if (read.ok)
-      return { ok: true, value: bookOf(record, applyAll(read.value.entries), read.value.corrupted, shut) };
-    record.close();
-    return read;
+    if (!read.ok) {
+      record.close();
+      return read;
+    }
+    const { entries, corrupted } = read.value;
+    // Nobody waits for it, and what it leaves lying does no harm.
+    void sweepPhotos(record, entries, moment());
+    return { ok: true, value: bookOf(record, applyAll(entries), corrupted, shut) };
   } catch (error) {
     record.close();
     throw error;
@@ -91,7 +99,16 @@ function bookOf(
     stopWatching();
     record.close();
   };
-  return { name: record.name, state, corrupted, shut, perform, close };
+  return {
+    name: record.name,
+    state,
+    corrupted,
+    shut,
+    perform,
+    keepPhoto: (bytes) => keepPhoto(record, bytes, moment()),
+    photo: (hash) => readPhoto(record, hash),
+    close,
+  };
 }
 
 /** Stands in for a record that does not open, so that an emergency card still does: it knows nothing and writes nothing. */
@@ -101,5 +118,7 @@ export const bookNotOpen = (name: RecordName, failure: StoreFailure): Book => ({
   corrupted: signal([]),
   shut: signal(false),
   perform: async () => ({ ok: false, failure }),
+  keepPhoto: async () => ({ ok: false, failure }),
+  photo: async () => ({ ok: false, failure }),
   close: () => undefined,
 });

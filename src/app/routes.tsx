@@ -39,6 +39,7 @@ import { ListsScreen } from '../screens/lists/lists';
 import { RangeScreen } from '../screens/lists/range';
 import { PaperList } from '../screens/papers/list';
 import { NewPaper } from '../screens/papers/new';
+import { PhotoScreen } from '../screens/photos/photo';
 import { AboutScreen } from '../screens/record/about';
 import { BaseScreen } from '../screens/record/base';
 import { BasesScreen } from '../screens/record/bases';
@@ -214,6 +215,7 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['ventilation-checks/:check', ventilation.kept],
   ['ventilation-checks/:check/working/:key', ventilation.keptWorking],
   ['ventilation-checks/:check/working/:key/:steps', ventilation.keptWorking],
+  ['photos/:hash', PhotoScreen],
   ['record/reading', ReadingScreen],
   ['record/history', HistoryScreen],
   ['record/entry/:entry', EntryScreen],

@@ -1,7 +1,8 @@
 /** Puts the open record, the clock, the address and the preferences together into what a screen may see and do. */
 import { computed, signal } from '@preact/signals';
 import { v7 } from 'uuid';
-import type { Shell } from '../screens/shell';
+import { preparePicture } from '../screens/photos/prepare-picture';
+import type { PhotoFound, PhotoKept, Shell } from '../screens/shell';
 import { deleteRecord } from '../storage/database';
 import { clearDraft, keepDraft, readDraft } from '../storage/drafts';
 import { moment, now, zone } from './clock';
@@ -78,6 +79,22 @@ function leaveDemo(): void {
   go('', 'replace');
 }
 
+async function keepPhotoIn(book: Book, picture: Blob): Promise<PhotoKept> {
+  const prepared = await preparePicture(picture);
+  if (!prepared.ok) return prepared;
+  const kept = await book.keepPhoto(prepared.bytes);
+  if (!kept.ok) return { ok: false, fault: { code: 'not-stored', failure: kept.failure } };
+  return { ok: true, photo: { hash: kept.value, bytes: prepared.bytes.length, ...prepared.picture } };
+}
+
+async function photoOf(book: Book, hash: string): Promise<PhotoFound> {
+  const read = await book.photo(hash);
+  if (!read.ok) return { state: 'not-read', failure: read.failure };
+  if (read.value.state !== 'there') return read.value;
+  const { bytes, type } = read.value;
+  return { state: 'there', picture: new Blob([bytes], { type }) };
+}
+
 /** What the screens are given while `book` is open. */
 export function shellOf(book: Book): Shell {
   const { person, choosePerson } = holderOf(book);
@@ -107,6 +124,8 @@ export function shellOf(book: Book): Shell {
     path,
     go,
     perform: (intention, happenedAt) => book.perform(intention, person.value, happenedAt),
+    keepPhoto: (picture) => keepPhotoIn(book, picture),
+    photo: (hash) => photoOf(book, hash),
     newId: v7,
     draft: {
       read: (form, schema) => readDraft(book.name, form, schema),

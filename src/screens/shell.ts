@@ -4,6 +4,7 @@ import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type * as z from 'zod/mini';
 import type { Entry } from '../ledger/entries/entry';
+import type { Photo } from '../ledger/entries/photos';
 import type { Intention } from '../ledger/intention';
 import type { Refusal } from '../ledger/refusal';
 import type { State } from '../ledger/state';
@@ -11,12 +12,25 @@ import type { DecimalSign } from '../quantities/format';
 import type { RecordName } from '../storage/database';
 import type { StoreFailure } from '../storage/failure';
 import type { Corrupted } from '../storage/record';
+import type { PhotoFault } from './photos/prepare-picture';
 
 /** What became of an intention: written, refused by the rules, or not stored. */
 export type Performed =
   | { readonly ok: true; readonly written: readonly Entry[] }
   | { readonly ok: false; readonly refusal: Refusal }
   | { readonly ok: false; readonly failure: StoreFailure };
+
+/** What became of a picture: a photo that entries may name from now on, or why it is none. */
+export type PhotoKept =
+  | { readonly ok: true; readonly photo: Photo }
+  | { readonly ok: false; readonly fault: PhotoFault };
+
+/** A photo looked for by its hash. A damaged one is never handed over. */
+export type PhotoFound =
+  | { readonly state: 'there'; readonly picture: Blob }
+  | { readonly state: 'missing' }
+  | { readonly state: 'damaged' }
+  | { readonly state: 'not-read'; readonly failure: StoreFailure };
 
 export type Theme = 'light' | 'dark';
 
@@ -56,6 +70,9 @@ export interface Shell {
   readonly go: (path: string, how?: 'replace') => void;
   /** `happenedAt` when the person says that it was earlier. Resolves once it is on the disk. */
   readonly perform: (intention: Intention, happenedAt?: string) => Promise<Performed>;
+  /** Makes a picture small, takes out of it what is not the picture, and keeps it. Resolves once it is on the disk. */
+  readonly keepPhoto: (picture: Blob) => Promise<PhotoKept>;
+  readonly photo: (hash: string) => Promise<PhotoFound>;
   readonly newId: () => string;
   readonly draft: {
     readonly read: <S extends z.ZodMiniType>(form: string, schema: S) => z.infer<S> | null;

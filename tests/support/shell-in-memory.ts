@@ -10,8 +10,11 @@ import type { Intention } from '../../src/ledger/intention';
 import { seal } from '../../src/ledger/seal';
 import { emptyState, type State } from '../../src/ledger/state';
 import type { DecimalSign } from '../../src/quantities/format';
-import type { Performed, Shell, Theme } from '../../src/screens/shell';
+import type { PhotoFault } from '../../src/screens/photos/prepare-picture';
+import type { Performed, PhotoKept, Shell, Theme } from '../../src/screens/shell';
 import type { StoreFailure } from '../../src/storage/failure';
+import { photoHash } from '../../src/storage/photos';
+import { pictureType } from '../../src/storage/picture-type';
 
 export type ShellInMemory = {
   readonly shell: Shell;
@@ -21,6 +24,8 @@ export type ShellInMemory = {
   readonly person: Signal<string | null>;
   readonly station: Signal<string | null>;
   readonly drafts: Map<string, string>;
+  /** Photos by their hash; one whose bytes are changed is damaged. */
+  readonly photos: Map<string, Uint8Array<ArrayBuffer>>;
   /** Lets time pass. */
   readonly pass: (ms: number) => void;
   /** Writes something down and gives its first entry; a refusal is a fault of the test. */
@@ -53,6 +58,7 @@ export function shellInMemory(
   const aloud = signal(false);
   const theme = signal<Theme>('light');
   const drafts = new Map<string, string>();
+  const photos = new Map<string, Uint8Array<ArrayBuffer>>();
   const newId = counting();
   let broken: StoreFailure | null = null;
 
@@ -78,6 +84,18 @@ export function shellInMemory(
       );
     state.value = applyAll(written);
     return { ok: true, written: written.slice(log.length) };
+  }
+
+  /** Keeps a picture as it is: there is no canvas here to make it smaller. */
+  async function keepPhoto(picture: Blob): Promise<PhotoKept> {
+    const bytes = new Uint8Array(await picture.arrayBuffer());
+    const type = pictureType(bytes);
+    const not = (fault: PhotoFault) => ({ ok: false, fault }) as const;
+    if (type === null) return not({ code: 'not-a-picture' });
+    if (broken) return not({ code: 'not-stored', failure: broken });
+    const hash = photoHash(bytes);
+    photos.set(hash, bytes);
+    return { ok: true, photo: { hash, type, bytes: bytes.length } };
   }
 
   const shell: Shell = {
@@ -115,6 +133,14 @@ export function shellInMemory(
       path.value = to.split('/').filter((part) => part !== '');
     },
     perform,
+    keepPhoto,
+    photo: async (hash) => {
+      const bytes = photos.get(hash);
+      if (!bytes) return { state: 'missing' };
+      const type = pictureType(bytes);
+      if (type === null || photoHash(bytes) !== hash) return { state: 'damaged' };
+      return { state: 'there', picture: new Blob([bytes], { type }) };
+    },
     newId,
     draft: {
       read: (form, schema) => {
@@ -138,6 +164,7 @@ export function shellInMemory(
     person,
     station,
     drafts,
+    photos,
     pass: (ms) => {
       now.value = new Date(Date.parse(now.value) + ms).toISOString();
     },

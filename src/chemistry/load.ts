@@ -37,7 +37,9 @@ export type Movement =
   | { readonly kind: 'in'; readonly name: string; readonly liquor: Liquor; readonly part?: Figure<'L'> }
   /** Something mixed already, such as the contents of another container, or the liquor that a wet residue holds. */
   | { readonly kind: 'in-mixed'; readonly load: Load; readonly part?: Figure<'L'> }
-  | { readonly kind: 'out'; readonly part: Figure<'L'> };
+  | { readonly kind: 'out'; readonly part: Figure<'L'> }
+  /** Water that went off: what is dissolved stays. */
+  | { readonly kind: 'dry'; readonly lost: Figure<'L'> };
 
 const grams = (sentence: string, formula: Parameters<typeof workedOut>[0]['formula']) =>
   workedOut({ sentence, unit: 'g' as const, formula });
@@ -102,6 +104,16 @@ function without(load: Load, taken: Figure<'L'>): Load {
   );
 }
 
+/** The same in less liquid. A density that was measured before is not that of what is left. */
+function driedBy({ density: _, ...load }: Load, lost: Figure<'L'>): Load {
+  const volume = workedOut({
+    sentence: 'Volume left of which water went off',
+    unit: 'L',
+    formula: minus(load.volume, lost),
+  });
+  return { ...load, volume };
+}
+
 function summed<U extends 'g' | 'mol'>(a: Amount<U>, b: Amount<U>, sentence: string, unit: U): Amount<U> {
   const openIn = [...a.openIn, ...b.openIn.filter((name) => !a.openIn.includes(name))];
   const rest = { openIn, ...(a.named || b.named ? { named: true as const } : {}) };
@@ -137,6 +149,10 @@ const isEmpty = (load: Load): boolean => load.volume.value.lte(0);
 export function loadAfter(movements: readonly Movement[]): Load | undefined {
   let load: Load | undefined;
   for (const m of movements) {
+    if (m.kind === 'dry') {
+      if (load) load = driedBy(load, m.lost);
+      continue;
+    }
     if (m.kind === 'out') {
       if (load) load = without(load, m.part);
       if (load && isEmpty(load)) load = undefined;

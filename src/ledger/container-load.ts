@@ -13,7 +13,7 @@ import { minus, over, plus, times } from '../quantities/expression';
 import { type Figure, workedOut } from '../quantities/figure';
 import type { StreamKind } from '../safety/stream-kind';
 import { asHeld, isNothing, isVolume } from './amounts';
-import type { Amount, ContentsMoved, StreamPlaced } from './entries/containers';
+import type { Amount, ContentsMoved, StreamPlaced, WaterLost } from './entries/containers';
 import type { LiquidPart, SolidPart } from './entries/streams';
 import type { PotRead } from './entries/treatments';
 import type { Happening, State } from './state';
@@ -110,8 +110,12 @@ const pouredIn = (contents: Contents, movement: Movement): Contents => {
   return liquid ? { ...rest, liquid } : rest;
 };
 
-function placed(state: State, contents: Contents, entryId: string, body: StreamPlaced): Contents {
-  const { streamId, amount } = body;
+function placed(
+  state: State,
+  contents: Contents,
+  entryId: string,
+  { streamId, amount }: Pick<StreamPlaced, 'streamId' | 'amount'>,
+): Contents {
   const stream = state.streams.get(streamId)?.body;
   if (!stream) return { ...contents, unaccounted: true };
   let after = contents;
@@ -183,6 +187,13 @@ const joined = (contents: Contents, coming: Contents): Contents => {
   return coming.liquid ? pouredIn(both, { kind: 'in-mixed', load: coming.liquid }) : both;
 };
 
+/** Less liquid with the same in it. Water goes off from what stands free; what a residue holds is taken to stay. */
+function dried(contents: Contents, entryId: string, { amount }: WaterLost): Contents {
+  if (!contents.liquid) return contents;
+  const lost = volumeRead(amount, `entry/${entryId}/volume`, 'Water that went off');
+  return pouredIn(contents, { kind: 'dry', lost });
+}
+
 /** Containers that the ledger saw empty after a movement: what chemistry has left of them is rounding. */
 const emptiedBy = (state: State): ReadonlySet<string> =>
   new Set(
@@ -242,7 +253,18 @@ function followed(state: State): Followed {
     if (body.kind === 'stream-placed')
       set(body.containerId, entryId, placed(state, now.get(body.containerId) ?? nothing, entryId, body));
     else if (body.kind === 'contents-moved') moved(now, entryId, body, set);
-    else if (body.kind === 'dose-added' || body.kind === 'treatment-ended' || body.kind === 'pot-read') {
+    else if (body.kind === 'water-lost')
+      set(body.containerId, entryId, dried(now.get(body.containerId) ?? nothing, entryId, body));
+    else if (body.kind === 'contents-determined') {
+      const told = state.streams.get(body.streamId)?.body;
+      const { streamId, containerId } = body;
+      const wholes = [told?.liquid?.volume, told?.solid?.wetMass].filter((whole) => whole !== undefined);
+      const all = wholes.reduce<Contents>(
+        (so, amount) => placed(state, so, entryId, { streamId, amount }),
+        nothing,
+      );
+      set(containerId, entryId, all);
+    } else if (body.kind === 'dose-added' || body.kind === 'treatment-ended' || body.kind === 'pot-read') {
       const { treatmentId } = body;
       const id = state.treatments.get(treatmentId)?.body.containerId ?? '';
       const contents = now.get(id);

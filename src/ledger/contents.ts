@@ -1,9 +1,16 @@
 /** What each container holds and what was done to it, by following everything in the order in which it happened. */
-import { asHeld, isNothing, isVolume, nothing, placedAmount, plus } from './amounts';
-import type { ContentsMoved, StreamPlaced } from './entries/containers';
+import { asHeld, isNothing, isVolume, loggedAmount, nothing, placedAmount, plus } from './amounts';
+import type {
+  Amount,
+  ContentsDetermined,
+  ContentsMoved,
+  LevelRead,
+  StreamPlaced,
+  WaterLost,
+} from './entries/containers';
 import type { StreamLogged } from './entries/streams';
 import type { BenchTested, DoseAdded, TreatmentBegun, TreatmentEnded } from './entries/treatments';
-import { newPot, noteOtherContents, type Pot, putIn, putThrough, takeOut } from './pot';
+import { becomes, dryOut, newPot, noteOtherContents, type Pot, putIn, putThrough, takeOut } from './pot';
 import type {
   ContainerState,
   ContentsPart,
@@ -19,8 +26,8 @@ export type Vessel = Pick<ContainerState, 'marks'>;
 
 export type Contents = Pick<
   ContainerState,
-  'holds' | 'contents' | 'firstWasteIn' | 'movements' | 'benchTests'
->;
+  'holds' | 'contents' | 'firstWasteIn' | 'movements' | 'benchTests' | 'levels' | 'determined'
+> & { readonly othersSince: string | null };
 export type Placing = Pick<StreamState, 'placed' | 'placements' | 'whereNow'>;
 /** A treatment as it was told, without what it did. */
 export type ToldTreatment = Omit<TreatmentState, 'treated'>;
@@ -31,6 +38,9 @@ export const noContents: Contents = {
   firstWasteIn: null,
   movements: [],
   benchTests: [],
+  levels: [],
+  determined: null,
+  othersSince: null,
 };
 export const notPlaced: Placing = { placed: nothing, placements: [], whereNow: [] };
 
@@ -47,14 +57,22 @@ type Ledger = {
 
 type Moment = { readonly entryId: string; readonly at: string };
 
-const closedAt = (vessel: Vessel | undefined, at: string): boolean =>
+type Mark = ContainerState['marks'][number]['body']['mark'];
+
+/** Whether the last of two marks by then was the first of them. */
+const wasMarked = (vessel: Vessel | undefined, at: string, as: Mark, undone: Mark): boolean =>
   vessel?.marks
-    .filter(({ at: marked, body }) => marked < at && (body.mark === 'closed' || body.mark === 'reopened'))
-    .at(-1)?.body.mark === 'closed';
+    .filter(({ at: marked, body }) => marked < at && (body.mark === as || body.mark === undone))
+    .at(-1)?.body.mark === as;
 
 function noteClosed(ledger: Ledger, containerId: string, { entryId, at }: Moment): void {
-  if (closedAt(ledger.vessels.get(containerId), at))
+  const vessel = ledger.vessels.get(containerId);
+  if (wasMarked(vessel, at, 'closed', 'reopened'))
     ledger.upsets.push({ code: 'added-while-closed', entryId, containerId });
+  if (wasMarked(vessel, at, 'held', 'let-go'))
+    ledger.upsets.push({ code: 'added-while-held', entryId, containerId });
+  if (wasMarked(vessel, at, 'gone', 'came-back'))
+    ledger.upsets.push({ code: 'added-while-gone', entryId, containerId });
 }
 
 /** Everything in the pot has been through the treatment from now on; what it was before is kept once. */
@@ -98,12 +116,17 @@ function place(ledger: Ledger, { entryId, at, body }: Told<StreamPlaced>): void 
   ledger.placements.set(streamId, [...placements, { entryId, containerId, amount }]);
 }
 
-function noteTooMuch(ledger: Ledger, entryId: string, body: ContentsMoved, before: Held): void {
-  const unit = isVolume(body.amount) ? 'L' : 'g';
-  const taken = asHeld(body.amount);
+function noteTooMuch(
+  ledger: Ledger,
+  entryId: string,
+  containerId: string,
+  amount: Amount,
+  before: Held,
+): void {
+  const unit = isVolume(amount) ? 'L' : 'g';
+  const taken = asHeld(amount);
   const [had, wanted] = unit === 'L' ? [before.volume, taken.volume] : [before.mass, taken.mass];
   if (wanted.lte(had)) return;
-  const containerId = body.fromContainerId;
   ledger.upsets.push({ code: 'more-taken-than-held', entryId, containerId, held: had, taken: wanted, unit });
 }
 
@@ -115,7 +138,7 @@ function move(ledger: Ledger, { entryId, at, body }: Told<ContentsMoved>): void 
   if (isNothing(taken)) return;
   const seen = { entryId, at, amount, purpose, streamId: null } as const;
   const since = source?.since ?? at;
-  if (source) noteTooMuch(ledger, entryId, body, source.holds);
+  if (source) noteTooMuch(ledger, entryId, fromContainerId, amount, source.holds);
   const parts = source ? takeOut(source, taken, at) : [{ streamId: null, treatedBy: [], ...taken }];
   source?.movements.push({ ...seen, way: 'out', otherId: toContainerId, after: source.holds });
   if (!target || toContainerId === null) return;
@@ -156,6 +179,59 @@ function end(ledger: Ledger, { entryId, at, body }: Told<TreatmentEnded>): void 
   pot.running = pot.running.filter((id) => id !== treatmentId);
 }
 
+/** Water that went off leaves less liquid with the same in it. */
+function dry(ledger: Ledger, { entryId, at, body }: Told<WaterLost>): void {
+  const pot = ledger.pots.get(body.containerId);
+  const lost = asHeld(body.amount);
+  if (!pot || isNothing(lost)) return;
+  noteTooMuch(ledger, entryId, body.containerId, body.amount, pot.holds);
+  dryOut(pot, lost.volume);
+  const { amount } = body;
+  pot.movements.push({
+    entryId,
+    at,
+    way: 'out',
+    amount,
+    purpose: 'evaporated',
+    streamId: null,
+    otherId: null,
+    after: pot.holds,
+  });
+}
+
+function readLevel(ledger: Ledger, told: Told<LevelRead>): void {
+  const pot = ledger.pots.get(told.body.containerId);
+  if (pot) pot.levels = [...pot.levels, { ...told, held: pot.holds }];
+}
+
+/** Somebody says what is in it: from then on it is that, whatever the record held; the waste is as old as the oldest in it. */
+function determine(ledger: Ledger, told: Told<ContentsDetermined>): void {
+  const { entryId, at, body } = told;
+  const pot = ledger.pots.get(body.containerId);
+  const stream = ledger.streams.get(body.streamId)?.body;
+  if (!pot || !stream) return;
+  const held = loggedAmount(stream);
+  noteOtherContents(pot, at);
+  becomes(pot, { streamId: body.streamId, treatedBy: [], ...held }, at);
+  pot.determined = told;
+  const amount = stream.liquid?.volume ?? stream.solid?.wetMass;
+  if (!amount) return;
+  pot.movements.push({
+    entryId,
+    at,
+    way: 'in',
+    amount,
+    purpose: 'determined',
+    streamId: body.streamId,
+    otherId: null,
+    after: pot.holds,
+  });
+  ledger.placed.set(body.streamId, plus(ledger.placed.get(body.streamId) ?? nothing, held));
+  const placements = ledger.placements.get(body.streamId) ?? [];
+  const placement = { entryId, containerId: body.containerId, amount };
+  ledger.placements.set(body.streamId, [...placements, placement]);
+}
+
 function testOnBench(ledger: Ledger, test: Told<BenchTested>): void {
   const pot = ledger.pots.get(test.body.containerId);
   if (pot) pot.benchTests = [...pot.benchTests, { ...test, staleSince: null }];
@@ -169,6 +245,9 @@ const follows: {
 } = {
   'stream-placed': place,
   'contents-moved': move,
+  'water-lost': dry,
+  'level-read': readLevel,
+  'contents-determined': determine,
   'treatment-begun': begin,
   'dose-added': dose,
   'treatment-ended': end,
@@ -186,6 +265,9 @@ const contentsOf = (pot: Pot): Contents => ({
   firstWasteIn: pot.since,
   movements: pot.movements,
   benchTests: pot.benchTests,
+  levels: pot.levels,
+  determined: pot.determined,
+  othersSince: pot.othersSince,
 });
 
 function whereNow(pots: ReadonlyMap<string, Pot>): ReadonlyMap<string, readonly string[]> {

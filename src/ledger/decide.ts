@@ -5,8 +5,9 @@
 import { endStep, openBatch, startStep } from './decisions/batches';
 import { changeList, finishChecklist } from './decisions/checklists';
 import { stopClock } from './decisions/clocks';
-import { moveContents, openContainer, placeStream } from './decisions/containers';
+import { determineContents, moveContents, openContainer, placeStream } from './decisions/containers';
 import { correctEntry, withdrawEntry } from './decisions/corrections';
+import { closeFinding } from './decisions/inspections';
 import { stated } from './decisions/stated';
 import { logVentilationCheck } from './decisions/stations';
 import { beginTreatment, endTreatment, logTreatment } from './decisions/treatments';
@@ -82,8 +83,14 @@ function decided(state: State, intention: Intention, context: Context): Decided 
       return written({ kind: 'batch-recovered', v, ...stated(intention) });
     case 'log-stream':
       return logStream(intention, context);
+    case 'log-stream-test':
+      return written({ kind: 'stream-tested', v, ...stated(intention) });
+    case 'say-counting':
+      return written({ kind: 'counting-said', v, ...stated(intention) });
     case 'open-container':
       return openContainer(state, intention, context);
+    case 'change-container':
+      return written({ kind: 'container-changed', v, ...stated(intention) });
     case 'place-stream':
       return placeStream(state, intention);
     case 'log-placement-happened':
@@ -94,6 +101,20 @@ function decided(state: State, intention: Intention, context: Context): Decided 
       return written({ kind: 'contents-moved', v, ...stated(intention) });
     case 'mark-container':
       return written({ kind: 'container-marked', v, ...stated(intention) });
+    case 'log-level':
+      return written({ kind: 'level-read', v, ...stated(intention) });
+    case 'log-water-lost':
+      return written({ kind: 'water-lost', v, ...stated(intention) });
+    case 'determine-contents':
+      return determineContents(intention, context);
+    case 'answer-candidate':
+      return written({ kind: 'candidate-answered', v, ...stated(intention) });
+    case 'log-inspected':
+      return written({ kind: 'container-inspected', v, ...stated(intention) });
+    case 'finish-walk':
+      return written({ kind: 'walk-finished', v, ...stated(intention) });
+    case 'close-finding':
+      return closeFinding(state, intention);
     case 'begin-treatment':
       return beginTreatment(state, intention, context);
     case 'log-treatment-happened':
@@ -121,7 +142,12 @@ function decided(state: State, intention: Intention, context: Context): Decided 
 
 /** Why the bodies cannot stand in this record: one names a thing nobody has told of. */
 function unknownFault(state: State, bodies: readonly Body[]): Refusal | null {
-  const made = new Set(bodies.flatMap((body) => (body.kind === 'stream-logged' ? [body.streamId] : [])));
+  const made = new Set(
+    bodies.flatMap((body) => {
+      if (body.kind === 'stream-logged') return [body.streamId];
+      return body.kind === 'container-opened' ? [body.containerId] : [];
+    }),
+  );
   const lost = bodies
     .flatMap(referencesOf)
     .find((reference) => !knows(state, reference) && !made.has(reference.id));

@@ -24,6 +24,17 @@ const asContainer = (intention: IntentionOf<'open-container'>): ContainerState =
     firstWasteIn: null,
     closedAt: null,
     doubtfulSince: null,
+    changes: [],
+    levels: [],
+    determined: null,
+    answers: [],
+    inspections: [],
+    area: null,
+    heldSince: null,
+    leavingSince: null,
+    goneSince: null,
+    damagedSince: null,
+    proofFiledAt: null,
   };
 };
 

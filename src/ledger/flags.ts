@@ -8,6 +8,7 @@ import { clearanceFault } from './clearance';
 import { contradictionsOf, disputedIn } from './disagreements';
 import type { RuleName } from './entries/local-rules';
 import { capacityOf, fillLimit, fillLimitPercent, takesUp } from './fill';
+import { flagsOfLife } from './flags-of-life';
 import { flagsOfMeetings } from './flags-of-meetings';
 import type { Refusal } from './refusal';
 import type { ContainerState, State, StepState, StreamState, Trouble } from './state';
@@ -55,8 +56,29 @@ export type Flag = { readonly pressing: Pressing; readonly about: About } & (
       readonly taken: string;
       readonly unit: 'L' | 'g';
     }
-  | { readonly code: 'added-while-closed' }
+  | { readonly code: 'added-while-closed' | 'added-while-held' | 'added-while-gone' }
   | { readonly code: 'placed-in-another-unit' }
+  /** It is broken, and something is still in it. */
+  | { readonly code: 'container-damaged'; readonly since: string }
+  /** Said to be empty, or read on its gauge, against what the record says it holds; L, or g. */
+  | { readonly code: 'said-empty-yet-holds'; readonly volume: string; readonly mass: string }
+  | {
+      readonly code: 'level-disagrees';
+      readonly level: string;
+      readonly held: string;
+      readonly unit: 'L' | 'g';
+      readonly at: string;
+    }
+  /** Something that a walk found and nobody has closed. */
+  | {
+      readonly code: 'finding-open';
+      readonly findingId: string;
+      readonly ask: string;
+      readonly answer: string;
+      readonly since: string;
+    }
+  /** A class or code that somebody accepted for what was in it before. */
+  | { readonly code: 'answer-stale'; readonly answered: readonly string[] }
   | { readonly code: 'stream-not-placed'; readonly volume: string; readonly mass: string }
   | { readonly code: 'placed-more-than-logged'; readonly volume: string; readonly mass: string }
   | { readonly code: 'evidence-disagrees'; readonly of: readonly (Metal | 'acid')[] }
@@ -122,8 +144,26 @@ function flagsOfContainer(state: State, container: ContainerState): Flag[] {
     flags.push({ pressing: 'now', about, code: 'tight-cap-on-gassing-waste', streams: kinds });
   if (container.doubtfulSince !== null)
     flags.push({ pressing: 'soon', about, code: 'contents-doubtful', since: container.doubtfulSince });
-  return flags;
+  return [...flags, ...flagsOfLife(container)];
 }
+
+/** What was found on a walk stays until it is closed, wherever the container is by now. */
+const flagsOfFindings = (state: State): Flag[] =>
+  [...state.findings.values()].flatMap(({ containerId, entryId, at, found, closed }) =>
+    closed
+      ? []
+      : [
+          {
+            pressing: found.stops ? 'now' : 'soon',
+            about: { entryId, ...(containerId === null ? {} : { containerId }) },
+            code: 'finding-open',
+            findingId: found.findingId,
+            ask: found.ask,
+            answer: found.answer,
+            since: at,
+          } as const,
+        ],
+  );
 
 function flagsOfStream({ body, amount, placed, unplaced }: StreamState): Flag[] {
   const about = { streamId: body.streamId };
@@ -179,7 +219,7 @@ const flagsOfUpsets = (state: State): Flag[] =>
     }
     if (upset.code === 'placed-in-another-unit')
       return { pressing: 'soon', about: { ...about, streamId: upset.streamId }, code: upset.code };
-    if (upset.code === 'added-while-closed') return { pressing: 'soon', about, code: upset.code };
+    if (!('treatmentId' in upset)) return { pressing: 'soon', about, code: upset.code };
     return { pressing: 'soon', about: { ...about, treatmentId: upset.treatmentId }, code: upset.code };
   });
 
@@ -217,7 +257,10 @@ const orderOf = ({ code, pressing }: Flag): number =>
 /** Every flag, most pressing first. */
 export const flags = (state: State): readonly Flag[] =>
   [
-    ...[...state.containers.values()].flatMap((container) => flagsOfContainer(state, container)),
+    ...[...state.containers.values()]
+      .filter(({ goneSince }) => goneSince === null)
+      .flatMap((container) => flagsOfContainer(state, container)),
+    ...flagsOfFindings(state),
     ...[...state.streams.values()].flatMap(flagsOfStream),
     ...[...state.streams.values()].flatMap((stream) => flagsOfEvidence(state, stream)),
     ...[...state.steps.values()].flatMap((step) => flagsOfStep(state, step)),

@@ -39,12 +39,35 @@ export type Intention =
   | Does<'log-charge', Stated<'batch-charged'>>
   | Does<'log-recovery', Stated<'batch-recovered'>>
   | Does<'log-stream', Stated<'stream-logged', 'streamId'> & { placements?: readonly Placement[] }>
-  | Does<'open-container', Coded<'container-opened', 'containerId'>>
+  | Does<'log-stream-test', Stated<'stream-tested'>>
+  | Does<'say-counting', Stated<'counting-said'>>
+  /** `doubt`: it was found or taken over, and nobody knows what is in it; `level` is how much stands in it. */
+  | Does<
+      'open-container',
+      Coded<'container-opened', 'containerId'> & {
+        readonly doubt?: Pick<BodyOf<'container-marked'>, 'doubt' | 'note'>;
+        readonly level?: BodyOf<'level-read'>['level'];
+      }
+    >
+  | Does<'change-container', Stated<'container-changed'>>
   | Does<'place-stream', Stated<'stream-placed'>>
   | Does<'log-placement-happened', Stated<'stream-placed'>>
   | Does<'move-contents', Stated<'contents-moved'>>
   | Does<'log-move-happened', Stated<'contents-moved'>>
   | Does<'mark-container', Stated<'container-marked'>>
+  | Does<'log-level', Stated<'level-read'>>
+  | Does<'log-water-lost', Stated<'water-lost'>>
+  /** Says what is in it, as a waste that is logged for it. */
+  | Does<
+      'determine-contents',
+      Stated<'contents-determined', 'streamId'> & {
+        readonly stream: Omit<Stated<'stream-logged', 'streamId'>, 'batchId' | 'stepId'>;
+      }
+    >
+  | Does<'answer-candidate', Stated<'candidate-answered'>>
+  | Does<'log-inspected', Stated<'container-inspected'>>
+  | Does<'finish-walk', Stated<'walk-finished'>>
+  | Does<'close-finding', Stated<'finding-closed'>>
   | Does<'begin-treatment', Begun & { clearance: string }>
   | Does<'log-treatment-happened', Begun & Pick<BodyOf<'treatment-begun'>, 'clearance'>>
   | Does<'log-dose', Stated<'dose-added'>>

@@ -2,8 +2,8 @@
 import { loggedAmount, stillUnplaced } from './amounts';
 import { type Contents, followed, noContents, notPlaced, type Placing, type ToldTreatment } from './contents';
 import type { PlainBody } from './entries/body';
-import type { ContainerMarked, ContainerOpened } from './entries/containers';
-import type { StreamLogged } from './entries/streams';
+import type { ContainerChanged, ContainerMarked, ContainerOpened } from './entries/containers';
+import type { StreamLogged, StreamTested } from './entries/streams';
 import { unknownReferences } from './references';
 import type { SortedFacts } from './sorted-facts';
 import {
@@ -12,6 +12,7 @@ import {
   type ClockState,
   type ContainerState,
   emptyState,
+  type FindingState,
   type Happening,
   type Movement,
   type PersonState,
@@ -21,6 +22,7 @@ import {
   type StreamState,
   type Told,
   type Trouble,
+  type WalkState,
 } from './state';
 
 type Mark = ContainerMarked['mark'];
@@ -153,39 +155,164 @@ function treatmentsOf(facts: SortedFacts, troubles: Trouble[]): Map<string, Told
   }));
 }
 
+/** Every mark of one pair: since when the first of them holds; null when the second undid it. */
+function sinceMarked(marks: ContainerState['marks'], as: Mark, undone: Mark): string | null {
+  const last = marks.findLast(({ body }) => body.mark === as || body.mark === undone);
+  return last?.body.mark === as ? last.at : null;
+}
+
+/** The vessel with all that was changed about it since. */
+function vesselNow(opened: ContainerOpened, changes: readonly Told<ContainerChanged>[]): ContainerOpened {
+  const now: Record<string, unknown> = { ...opened };
+  for (const { body } of changes) {
+    const { kind: _, v: __, containerId: ___, note: ____, ...changed } = body;
+    for (const [key, value] of Object.entries(changed)) {
+      if (value === null) delete now[key];
+      else if (value !== undefined) now[key] = value;
+    }
+  }
+  return now as ContainerOpened;
+}
+
+function areaOf(
+  opened: Told<ContainerOpened>,
+  changes: readonly Told<ContainerChanged>[],
+): ContainerState['area'] {
+  let area: ContainerState['area'] = opened.body.area ? { is: opened.body.area, since: opened.at } : null;
+  for (const { at, body } of changes)
+    if (body.area !== undefined && body.area !== area?.is) area = { is: body.area, since: at };
+  return area;
+}
+
+/** Somebody's doubt ends when it is known again, or when somebody says what it is. */
+function doubtSince(marks: ContainerState['marks'], determined: ContainerState['determined']): string | null {
+  const since = sinceMarked(marks, 'contents-doubtful', 'contents-known');
+  return since !== null && determined !== null && determined.at >= since ? null : since;
+}
+
+type AboutContainers = {
+  readonly marks: ReadonlyMap<string, readonly Told<ContainerMarked>[]>;
+  readonly contents: ReadonlyMap<string, Contents>;
+  readonly treatments: ReadonlyMap<string, ToldTreatment>;
+};
+
 function containersOf(
+  facts: SortedFacts,
   opened: ReadonlyMap<string, Told<ContainerOpened>>,
-  marksByContainer: ReadonlyMap<string, readonly Told<ContainerMarked>[]>,
-  contents: ReadonlyMap<string, Contents>,
-  treatments: ReadonlyMap<string, ToldTreatment>,
+  about: AboutContainers,
 ): Map<string, ContainerState> {
-  const treatmentsIn = grouped(treatments.values(), ({ body }) => body.containerId);
+  const treatmentsIn = grouped(about.treatments.values(), ({ body }) => body.containerId);
+  const changed = grouped(asHappened(facts['container-changed']), ({ body }) => body.containerId);
+  const answered = grouped(asHappened(facts['candidate-answered']), ({ body }) => body.containerId);
+  const inspected = grouped(asHappened(facts['container-inspected']), ({ body }) => body.containerId);
   return mapped(opened, (fact, containerId) => {
-    const marks = marksByContainer.get(containerId) ?? [];
-    const lastOf = (a: Mark, b: Mark) =>
-      marks.filter(({ body }) => body.mark === a || body.mark === b).at(-1);
-    const closing = lastOf('closed', 'reopened');
-    const doubt = lastOf('contents-doubtful', 'contents-known');
+    const marks = about.marks.get(containerId) ?? [];
+    const { othersSince, ...contents } = about.contents.get(containerId) ?? noContents;
+    const changes = changed.get(containerId) ?? [];
+    const lastAnswers = new Map(
+      (answered.get(containerId) ?? []).map((told) => [`${told.body.scheme} ${told.body.code}`, told]),
+    );
+    const goneSince = sinceMarked(marks, 'gone', 'came-back');
+    const proof = marks.findLast(({ body }) => body.mark === 'proof-filed');
     return {
       ...fact,
-      ...(contents.get(containerId) ?? noContents),
+      ...contents,
+      body: vesselNow(fact.body, changes),
+      changes,
       treatmentIds: (treatmentsIn.get(containerId) ?? []).map(({ body }) => body.treatmentId),
       marks,
-      closedAt: closing?.body.mark === 'closed' ? closing.at : null,
-      doubtfulSince: doubt?.body.mark === 'contents-doubtful' ? doubt.at : null,
+      answers: [...lastAnswers.values()].map((told) => ({
+        ...told,
+        staleSince: othersSince !== null && othersSince > told.at ? othersSince : null,
+      })),
+      inspections: inspected.get(containerId) ?? [],
+      area: areaOf(fact, changes),
+      closedAt: sinceMarked(marks, 'closed', 'reopened'),
+      heldSince: sinceMarked(marks, 'held', 'let-go'),
+      leavingSince: sinceMarked(marks, 'leaving', 'staying'),
+      goneSince,
+      damagedSince: sinceMarked(marks, 'damaged', 'mended'),
+      proofFiledAt: goneSince !== null && proof && proof.at >= goneSince ? proof.at : null,
+      doubtfulSince: doubtSince(marks, contents.determined),
     };
   });
 }
 
-const streamsOf = (
+/** Evidence found later stands among the stream's own, and a density that was measured later counts. */
+function withTests(body: StreamLogged, tests: readonly Told<StreamTested>[]): StreamLogged {
+  const { liquid } = body;
+  if (!liquid || tests.length === 0) return body;
+  const density = tests.findLast((told) => told.body.density)?.body.density ?? liquid.density;
+  return {
+    ...body,
+    liquid: {
+      ...liquid,
+      ...(density ? { density } : {}),
+      findings: [...liquid.findings, ...tests.flatMap((told) => told.body.findings)],
+      freeAcid: [...liquid.freeAcid, ...tests.flatMap((told) => told.body.freeAcid)],
+    },
+  };
+}
+
+function walksOf(facts: SortedFacts): Map<string, WalkState> {
+  const inspected = grouped(asHappened(facts['container-inspected']), ({ body }) => body.walkId);
+  const finished = new Map(asHappened(facts['walk-finished']).map((told) => [told.body.walkId, told]));
+  return new Map(
+    [...new Set([...inspected.keys(), ...finished.keys()])].map((walkId) => [
+      walkId,
+      { walkId, inspected: inspected.get(walkId) ?? [], finished: finished.get(walkId) ?? null },
+    ]),
+  );
+}
+
+function findingsOf(facts: SortedFacts): Map<string, FindingState> {
+  const closed = new Map(asHappened(facts['finding-closed']).map((told) => [told.body.findingId, told]));
+  const seen = asHappened([...facts['container-inspected'], ...facts['walk-finished']]);
+  return new Map(
+    seen.flatMap(({ entryId, at, body }) =>
+      body.found.map((found) => [
+        found.findingId,
+        {
+          entryId,
+          at,
+          containerId: body.kind === 'container-inspected' ? body.containerId : null,
+          found,
+          closed: closed.get(found.findingId) ?? null,
+        },
+      ]),
+    ),
+  );
+}
+
+/** Streams as they were logged, with what was found of them later. */
+function loggedStreams(facts: SortedFacts, troubles: Trouble[]): Map<string, Told<StreamLogged>> {
+  const tests = grouped(asHappened(facts['stream-tested']), ({ body }) => body.streamId);
+  return mapped(
+    byId(asHappened(facts['stream-logged']), ({ streamId }) => streamId, troubles),
+    (fact, streamId) => ({ ...fact, body: withTests(fact.body, tests.get(streamId) ?? []) }),
+  );
+}
+
+function streamsOf(
+  facts: SortedFacts,
   logged: ReadonlyMap<string, Told<StreamLogged>>,
   placings: ReadonlyMap<string, Placing>,
-): Map<string, StreamState> =>
-  mapped(logged, (fact, streamId) => {
+): Map<string, StreamState> {
+  const tests = grouped(asHappened(facts['stream-tested']), ({ body }) => body.streamId);
+  const counting = new Map(asHappened(facts['counting-said']).map((told) => [told.body.streamId, told]));
+  return mapped(logged, (fact, streamId) => {
     const amount = loggedAmount(fact.body);
     const placing = placings.get(streamId) ?? notPlaced;
-    return { ...fact, ...placing, amount, unplaced: stillUnplaced(amount, placing.placed) };
+    return {
+      ...fact,
+      ...placing,
+      amount,
+      unplaced: stillUnplaced(amount, placing.placed),
+      tests: tests.get(streamId) ?? [],
+      counting: counting.get(streamId) ?? null,
+    };
   });
+}
 
 const isMovement = (happening: Happening): happening is Movement =>
   happening.body.kind === 'stream-placed' || happening.body.kind === 'contents-moved';
@@ -197,7 +324,7 @@ const isMovement = (happening: Happening): happening is Movement =>
 export function linked(facts: SortedFacts, befell: readonly Happening[]): State {
   const troubles: Trouble[] = [];
   const steps = stepsOf(facts, troubles);
-  const logged = byId(asHappened(facts['stream-logged']), ({ streamId }) => streamId, troubles);
+  const logged = loggedStreams(facts, troubles);
   const opened = byId(facts['container-opened'], ({ containerId }) => containerId, troubles);
   const marks = grouped(asHappened(facts['container-marked']), ({ body }) => body.containerId);
   const vessels = mapped(opened, (_, id) => ({ marks: marks.get(id) ?? [] }));
@@ -219,8 +346,10 @@ export function linked(facts: SortedFacts, befell: readonly Happening[]): State 
     ventilationChecks: byId(asHappened(facts['ventilation-checked']), ({ checkId }) => checkId, troubles),
     clocks: clocksOf(facts, troubles),
     silverChecks: byId(asHappened(facts['silver-checked']), ({ checkId }) => checkId, troubles),
-    streams: streamsOf(logged, placings),
-    containers: containersOf(opened, marks, containers, told),
+    streams: streamsOf(facts, logged, placings),
+    containers: containersOf(facts, opened, { marks, contents: containers, treatments: told }),
+    walks: walksOf(facts),
+    findings: findingsOf(facts),
     treatments: mapped(told, (fact, id) => ({ ...fact, treated: treated.get(id) ?? null })),
     prices: new Map(facts['price-stated'].map((fact) => [fact.body.what, fact])),
     papers: byId(facts['paper-made'], ({ paperId }) => paperId, troubles),

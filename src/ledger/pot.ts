@@ -1,7 +1,7 @@
 /** A container while it is followed: what it holds, part by part, and what changes in it. Taken to be mixed. */
 import { type Quantity, quantity } from '../quantities/quantity';
 import { isNothing, less, noMass, nothing, noVolume, plus } from './amounts';
-import type { BenchTestState, ContainerMovement, ContentsPart, Held } from './state';
+import type { BenchTestState, ContainerMovement, ContainerState, ContentsPart, Held } from './state';
 
 export type Pot = {
   holds: Held;
@@ -10,6 +10,10 @@ export type Pot = {
   since: string | null;
   readonly movements: ContainerMovement[];
   benchTests: BenchTestState[];
+  levels: ContainerState['levels'];
+  determined: ContainerState['determined'];
+  /** Since when it holds what it holds now, its amount aside: something came in, or it was treated. */
+  othersSince: string | null;
   /** Treatments that run in it. */
   running: readonly string[];
 };
@@ -20,6 +24,9 @@ export const newPot = (): Pot => ({
   since: null,
   movements: [],
   benchTests: [],
+  levels: [],
+  determined: null,
+  othersSince: null,
   running: [],
 });
 
@@ -34,6 +41,7 @@ const earlier = (a: string | null, b: string): string => (a !== null && a < b ? 
 
 /** From then on a trial made on the bench says nothing of what is in it. */
 export function noteOtherContents(pot: Pot, at: string): void {
+  pot.othersSince = at;
   pot.benchTests = pot.benchTests.map((test) =>
     test.staleSince === null ? { ...test, staleSince: at } : test,
   );
@@ -77,6 +85,25 @@ export function takeOut(pot: Pot, taken: Held, at: string): readonly ContentsPar
   const missing = less(taken, before);
   if (!isNothing(missing)) addPart(out, { streamId: null, treatedBy: [], ...missing });
   return [...out.values()];
+}
+
+/** Each liquid has its share of less volume; what is dissolved in it is for the chemistry to keep. */
+export function dryOut(pot: Pot, lost: Held['volume']): void {
+  const before = pot.holds.volume;
+  const left = quantity(lost.gte(before) ? 0 : before.minus(lost), 'L');
+  if (before.isZero()) return;
+  for (const [key, part] of pot.parts)
+    pot.parts.set(key, { ...part, volume: quantity(part.volume.times(left).div(before), 'L') });
+  pot.holds = { ...pot.holds, volume: left };
+}
+
+/** All that is in it is this part, from then on; empty when the part is nothing. */
+export function becomes(pot: Pot, part: ContentsPart, at: string): void {
+  const since = pot.since ?? at;
+  pot.parts = new Map();
+  pot.holds = nothing;
+  pot.since = null;
+  if (!isNothing(part)) putIn(pot, [part], since);
 }
 
 /** Everything in it has been through the treatment from now on. */

@@ -16,6 +16,7 @@ export type Reference = {
     | 'clock'
     | 'station'
     | 'list'
+    | 'finding'
     | 'entry';
   readonly id: string;
   /** Field of the body that holds it. */
@@ -102,7 +103,27 @@ export function referencesOf(body: Body): Reference[] {
     case 'pot-read':
     case 'treatment-ended':
       return ref('treatment', 'treatmentId', body.treatmentId);
+    case 'stream-tested':
+    case 'counting-said':
+      return ref('stream', 'streamId', body.streamId);
+    case 'contents-determined':
+      return [
+        ...ref('container', 'containerId', body.containerId),
+        ...ref('stream', 'streamId', body.streamId),
+      ];
+    case 'walk-finished':
+      return [
+        ...body.containerIds.flatMap((id) => ref('container', 'containerIds', id)),
+        ...body.notSeen.flatMap(({ containerId }) => ref('container', 'notSeen', containerId)),
+      ];
+    case 'finding-closed':
+      return ref('finding', 'findingId', body.findingId);
     case 'bench-tested':
+    case 'container-changed':
+    case 'water-lost':
+    case 'level-read':
+    case 'candidate-answered':
+    case 'container-inspected':
     case 'container-marked':
       return ref('container', 'containerId', body.containerId);
     case 'paper-made':
@@ -139,6 +160,8 @@ export function knows(state: State, { to, id }: Reference): boolean {
       return state.stations.has(id);
     case 'list':
       return changedLists(state).has(id);
+    case 'finding':
+      return state.findings.has(id);
     case 'entry':
       return state.log.some((entry) => entry.id === id);
     default:

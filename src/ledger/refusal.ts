@@ -43,6 +43,24 @@ type Reason =
       readonly code: 'container-closed';
       readonly details: { readonly containerId: string; readonly at: string };
     }
+  /** `since`: of the mark. */
+  | {
+      readonly code: 'container-held' | 'container-leaving' | 'container-gone' | 'container-damaged';
+      readonly details: { readonly containerId: string; readonly since: string };
+    }
+  | {
+      readonly code: 'finding-closed';
+      readonly details: { readonly findingId: string; readonly at: string };
+    }
+  /** Mixed as planned, a code that one of the two carries would be gone: that is dilution, and no treatment. */
+  | {
+      readonly code: 'would-dilute';
+      readonly details: {
+        readonly containerId: string;
+        readonly codes: readonly string[];
+        readonly cite: string;
+      };
+    }
   | {
       readonly code: 'contents-doubtful';
       readonly details: { readonly containerId: string; readonly since: string };

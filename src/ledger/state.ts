@@ -7,22 +7,29 @@ import type { BatchCharged, BatchRecovered } from './entries/accounts';
 import type { Base, BaseDescribed } from './entries/bases';
 import type { BatchOpened, StepStarted } from './entries/batches';
 import type { PlainBody } from './entries/body';
+import type { CandidateAnswered } from './entries/candidates';
 import type { ChecklistAnsweredLater, ChecklistFinished, ListChanged } from './entries/checklists';
 import type { ClockStarted, ClockStopped } from './entries/clocks';
 import type {
   Amount,
+  Area,
+  ContainerChanged,
   ContainerMarked,
   ContainerOpened,
+  ContentsDetermined,
   ContentsMoved,
+  LevelRead,
   StreamPlaced,
+  WaterLost,
 } from './entries/containers';
 import type { Entry } from './entries/entry';
+import type { ContainerInspected, FindingClosed, Found, WalkFinished } from './entries/inspections';
 import type { LocalRuleStated, RuleName } from './entries/local-rules';
 import type { PaperMade } from './entries/papers';
 import type { Priced, PriceStated } from './entries/prices';
 import type { SilverChecked } from './entries/silver-checks';
 import type { StationDescribed, VentilationChecked } from './entries/stations';
-import type { StreamLogged } from './entries/streams';
+import type { CountingSaid, StreamLogged, StreamTested } from './entries/streams';
 import type { BenchTested, DoseAdded, PotRead, TreatmentBegun, TreatmentEnded } from './entries/treatments';
 import type { PersonAdded, WorkshopDescribed } from './entries/workshop';
 
@@ -76,7 +83,16 @@ export type Movement = Told<StreamPlaced | ContentsMoved>;
 
 /** What befell contents: they were moved, treated, or looked at. */
 export type Happening = Told<
-  StreamPlaced | ContentsMoved | TreatmentBegun | DoseAdded | PotRead | BenchTested | TreatmentEnded
+  | StreamPlaced
+  | ContentsMoved
+  | WaterLost
+  | LevelRead
+  | ContentsDetermined
+  | TreatmentBegun
+  | DoseAdded
+  | PotRead
+  | BenchTested
+  | TreatmentEnded
 >;
 
 /**
@@ -111,7 +127,7 @@ export type ContainerMovement = {
   readonly at: string;
   readonly way: 'in' | 'out';
   readonly amount: Amount;
-  readonly purpose: 'placed' | ContentsMoved['purpose'];
+  readonly purpose: 'placed' | 'evaporated' | 'determined' | ContentsMoved['purpose'];
   readonly streamId: string | null;
   /** The container at the other end. */
   readonly otherId: string | null;
@@ -119,7 +135,32 @@ export type ContainerMovement = {
   readonly after: Held;
 };
 
+/** A level as it was read, with what the record said it held just then. */
+export type LevelState = Told<LevelRead> & { readonly held: Held };
+
+/** A word on a candidate; `staleSince` is when other contents came in or they were treated. */
+export type AnswerState = Told<CandidateAnswered> & { readonly staleSince: string | null };
+
+/** What a walk found at a container, or at the place as a whole (`containerId` null). */
+export type FindingState = {
+  readonly entryId: string;
+  readonly at: string;
+  readonly containerId: string | null;
+  readonly found: Found;
+  readonly closed: Told<FindingClosed> | null;
+};
+
+/** A walk, as far as it went: `finished` is null while it is under way or was left. */
+export type WalkState = {
+  readonly walkId: string;
+  readonly inspected: readonly Told<ContainerInspected>[];
+  readonly finished: Told<WalkFinished> | null;
+};
+
+/** `body` is the vessel as it is now. */
 export type ContainerState = Told<ContainerOpened> & {
+  /** As they were told, in the order in which they happened. */
+  readonly changes: readonly Told<ContainerChanged>[];
   /** In the order in which they were made. */
   readonly marks: readonly Told<ContainerMarked>[];
   readonly movements: readonly ContainerMovement[];
@@ -129,6 +170,19 @@ export type ContainerState = Told<ContainerOpened> & {
   readonly treatmentIds: readonly string[];
   /** In the order in which they were made. */
   readonly benchTests: readonly BenchTestState[];
+  readonly levels: readonly LevelState[];
+  /** Who said what is in it, the last one; null where it is what was poured in. */
+  readonly determined: Told<ContentsDetermined> | null;
+  /** The last word on each candidate. */
+  readonly answers: readonly AnswerState[];
+  readonly inspections: readonly Told<ContainerInspected>[];
+  /** Since when it stands where it stands; `null` where nobody said which area that is. */
+  readonly area: { readonly is: Area; readonly since: string } | null;
+  readonly heldSince: string | null;
+  readonly leavingSince: string | null;
+  readonly goneSince: string | null;
+  readonly damagedSince: string | null;
+  readonly proofFiledAt: string | null;
   /**
    * When the oldest waste in it first went into a container: carried over by a transfer, begun anew after the
    * container was empty; null while it is empty.
@@ -139,7 +193,11 @@ export type ContainerState = Told<ContainerOpened> & {
   readonly doubtfulSince: string | null;
 };
 
+/** `body` has the evidence that was found later among its own. */
 export type StreamState = Told<StreamLogged> & {
+  readonly tests: readonly Told<StreamTested>[];
+  /** The last word on whether its month counts it. */
+  readonly counting: Told<CountingSaid> | null;
   /** As logged. */
   readonly amount: Held;
   readonly placed: Held;
@@ -173,7 +231,11 @@ export type Upset =
       readonly taken: Volume | Mass;
       readonly unit: 'L' | 'g';
     }
-  | { readonly code: 'added-while-closed'; readonly entryId: string; readonly containerId: string }
+  | {
+      readonly code: 'added-while-closed' | 'added-while-held' | 'added-while-gone';
+      readonly entryId: string;
+      readonly containerId: string;
+    }
   | {
       readonly code: 'placed-in-another-unit';
       readonly entryId: string;
@@ -219,6 +281,8 @@ export type State = {
   readonly silverChecks: ReadonlyMap<string, Told<SilverChecked>>;
   readonly streams: ReadonlyMap<string, StreamState>;
   readonly containers: ReadonlyMap<string, ContainerState>;
+  readonly walks: ReadonlyMap<string, WalkState>;
+  readonly findings: ReadonlyMap<string, FindingState>;
   readonly treatments: ReadonlyMap<string, TreatmentState>;
   readonly prices: ReadonlyMap<Priced, Told<PriceStated>>;
   readonly papers: ReadonlyMap<string, Told<PaperMade>>;
@@ -247,6 +311,8 @@ export const emptyState: State = {
   silverChecks: new Map(),
   streams: new Map(),
   containers: new Map(),
+  walks: new Map(),
+  findings: new Map(),
   treatments: new Map(),
   prices: new Map(),
   papers: new Map(),

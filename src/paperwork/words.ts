@@ -3,7 +3,7 @@
 import type { Feed } from '../ledger/entries/batches';
 import type { PlainBody } from '../ledger/entries/body';
 import type { ContainerOpened } from '../ledger/entries/containers';
-import type { RuleName } from '../ledger/entries/local-rules';
+import type { Law, RuleName } from '../ledger/entries/local-rules';
 import type { Agent } from '../ledger/entries/treatments';
 import type { Flag } from '../ledger/flags';
 import { bases } from '../reference/tables';
@@ -83,8 +83,22 @@ export const ruleWords: Readonly<Record<RuleName, string>> = {
   'fill-limit': 'Fill limit',
   'inspection-days': 'Days between inspections',
   'treatment-allowed': 'Treatment allowed here',
+  laws: 'Laws that apply',
+  'generator-category': 'Category of the workshop',
+  'month-limit': 'Most waste in a month',
+  'on-site-limit': 'Most waste on site',
+  'near-work-limit': 'Most of a waste beside the work',
+  'near-work-days': 'Days to move what is more',
+  'proof-days': 'Days until the proof of disposal',
+  'retention-years': 'Years that records are kept',
   'discharge-limits': 'Most of each metal where discharge is authorised',
   'discharge-ph': 'pH where discharge is authorised',
+};
+
+export const lawWords: Readonly<Record<Law, string>> = {
+  'us-federal': 'United States, federal',
+  'us-california': 'California',
+  eu: 'European Union',
 };
 
 export const instrumentWords = { paper: 'by paper', meter: 'by meter' } as const;
@@ -115,10 +129,20 @@ export const kindWords: Readonly<Record<PlainBody['kind'] | 'entry-corrected' | 
     'batch-charged': 'charged',
     'batch-recovered': 'got back',
     'stream-logged': 'waste logged',
+    'stream-tested': 'found later',
+    'counting-said': 'counting of the month',
     'container-opened': 'container opened',
+    'container-changed': 'container changed',
     'stream-placed': 'waste put in',
     'contents-moved': 'contents moved',
+    'water-lost': 'water went off',
+    'level-read': 'level read',
+    'contents-determined': 'contents determined',
     'container-marked': 'container marked',
+    'candidate-answered': 'word on a candidate',
+    'container-inspected': 'container looked at',
+    'walk-finished': 'walk finished',
+    'finding-closed': 'finding closed',
     'paper-made': 'paper made',
     'treatment-begun': 'treatment begun',
     'dose-added': 'dose added',
@@ -261,6 +285,20 @@ export function flagWords(
       return `More was taken out (${amount(flag.taken, flag.unit)}) than it held by the record (${amount(flag.held, flag.unit)}).`;
     case 'added-while-closed':
       return 'Something was added while it was marked closed.';
+    case 'added-while-held':
+      return 'Something was added while it was being held as it was.';
+    case 'added-while-gone':
+      return 'Something was added though it was marked as gone.';
+    case 'container-damaged':
+      return `The container is damaged, since ${day(flag.since)}, and is not empty by the record.`;
+    case 'said-empty-yet-holds':
+      return `Said to be empty; by the record it holds ${volumeAndMass(flag, amount)}.`;
+    case 'level-disagrees':
+      return `Read to hold ${amount(flag.level, flag.unit)} on ${day(flag.at)}; by the record ${amount(flag.held, flag.unit)}. Not explained.`;
+    case 'finding-open':
+      return `Seen on a walk, not closed: ${flag.ask} ${flag.answer}.`;
+    case 'answer-stale':
+      return `Confirmed for what was in it before, not for what is in it now: ${flag.answered.join(', ')}.`;
     case 'placed-in-another-unit':
       return 'A waste was put in by another measure than it was logged by; its share is not determined.';
     case 'stream-not-placed':

@@ -135,6 +135,18 @@ export function refusalWords(refusal: Refusal): string {
       return 'This list was gone through when the step had begun already. It clears nothing.';
     case 'container-closed':
       return 'This container is closed. Choose another, or reopen it first.';
+    case 'container-held':
+      return 'This container is held as it is. Choose another, or let it go first.';
+    case 'container-leaving':
+      return 'This container is set aside to leave. Choose another.';
+    case 'container-gone':
+      return 'This container is gone. Choose another.';
+    case 'container-damaged':
+      return 'This container is damaged. Choose a sound one.';
+    case 'finding-closed':
+      return 'This finding is closed already.';
+    case 'would-dilute':
+      return `${refusal.details.codes.join(', ')} would be gone by mixing. That is dilution: no treatment, and forbidden (${refusal.details.cite}). Keep the two apart.`;
     case 'contents-doubtful':
       return 'Nobody knows for sure what is in it. Do not add; choose another container.';
     case 'more-than-held':

@@ -17,12 +17,29 @@ export function openContainer(
   intention: IntentionOf<'open-container'>,
   { newId }: Context,
 ): Decided {
-  const { code, ...container } = stated(intention);
+  const { code, doubt, level, ...container } = stated(intention);
   const taken = [...state.containers.values()].map(({ body }) => body.code);
   const fault = code === undefined ? null : takenCode(code, taken);
   if (fault) return refused(fault);
   const given = code ?? nextCode('C', taken);
-  return written({ kind: 'container-opened', v: 1, containerId: newId(), code: given, ...container });
+  const containerId = newId();
+  return written(
+    { kind: 'container-opened', v: 1, containerId, code: given, ...container },
+    ...(doubt
+      ? [{ kind: 'container-marked', v: 1, containerId, mark: 'contents-doubtful', ...doubt } as const]
+      : []),
+    ...(level ? [{ kind: 'level-read', v: 1, containerId, level } as const] : []),
+  );
+}
+
+/** Somebody says what is in it and how they know: a waste is logged for it, and it is that from now on. */
+export function determineContents(intention: IntentionOf<'determine-contents'>, { newId }: Context): Decided {
+  const { stream, ...determined } = stated(intention);
+  const streamId = newId();
+  return written(
+    { kind: 'stream-logged', v: 1, streamId, batchId: null, stepId: null, ...stream },
+    { kind: 'contents-determined', v: 1, streamId, ...determined },
+  );
 }
 
 /** What is to go into a container: how much, and what it is. `field` is where a form says so. */
@@ -52,12 +69,29 @@ function meetingFault(state: State, { body }: ContainerState, { side, field }: F
   );
 }
 
+/** What was marked of the container as a whole, and keeps everything out of it. */
+function standingFault(container: ContainerState, field: string): Refusal | null {
+  const { goneSince, damagedSince, heldSince, leavingSince, body } = container;
+  const { containerId } = body;
+  if (goneSince !== null)
+    return { code: 'container-gone', details: { containerId, since: goneSince }, field };
+  if (damagedSince !== null)
+    return { code: 'container-damaged', details: { containerId, since: damagedSince }, field };
+  if (heldSince !== null)
+    return { code: 'container-held', details: { containerId, since: heldSince }, field };
+  return leavingSince === null
+    ? null
+    : { code: 'container-leaving', details: { containerId, since: leavingSince }, field };
+}
+
 /** Why nothing more may be put into the container, or not this; null when it may, as far as the ledger can tell. */
 export function fillingFault(state: State, containerId: string, filling: Filling): Refusal | null {
   const { added, field } = filling;
   const container = state.containers.get(containerId);
   if (!container) return { code: 'unknown', details: { to: 'container', id: containerId }, field };
   const { closedAt, doubtfulSince, holds } = container;
+  const standing = standingFault(container, field);
+  if (standing) return standing;
   if (closedAt !== null) return { code: 'container-closed', details: { containerId, at: closedAt }, field };
   if (doubtfulSince !== null)
     return { code: 'contents-doubtful', details: { containerId, since: doubtfulSince }, field };
@@ -92,6 +126,26 @@ export function placeStream(state: State, intention: IntentionOf<'place-stream'>
 }
 
 /**
+ * Why what is in a container is not to be poured into another. Out of a damaged one it may go whatever it is, but only
+ * into one that is empty: a leak is worse than a doubt, and the doubt goes with it.
+ */
+function spreadingFault(state: State, fromId: string, toId: string): Refusal | null {
+  const source = state.containers.get(fromId);
+  if (!source) return null;
+  const field = 'fromContainerId';
+  const { heldSince, damagedSince, doubtfulSince } = source;
+  const saved = damagedSince !== null && state.containers.get(toId)?.contents.length === 0;
+  if (saved) return null;
+  if (heldSince !== null)
+    return { code: 'container-held', details: { containerId: fromId, since: heldSince }, field };
+  if (doubtfulSince !== null)
+    return { code: 'contents-doubtful', details: { containerId: fromId, since: doubtfulSince }, field };
+  return wasteKinds(state, fromId).unaccounted
+    ? { code: 'contents-unaccounted', details: { containerId: fromId }, field }
+    : null;
+}
+
+/**
  * A planned move. Taking out of the shelf is never refused: it is how an overfull or doubtful container is put right.
  * Contents that are doubtful, or that no logged waste accounts for, are not spread to another container.
  */
@@ -106,6 +160,13 @@ export function moveContents(state: State, intention: IntentionOf<'move-contents
       details: { containerId: fromContainerId, volume: held.volume.toFixed(), mass: held.mass.toFixed() },
       field: 'amount',
     });
+  const goneSince = state.containers.get(fromContainerId)?.goneSince ?? null;
+  if (goneSince !== null)
+    return refused({
+      code: 'container-gone',
+      details: { containerId: fromContainerId, since: goneSince },
+      field: 'fromContainerId',
+    });
   if (toContainerId === null) return written(body);
   if (toContainerId === fromContainerId)
     return refused({
@@ -113,24 +174,23 @@ export function moveContents(state: State, intention: IntentionOf<'move-contents
       details: { containerId: toContainerId },
       field: 'toContainerId',
     });
-  const source = state.containers.get(fromContainerId);
-  const since = source?.doubtfulSince ?? null;
-  if (since !== null)
-    return refused({
-      code: 'contents-doubtful',
-      details: { containerId: fromContainerId, since },
-      field: 'fromContainerId',
-    });
-  if (wasteKinds(state, fromContainerId).unaccounted)
-    return refused({
-      code: 'contents-unaccounted',
-      details: { containerId: fromContainerId },
-      field: 'fromContainerId',
-    });
+  const spread = spreadingFault(state, fromContainerId, toContainerId);
+  if (spread) return refused(spread);
   const fault = fillingFault(state, toContainerId, {
     added: asHeld(amount),
     side: contentsSide(state, fromContainerId),
     field: 'toContainerId',
   });
-  return fault ? refused(fault) : written(body);
+  if (fault) return refused(fault);
+  const source = state.containers.get(fromContainerId);
+  if ((source?.doubtfulSince ?? null) === null) return written(body);
+  const doubt = source?.marks.findLast((told) => told.body.mark === 'contents-doubtful')?.body;
+  const why = doubt?.doubt === undefined ? {} : { doubt: doubt.doubt };
+  return written(body, {
+    kind: 'container-marked',
+    v: 1,
+    containerId: toContainerId,
+    mark: 'contents-doubtful',
+    ...why,
+  });
 }

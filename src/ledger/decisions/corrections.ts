@@ -1,5 +1,7 @@
 /** Decisions on entries that were wrong. */
-import type { PlainBody } from '../entries/body';
+import type { Body, PlainBody } from '../entries/body';
+import type { Amount } from '../entries/containers';
+import type { StreamLogged } from '../entries/streams';
 import type { IntentionOf } from '../intention';
 import { type Decided, refused, written } from '../refusal';
 import type { State } from '../state';
@@ -52,7 +54,42 @@ export function correctEntry(state: State, intention: IntentionOf<'correct-entry
   const [was, is] = [subjectOf(target), subjectOf(given)];
   if (was !== null && is !== null && was !== is)
     return refused({ code: 'another-subject', details: { written: was, given: is }, field: 'body' });
-  return written({ kind: 'entry-corrected', v: 1, ...stated(intention) });
+  return written(
+    { kind: 'entry-corrected', v: 1, ...stated(intention) },
+    ...placementToo(state, target, intention),
+  );
+}
+
+/** What of a waste was logged: its volume, or its mass where it has none. */
+const allOf = ({ liquid, solid }: StreamLogged): Amount | undefined => liquid?.volume ?? solid?.wetMass;
+
+/**
+ * A waste of which all was put into one container, as it was logged: when its amount was wrong there, it was wrong in
+ * the container too. Where somebody placed a part, or has corrected the placement, that stays.
+ */
+function placementToo(
+  state: State,
+  target: PlainBody,
+  { body, reason }: IntentionOf<'correct-entry'>,
+): Body[] {
+  if (target.kind !== 'stream-logged' || body.kind !== 'stream-logged') return [];
+  const now = state.streams.get(target.streamId);
+  const [placement, second] = now?.placements ?? [];
+  const [was, is] = [now && allOf(now.body), allOf(body)];
+  if (!placement || second || !was || !is) return [];
+  const whole = placement.amount.value === was.value && placement.amount.unit === was.unit;
+  const same = was.value === is.value && was.unit === is.unit;
+  const placed = state.log.find(({ id }) => id === placement.entryId)?.body;
+  if (!whole || same || placed?.kind !== 'stream-placed') return [];
+  return [
+    {
+      kind: 'entry-corrected',
+      v: 1,
+      corrects: placement.entryId,
+      body: { ...placed, containerId: placement.containerId, amount: is },
+      reason,
+    },
+  ];
 }
 
 export function withdrawEntry(state: State, intention: IntentionOf<'withdraw-entry'>): Decided {

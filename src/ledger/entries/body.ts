@@ -3,17 +3,28 @@ import * as z from 'zod/mini';
 import { BatchCharged, BatchRecovered } from './accounts';
 import { BaseDescribed } from './bases';
 import { BatchOpened, StepEnded, StepStarted } from './batches';
+import { CandidateAnswered } from './candidates';
 import { ChecklistAnsweredLater, ChecklistFinished, ListChanged } from './checklists';
 import { ClockStarted, ClockStopped } from './clocks';
-import { ContainerMarked, ContainerOpened, ContentsMoved, StreamPlaced } from './containers';
+import {
+  ContainerChanged,
+  ContainerMarked,
+  ContainerOpened,
+  ContentsDetermined,
+  ContentsMoved,
+  LevelRead,
+  StreamPlaced,
+  WaterLost,
+} from './containers';
 import { TimedId } from './identity';
+import { ContainerInspected, FindingClosed, WalkFinished } from './inspections';
 import { LocalRuleStated } from './local-rules';
 import { Instant } from './moments';
 import { PaperMade } from './papers';
 import { PriceStated } from './prices';
 import { SilverChecked } from './silver-checks';
 import { StationDescribed, StationGivenUp, VentilationChecked } from './stations';
-import { StreamLogged } from './streams';
+import { CountingSaid, StreamLogged, StreamTested } from './streams';
 import { Note } from './text';
 import { BenchTested, DoseAdded, PotRead, TreatmentBegun, TreatmentEnded } from './treatments';
 import { PersonAdded, PersonLeft, WorkshopDescribed } from './workshop';
@@ -34,10 +45,20 @@ export const PlainBody = z.discriminatedUnion('kind', [
   BatchCharged,
   BatchRecovered,
   StreamLogged,
+  StreamTested,
+  CountingSaid,
   ContainerOpened,
+  ContainerChanged,
   StreamPlaced,
   ContentsMoved,
+  WaterLost,
+  LevelRead,
+  ContentsDetermined,
   ContainerMarked,
+  CandidateAnswered,
+  ContainerInspected,
+  WalkFinished,
+  FindingClosed,
   PaperMade,
   TreatmentBegun,
   DoseAdded,

@@ -59,7 +59,46 @@ export const StreamLogged = z
     z.refine((body) => body.liquid !== undefined || body.solid !== undefined, 'neither liquid nor solid'),
   );
 
+/** What was found out of a logged liquid later: it stands beside the evidence that was there. */
+export const StreamTested = z
+  .strictObject({
+    kind: z.literal('stream-tested'),
+    v: z.literal(1),
+    streamId: Id,
+    density: z.optional(WrittenDensity),
+    findings: z.array(Finding).check(z.maxLength(60)),
+    freeAcid: z.array(AcidFinding).check(z.maxLength(20)),
+    note: z.optional(Note),
+  })
+  .check(
+    z.refine(
+      ({ density, findings, freeAcid }) =>
+        density !== undefined || findings.length > 0 || freeAcid.length > 0,
+      'nothing was found',
+    ),
+  );
+
+/** Why a waste is left out of the quantity of its month, by somebody's word. */
+export const CountingSaid = z.strictObject({
+  kind: z.literal('counting-said'),
+  v: z.literal(1),
+  streamId: Id,
+  counted: z.enum([
+    'counted',
+    'straight-into-exempt-unit',
+    'recycled-at-once',
+    'residue-of-counted',
+    'reused-on-site',
+    'under-rules-of-its-own',
+    'not-hazardous',
+  ]),
+  saidBy: Line,
+  note: z.optional(Note),
+});
+
 export type LiquidPart = z.infer<typeof LiquidPart>;
 export type Moisture = z.infer<typeof Moisture>;
 export type SolidPart = z.infer<typeof SolidPart>;
 export type StreamLogged = z.infer<typeof StreamLogged>;
+export type StreamTested = z.infer<typeof StreamTested>;
+export type CountingSaid = z.infer<typeof CountingSaid>;

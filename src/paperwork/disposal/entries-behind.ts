@@ -62,9 +62,17 @@ function isBehind(body: Body, behind: Behind, clearances: ReadonlySet<string>, e
     case 'checklist-answered-later':
       return clearances.has(body.checklist);
     case 'stream-logged':
+    case 'stream-tested':
+    case 'counting-said':
       return behind.streams.has(body.streamId);
     case 'container-opened':
+    case 'container-changed':
     case 'container-marked':
+    case 'water-lost':
+    case 'level-read':
+    case 'contents-determined':
+    case 'candidate-answered':
+    case 'container-inspected':
     case 'treatment-begun':
     case 'bench-tested':
     case 'stream-placed':
@@ -91,6 +99,8 @@ function isBehind(body: Body, behind: Behind, clearances: ReadonlySet<string>, e
     case 'entry-withdrawn':
     case 'person-added':
     case 'person-left':
+    case 'walk-finished':
+    case 'finding-closed':
     case 'paper-made':
       return false;
     default:

@@ -13,6 +13,7 @@ import { calendarDayText, dayOf, dayText } from '../dates';
 import {
   capWords,
   flagWords,
+  lawWords,
   notDetermined,
   ruleWords,
   unbroken,
@@ -148,7 +149,18 @@ function ruleValue({ state, sign }: Asked, rule: RuleName): string {
       return `${formatWritten(stated.value, sign)}${thin}%`;
     case 'storage-days':
     case 'inspection-days':
+    case 'near-work-days':
+    case 'proof-days':
       return w.daysText(formatWritten(stated.value, sign));
+    case 'laws':
+      return stated.value.map((law) => lawWords[law]).join(', ');
+    case 'generator-category':
+      return stated.value;
+    case 'month-limit':
+    case 'on-site-limit':
+    case 'near-work-limit':
+    case 'retention-years':
+      return `${formatWritten(stated.value, sign)}${thin}${stated.value.unit}`;
     case 'discharge-limits':
       return Object.entries(stated.value)
         .map(([metal, most]) => `${metal} ${formatWritten(most, sign)}${thin}${most.unit}`)

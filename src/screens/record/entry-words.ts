@@ -1,7 +1,7 @@
 /** What an entry says, in words: one line for each kind, and a word for each of its parts. */
 import { format } from 'date-fns';
 import type { Body, BodyOf } from '../../ledger/entries/body';
-import { isUsualRule, type LocalRule } from '../../ledger/entries/local-rules';
+import type { LocalRule } from '../../ledger/entries/local-rules';
 import type { HistoryLine, State } from '../../ledger/state';
 import { type DecimalSign, formatWritten } from '../../quantities/format';
 import { bases } from '../../reference/tables';
@@ -12,7 +12,7 @@ import { stepWords } from '../batches/words';
 import { streamName } from '../words';
 import { clockEnd, clockName, silverOutcome, verdictText } from './clock-words';
 import { listChangeText } from './list-words';
-import { dischargeWords, ruleWords } from './rule-words';
+import { ruleNameOf } from './rule-words';
 import { treatmentTitle } from './treatment-words';
 
 export const entryWords = {
@@ -85,6 +85,16 @@ const markText: Readonly<Record<BodyOf<'container-marked'>['mark'], string>> = {
   reopened: 'opened again',
   'contents-doubtful': 'contents in doubt',
   'contents-known': 'contents known again',
+  held: 'held as it is',
+  'let-go': 'held no more',
+  leaving: 'set aside to leave',
+  staying: 'stays after all',
+  gone: 'gone',
+  'came-back': 'came back',
+  emptied: 'emptied',
+  damaged: 'damaged',
+  mended: 'sound again',
+  'proof-filed': 'proof of disposal filed',
 };
 
 const purposeText: Readonly<Record<BodyOf<'contents-moved'>['purpose'], string>> = {
@@ -119,8 +129,7 @@ const recoveryText = ({ what, mass }: BodyOf<'batch-recovered'>['recovery'], sig
   `${recoveryWords[what]} ${amount(mass, sign)}`;
 
 /** In the middle of a line. */
-const ruleName = (stated: LocalRule): string =>
-  isUsualRule(stated) ? lower(ruleWords[stated.rule].name) : dischargeWords[stated.rule];
+const ruleName = (stated: LocalRule): string => lower(ruleNameOf(stated.rule));
 
 /** One line for each kind, so that a new kind does not compile until it has its words. */
 export function entryTitle(state: State, body: Body, sign: DecimalSign): string {
@@ -178,6 +187,26 @@ export function entryTitle(state: State, body: Body, sign: DecimalSign): string 
         body.liquid ? amount(body.liquid.volume, sign) : '',
         body.solid ? amount(body.solid.wetMass, sign) : '',
       );
+    case 'stream-tested':
+      return `Found later: ${streamText(state, body.streamId)}`;
+    case 'counting-said':
+      return `${streamText(state, body.streamId)}: ${body.counted === 'counted' ? 'counted' : 'not counted'} in its month`;
+    case 'container-changed':
+      return `${containerCode(state, body.containerId)} changed`;
+    case 'water-lost':
+      return `${amount(body.amount, sign)} of water went off from ${containerCode(state, body.containerId)}`;
+    case 'level-read':
+      return `${containerCode(state, body.containerId)}: ${amount(body.level, sign)} read`;
+    case 'contents-determined':
+      return `${containerCode(state, body.containerId)}: ${lower(streamText(state, body.streamId))}, says ${body.saidBy}`;
+    case 'candidate-answered':
+      return `${containerCode(state, body.containerId)}: ${body.code} ${body.answer}`;
+    case 'container-inspected':
+      return `${containerCode(state, body.containerId)} looked at${body.found.length === 0 ? '' : `: ${body.found.length} found`}`;
+    case 'walk-finished':
+      return `Walk along the containers: ${body.containerIds.length} seen`;
+    case 'finding-closed':
+      return `Closed: ${lower(state.findings.get(body.findingId)?.found.ask ?? '?')}`;
     case 'container-opened':
       return `${unbroken(body.code)} opened, ${amount(body.capacity, sign)} ${body.vessel}`;
     case 'stream-placed':

@@ -22,7 +22,7 @@ import {
   streamText,
 } from './entry-words';
 import { at, type Leaf, type Path } from './leaves';
-import { dischargeRuleWords, ruleWords, yesNo } from './rule-words';
+import { ruleNameOf, yesNo } from './rule-words';
 import { agentText, allowedText, outcomeText, pricedText, treatmentText } from './treatment-words';
 import { dischargeFormWords } from './words';
 
@@ -88,6 +88,12 @@ const parts: Readonly<Record<string, string>> = {
   is: 'kind',
   streamIds: 'waste of the test',
   looks: 'look',
+  findingId: 'finding',
+  walkId: 'walk',
+  takenFrom: 'taken over from',
+  notSeen: 'not looked at',
+  scheme: 'law',
+  bytes: 'bytes',
 };
 
 /** Levels that a person need not hear. */
@@ -188,7 +194,7 @@ export function leafText(state: State, leaf: Leaf | undefined, sign: DecimalSign
   if (key === 'by') return howKnownWords[value] ?? value;
   if (key === 'metal') return metals[value as keyof typeof metals]?.name ?? value;
   if (key === 'stream') return streamName[value as keyof typeof streamName] ?? value;
-  if (key === 'rule') return { ...ruleWords, ...dischargeRuleWords }[value as RuleName]?.name ?? value;
+  if (key === 'rule') return ruleNameOf(value as RuleName);
   if (path[0] === 'stated' && key === 'value') return yesNo[value as keyof typeof yesNo] ?? value;
   if (value === 'true' || value === 'false') return value === 'true' ? entryWords.yes : entryWords.no;
   return chosen.has(String(key)) ? value.replaceAll('-', ' ') : value;

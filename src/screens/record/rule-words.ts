@@ -1,5 +1,5 @@
 /** What each local rule is called, and what follows while nobody has stated it. */
-import type { DischargeRule, UsualRule } from '../../ledger/entries/local-rules';
+import type { DischargeRule, RuleName, UsualRule } from '../../ledger/entries/local-rules';
 
 export type RuleWords = {
   readonly name: string;
@@ -51,3 +51,21 @@ export const dischargeWords: Readonly<Record<DischargeRule, string>> = {
 
 export const yesNo = { yes: 'allowed', no: 'not allowed' } as const;
 export const yesNoAnswers = { yes: 'Yes, it is allowed', no: 'No, it is not' } as const;
+
+/** What the other rules are called. */
+const otherRuleNames: Readonly<Record<Exclude<RuleName, UsualRule | DischargeRule>, string>> = {
+  laws: 'Laws that apply',
+  'generator-category': 'Category of the workshop',
+  'month-limit': 'Most waste in a month',
+  'on-site-limit': 'Most waste on site',
+  'near-work-limit': 'Most of a waste beside the work',
+  'near-work-days': 'Days to move what is more',
+  'proof-days': 'Days until the proof of disposal',
+  'retention-years': 'Years that records are kept',
+};
+
+export const ruleNameOf = (rule: RuleName): string =>
+  (({ ...ruleWords, ...dischargeRuleWords }) as Partial<Record<RuleName, { readonly name: string }>>)[rule]
+    ?.name ??
+  (otherRuleNames as Partial<Record<RuleName, string>>)[rule] ??
+  rule;

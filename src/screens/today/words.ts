@@ -1,7 +1,8 @@
 /** Words of Today. */
 import { format } from 'date-fns';
+import Decimal from 'decimal.js';
 import type { Flag } from '../../ledger/flags';
-import type { DecimalSign } from '../../quantities/format';
+import { type DecimalSign, formatNumber } from '../../quantities/format';
 import { substanceNames } from '../batches/evidence-words';
 import { thingInside } from '../words';
 
@@ -29,6 +30,9 @@ export const todayWords = {
   damaged: (n: number) => (n === 1 ? 'One entry could not be read' : `${n} entries could not be read`),
   damagedSecond: 'They are kept as they are. See Record.',
 } as const;
+
+const litresOrGrams = (digits: string, unit: 'L' | 'g', sign: DecimalSign): string =>
+  `${formatNumber(new Decimal(digits), unit === 'L' ? 2 : 0, sign)}\u202f${unit}`;
 
 const hourText = (iso: string): string => format(new Date(iso), 'd\u00a0MMM HH:mm');
 
@@ -75,6 +79,29 @@ export function flagWords(
       return { title: `More went out of ${name} than was in`, second: 'Correct one of the entries.' };
     case 'added-while-closed':
       return { title: `${name} was filled while closed`, second: 'Reopen it, or correct the entry.' };
+    case 'added-while-held':
+      return { title: `${name} was filled while held`, second: 'Let it go, or correct the entry.' };
+    case 'added-while-gone':
+      return { title: `${name} was filled though gone`, second: 'Correct one of the entries.' };
+    case 'container-damaged':
+      return { title: `${name} is damaged`, second: 'Move all of it to a sound container, now.' };
+    case 'said-empty-yet-holds':
+      return { title: `${name}: said to be empty`, second: 'By the record it is not. Say where it went.' };
+    case 'level-disagrees':
+      return {
+        title: `${name}: level and record disagree`,
+        second: `Read ${litresOrGrams(flag.level, flag.unit, sign)}, by the record ${litresOrGrams(flag.held, flag.unit, sign)}. Say why.`,
+      };
+    case 'finding-open':
+      return {
+        title: [name, flag.ask].filter(Boolean).join(': '),
+        second: `${flag.answer}. Close it when it is done.`,
+      };
+    case 'answer-stale':
+      return {
+        title: `${name}: confirmed for other contents`,
+        second: `${flag.answered.join(', ')}. Ask again for what is in it now.`,
+      };
     case 'placed-in-another-unit':
       return {
         title: `${name}: litres and grams do not match`,

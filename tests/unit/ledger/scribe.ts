@@ -163,7 +163,20 @@ const plain: fc.Arbitrary<PlainBody> = fc.oneof(
   few.map((n): PlainBody => ({ kind: 'person-added', v: 1, personId: id('aa', n), name: `P${n}` })),
   few.map((n): PlainBody => ({ kind: 'person-left', v: 1, personId: id('aa', n) })),
   fc
-    .tuple(few, fc.constantFrom('closed', 'reopened', 'contents-doubtful', 'contents-known'))
+    .tuple(
+      few,
+      fc.constantFrom(
+        'closed',
+        'reopened',
+        'contents-doubtful',
+        'contents-known',
+        'held',
+        'gone',
+        'came-back',
+        'damaged',
+        'emptied',
+      ),
+    )
     .map(([n, mark]): PlainBody => ({ kind: 'container-marked', v: 1, containerId: id('c0', n), mark })),
   fc.constantFrom('5', '7').map(
     (max): PlainBody => ({
@@ -248,6 +261,88 @@ const plain: fc.Arbitrary<PlainBody> = fc.oneof(
     .tuple(few, fc.constantFrom('reached' as const, 'stopped' as const))
     .map(([n, outcome]) => treatmentEnd(n, outcome)),
   few.map(benchTest),
+  fc.tuple(few, fc.constantFrom('vented' as const, 'tight' as const)).map(
+    ([n, cap]): PlainBody => ({
+      kind: 'container-changed',
+      v: 1,
+      containerId: id('c0', n),
+      cap,
+      tray: null,
+      area: cap === 'tight' ? 'near-work' : 'store',
+    }),
+  ),
+  fc
+    .tuple(few, volume)
+    .map(([n, v]): PlainBody => ({ kind: 'water-lost', v: 1, containerId: id('c0', n), amount: litres(v) })),
+  fc
+    .tuple(few, volume)
+    .map(([n, v]): PlainBody => ({ kind: 'level-read', v: 1, containerId: id('c0', n), level: litres(v) })),
+  fc.tuple(few, few).map(
+    ([n, s]): PlainBody => ({
+      kind: 'contents-determined',
+      v: 1,
+      containerId: id('c0', n),
+      streamId: id('50', s),
+      how: 'tests',
+      saidBy: 'Maren',
+    }),
+  ),
+  fc.tuple(few, volume).map(
+    ([n, value]): PlainBody => ({
+      kind: 'stream-tested',
+      v: 1,
+      streamId: id('50', n),
+      findings: [{ by: 'assay', metal: 'Cu', concentration: { value, unit: 'mg/L' } }],
+      freeAcid: [],
+    }),
+  ),
+  fc.tuple(few, fc.constantFrom('counted' as const, 'recycled-at-once' as const)).map(
+    ([n, counted]): PlainBody => ({
+      kind: 'counting-said',
+      v: 1,
+      streamId: id('50', n),
+      counted,
+      saidBy: 'Maren',
+    }),
+  ),
+  fc.tuple(few, fc.constantFrom('accepted' as const, 'refused' as const)).map(
+    ([n, answer]): PlainBody => ({
+      kind: 'candidate-answered',
+      v: 1,
+      containerId: id('c0', n),
+      scheme: 'rcra',
+      code: 'D002',
+      answer,
+      saidBy: 'Collector',
+      saidOn: '2026-03-02',
+    }),
+  ),
+  fc.tuple(few, few).map(
+    ([n, w]): PlainBody => ({
+      kind: 'container-inspected',
+      v: 1,
+      walkId: id('3a', w),
+      containerId: id('c0', n),
+      looks: ['insp-shape'],
+      found: [{ findingId: id('f1', n), look: 'insp-shape', ask: 'Shape', answer: 'sucked in' }],
+      startedAt: at(n),
+    }),
+  ),
+  few.map(
+    (n): PlainBody => ({
+      kind: 'walk-finished',
+      v: 1,
+      walkId: id('3a', n),
+      list: { id: 'container-inspection', version: '2', hash: '0'.repeat(64), title: 'Walk' },
+      startedAt: at(n),
+      containerIds: [id('c0', n)],
+      notSeen: [],
+      looks: [],
+      readings: [],
+      found: [],
+    }),
+  ),
+  few.map((n): PlainBody => ({ kind: 'finding-closed', v: 1, findingId: id('f1', n), done: 'vent freed' })),
   fc.tuple(fc.constantFrom('iron' as const, 'collection-visit' as const), volume).map(
     ([what, value]): PlainBody => ({
       kind: 'price-stated',

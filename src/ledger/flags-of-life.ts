@@ -1,0 +1,57 @@
+/** What is wrong with a container as a whole: broken, said to be empty, at another level than the record has it. */
+import { isNothing } from './amounts';
+import type { Flag } from './flags';
+import { levelAgainst } from './level-against';
+import type { ContainerState } from './state';
+
+/** Levels are set against the record only while nothing that was told later explains the difference. */
+function flagOfLevel(container: ContainerState): Flag[] {
+  const against = levelAgainst(container);
+  if (against === null || against.agrees) return [];
+  const { level, held, unit, at } = against;
+  const about = { containerId: container.body.containerId };
+  return [
+    {
+      pressing: 'soon',
+      about,
+      code: 'level-disagrees',
+      level: level.toFixed(),
+      held: held.toFixed(),
+      unit,
+      at,
+    },
+  ];
+}
+
+function flagOfEmptied({ marks, movements, holds, body }: ContainerState): Flag[] {
+  const emptied = marks.findLast((told) => told.body.mark === 'emptied');
+  if (!emptied || isNothing(holds)) return [];
+  const filledSince = movements.some(({ way, at }) => way === 'in' && at > emptied.at);
+  if (filledSince) return [];
+  const about = { containerId: body.containerId };
+  const [volume, mass] = [holds.volume.toFixed(), holds.mass.toFixed()];
+  return [{ pressing: 'soon', about, code: 'said-empty-yet-holds', volume, mass }];
+}
+
+export function flagsOfLife(container: ContainerState): Flag[] {
+  const about = { containerId: container.body.containerId };
+  const { damagedSince, holds, answers } = container;
+  const stale = answers.filter(({ staleSince, body }) => staleSince !== null && body.answer === 'accepted');
+  return [
+    ...(damagedSince !== null && !isNothing(holds)
+      ? [{ pressing: 'now', about, code: 'container-damaged', since: damagedSince } as const]
+      : []),
+    ...flagOfEmptied(container),
+    ...flagOfLevel(container),
+    ...(stale.length > 0
+      ? [
+          {
+            pressing: 'soon',
+            about,
+            code: 'answer-stale',
+            answered: stale.map(({ body }) => body.code),
+          } as const,
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,41 @@
+/** A level that was read on a container, against what the record says it held just then. */
+import Decimal from 'decimal.js';
+import { spreadFor } from '../chemistry/evidence';
+import { converted, inUnit, quantity } from '../quantities/quantity';
+import { halfLastDigit } from '../quantities/written';
+import { isVolume } from './amounts';
+import type { ContainerState, LevelState } from './state';
+
+export type LevelAgainst = {
+  readonly at: string;
+  readonly level: Decimal;
+  readonly held: Decimal;
+  readonly unit: 'L' | 'g';
+  /** By how much they may differ and still be one: the reading may be off, and what was poured was read as finely. */
+  readonly within: Decimal;
+  readonly agrees: boolean;
+};
+
+/** Two readings of the same fineness, independent of each other: √2 times what one may be off. */
+const twoReadings = Decimal.sqrt(2);
+
+function against({ at, body, held }: LevelState): LevelAgainst {
+  const { level, spread } = body;
+  const unit = isVolume(level) ? 'L' : 'g';
+  const read = inUnit(level, unit);
+  const off = spreadFor(spread, unit === 'L' ? 'vessel-scale' : 'weighing', unit)(quantity(read, unit));
+  const digit = converted(halfLastDigit(level.value), level.unit, unit);
+  const within = Decimal.max(off.minus, off.plus, digit).times(twoReadings);
+  const wanted = unit === 'L' ? held.volume : held.mass;
+  return { at, level: read, held: wanted, unit, within, agrees: read.minus(wanted).abs().lte(within) };
+}
+
+/**
+ * The last level; null where none was read, or where something was told since that may explain it: what went in or out,
+ * water that went off, somebody's word on what is in it.
+ */
+export function levelAgainst({ levels, movements }: ContainerState): LevelAgainst | null {
+  const last = levels.at(-1);
+  if (!last || movements.some(({ at }) => at > last.at)) return null;
+  return against(last);
+}

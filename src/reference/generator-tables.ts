@@ -13,7 +13,7 @@ const Cited = z.strictObject({
   cite: z.string(),
   status: z.enum(['verified', 'memory']),
   /** Where it was read. */
-  readIn: z.optional(z.string()),
+  readIn: z.exactOptional(z.string()),
 });
 
 /** `reached`: already at the limit; `passed`: only above it. */

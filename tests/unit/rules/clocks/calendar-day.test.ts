@@ -1,0 +1,92 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  calendarDay,
+  dayAfter,
+  daysBetween,
+  daysOfMonth,
+  monthOf,
+} from '../../../../src/rules/clocks/calendar-day';
+
+const day = fc
+  .date({ min: new Date('1990-01-01'), max: new Date('2150-12-31'), noInvalidDate: true })
+  .map((d) => d.toISOString().slice(0, 10));
+const zones = [
+  'Europe/Berlin',
+  'America/New_York',
+  'Australia/Lord_Howe',
+  'Pacific/Kiritimati',
+  'Pacific/Apia',
+  'America/St_Johns',
+  'Asia/Kathmandu',
+  'Africa/Casablanca',
+  'UTC',
+  '+845',
+  '-570',
+];
+
+describe('calendar days', () => {
+  it('so many days on, the difference is so many', () => {
+    fc.assert(
+      fc.property(day, fc.integer({ min: -4000, max: 40000 }), (from, count) => {
+        expect(daysBetween(from, dayAfter(from, { count, unit: 'days' }))).toBe(count);
+      }),
+    );
+  });
+
+  it('so many days on, and so many back, is the same day', () => {
+    fc.assert(
+      fc.property(day, fc.integer({ min: 0, max: 4000 }), (from, count) => {
+        const there = dayAfter(from, { count, unit: 'days' });
+        expect(dayAfter(there, { count: -count, unit: 'days' })).toBe(from);
+      }),
+    );
+  });
+
+  // Clocks of some zones went back over midnight by up to an hour.
+  it('a moment two hours later or more is never on an earlier day, in any zone', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...zones),
+        fc.date({ min: new Date('1990-01-01'), max: new Date('2110-01-01'), noInvalidDate: true }),
+        fc.integer({ min: 2 * 3_600_000, max: 3 * 86_400_000 }),
+        (zone, at, later) => {
+          const [a, b] = [at, new Date(at.getTime() + later)].map((d) => calendarDay(d.toISOString(), zone));
+          expect(daysBetween(a ?? '', b ?? '')).toBeGreaterThanOrEqual(0);
+        },
+      ),
+    );
+  });
+
+  it('a year on from the leap day is the last of February, four years on the leap day', () => {
+    expect(dayAfter('2028-02-29', { count: 1, unit: 'years' })).toBe('2029-02-28');
+    expect(dayAfter('2028-02-29', { count: 4, unit: 'years' })).toBe('2032-02-29');
+  });
+
+  it('a month on from the 31st is the last of a shorter month', () => {
+    expect(dayAfter('2026-01-31', { count: 1, unit: 'months' })).toBe('2026-02-28');
+  });
+
+  it('2100 has no leap day, 2000 had one', () => {
+    expect(daysOfMonth('2100-02').last).toBe('2100-02-28');
+    expect(daysOfMonth('2000-02').last).toBe('2000-02-29');
+    expect(daysBetween('2100-02-28', '2100-03-01')).toBe(1);
+  });
+});
+
+describe('the month is the one where the workshop is', () => {
+  const at = '2026-05-31T23:00:00.000Z';
+  it.each([
+    ['Europe/Berlin', '2026-06'],
+    ['America/New_York', '2026-05'],
+    ['Pacific/Kiritimati', '2026-06'],
+    ['+60', '2026-06'],
+    ['-300', '2026-05'],
+  ])('%s', (zone, month) => {
+    expect(monthOf(at, zone)).toBe(month);
+  });
+
+  it('a zone that is none is no guess', () => {
+    expect(() => calendarDay(at, 'Europe/Nowhere')).toThrow(RangeError);
+  });
+});

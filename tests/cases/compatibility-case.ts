@@ -7,6 +7,7 @@ import { cellsBetween, chartCell } from '../../src/safety/must-not-meet/chart';
 import { thingsOfGroups } from '../../src/safety/must-not-meet/matter';
 import { meetings } from '../../src/safety/must-not-meet/meetings';
 import type { Check, Outcome } from './outcome';
+import { sameSet } from './sets';
 
 const Groups = z.array(z.int().check(z.positive())).check(z.minLength(1));
 
@@ -25,12 +26,6 @@ type CompatibilityCase = z.infer<typeof CompatibilityCase>;
 
 const sorted = (all: Iterable<string>): string[] => [...all].sort();
 const list = (all: readonly string[]): string => (all.length === 0 ? 'none' : all.join(' '));
-
-/** The same in any order. */
-function same(name: string, expected: readonly string[], computed: readonly string[]): Check {
-  const [e, c] = [list(sorted(expected)), list(sorted(computed))];
-  return { ok: e === c, line: `${name}: expected ${e}, computed ${c}` };
-}
 
 function mustFire(expected: readonly string[], computed: readonly string[]): Check {
   const missing = expected.filter((id) => !computed.includes(id));
@@ -64,11 +59,11 @@ export function evaluateCompatibility({ input, expected }: CompatibilityCase): O
   const { cells, codes, specificRules, allowPlannedMixing: allowed } = expected;
   const checks: Check[] = [];
   if (cells) {
-    checks.push(same('cells', Object.keys(cells), Object.keys(computed.cells)));
+    checks.push(sameSet('cells', Object.keys(cells), Object.keys(computed.cells)));
     for (const [cell, said] of Object.entries(cells))
-      checks.push(same(`cell ${cell}`, said, computed.cells[cell] ?? []));
+      checks.push(sameSet(`cell ${cell}`, said, computed.cells[cell] ?? []));
   }
-  if (codes) checks.push(same('codes', codes, computed.codes));
+  if (codes) checks.push(sameSet('codes', codes, computed.codes));
   if (specificRules) checks.push(mustFire(specificRules, computed.specificRules));
   if (allowed !== undefined)
     checks.push({

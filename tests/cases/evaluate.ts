@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import * as z from 'zod/mini';
 import { ActivityCase, evaluateActivity } from './activity-case';
 import { CompatibilityCase, evaluateCompatibility } from './compatibility-case';
+import { EuHpCase, evaluateEuHp } from './eu-hp-case';
 import type { Outcome } from './outcome';
 import { evaluateSolubility, SolubilityCase } from './solubility-case';
 import { evaluateTitration, TitrationCase } from './titration-case';
@@ -24,6 +25,7 @@ const kinds: Readonly<Record<string, (given: unknown) => Outcome>> = {
     kinds.solubility_vs_pH?.({ ...(given as object), kind: 'solubility_vs_pH' }) ?? failed('no such kind'),
   activity_coefficients: kind(ActivityCase, evaluateActivity),
   compatibility: kind(CompatibilityCase, evaluateCompatibility),
+  'eu-hp': kind(EuHpCase, evaluateEuHp),
 };
 
 const failed = (line: string): Outcome => ({ checks: [{ ok: false, line }], computed: null, notes: [] });

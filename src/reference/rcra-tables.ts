@@ -1,0 +1,43 @@
+/** Hazardous waste in the United States: characteristics, land disposal, reportable quantities. */
+import * as z from 'zod/mini';
+import rcraJson from './rcra.json';
+import { Constant, Num, told } from './tables';
+
+const ruled = { rule: z.string(), ...told };
+const rules = Object.keys(rcraJson.rules) as (keyof typeof rcraJson.rules)[];
+type RcraRule = (typeof rules)[number];
+
+export type ToxicityCode = keyof typeof rcraJson.toxicity;
+export const toxicityCodes = Object.keys(rcraJson.toxicity) as ToxicityCode[];
+
+const Standard = z.strictObject({
+  wasteWater: Num,
+  /** In the extract of the leaching test, of all that is no waste water. */
+  other: Num,
+  status: told.status,
+  /** It counts only for the code that is its own. */
+  underlying: z.optional(z.literal(false)),
+});
+
+export type Reportable = keyof typeof rcraJson.reportable.values;
+
+export const rcra = z
+  .strictObject({
+    rules: z.record(z.enum(rules as [RcraRule, ...RcraRule[]]), z.strictObject(ruled)),
+    corrosive: z.strictObject({ acid: Constant, alkaline: Constant }),
+    fewSolids: Constant,
+    leachant: Constant,
+    toxicity: z.record(
+      z.enum(toxicityCodes as [ToxicityCode, ...ToxicityCode[]]),
+      z.strictObject({ element: z.string(), name: z.string(), limit: Constant }),
+    ),
+    notToxicity: z.strictObject({ elements: z.array(z.string()), ...ruled }),
+    landDisposal: z.strictObject({
+      unit: z.literal('mg/L'),
+      source: told.source,
+      note: z.string(),
+      values: z.record(z.string(), Standard),
+    }),
+    reportable: z.strictObject({ unit: z.literal('lb'), ...told, values: z.record(z.string(), Num) }),
+  })
+  .parse(rcraJson);

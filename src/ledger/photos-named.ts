@@ -8,9 +8,18 @@ export function photosNamed(value: unknown): readonly Photo[] {
   return read.success ? [read.data] : Object.values(value).flatMap(photosNamed);
 }
 
+/** A hash, alone or inside a longer text such as an address. */
+const hash = /(?<![0-9a-f])[0-9a-f]{64}(?![0-9a-f])/g;
+const hashLength = 64;
+
 /**
- * Everything in a text that could be the hash of a photo. For asking what must stay: also an entry that cannot be read
- * any more may name a photo.
+ * Everything in a value, however deep, that could be the hash of a photo. For asking what must stay: also an entry that
+ * cannot be read any more may name a photo. Quick, since it goes through the whole record.
  */
-export const hashesWritten = (text: string): readonly string[] =>
-  text.match(/(?<![0-9a-f])[0-9a-f]{64}(?![0-9a-f])/g) ?? [];
+export function hashesIn(value: unknown, found: Set<string> = new Set()): ReadonlySet<string> {
+  if (typeof value === 'string') {
+    if (value.length >= hashLength) for (const [text] of value.matchAll(hash)) found.add(text);
+  } else if (typeof value === 'object' && value !== null)
+    for (const part of Object.values(value)) hashesIn(part, found);
+  return found;
+}

@@ -2,7 +2,7 @@
 import type { IDBPTransaction } from 'idb';
 import type { Body } from '../ledger/entries/body';
 import type { Entry } from '../ledger/entries/entry';
-import { hashesWritten, photosNamed } from '../ledger/photos-named';
+import { hashesIn, photosNamed } from '../ledger/photos-named';
 import { seal } from '../ledger/seal';
 import type { Database, DeviceHead, Shape } from './database';
 import { done, failed, failureOf, type StoreFailure, type StoreResult } from './failure';
@@ -104,7 +104,7 @@ async function photosMissing(transaction: Transaction, bodies: readonly Body[]):
   for (const { hash } of photosNamed(bodies))
     if ((await transaction.objectStore('photos').getKey(hash)) === undefined) missing.push(hash);
   if (missing.length === 0) return missing;
-  const named = new Set(hashesWritten(JSON.stringify(await transaction.objectStore('entries').getAll())));
+  const named = hashesIn(await transaction.objectStore('entries').getAll());
   return missing.filter((hash) => !named.has(hash));
 }
 

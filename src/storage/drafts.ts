@@ -73,7 +73,7 @@ export function forgetDrafts(record: RecordName): void {
 }
 
 /** All drafts of a record as they stand, whatever form they are of; null where they cannot be looked at. */
-export function draftTexts(record: RecordName): readonly string[] | null {
+export function allDrafts(record: RecordName): readonly unknown[] | null {
   const texts = withStorage((storage) => keysOf(storage, record).map((key) => storage.getItem(key) ?? ''));
-  return Array.isArray(texts) ? texts : null;
+  return Array.isArray(texts) ? texts.map(parsed) : null;
 }

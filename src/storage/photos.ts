@@ -5,9 +5,9 @@ import { subDays } from 'date-fns';
 import type { IDBPTransaction } from 'idb';
 import type { Entry } from '../ledger/entries/entry';
 import type { Photo } from '../ledger/entries/photos';
-import { hashesWritten } from '../ledger/photos-named';
+import { hashesIn } from '../ledger/photos-named';
 import type { Shape } from './database';
-import { draftTexts } from './drafts';
+import { allDrafts } from './drafts';
 import { done, failed, failureOf, type StoreResult } from './failure';
 import { pictureType } from './picture-type';
 import type { OpenRecord } from './record';
@@ -78,19 +78,23 @@ export async function missingPhotos(
 /** Days that a photo stays which nothing names: somebody may still be filling in the form. */
 const graceDays = 1;
 
-const without = (hashes: readonly string[], texts: readonly string[]): readonly string[] => {
-  const named = new Set(texts.flatMap(hashesWritten));
+const without = (hashes: readonly string[], naming: unknown): readonly string[] => {
+  const named = hashesIn(naming);
   return hashes.filter((hash) => !named.has(hash));
 };
 
 type Clearing = IDBPTransaction<Shape, ['entries', 'photos'], 'readwrite'>;
 
 /** What lies in the store now counts: another tab may have written, or kept one again, in the meantime. */
-async function clearAway(transaction: Clearing, old: IDBKeyRange, texts: readonly string[]): Promise<number> {
+async function clearAway(
+  transaction: Clearing,
+  old: IDBKeyRange,
+  drafts: readonly unknown[],
+): Promise<number> {
   const photos = transaction.objectStore('photos');
   const kept = await photos.index('by-kept').getAllKeys(old);
   const entries = await transaction.objectStore('entries').getAll();
-  const orphans = without(kept, [...texts, JSON.stringify(entries)]);
+  const orphans = without(kept, [drafts, entries]);
   await Promise.all(orphans.map((hash) => photos.delete(hash)));
   return orphans.length;
 }
@@ -108,12 +112,12 @@ export async function sweepPhotos(
   const old = IDBKeyRange.upperBound(subDays(new Date(now), graceDays).toISOString());
   try {
     // Drafts before entries: a form is written into the record first, and its draft dropped after that.
-    const texts = draftTexts(name);
-    if (texts === null) return done(0);
+    const drafts = allDrafts(name);
+    if (drafts === null) return done(0);
     const kept = await database.getAllKeysFromIndex('photos', 'by-kept', old);
-    if (without(kept, [...texts, JSON.stringify(known)]).length === 0) return done(0);
+    if (without(kept, [drafts, known]).length === 0) return done(0);
     const transaction = database.transaction(['entries', 'photos'], 'readwrite');
-    const [gone] = await Promise.all([clearAway(transaction, old, texts), transaction.done]);
+    const [gone] = await Promise.all([clearAway(transaction, old, drafts), transaction.done]);
     return done(gone);
   } catch (error) {
     return failed(failureOf(error));

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import {
   calendarDay,
   dayAfter,
@@ -88,5 +88,20 @@ describe('the month is the one where the workshop is', () => {
 
   it('a zone that is none is no guess', () => {
     expect(() => calendarDay(at, 'Europe/Nowhere')).toThrow(RangeError);
+  });
+});
+
+describe('days are the same whatever zone the device is set to', () => {
+  afterEach(() => vi.unstubAllEnvs());
+
+  // Apia had no 30 December 2011; in Berlin summer time begins on 29 March 2026, in Cairo at midnight of 24 April.
+  it.each(['Pacific/Apia', 'Europe/Berlin', 'Africa/Cairo', 'America/Los_Angeles'])('%s', (zone) => {
+    vi.stubEnv('TZ', zone);
+    expect(new Date('2026-07-01T00:00').toISOString()).not.toBe('2026-07-01T00:00:00.000Z');
+    expect(dayAfter('2011-12-29', { count: 1, unit: 'days' })).toBe('2011-12-30');
+    expect(daysBetween('2011-12-29', '2011-12-31')).toBe(2);
+    expect(dayAfter('2026-03-28', { count: 2, unit: 'days' })).toBe('2026-03-30');
+    expect(dayAfter('2026-04-23', { count: 1, unit: 'days' })).toBe('2026-04-24');
+    expect(daysOfMonth('2028-02')).toEqual({ first: '2028-02-01', last: '2028-02-29' });
   });
 });

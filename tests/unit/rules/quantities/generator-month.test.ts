@@ -156,6 +156,16 @@ describe('what is counted', () => {
     expect(generatorMonth([late], '2026-05', 'America/New_York').judged[0]?.counts).toBe(true);
   });
 
+  it('into the sum, and nothing else', () => {
+    const found = month(
+      arising('liquor', kg('210')),
+      arising('moved', kg('180'), { origin: { kind: 'from-accumulation', countedBefore: 'yes' } }),
+      arising('wash', kg('95')),
+    );
+    expect(found.nonAcute.value.toString()).toBe('305');
+    expect(found.judged.map(({ counts }) => counts)).toEqual([true, false, true]);
+  });
+
   it('each with the text of its rule', () => {
     expect(one({ kind: 'own-rules' })?.citation).toMatchObject({
       cite: expect.stringContaining('262.13(c)'),

@@ -18,7 +18,7 @@ const strongBelow = 1;
 const neutral = 7;
 
 /** How far a pH may be off, and who says so: the instrument, or in strong acid what any instrument is off there, if that is more. */
-function phSpread({ ph, instrument }: PhEvidence) {
+export function phSpread({ ph, instrument }: PhEvidence) {
   const own = evidence[instrument === 'paper' ? 'ph-paper' : 'ph-meter'];
   const strong = new Decimal(ph.value).lt(strongBelow) ? potReadings.acidPh : undefined;
   return {

@@ -1,0 +1,123 @@
+/** What a container holds as rules of classification take it. */
+import Decimal from 'decimal.js';
+import { describe, expect, it } from 'vitest';
+import { mixtureOf } from '../../../src/ledger/container-mixture';
+import type { PlainBody } from '../../../src/ledger/entries/body';
+import type { State } from '../../../src/ledger/state';
+import { begun, can, dose, id, litres, potRead, pour, Scribe } from './scribe';
+
+type Logged = Extract<PlainBody, { kind: 'stream-logged' }>;
+type Liquid = NonNullable<Logged['liquid']>;
+
+const liquor = (n: number, liquid: Partial<Liquid>, stream: Logged['stream'] = 'barren-liquor'): Logged => ({
+  kind: 'stream-logged',
+  v: 1,
+  streamId: id('50', n),
+  batchId: null,
+  stepId: null,
+  stream,
+  liquid: { volume: litres('2.00'), findings: [], freeAcid: [], ...liquid },
+});
+
+const assay = (metal: 'Cu' | 'Ni' | 'Ag', value: string): Liquid['findings'][number] => ({
+  by: 'assay',
+  metal,
+  concentration: { value, unit: 'g/L' },
+});
+
+/** Copper 20, nickel 5, silver 1.5 g/L; nitric acid 160 g/L; 1.10 kg/L. */
+const silvery = liquor(1, {
+  density: { value: '1.10', unit: 'kg/L' },
+  findings: [assay('Cu', '20'), assay('Ni', '5'), assay('Ag', '1.5')],
+  freeAcid: [{ by: 'titration', result: { value: '2.5391', unit: 'mol/L' } }],
+});
+
+function written(...bodies: readonly PlainBody[]): State {
+  const scribe = new Scribe();
+  for (const body of bodies) scribe.write(body);
+  return scribe.state;
+}
+
+function inCan(state: State, n = 1) {
+  const container = state.containers.get(id('c0', n));
+  if (!container) throw new Error('no such container');
+  return mixtureOf(state, container);
+}
+
+function known(state: State, n = 1) {
+  const found = inCan(state, n);
+  if (typeof found === 'string') throw new Error(found);
+  return found;
+}
+
+describe('what a container holds, for rules of classification', () => {
+  it('is the share of each metal as its nitrate, and of the acid', () => {
+    const { mixture, mass } = known(written(silvery, can(1), pour(1, 1, '2.00')));
+    // Worked outside: 20 g/L × 2.9515 ÷ 1.10 kg/L and so on.
+    const expected = { 'Cu(NO3)2': 5.36636, 'Ni(NO3)2': 1.41491, AgNO3: 0.21475, HNO3: 14.54545 };
+    for (const [substance, percent] of Object.entries(expected)) {
+      const share = mixture.shares.get(substance as 'HNO3');
+      expect(share?.value.div(percent).minus(1).abs().toNumber()).toBeLessThan(1e-3);
+      expect(share?.high.gt(share.value)).toBe(true);
+    }
+    expect(mass.value.toNumber()).toBeCloseTo(2.2, 6);
+    expect(mixture.state).toBe('liquid');
+  });
+
+  it('leaves open what nobody determined, and takes none of it for nothing', () => {
+    const { mixture, levels } = known(written(silvery, can(1), pour(1, 1, '2.00')));
+    expect(mixture.open).toEqual(expect.arrayContaining(['Pb(NO3)2', 'Ba(NO3)2', 'Zn(NO3)2']));
+    expect(mixture.open).not.toContain('Cu(NO3)2');
+    expect(levels.open).toEqual(expect.arrayContaining(['Pb', 'Ba', 'Cd', 'Hg']));
+    expect(levels.filtered.get('Ag')?.value.toNumber()).toBeCloseTo(1500, 6);
+    expect(levels.filtered.has('Pb')).toBe(false);
+  });
+
+  it('keeps a metal open when one of two liquors does not tell of it, though the sum is shown', () => {
+    const silent = liquor(2, { findings: [assay('Cu', '3')] });
+    const { mixture } = known(written(silvery, silent, can(1), pour(1, 1, '2.00'), pour(2, 1, '2.00')));
+    expect(mixture.shares.has('Ni(NO3)2')).toBe(true);
+    expect(mixture.open).toContain('Ni(NO3)2');
+    expect(mixture.open).toContain('HNO3');
+    expect(mixture.open).not.toContain('Cu(NO3)2');
+  });
+
+  it('has the pH of its acid where none was read, and the one that was read where it was', () => {
+    const worked = known(written(silvery, can(1), pour(1, 1, '2.00'))).mixture.pH;
+    // −log10 of 2.5391 is −0.4047.
+    expect(worked?.value.toNumber()).toBeCloseTo(-0.4047, 3);
+    const read = liquor(1, { ph: { value: { value: '1.5', unit: '1' }, instrument: 'paper' } });
+    const { pH } = known(written(read, can(1), pour(1, 1, '2.00'))).mixture;
+    expect(pH?.value.toString()).toBe('1.5');
+    expect(pH?.low.toString()).toBe('1');
+    expect(known(written(liquor(1, {}), can(1), pour(1, 1, '2.00'))).mixture.pH).toBeUndefined();
+  });
+
+  it('takes a pH that was read in the pot only while nothing was added after it', () => {
+    const limed = [silvery, can(1, '5'), pour(1, 1, '2.00'), begun(1, 1), dose(1, '200'), potRead(1, '9.1')];
+    expect(known(written(...limed)).mixture.pH?.value.toString()).toBe('9.1');
+    expect(known(written(...limed, dose(1, '5'))).mixture.pH).toBeUndefined();
+    expect(known(written(...limed)).mixture.open).toContain('Ca(NO3)2');
+  });
+
+  it('says nothing of contents that somebody doubts, or that no log accounts for', () => {
+    const doubted = written(silvery, can(1), pour(1, 1, '2.00'), {
+      kind: 'container-marked',
+      v: 1,
+      containerId: id('c0', 1),
+      mark: 'contents-doubtful',
+    });
+    expect(inCan(doubted)).toBe('not-determined');
+    expect(inCan(written(can(1)))).toBe('empty');
+  });
+
+  it('holds more of each salt by share when water has gone off, and the same mass of it', () => {
+    const poured = [silvery, can(1), pour(1, 1, '2.00')];
+    const lost: PlainBody = { kind: 'water-lost', v: 1, containerId: id('c0', 1), amount: litres('0.50') };
+    const [before, after] = [known(written(...poured)), known(written(...poured, lost))];
+    const silver = (of: typeof before) => of.levels.filtered.get('Ag')?.value ?? new Decimal(0);
+    expect(silver(after).div(silver(before)).toNumber()).toBeCloseTo(2 / 1.5, 9);
+    const copper = (of: typeof before) => of.mixture.shares.get('Cu(NO3)2')?.value.times(of.mass.value);
+    expect(copper(after)?.toNumber()).toBeCloseTo(copper(before)?.toNumber() ?? 0, 9);
+  });
+});

@@ -46,6 +46,7 @@ const pure: readonly Room[] = ['reference', 'quantities', 'chemistry', 'safety',
 
 /** Packages that only some rooms may import; all others are open to every room. */
 const packageRooms: Readonly<Record<string, readonly Room[]>> = {
+  ics: ['paperwork'],
   idb: ['storage'],
   pdfkit: ['paperwork'],
   uuid: ['app'],

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import * as z from 'zod/mini';
 import { ActivityCase, evaluateActivity } from './activity-case';
+import { ClpMixtureCase, evaluateClpMixture } from './clp-mixture-case';
 import { CompatibilityCase, evaluateCompatibility } from './compatibility-case';
 import { EuHpCase, evaluateEuHp } from './eu-hp-case';
 import type { Outcome } from './outcome';
@@ -25,6 +26,7 @@ const kinds: Readonly<Record<string, (given: unknown) => Outcome>> = {
     kinds.solubility_vs_pH?.({ ...(given as object), kind: 'solubility_vs_pH' }) ?? failed('no such kind'),
   activity_coefficients: kind(ActivityCase, evaluateActivity),
   compatibility: kind(CompatibilityCase, evaluateCompatibility),
+  'clp-mixture': kind(ClpMixtureCase, evaluateClpMixture),
   'eu-hp': kind(EuHpCase, evaluateEuHp),
 };
 

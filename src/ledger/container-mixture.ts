@@ -169,10 +169,11 @@ const made = new WeakMap<State, Map<string, ContainerMixture | NoMixture>>();
 
 function mixed(state: State, container: ContainerState): ContainerMixture | NoMixture {
   const { containerId } = container.body;
+  if (container.doubtfulSince !== null) return 'not-determined';
   if (container.contents.length === 0) return 'empty';
   const { kinds, unaccounted } = wasteKinds(state, containerId);
   const contents = contentsOf(state, containerId);
-  if (container.doubtfulSince !== null || unaccounted || contents.unaccounted) return 'not-determined';
+  if (unaccounted || contents.unaccounted) return 'not-determined';
   const load = wholeLoad(contents);
   const mass = massOf(contents);
   const pH = phOf(state, container, load);

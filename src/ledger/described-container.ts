@@ -29,7 +29,7 @@ const asContainer = (intention: IntentionOf<'open-container'>): ContainerState =
     determined: null,
     answers: [],
     inspections: [],
-    area: null,
+    areas: [],
     heldSince: null,
     leavingSince: null,
     goneSince: null,

@@ -1,5 +1,6 @@
 /** What is wrong with a container as a whole: broken, said to be empty, at another level than the record has it. */
 import { isNothing } from './amounts';
+import { saidEmpty } from './container-life';
 import type { Flag } from './flags';
 import { levelAgainst } from './level-against';
 import type { ContainerState } from './state';
@@ -23,11 +24,9 @@ function flagOfLevel(container: ContainerState): Flag[] {
   ];
 }
 
-function flagOfEmptied({ marks, movements, holds, body }: ContainerState): Flag[] {
-  const emptied = marks.findLast((told) => told.body.mark === 'emptied');
-  if (!emptied || isNothing(holds)) return [];
-  const filledSince = movements.some(({ way, at }) => way === 'in' && at > emptied.at);
-  if (filledSince) return [];
+function flagOfEmptied(container: ContainerState): Flag[] {
+  const { holds, body } = container;
+  if (!saidEmpty(container) || isNothing(holds)) return [];
   const about = { containerId: body.containerId };
   const [volume, mass] = [holds.volume.toFixed(), holds.mass.toFixed()];
   return [{ pressing: 'soon', about, code: 'said-empty-yet-holds', volume, mass }];

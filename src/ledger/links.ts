@@ -174,14 +174,15 @@ function vesselNow(opened: ContainerOpened, changes: readonly Told<ContainerChan
   return now as ContainerOpened;
 }
 
-function areaOf(
+/** Where it stood, one after the other; empty where nobody said. */
+function areasOf(
   opened: Told<ContainerOpened>,
   changes: readonly Told<ContainerChanged>[],
-): ContainerState['area'] {
-  let area: ContainerState['area'] = opened.body.area ? { is: opened.body.area, since: opened.at } : null;
-  for (const { at, body } of changes)
-    if (body.area !== undefined && body.area !== area?.is) area = { is: body.area, since: at };
-  return area;
+): ContainerState['areas'] {
+  const said = [opened, ...changes].flatMap(({ at, body }) =>
+    body.area ? [{ is: body.area, since: at }] : [],
+  );
+  return said.filter(({ is }, i) => is !== said[i - 1]?.is);
 }
 
 /** Somebody's doubt ends when it is known again, or when somebody says what it is. */
@@ -226,7 +227,7 @@ function containersOf(
         staleSince: othersSince !== null && othersSince > told.at ? othersSince : null,
       })),
       inspections: inspected.get(containerId) ?? [],
-      area: areaOf(fact, changes),
+      areas: areasOf(fact, changes),
       closedAt: sinceMarked(marks, 'closed', 'reopened'),
       heldSince: sinceMarked(marks, 'held', 'let-go'),
       leavingSince: sinceMarked(marks, 'leaving', 'staying'),

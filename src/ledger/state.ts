@@ -176,8 +176,8 @@ export type ContainerState = Told<ContainerOpened> & {
   /** The last word on each candidate. */
   readonly answers: readonly AnswerState[];
   readonly inspections: readonly Told<ContainerInspected>[];
-  /** Since when it stands where it stands; `null` where nobody said which area that is. */
-  readonly area: { readonly is: Area; readonly since: string } | null;
+  /** Where it stood, beside the work or in the store, one after the other; empty where nobody said. */
+  readonly areas: readonly { readonly is: Area; readonly since: string }[];
   readonly heldSince: string | null;
   readonly leavingSince: string | null;
   readonly goneSince: string | null;

@@ -85,7 +85,9 @@ export const CountingSaid = z.strictObject({
   streamId: Id,
   counted: z.enum([
     'counted',
-    'straight-into-exempt-unit',
+    'straight-into-neutralisation',
+    'straight-into-water-treatment',
+    'straight-into-enclosed-unit',
     'recycled-at-once',
     'residue-of-counted',
     'reused-on-site',

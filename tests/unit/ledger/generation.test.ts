@@ -1,0 +1,173 @@
+/** What the month counts, what stands on site, and from when on storage time counts. */
+import { describe, expect, it } from 'vitest';
+import { accumulationStart } from '../../../src/ledger/accumulation';
+import type { PlainBody } from '../../../src/ledger/entries/body';
+import { arisings, onSite } from '../../../src/ledger/generation';
+import type { State } from '../../../src/ledger/state';
+import { generatorMonth } from '../../../src/rules/quantities/generator-month';
+import { at, begun, can, dose, grams, id, litres, pour, Scribe, tip, treatmentEnd } from './scribe';
+
+function written(...bodies: readonly PlainBody[]): State {
+  const scribe = new Scribe();
+  for (const body of bodies) scribe.write(body);
+  return scribe.state;
+}
+
+type Kind = Extract<PlainBody, { kind: 'stream-logged' }>['stream'];
+
+const liquor = (
+  n: number,
+  volume: string,
+  stream: Kind = 'barren-liquor',
+  batch: string | null = null,
+): PlainBody => ({
+  kind: 'stream-logged',
+  v: 1,
+  streamId: id('50', n),
+  batchId: batch,
+  stepId: null,
+  stream,
+  liquid: { volume: litres(volume), density: { value: '1.100', unit: 'kg/L' }, findings: [], freeAcid: [] },
+});
+
+const sludge = (n: number, mass: string): PlainBody => ({
+  kind: 'stream-logged',
+  v: 1,
+  streamId: id('50', n),
+  batchId: null,
+  stepId: null,
+  stream: 'hydroxide-sludge',
+  solid: { wetMass: grams(mass), moisture: { by: 'not-determined' }, holds: { liquor: 'not-determined' } },
+});
+
+const rule: PlainBody = {
+  kind: 'local-rule-stated',
+  v: 1,
+  stated: { rule: 'near-work-limit', value: { value: '200', unit: 'L' } },
+  saidBy: 'Authority',
+  saidOn: '2026-01-10',
+};
+
+const mark = (n: number, as: 'gone' | 'came-back'): PlainBody => ({
+  kind: 'container-marked',
+  v: 1,
+  containerId: id('c0', n),
+  mark: as,
+});
+
+const area = (n: number, is: 'near-work' | 'store'): PlainBody => ({
+  kind: 'container-changed',
+  v: 1,
+  containerId: id('c0', n),
+  area: is,
+});
+
+const month = (state: State) => generatorMonth(arisings(state), '2026-03', 'Europe/Paris');
+const counted = (state: State) =>
+  month(state)
+    .judged.filter(({ counts }) => counts)
+    .map(({ arising }) => arising.id);
+
+describe('wastes of a month', () => {
+  it('are counted by mass as they were logged, wherever they are poured', () => {
+    const state = written(
+      liquor(1, '10.0'),
+      liquor(2, '5.0'),
+      can(1, '20'),
+      can(2, '20'),
+      pour(1, 1, '10.0'),
+      tip(1, 2, '10.0'),
+    );
+    expect(counted(state)).toEqual([id('50', 1), id('50', 2)]);
+    expect(month(state).nonAcute.value.toNumber()).toBeCloseTo(16.5, 9);
+    expect(month(state).nonAcute.high.gt(16.5)).toBe(true);
+  });
+
+  it('leave out the sludge of what was counted, and count sludge that came of nobody knows what', () => {
+    const treated = [
+      liquor(1, '10.0'),
+      can(1, '20'),
+      pour(1, 1, '10.0'),
+      begun(1, 1),
+      dose(1, '500'),
+      treatmentEnd(1),
+    ];
+    expect(counted(written(...treated, sludge(2, '900')))).toEqual([id('50', 1)]);
+    const lone = written(sludge(2, '900'));
+    expect(counted(lone)).toEqual([id('50', 2)]);
+    expect(month(lone).judged[0]?.lacks).not.toEqual([]);
+  });
+
+  it('take somebody’s word, and count all the same while it is not known to be only corrosive', () => {
+    const said = (as: 'straight-into-neutralisation' | 'not-hazardous'): PlainBody => ({
+      kind: 'counting-said',
+      v: 1,
+      streamId: id('50', 1),
+      counted: as,
+      saidBy: 'State agency',
+    });
+    expect(counted(written(liquor(1, '10.0'), said('not-hazardous')))).toEqual([]);
+    expect(counted(written(liquor(1, '10.0'), said('straight-into-neutralisation')))).toEqual([id('50', 1)]);
+  });
+});
+
+describe('what stands on site', () => {
+  it('is what is in containers and what is in none, less what is gone', () => {
+    const poured = [liquor(1, '10.0'), can(1, '20'), pour(1, 1, '4.0')];
+    expect(onSite(written(...poured)).total?.value.toNumber()).toBeCloseTo(11, 6);
+    expect(onSite(written(...poured, mark(1, 'gone'))).total?.value.toNumber()).toBeCloseTo(6.6, 6);
+    const back = written(...poured, mark(1, 'gone'), mark(1, 'came-back'));
+    expect(onSite(back).total?.value.toNumber()).toBeCloseTo(11, 6);
+  });
+
+  it('is at least so much where nobody knows what is in a container', () => {
+    const doubt: PlainBody = {
+      kind: 'container-marked',
+      v: 1,
+      containerId: id('c0', 2),
+      mark: 'contents-doubtful',
+    };
+    const state = written(liquor(1, '10.0'), can(1, '20'), pour(1, 1, '10.0'), can(2), doubt, {
+      kind: 'level-read',
+      v: 1,
+      containerId: id('c0', 2),
+      level: litres('3'),
+    });
+    expect(onSite(state)).toMatchObject({ unweighed: [id('c0', 2)] });
+  });
+});
+
+describe('storage time', () => {
+  const container = (state: State) => {
+    const found = state.containers.get(id('c0', 1));
+    if (!found) throw new Error('no container');
+    return accumulationStart(state, found);
+  };
+
+  it('counts from the first waste where nobody said where it stands, and where no rule for beside the work is in', () => {
+    expect(container(written(liquor(1, '2'), can(1), pour(1, 1, '2')))).toBe(at(2));
+    expect(container(written(liquor(1, '2'), can(1), area(1, 'near-work'), pour(1, 1, '2')))).toBe(at(3));
+  });
+
+  it('counts from the day it was brought to the store where it stood beside the work, and not before', () => {
+    const near = [rule, liquor(1, '2'), can(1), area(1, 'near-work'), pour(1, 1, '1')];
+    expect(container(written(...near))).toBeNull();
+    expect(container(written(...near, area(1, 'store')))).toBe(at(5));
+    // Filling up again does not start it anew, nor does carrying it back to the work.
+    expect(container(written(...near, area(1, 'store'), pour(1, 1, '1')))).toBe(at(5));
+    expect(container(written(...near, area(1, 'store'), area(1, 'near-work')))).toBe(at(5));
+  });
+
+  it('counts what stood somewhere before anybody said where', () => {
+    expect(container(written(rule, liquor(1, '2'), can(1), pour(1, 1, '2'), area(1, 'near-work')))).toBe(
+      at(3),
+    );
+  });
+
+  it('begins anew for other waste once it was empty, and ends when it is gone', () => {
+    const emptied = [rule, liquor(1, '4'), can(1), area(1, 'store'), pour(1, 1, '2'), tip(1, null, '2')];
+    expect(container(written(...emptied))).toBeNull();
+    expect(container(written(...emptied, pour(1, 1, '2')))).toBe(at(6));
+    expect(container(written(...emptied, pour(1, 1, '2'), mark(1, 'gone')))).toBeNull();
+  });
+});

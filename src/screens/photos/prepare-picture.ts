@@ -99,9 +99,9 @@ export async function preparePicture(picture: Blob): Promise<Prepared> {
   if (!bitmap) return fault(isOtherPicture(bytes) ? 'format-not-opened' : 'not-a-picture');
   try {
     const { width, height } = bitmap;
-    const type = onlyPicture(bytes);
     const small = Math.max(width, height) <= longestSide && bytes.length <= smallBytes;
-    if (small && type !== null) return { ok: true, bytes, picture: { type, width, height } };
+    const type = small ? onlyPicture(bytes) : null;
+    if (type !== null) return { ok: true, bytes, picture: { type, width, height } };
     return await redrawn(bitmap);
   } finally {
     bitmap.close();

@@ -18,7 +18,7 @@ export type FormPhotos = {
   readonly field: PhotoFieldProps;
   /**
    * The photos, once those that are being kept just now are kept; null when one of them could not be, which the field
-   * then says. Wait for it before the form is written down.
+   * then says: asked again it lets the form go on without. Wait for it before the form is written down.
    */
   readonly settled: () => Promise<readonly Photo[] | null>;
 };
@@ -42,33 +42,42 @@ function useKeeping(form: FormWithPhotos) {
   const { keepPhoto } = useShell();
   const [keeping, setKeeping] = useState(0);
   const [fault, setFault] = useState<string | null>(null);
-  const queue = useRef<Promise<boolean>>(Promise.resolve(true));
-  async function keep(picture: File): Promise<boolean> {
-    const kept = await keepPhoto(picture);
-    setKeeping((before) => before - 1);
-    if (!kept.ok) {
-      setFault(photoFaultWords(kept.fault));
-      return false;
+  // Between two drawings of the screen only a reference knows what has begun.
+  const now = useRef({ keeping: 0, failed: 0, last: Promise.resolve() });
+  const count = (more: number): void => {
+    now.current.keeping += more;
+    setKeeping(now.current.keeping);
+  };
+  async function keep(picture: File): Promise<void> {
+    try {
+      const kept = await keepPhoto(picture);
+      const { photos } = form.latest();
+      if (!kept.ok) {
+        now.current.failed += 1;
+        setFault(photoFaultWords(kept.fault));
+        // The same picture twice is one photo.
+      } else if (photos.every(({ hash }) => hash !== kept.photo.hash))
+        form.change({ photos: [...photos, kept.photo] });
+    } finally {
+      count(-1);
     }
-    const { photos } = form.latest();
-    // The same picture twice is one photo.
-    if (photos.every(({ hash }) => hash !== kept.photo.hash))
-      form.change({ photos: [...photos, kept.photo] });
-    return true;
   }
   const take = (files: readonly File[]): void => {
-    const room = mostPhotos - form.latest().photos.length - keeping;
-    setFault(files.length > room ? photoWords.field.full(mostPhotos) : null);
-    const taken = files.slice(0, Math.max(0, room));
-    setKeeping((before) => before + taken.length);
-    for (const file of taken) queue.current = queue.current.then(async (all) => (await keep(file)) && all);
+    const room = mostPhotos - form.latest().photos.length - now.current.keeping;
+    setFault(files.length > room ? photoWords.tooMany(mostPhotos) : null);
+    for (const file of files.slice(0, Math.max(0, room))) {
+      count(1);
+      const next = () => keep(file);
+      // One that went wrong keeps no other back.
+      now.current.last = now.current.last.then(next, next);
+    }
   };
-  /** What failed before is told once; whoever keeps again goes on without. */
-  const settled = async (): Promise<boolean> => {
-    const all = await queue.current;
-    queue.current = Promise.resolve(true);
-    return all;
-  };
+  /** What failed before was told before, and keeps nobody from going on. */
+  async function settled(): Promise<boolean> {
+    const { failed } = now.current;
+    await now.current.last;
+    return now.current.failed === failed;
+  }
   return { keeping, fault, setFault, take, settled };
 }
 

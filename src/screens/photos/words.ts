@@ -4,6 +4,7 @@ import { mostMegabytes, type PhotoFault } from './prepare-picture';
 
 export const photoWords = {
   label: 'Photos',
+  tooMany: (most: number) => `One entry takes ${most} photos. The others you chose were left out.`,
   title: 'Photo',
   fit: 'Fit to the page',
   full: 'Full size',

@@ -1,7 +1,7 @@
 /** Hazardous waste in the United States: characteristics, land disposal, reportable quantities. */
 import * as z from 'zod/mini';
 import rcraJson from './rcra.json';
-import { Constant, Num, told } from './tables';
+import { Constant, Num, Ranged, told } from './tables';
 
 const ruled = { rule: z.string(), ...told };
 const rules = Object.keys(rcraJson.rules) as (keyof typeof rcraJson.rules)[];
@@ -27,6 +27,7 @@ export const rcra = z
     corrosive: z.strictObject({ acid: Constant, alkaline: Constant }),
     fewSolids: Constant,
     leachant: Constant,
+    liquor: Ranged,
     toxicity: z.record(
       z.enum(toxicityCodes as [ToxicityCode, ...ToxicityCode[]]),
       z.strictObject({ element: z.string(), name: z.string(), limit: Constant }),
@@ -37,6 +38,11 @@ export const rcra = z
       source: told.source,
       note: z.string(),
       values: z.record(z.string(), Standard),
+      /** Codes by listing, and the elements that have a standard in their row; `besides`: what else has, and is no element. */
+      listed: z.record(
+        z.string(),
+        z.strictObject({ elements: z.array(z.string()), besides: z.string(), ...told }),
+      ),
     }),
     reportable: z.strictObject({ unit: z.literal('lb'), ...told, values: z.record(z.string(), Num) }),
   })

@@ -34,4 +34,6 @@ export type ElementLevels = {
   readonly nitrateBearing: boolean | null;
   /** It holds silver in ammonia, or dried out of it. */
   readonly ammoniacalSilver: boolean;
+  /** It holds sulfide or cyanide, as of a precipitant. */
+  readonly sulfideOrCyanide?: boolean;
 };

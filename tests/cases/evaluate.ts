@@ -3,10 +3,13 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import * as z from 'zod/mini';
 import { ActivityCase, evaluateActivity } from './activity-case';
+import { CaliforniaCase, evaluateCalifornia } from './california-case';
 import { ClpMixtureCase, evaluateClpMixture } from './clp-mixture-case';
 import { CompatibilityCase, evaluateCompatibility } from './compatibility-case';
 import { EuHpCase, evaluateEuHp } from './eu-hp-case';
 import type { Outcome } from './outcome';
+import { evaluateRcraCharacteristic, RcraCharacteristicCase } from './rcra-characteristic-case';
+import { evaluateRcraLdr, RcraLdrCase } from './rcra-ldr-case';
 import { evaluateSolubility, SolubilityCase } from './solubility-case';
 import { evaluateTitration, TitrationCase } from './titration-case';
 
@@ -28,6 +31,9 @@ const kinds: Readonly<Record<string, (given: unknown) => Outcome>> = {
   compatibility: kind(CompatibilityCase, evaluateCompatibility),
   'clp-mixture': kind(ClpMixtureCase, evaluateClpMixture),
   'eu-hp': kind(EuHpCase, evaluateEuHp),
+  'rcra-characteristic': kind(RcraCharacteristicCase, evaluateRcraCharacteristic),
+  'rcra-ldr': kind(RcraLdrCase, evaluateRcraLdr),
+  california: kind(CaliforniaCase, evaluateCalifornia),
 };
 
 const failed = (line: string): Outcome => ({ checks: [{ ok: false, line }], computed: null, notes: [] });

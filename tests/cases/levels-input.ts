@@ -1,0 +1,82 @@
+/** The waste of a case as levels of elements. What no rule here knows is left out and told. */
+import * as z from 'zod/mini';
+import type { Figure } from '../../src/quantities/figure';
+import { type Element, type ElementLevels, levelElements } from '../../src/rules/element-levels';
+import { Amount, Amounts, figureOf, Ph, phOf } from './amount';
+
+const Flag = z.optional(z.nullable(z.boolean()));
+const Percent = z.optional(z.nullable(Amount));
+
+export const LevelsInput = z.object({
+  state: z.optional(z.enum(['liquid', 'solid', 'sludge'])),
+  aqueous: Flag,
+  pH: Ph,
+  solids: Percent,
+  solidsPercent: Percent,
+  filterableSolidsPercent: Percent,
+  dissolved_mg_L: Amounts,
+  filtered_mg_L: Amounts,
+  filtrate_mg_L: Amounts,
+  total_mg_L: Amounts,
+  total_mg_kg: Amounts,
+  tclp_mg_L: Amounts,
+  wet_mg_L: Amounts,
+  nitrateBearing: Flag,
+  ammoniacalSilver: Flag,
+  agedAmmoniacalSilver: Flag,
+  sulfideBearing: Flag,
+  cyanideBearing: Flag,
+  open: z.optional(z.array(z.string())),
+});
+type LevelsInput = z.infer<typeof LevelsInput>;
+
+const isElement = (symbol: string): symbol is Element => levelElements.some((e) => e === symbol);
+
+export function levelsIn<U extends 'mg/L' | 'mg/kg'>(
+  called: string,
+  amounts: z.infer<typeof Amounts>,
+  unit: U,
+): ReadonlyMap<Element, Figure<U>> {
+  return new Map(
+    Object.entries(amounts ?? {}).flatMap(([symbol, amount]): [Element, Figure<U>][] =>
+      isElement(symbol) && amount !== null ? [[symbol, figureOf(`${symbol}, ${called}`, amount, unit)]] : [],
+    ),
+  );
+}
+
+/** Named with null: not determined. */
+export const openIn = (...all: readonly z.infer<typeof Amounts>[]): readonly Element[] =>
+  all
+    .flatMap((amounts) => Object.entries(amounts ?? {}))
+    .filter(([, amount]) => amount === null)
+    .map(([symbol]) => symbol)
+    .filter(isElement);
+
+export const strangersIn = (...all: readonly z.infer<typeof Amounts>[]): readonly string[] =>
+  all.flatMap((amounts) => Object.keys(amounts ?? {})).filter((symbol) => !isElement(symbol));
+
+export function levelsOf(input: LevelsInput): ElementLevels {
+  const filtered = { ...input.filtrate_mg_L, ...input.filtered_mg_L, ...input.dissolved_mg_L };
+  const liquid = Object.keys(filtered).length > 0 || input.total_mg_L;
+  const state = input.state ?? (liquid ? 'liquid' : 'solid');
+  const solids = input.filterableSolidsPercent ?? input.solidsPercent ?? input.solids;
+  // Of a liquid that nobody filtered, no less than all of it can be meant.
+  const passes = state === 'liquid' ? { ...input.total_mg_L, ...filtered } : filtered;
+  return {
+    state,
+    aqueous: input.aqueous ?? state === 'liquid',
+    ...phOf(input.pH),
+    ...(solids === null || solids === undefined ? {} : { solids: figureOf('solids', solids, '%') }),
+    filtered: levelsIn('filtered', passes, 'mg/L'),
+    total: levelsIn('total', input.total_mg_kg, 'mg/kg'),
+    tclp: levelsIn('TCLP', input.tclp_mg_L, 'mg/L'),
+    wet: levelsIn('WET', input.wet_mg_L, 'mg/L'),
+    open: [
+      ...openIn(passes, input.total_mg_kg, input.tclp_mg_L, input.wet_mg_L),
+      ...(input.open ?? []).filter(isElement),
+    ],
+    nitrateBearing: input.nitrateBearing ?? null,
+    ammoniacalSilver: (input.ammoniacalSilver ?? input.agedAmmoniacalSilver) === true,
+    sulfideOrCyanide: input.sulfideBearing === true || input.cyanideBearing === true,
+  };
+}

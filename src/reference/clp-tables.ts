@@ -1,7 +1,8 @@
 /** Limits and rules by which the law of classification takes a mixture (CLP Annex I), as far as this trade meets them. */
 import * as z from 'zod/mini';
 import clpJson from './clp.json';
-import { hazardClasses } from './substances-tables';
+import { statementCodes } from './statements-tables';
+import { hazardClasses, routes } from './substances-tables';
 import { Constant, Num, told } from './tables';
 
 /** What a rule says in our own words, and where it stands. */
@@ -30,6 +31,26 @@ const Single = z.strictObject({
   ...told,
 });
 
+/** GHS01 is a bursting bomb, GHS02 a flame; neither belongs to a class that is met here. */
+export const pictograms = ['GHS03', 'GHS04', 'GHS05', 'GHS06', 'GHS07', 'GHS08', 'GHS09'] as const;
+export type Pictogram = (typeof pictograms)[number];
+
+const Code = z.enum(statementCodes);
+const Covers = z.strictObject({ code: Code, over: z.array(Code) });
+
+/** What a label bears for a class. */
+const LabelElement = z.strictObject({
+  class: z.enum(hazardClasses),
+  /** "" stands for a class without a category, or one that only a test would give. */
+  categories: z.array(z.string()),
+  routes: z.optional(z.array(z.enum(routes))),
+  pictogram: z.nullable(z.enum(pictograms)),
+  signal: z.nullable(z.enum(['Danger', 'Warning'])),
+  precautions: z.array(Code),
+  cite: z.string(),
+  ...told,
+});
+
 export const clp = z
   .strictObject({
     rules: z.record(z.enum(ruleIds), Rule),
@@ -46,6 +67,16 @@ export const clp = z
     aquatic: z.strictObject({ limit: Constant, chronic2: Constant, chronic3: Constant }),
     acute: z.strictObject({ oral: Acute, dermal: Acute, vapour: Acute, 'dust or mist': Acute }),
     single: z.array(Single),
+    label: z.strictObject({
+      elements: z.array(LabelElement),
+      mostPrecautions: Constant,
+      /** Precautions, the ones that a label needs most first. */
+      order: z.strictObject({ codes: z.array(Code), ...told }),
+      /** Precautions that say what others do, and more. */
+      covers: z.array(Covers),
+      /** Hazard statements beside which others fall away. */
+      statementsCovered: z.strictObject({ rows: z.array(Covers), ...told }),
+    }),
   })
   .parse(clpJson);
 export type EstimatedRoute = keyof typeof clp.acute;

@@ -65,6 +65,8 @@ function onlyPng(bytes: Uint8Array): boolean {
 
 function onlyWebp(bytes: Uint8Array): boolean {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.length);
+  // What the container says of its own length, without its first eight bytes.
+  if (view.getUint32(4, true) + 8 !== bytes.length) return false;
   let at = 12;
   while (at + 8 <= bytes.length) {
     if (!webpChunks.has(letters(bytes, at, 4))) return false;

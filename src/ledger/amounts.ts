@@ -1,5 +1,5 @@
 /** Amounts in L and g, side by side. */
-import type Decimal from 'decimal.js';
+import Decimal from 'decimal.js';
 import { inUnit, quantity } from '../quantities/quantity';
 import type { Amount } from './entries/containers';
 import type { StreamLogged } from './entries/streams';
@@ -94,3 +94,19 @@ export function placedAmount(amount: Amount, stream: StreamLogged): Held | null 
   if (gramsPerLitre.isZero()) return null;
   return { volume: quantity(inUnit(amount, 'g').div(gramsPerLitre), 'L'), mass: noMass };
 }
+
+/** An entry has room for this many decimals; what is less is rounding. */
+const writtenDecimals = 9;
+
+/** Everything that is held, as it would be written: the volume, the mass, or both. */
+export function writtenWhole({ volume, mass }: Held): readonly Amount[] {
+  const as = (value: Decimal): string => value.toDecimalPlaces(writtenDecimals, Decimal.ROUND_UP).toFixed();
+  return [
+    ...(volume.isZero() ? [] : [{ value: as(volume), unit: 'L' } as const]),
+    ...(mass.isZero() ? [] : [{ value: as(mass), unit: 'g' } as const]),
+  ];
+}
+
+/** Less than an entry can say. */
+export const isRounding = ({ volume, mass }: Held): boolean =>
+  [volume, mass].every((value) => value.lt(new Decimal(10).pow(-writtenDecimals)));

@@ -1,5 +1,15 @@
 /** What each container holds and what was done to it, by following everything in the order in which it happened. */
-import { asHeld, isNothing, isVolume, loggedAmount, nothing, placedAmount, plus } from './amounts';
+import {
+  asHeld,
+  isNothing,
+  isRounding,
+  isVolume,
+  less,
+  loggedAmount,
+  nothing,
+  placedAmount,
+  plus,
+} from './amounts';
 import type {
   Amount,
   ContentsDetermined,
@@ -116,9 +126,19 @@ function place(ledger: Ledger, { entryId, at, body }: Told<StreamPlaced>): void 
   ledger.placements.set(streamId, [...placements, { entryId, containerId, amount }]);
 }
 
+/** Whether nobody knew then what was in it, and nobody had said so since. */
+function wasDoubtful({ vessels, pots }: Ledger, containerId: string, at: string): boolean {
+  const marks = vessels.get(containerId)?.marks ?? [];
+  const doubt = marks.findLast((told) => told.at < at && told.body.mark === 'contents-doubtful');
+  const determined = pots.get(containerId)?.determined;
+  if (!doubt || (determined && determined.at >= doubt.at)) return false;
+  return wasMarked(vessels.get(containerId), at, 'contents-doubtful', 'contents-known');
+}
+
+/** More went out than was in. Where nobody knew what was in it, the record has nothing that could be contradicted. */
 function noteTooMuch(
   ledger: Ledger,
-  entryId: string,
+  { entryId, at }: Moment,
   containerId: string,
   amount: Amount,
   before: Held,
@@ -126,7 +146,8 @@ function noteTooMuch(
   const unit = isVolume(amount) ? 'L' : 'g';
   const taken = asHeld(amount);
   const [had, wanted] = unit === 'L' ? [before.volume, taken.volume] : [before.mass, taken.mass];
-  if (wanted.lte(had)) return;
+  if (isRounding(less(taken, before))) return;
+  if (wasDoubtful(ledger, containerId, at)) return;
   ledger.upsets.push({ code: 'more-taken-than-held', entryId, containerId, held: had, taken: wanted, unit });
 }
 
@@ -138,7 +159,7 @@ function move(ledger: Ledger, { entryId, at, body }: Told<ContentsMoved>): void 
   if (isNothing(taken)) return;
   const seen = { entryId, at, amount, purpose, streamId: null } as const;
   const since = source?.since ?? at;
-  if (source) noteTooMuch(ledger, entryId, fromContainerId, amount, source.holds);
+  if (source) noteTooMuch(ledger, { entryId, at }, fromContainerId, amount, source.holds);
   const parts = source ? takeOut(source, taken, at) : [{ streamId: null, treatedBy: [], ...taken }];
   source?.movements.push({ ...seen, way: 'out', otherId: toContainerId, after: source.holds });
   if (!target || toContainerId === null) return;
@@ -184,7 +205,7 @@ function dry(ledger: Ledger, { entryId, at, body }: Told<WaterLost>): void {
   const pot = ledger.pots.get(body.containerId);
   const lost = asHeld(body.amount);
   if (!pot || isNothing(lost)) return;
-  noteTooMuch(ledger, entryId, body.containerId, body.amount, pot.holds);
+  noteTooMuch(ledger, { entryId, at }, body.containerId, body.amount, pot.holds);
   dryOut(pot, lost.volume);
   const { amount } = body;
   pot.movements.push({

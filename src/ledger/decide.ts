@@ -5,9 +5,10 @@
 import { endStep, openBatch, startStep } from './decisions/batches';
 import { changeList, finishChecklist } from './decisions/checklists';
 import { stopClock } from './decisions/clocks';
-import { determineContents, moveContents, openContainer, placeStream } from './decisions/containers';
+import { determineContents, openContainer, placeStream } from './decisions/containers';
 import { correctEntry, withdrawEntry } from './decisions/corrections';
-import { closeFinding } from './decisions/inspections';
+import { closeFinding, finishWalk } from './decisions/inspections';
+import { moveAll, moveContents } from './decisions/moves';
 import { stated } from './decisions/stated';
 import { logVentilationCheck } from './decisions/stations';
 import { beginTreatment, endTreatment, logTreatment } from './decisions/treatments';
@@ -97,6 +98,8 @@ function decided(state: State, intention: Intention, context: Context): Decided 
       return written({ kind: 'stream-placed', v, ...stated(intention) });
     case 'move-contents':
       return moveContents(state, intention);
+    case 'move-all':
+      return moveAll(state, intention);
     case 'log-move-happened':
       return written({ kind: 'contents-moved', v, ...stated(intention) });
     case 'mark-container':
@@ -112,7 +115,7 @@ function decided(state: State, intention: Intention, context: Context): Decided 
     case 'log-inspected':
       return written({ kind: 'container-inspected', v, ...stated(intention) });
     case 'finish-walk':
-      return written({ kind: 'walk-finished', v, ...stated(intention) });
+      return finishWalk(state, intention);
     case 'close-finding':
       return closeFinding(state, intention);
     case 'begin-treatment':

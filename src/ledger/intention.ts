@@ -12,7 +12,7 @@ type Begun = Stated<'treatment-begun', 'treatmentId' | 'allowed' | 'clearance'>;
 type Does<Name extends string, What> = { readonly do: Name } & Readonly<What>;
 
 /**
- * A plan (`start-step`, `place-stream`, `move-contents`, `begin-treatment`) can be refused; what has happened (`log-…-happened`) is
+ * A plan (`start-step`, `place-stream`, `move-contents`, `move-all`, `begin-treatment`) can be refused; what has happened (`log-…-happened`) is
  * written down and flagged.
  */
 export type Intention =
@@ -54,6 +54,11 @@ export type Intention =
   | Does<'log-placement-happened', Stated<'stream-placed'>>
   | Does<'move-contents', Stated<'contents-moved'>>
   | Does<'log-move-happened', Stated<'contents-moved'>>
+  /** All of it, in one go; the container is empty from then on. */
+  | Does<
+      'move-all',
+      Pick<BodyOf<'contents-moved'>, 'fromContainerId' | 'note'> & { readonly toContainerId: string }
+    >
   | Does<'mark-container', Stated<'container-marked'>>
   | Does<'log-level', Stated<'level-read'>>
   | Does<'log-water-lost', Stated<'water-lost'>>

@@ -1,6 +1,6 @@
 /** A container while it is followed: what it holds, part by part, and what changes in it. Taken to be mixed. */
 import { type Quantity, quantity } from '../quantities/quantity';
-import { isNothing, less, noMass, nothing, noVolume, plus } from './amounts';
+import { isNothing, isRounding, less, noMass, nothing, noVolume, plus } from './amounts';
 import type { BenchTestState, ContainerMovement, ContainerState, ContentsPart, Held } from './state';
 
 export type Pot = {
@@ -83,7 +83,7 @@ export function takeOut(pot: Pot, taken: Held, at: string): readonly ContentsPar
     noteOtherContents(pot, at);
   }
   const missing = less(taken, before);
-  if (!isNothing(missing)) addPart(out, { streamId: null, treatedBy: [], ...missing });
+  if (!isRounding(missing)) addPart(out, { streamId: null, treatedBy: [], ...missing });
   return [...out.values()];
 }
 

@@ -1,7 +1,7 @@
 /** Decisions on containers and what goes into them. */
 import type { Matter } from '../../safety/must-not-meet/matter';
 import { meetings, refusedMeeting } from '../../safety/must-not-meet/meetings';
-import { asHeld, isNothing, placedAmount, plus, readableDifference } from '../amounts';
+import { asHeld, placedAmount, plus } from '../amounts';
 import { capacityOf, fillLimit, takesUp } from '../fill';
 import type { Context, IntentionOf } from '../intention';
 import { contentsSide, streamSide, vesselSide } from '../meeting-sides';
@@ -123,74 +123,4 @@ export function placeStream(state: State, intention: IntentionOf<'place-stream'>
   const side = streamSide(state, streamId);
   const fault = fillingFault(state, containerId, { added, side, field: 'containerId' });
   return fault ? refused(fault) : written({ kind: 'stream-placed', v: 1, ...stated(intention) });
-}
-
-/**
- * Why what is in a container is not to be poured into another. Out of a damaged one it may go whatever it is, but only
- * into one that is empty: a leak is worse than a doubt, and the doubt goes with it.
- */
-function spreadingFault(state: State, fromId: string, toId: string): Refusal | null {
-  const source = state.containers.get(fromId);
-  if (!source) return null;
-  const field = 'fromContainerId';
-  const { heldSince, damagedSince, doubtfulSince } = source;
-  const saved = damagedSince !== null && state.containers.get(toId)?.contents.length === 0;
-  if (saved) return null;
-  if (heldSince !== null)
-    return { code: 'container-held', details: { containerId: fromId, since: heldSince }, field };
-  if (doubtfulSince !== null)
-    return { code: 'contents-doubtful', details: { containerId: fromId, since: doubtfulSince }, field };
-  return wasteKinds(state, fromId).unaccounted
-    ? { code: 'contents-unaccounted', details: { containerId: fromId }, field }
-    : null;
-}
-
-/**
- * A planned move. Taking out of the shelf is never refused: it is how an overfull or doubtful container is put right.
- * Contents that are doubtful, or that no logged waste accounts for, are not spread to another container.
- */
-export function moveContents(state: State, intention: IntentionOf<'move-contents'>): Decided {
-  const { fromContainerId, toContainerId, amount } = intention;
-  const body = { kind: 'contents-moved', v: 1, ...stated(intention) } as const;
-  const held = state.containers.get(fromContainerId)?.holds;
-  const more = held && readableDifference(asHeld(amount), held);
-  if (held && more && !isNothing(more))
-    return refused({
-      code: 'more-than-held',
-      details: { containerId: fromContainerId, volume: held.volume.toFixed(), mass: held.mass.toFixed() },
-      field: 'amount',
-    });
-  const goneSince = state.containers.get(fromContainerId)?.goneSince ?? null;
-  if (goneSince !== null)
-    return refused({
-      code: 'container-gone',
-      details: { containerId: fromContainerId, since: goneSince },
-      field: 'fromContainerId',
-    });
-  if (toContainerId === null) return written(body);
-  if (toContainerId === fromContainerId)
-    return refused({
-      code: 'same-container',
-      details: { containerId: toContainerId },
-      field: 'toContainerId',
-    });
-  const spread = spreadingFault(state, fromContainerId, toContainerId);
-  if (spread) return refused(spread);
-  const fault = fillingFault(state, toContainerId, {
-    added: asHeld(amount),
-    side: contentsSide(state, fromContainerId),
-    field: 'toContainerId',
-  });
-  if (fault) return refused(fault);
-  const source = state.containers.get(fromContainerId);
-  if ((source?.doubtfulSince ?? null) === null) return written(body);
-  const doubt = source?.marks.findLast((told) => told.body.mark === 'contents-doubtful')?.body;
-  const why = doubt?.doubt === undefined ? {} : { doubt: doubt.doubt };
-  return written(body, {
-    kind: 'container-marked',
-    v: 1,
-    containerId: toContainerId,
-    mark: 'contents-doubtful',
-    ...why,
-  });
 }

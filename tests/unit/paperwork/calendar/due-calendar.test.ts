@@ -40,7 +40,7 @@ describe('a calendar of due days, read back by another library', () => {
   });
 
   it('gives back whatever was written, in lines of 75 octets at most', () => {
-    const text = fc.string({ unit: 'grapheme', minLength: 1, maxLength: 200 });
+    const text = fc.string({ unit: 'grapheme', minLength: 1, maxLength: 200, size: 'max' });
     fc.assert(
       fc.property(text, text, (title, description) => {
         const file = made(due({ title, description, alarmDaysBefore: 3 }));
@@ -73,6 +73,12 @@ describe('a calendar of due days, read back by another library', () => {
     if (at) at.isDate = false;
     at?.addDuration(trigger as InstanceType<typeof ICAL.Duration>);
     expect(at?.toString()).toBe(moment);
+  });
+
+  it('escapes what a calendar calls with, though the reader would take it unescaped', () => {
+    const file = made(due({ title: 'acid, lye; a\\b', alarmDaysBefore: 7 }));
+    expect(file).toContain('\r\nSUMMARY:acid\\, lye\\; a\\\\b\r\n');
+    expect(file).toContain('\r\nDESCRIPTION:acid\\, lye\\; a\\\\b\r\n');
   });
 
   it('does not call where it should not', () => {

@@ -1,20 +1,23 @@
 /** What else can be said of a container: closed, doubtful, known again; its papers. */
 import * as z from 'zod/mini';
 import type { ContainerMarked } from '../../ledger/entries/containers';
+import { Photos } from '../../ledger/entries/photos';
 import type { ContainerState } from '../../ledger/state';
 import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
+import { PhotoField } from '../../ui/photo-field';
 import { TextField } from '../../ui/text-field';
 import { Fault, useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
+import { usePhotos } from '../photos/use-photos';
 import { useShell } from '../shell';
 import { momentStated, When, WhenDraft } from '../when';
 import { words } from '../words';
 import { containerWords as w } from './words';
 
-const Draft = z.object({ note: z.string(), when: WhenDraft });
+const Draft = z.object({ note: z.string(), when: WhenDraft, photos: z._default(Photos, []) });
 
 /** Only what changes something. */
 const marksFor = ({ closedAt, doubtfulSince }: ContainerState): readonly ContainerMarked['mark'][] => [
@@ -26,13 +29,16 @@ export function MoreOfContainer({ at }: { readonly at: Readonly<Record<string, s
   const { state, go, moment } = useShell();
   const id = at.id ?? '';
   const container = state.value.containers.get(id);
-  const form = useForm(`mark-${id}`, Draft, () => ({ note: '', when: '' }));
+  const form = useForm(`mark-${id}`, Draft, () => ({ note: '', when: '', photos: [] }));
+  const pictures = usePhotos(form);
   const { write, fault, busy } = useWriting(form);
   async function mark(as: ContainerMarked['mark']): Promise<void> {
     const note = form.value.note.trim();
     const at = momentStated(form.value.when, moment());
     if (at === null) return;
-    const told = note === '' ? {} : { note };
+    const photos = await pictures.settled();
+    if (photos === null) return;
+    const told = { ...(note === '' ? {} : { note }), ...(photos.length === 0 ? {} : { photos }) };
     const written = await write({ do: 'mark-container', containerId: id, mark: as, ...told }, at);
     if (!written) return;
     form.done();
@@ -58,6 +64,7 @@ export function MoreOfContainer({ at }: { readonly at: Readonly<Record<string, s
           hint={words.optional}
           onInput={(note) => form.change({ note })}
         />
+        <PhotoField {...pictures.field} />
         <When value={form.value.when} onInput={(when) => form.change({ when })} />
         <Buttons>
           {container &&

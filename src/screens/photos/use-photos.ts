@@ -20,7 +20,7 @@ export type FormPhotos = {
    * The photos, once those that are being kept just now are kept; null when one of them could not be, which the field
    * then says: asked again it lets the form go on without. Wait for it before the form is written down.
    */
-  readonly settled: () => Promise<readonly Photo[] | null>;
+  readonly settled: () => Promise<Photo[] | null>;
 };
 
 const tileOf = (hash: string, sight: Sight | undefined): PhotoTile => ({
@@ -116,5 +116,5 @@ export function usePhotos(form: FormWithPhotos, label: string = photoWords.label
     hint: tiles.length === 0 ? photoWords.field.optional : undefined,
     error: fault ?? undefined,
   };
-  return { field, settled: async () => ((await settled()) ? form.latest().photos : null) };
+  return { field, settled: async () => ((await settled()) ? [...form.latest().photos] : null) };
 }

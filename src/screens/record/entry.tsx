@@ -1,9 +1,11 @@
 /** One entry: what it says, what became of it, its hashes, and the ways to put it right. */
 import type { Body } from '../../ledger/entries/body';
+import { photosNamed } from '../../ledger/photos-named';
 import type { HistoryLine } from '../../ledger/state';
 import { Button, Buttons } from '../../ui/button';
 import { Part } from '../../ui/page';
 import { Frame } from '../frame';
+import { PhotoStrip } from '../photos/photo-strip';
 import { useShell } from '../shell';
 import { Changes } from './changes';
 import { entryTitle, momentText, entryWords as w } from './entry-words';
@@ -140,6 +142,7 @@ export function EntryScreen({ at }: { readonly at: Readonly<Record<string, strin
       <Part rule title={line.standing === 'corrected' ? w.saysNow : w.says}>
         <Says body={body ?? entry.body} />
         <Answers body={body ?? entry.body} entryId={entry.id} />
+        <PhotoStrip photos={photosNamed(body ?? entry.body)} />
         <SilverWay body={body ?? entry.body} />
         <VentilationWay body={body ?? entry.body} />
       </Part>

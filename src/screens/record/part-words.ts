@@ -274,6 +274,8 @@ export const inOrder = <L extends { readonly path: Path }>(leaves: readonly L[])
 /** Whether a statement is worth a line. */
 export function worthSaying(body: Body, { path }: Leaf): boolean {
   const [key] = path;
+  // Photos stand below, as pictures.
+  if (path.includes('photos')) return false;
   if (path.length === 1 && own.has(String(key)) && ownOf[body.kind as PlainBody['kind']] === key)
     return false;
   const last = path.at(-1);

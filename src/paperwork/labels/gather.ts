@@ -28,6 +28,7 @@ export type LabelsAsked = Asked & {
 
 /** What the record alone does not tell of one container; absent: not determined. */
 export type LabelKnown = {
+  /** Where it is not what the local rules say. */
   readonly law?: LabelLaw;
   readonly hazards?: LabelHazards;
   /** A transport entry is printed only once it is confirmed. */
@@ -105,6 +106,13 @@ function leaveBy(
   return storageClock(firstWasteIn, Number(stated.value.value), now, zone).carefulLastDay;
 }
 
+/** The words of the United States are asked for to the letter, and serve elsewhere as well. */
+function lawOf({ rules }: State): LabelLaw | undefined {
+  const stated = rules.get('laws')?.body.stated;
+  if (stated?.rule !== 'laws') return undefined;
+  return stated.value.some((law) => law.startsWith('us-')) ? 'us' : 'eu';
+}
+
 function labelOf(asked: LabelsAsked, container: ContainerState, known: LabelKnown): LabelData {
   const { state, appAddress } = asked;
   const { containerId, code } = container.body;
@@ -113,7 +121,7 @@ function labelOf(asked: LabelsAsked, container: ContainerState, known: LabelKnow
     containerId,
     code: unbroken(code),
     link: containerLink(appAddress, containerId),
-    law: known.law ?? notDetermined,
+    law: known.law ?? lawOf(state) ?? notDetermined,
     contents: contentsOf(asked, container),
     // What was made of the record does not hold for contents that nobody knows.
     hazards: doubtful ? notDetermined : (known.hazards ?? notDetermined),

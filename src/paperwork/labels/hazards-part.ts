@@ -1,12 +1,13 @@
 /** The hazards on a label: pictograms, signal word, whose word it is, statements; or that nobody has determined them. */
+import { clp } from '../../reference/clp-tables';
 import { type Box, beside, drawingBox, nothing, stack } from './boxes';
 import type { LabelHazards, LabelStatement } from './label-data';
 import { pictogram } from './pictograms';
 import { dayWords, linesUpTo, markBox, type Setting, typeOf, words } from './setting';
 import { pictogramWords, labelWords as w } from './words';
 
-/** Precautionary statements at most: more than six are not read. CLP Article 28(3). memory */
-export const mostPrecautions = 6;
+/** Precautionary statements at most: more are not read (CLP Article 28). */
+export const mostPrecautions = Number(clp.label.mostPrecautions.value);
 
 /** Most white between a pictogram and its neighbour, pt. */
 const mostBetween = 2;

@@ -21,7 +21,7 @@ export type LabelHazards = {
   readonly pictograms: readonly PictogramId[];
   /** Hazard statements, the gravest first. */
   readonly statements: readonly LabelStatement[];
-  /** Precautionary statements; the first six are printed. */
+  /** Precautionary statements, those that come first first; six at most are printed. */
   readonly precautions: readonly LabelStatement[];
   /** The hazard in the words that the law asks for: "corrosive", "toxic", "HP 8". */
   readonly indication: readonly string[];

@@ -29,6 +29,7 @@ import { TakeOut } from '../screens/containers/take-out';
 import { ContainerWorking } from '../screens/containers/working';
 import { DilutionScreen } from '../screens/dilution/dilution';
 import { DilutionWorking } from '../screens/dilution/working';
+import { CloseFinding, FindingScreen } from '../screens/findings/finding';
 import { IronScreen } from '../screens/iron/iron';
 import { IronWorking } from '../screens/iron/working';
 import { AddScreen } from '../screens/lists/add';
@@ -66,6 +67,8 @@ import { StartRulesScreen } from '../screens/start/rules';
 import { WelcomeScreen } from '../screens/start/welcome';
 import { StartWorkshopScreen } from '../screens/start/workshop';
 import { Today } from '../screens/today/today';
+import { WalkEnd } from '../screens/walk/end';
+import { LookScreen, WalkScreen } from '../screens/walk/walk';
 import { WashingScreen } from '../screens/washing/washing';
 import { WashingWorking } from '../screens/washing/working';
 import { lazyScreen } from './lazy-screen';
@@ -242,6 +245,11 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['later/:entry/:item', Later],
   ['clearance/:entry', Clearance],
   ['clearance/:entry/message', MessageScreen],
+  ['walk', WalkScreen],
+  ['walk/:container', LookScreen],
+  ['walk/done/:walk', WalkEnd],
+  ['findings/:finding', FindingScreen],
+  ['findings/:finding/done', CloseFinding],
   ['clocks', ClocksScreen],
   ['clocks/:clock', ClockScreen],
   ['sos', Sos],

@@ -1,4 +1,5 @@
 /** What a list that was gone through lets begin: one step, of one batch or container, by one person, at one place, for a while. */
+import { isWalk } from '../safety/checklist-schema';
 import type { Refusal } from './refusal';
 import type { ChecklistState, State } from './state';
 
@@ -131,6 +132,8 @@ export function clearancesHolding(state: State, now: string): readonly Checklist
   const newest = new Map<string, ChecklistState>();
   for (const told of state.checklists.values()) {
     const { checklist, batchId, containerId, validUntil } = told.body;
+    // A walk lets nothing begin; when the next is due is told of by itself.
+    if (isWalk(told.body)) continue;
     if (validUntil !== null && validUntil > now && holdsFor(state, told, now))
       newest.set(`${checklist.id} ${batchId} ${containerId}`, told);
   }

@@ -1,9 +1,11 @@
 /** What may be started or gone on with on a batch: the likely one first, and whether a clearance of it holds. */
-import type { Checklist } from '../safety/checklist-schema';
+import { type Checklist, isWalk } from '../safety/checklist-schema';
+import { clearanceUntil } from '../safety/clearance';
 import { clearanceFault, isUsed } from './clearance';
 import type { ChecklistFinished } from './entries/checklists';
 import type { State, StepState, Told } from './state';
 import { treatmentStep } from './treatment';
+import { lastWalk } from './walks';
 import { workshopLists } from './workshop-lists';
 
 export type StepOffer = {
@@ -54,13 +56,19 @@ export function clearanceOfList(
   return held && (isLook(list) || !isUsed(state, held.entryId)) ? held : null;
 }
 
+/** Whether a list that others require is in date: gone through by this person, or walked by anyone. */
+function isInDate(state: State, list: Checklist, asking: Asking): boolean {
+  // A list that others require is of the whole place, never of one container.
+  if (!isWalk(list)) return clearanceOfList(state, list, { ...asking, containerId: undefined }) !== null;
+  const walked = lastWalk(state)?.at;
+  return walked !== undefined && clearanceUntil(list, walked) >= asking.at;
+}
+
 /** The lists that must be in date before this one, and are not. */
 export const requiredBefore = (state: State, list: Checklist, asking: Asking): readonly Checklist[] =>
   list.requires.flatMap((id) => {
     const wanted = workshopLists(state).get(id);
-    // A list that others require is of the whole place, never of one container.
-    const asked = { ...asking, containerId: undefined };
-    return wanted && clearanceOfList(state, wanted, asked) === null ? [wanted] : [];
+    return wanted && !isInDate(state, wanted, asking) ? [wanted] : [];
   });
 
 /** The step of this kind that runs in the batch; null when none does. */

@@ -54,27 +54,40 @@ function choiceFaults(item: ChoiceItem): readonly Fault[] {
   return [...faults, ...resultFaults(item), ...baseFaults(item)];
 }
 
-/** A person is told what makes it right; during and after a step, putting off is a right way too. */
+/**
+ * A person is told what makes it right; during and after a step, putting off is a right way too. On the walk nothing is
+ * answered again: it is said what was done.
+ */
 function doorFaults(item: Item): readonly Fault[] {
   const stops = stopsOf(item);
   const faults: Fault[] = [];
   for (const stop of stops) {
     const doors = doorsFor(item, stop);
     if (doors.length > 3) faults.push({ path: ['doors'], code: 'too-many-doors' });
-    if (
-      !doors.some(({ leads }) => leads === 'answer-again' || (item.when !== undefined && leads === 'put-off'))
-    )
+    const right = item.of === undefined ? 'answer-again' : 'say-done';
+    if (!doors.some(({ leads }) => leads === right || (item.when !== undefined && leads === 'put-off')))
       faults.push({ path: ['doors'], code: 'stop-without-way-right' });
   }
   item.doors?.forEach((door, index) => {
     if (stops.length === 0) faults.push({ path: ['doors', index], code: 'door-without-stop' });
     if (door.for?.some((stop) => !stops.includes(stop)))
       faults.push({ path: ['doors', index, 'for'], code: 'door-for-no-stop' });
+    if (door.leads === (item.of === undefined ? 'say-done' : 'answer-again'))
+      faults.push({ path: ['doors', index, 'leads'], code: 'leads-nowhere-here' });
     if (door.leads === 'open-card' && item.card === undefined)
       faults.push({ path: ['doors', index, 'leads'], code: 'no-card-to-open' });
   });
   return faults;
 }
+
+/** The looks of a walk are asked each for itself, all of them, and of something; no other list is walked. */
+export const walkFaults = (items: readonly Item[], isWalk: boolean): readonly Fault[] =>
+  items.flatMap(({ of, when, onlyIf }, index) => [
+    ...((of !== undefined) === isWalk ? [] : [{ path: ['items', index, 'of'], code: 'of-what-it-is-asked' }]),
+    ...(of !== undefined && (when ?? onlyIf) !== undefined
+      ? [{ path: ['items', index], code: 'walk-asks-always' }]
+      : []),
+  ]);
 
 /** An answer that is not in order but does not stop must be able to say why. */
 const needsReasons = (item: Item): boolean =>

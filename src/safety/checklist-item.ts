@@ -16,7 +16,8 @@ export const Door = z.strictObject({
   /** Which stops it belongs to: an answer, "no", "below" or "above". Absent: every stop of the item. */
   for: z.optional(some),
   do: z.string().check(z.minLength(1), z.maxLength(70)),
-  leads: z.enum(['answer-again', 'put-off', 'open-card']),
+  /** `say-done`: on the walk, where what was found stays open until somebody says what was done. */
+  leads: z.enum(['answer-again', 'put-off', 'open-card', 'say-done']),
 });
 
 /** What the check of the ventilation says of a charge at a station. */
@@ -59,8 +60,12 @@ export const Choice = z.strictObject({
   base: z.optional(Slug),
 });
 
+/** On the walk: whether it is asked of each container, or once, of the place as a whole. */
+export const LookOf = z.enum(['container', 'place']);
+
 const asked = {
   id: Slug,
+  of: z.optional(LookOf),
   ask: Line,
   look: Line,
   sketch: z.optional(Sketch),
@@ -128,6 +133,7 @@ export const ChoiceItem = z.strictObject({
 
 export const Item = z.discriminatedUnion('kind', [ConfirmItem, ReadingItem, ChoiceItem]);
 
+export type LookOf = z.infer<typeof LookOf>;
 export type Door = z.infer<typeof Door>;
 export type Choice = z.infer<typeof Choice>;
 export type Item = z.infer<typeof Item>;

@@ -83,14 +83,25 @@ const itemOf = (run: Run, id: string): Item => {
   return inThisRun(item, run.context);
 };
 
-/** Three confirmations in a row sooner than a person can look; told once for every three. */
+/** Sooner than a person can look. @param opened when the question appeared */
+export function isQuick(opened: string, at: string): boolean {
+  const took = since(opened, at);
+  return took >= 0 && took < LOOK_MS;
+}
+
+/** The last of them were sooner than a person can look, three in a row; told once for every three. */
+export function isTooQuick(told: readonly { readonly quick?: boolean | undefined }[]): boolean {
+  const streak = told.length - 1 - told.findLastIndex(({ quick }) => !quick);
+  return streak > 0 && streak % quickInARow === 0;
+}
+
+/** Whether its confirmations are too quick. */
 function tooQuick({ answered }: Run): boolean {
   const confirmed = answered.filter(
     ({ kind, verdict }) => kind === 'confirm' && verdict !== 'not-applicable',
   );
   if (confirmed.length === 0 || confirmed.at(-1) !== answered.at(-1)) return false;
-  const streak = confirmed.length - 1 - confirmed.findLastIndex(({ quick }) => !quick);
-  return streak > 0 && streak % quickInARow === 0;
+  return isTooQuick(confirmed);
 }
 
 /**
@@ -151,7 +162,6 @@ export function standing(run: Run): Standing {
 export function answeredAs(run: Of, item: Item, given: Given, opened: string, at: string): Outcome<Answered> {
   const judged = judge(item, given);
   if (!judged.ok) return judged;
-  const took = since(opened, at);
   const from = workedOutFrom(item, run.context);
   return done({
     item: item.id,
@@ -165,7 +175,7 @@ export function answeredAs(run: Of, item: Item, given: Given, opened: string, at
     ...judged.value,
     openedAt: opened,
     at,
-    ...(given.kind === 'confirm' && took >= 0 && took < LOOK_MS ? { quick: true as const } : {}),
+    ...(given.kind === 'confirm' && isQuick(opened, at) ? { quick: true as const } : {}),
   });
 }
 

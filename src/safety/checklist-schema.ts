@@ -1,6 +1,6 @@
 /** What a checklist file may say. The fields are told for people in `checklists/README.md`. */
 import * as z from 'zod/mini';
-import { itemsFaults } from './checklist-faults';
+import { itemsFaults, walkFaults } from './checklist-faults';
 import { Item } from './checklist-item';
 import { Line, Slug } from './cited';
 
@@ -50,10 +50,13 @@ export const ListShape = z.strictObject({
 export type Step = z.infer<typeof Step>;
 export type Checklist = z.infer<typeof ListShape>;
 
+/** The list of the walk along the containers: never gone through as a whole, its looks are asked one by one. */
+export const isWalk = ({ step }: { readonly step: string }): boolean => step === 'inspection';
+
 const names = (item: Item): boolean => item.kind === 'choice' && item.choices.some((choice) => choice.names);
 
 export const Checklist = ListShape.check(({ value: list, issues }) => {
-  const faults = [...itemsFaults(list.items)];
+  const faults = [...itemsFaults(list.items), ...walkFaults(list.items, isWalk(list))];
   if (list.secondPerson && !list.items.some(names))
     faults.push({ path: ['secondPerson'], code: 'nobody-named' });
   if (list.longestHours !== undefined && list.longestHours < list.validHours)

@@ -5,8 +5,8 @@
 import Decimal from 'decimal.js';
 import * as z from 'zod/mini';
 import { askedAtMost, itemsFaults, mostAtOnePause } from './checklist-faults';
-import { type Item, Limit, type ReadingItem, stopsOf, Unit } from './checklist-item';
-import type { Checklist } from './checklist-schema';
+import { type Item, Limit, LookOf, type ReadingItem, stopsOf, Unit } from './checklist-item';
+import { type Checklist, isWalk } from './checklist-schema';
 import { Line, Slug } from './cited';
 
 /** Id of a workshop's own item: it never meets one of ours. */
@@ -20,6 +20,8 @@ const own = {
   ask: Line,
   look: z.optional(Line),
   when: z.optional(z.enum(['during', 'after'])),
+  /** In the list of the walk, which has no `when`: what it is asked of; absent: of the place as a whole. */
+  of: z.optional(LookOf),
   /** A no, a reading out of range or an answer marked `stops` ends the list. */
   stop: z.boolean(),
   /** Why the workshop asks it. */
@@ -89,10 +91,14 @@ const ownDoors: Item['doors'] = [
   { do: 'Put it right. Then answer again.', leads: 'answer-again' },
   { do: 'Cannot be put right now? Put the step off.', leads: 'put-off' },
 ];
+const ownDoorsOnWalk: Item['doors'] = [{ do: 'Put it right. Say what was done.', leads: 'say-done' }];
 const ownReasons = ['being put right', 'known, watched', 'not needed this time', 'told the others'];
 
-function itemOf({ reason, look, ...item }: OwnItem): Item {
+function itemOf(list: Checklist, { reason, look, when, of = 'place', ...item }: OwnItem): Item {
+  const walk = isWalk(list);
   const common = {
+    ...(walk ? { of } : {}),
+    ...(walk || when === undefined ? {} : { when }),
     look: look ?? 'Look before you answer.',
     why: reason,
     source: 'Added by the workshop; not in the list as it came',
@@ -101,7 +107,7 @@ function itemOf({ reason, look, ...item }: OwnItem): Item {
     ...(item.stop ? {} : { reasons: ownReasons }),
   } as const;
   const asked: Item = item.kind === 'reading' ? { ...item, ...common, last: true } : { ...item, ...common };
-  return stopsOf(asked).length === 0 ? asked : { ...asked, doors: ownDoors };
+  return stopsOf(asked).length === 0 ? asked : { ...asked, doors: walk ? ownDoorsOnWalk : ownDoors };
 }
 
 const isBelow = (limit: string, other: string): boolean => new Decimal(limit).lt(other);
@@ -155,7 +161,7 @@ function rangeFault(item: Item, change: RangeChange): OwnFault | null {
 
 function addedFault(list: Checklist, added: OwnItem): OwnFault | null {
   if (find(list, added.id)) return { code: 'id-taken', item: added.id };
-  const item = itemOf(added);
+  const item = itemOf(list, added);
   const asked = askedAtMost(list.items, item.when);
   if (asked >= mostAtOnePause) return { code: 'over-nine', asked };
   const faults = itemsFaults([...list.items, item]).map(({ code }) => code);
@@ -177,7 +183,7 @@ export function faultOf(list: Checklist, change: OwnChange): OwnFault | null {
 }
 
 function made(list: Checklist, change: OwnChange): Checklist {
-  if (change.change === 'item-added') return { ...list, items: [...list.items, itemOf(change.item)] };
+  if (change.change === 'item-added') return { ...list, items: [...list.items, itemOf(list, change.item)] };
   if (change.change === 'item-dropped')
     return { ...list, items: list.items.filter(({ id }) => id !== change.item) };
   const items = list.items.map((item) =>

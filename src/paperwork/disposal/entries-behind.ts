@@ -18,7 +18,7 @@ function upstream(state: State, containerId: string, seen = new Set<string>()): 
   return seen;
 }
 
-/** Ids of the things behind a container: wastes, batches, steps, treatments. */
+/** Ids of the things behind a container: wastes, batches, steps, treatments, what walks found. */
 export function thingsBehind(state: State, containerId: string) {
   const containers = upstream(state, containerId);
   const streams = new Set<string>();
@@ -39,7 +39,12 @@ export function thingsBehind(state: State, containerId: string) {
       containers.has(body.containerId) ? [body.treatmentId] : [],
     ),
   );
-  return { containers, streams, batches, steps, treatments };
+  const findings = new Set(
+    [...state.findings.values()].flatMap(({ containerId: at, found }) =>
+      at !== null && containers.has(at) ? [found.findingId] : [],
+    ),
+  );
+  return { containers, streams, batches, steps, treatments, findings };
 }
 
 type Behind = ReturnType<typeof thingsBehind>;
@@ -85,6 +90,8 @@ function isBehind(body: Body, behind: Behind, clearances: ReadonlySet<string>, e
     case 'pot-read':
     case 'treatment-ended':
       return behind.treatments.has(body.treatmentId);
+    case 'finding-closed':
+      return behind.findings.has(body.findingId);
     case 'silver-checked':
       return body.streamIds.some((id) => behind.streams.has(id));
     case 'ventilation-checked':
@@ -100,7 +107,6 @@ function isBehind(body: Body, behind: Behind, clearances: ReadonlySet<string>, e
     case 'person-added':
     case 'person-left':
     case 'walk-finished':
-    case 'finding-closed':
     case 'paper-made':
       return false;
     default:
@@ -147,6 +153,10 @@ function about({ state, sign }: Asked, body: Body): string {
       return body.stated.rule.replaceAll('-', ' ');
     case 'base-described':
       return body.base.replaceAll('-', ' ');
+    case 'container-inspected':
+      return [code(body.containerId), ...body.found.map(({ ask, answer }) => `${ask} ${answer}`)].join(': ');
+    case 'finding-closed':
+      return body.done;
     case 'entry-corrected':
       return w.corrects(kindWords[body.body.kind]);
     default:

@@ -1,6 +1,6 @@
 /** What a list is gone through for, and how that stands in its address: the whole place, a batch, a container, a step begun already. */
 import type { State } from '../../ledger/state';
-import type { Checklist } from '../../safety/checklist-schema';
+import { type Checklist, isWalk } from '../../safety/checklist-schema';
 
 export type ListFor = {
   readonly batchId: string | null;
@@ -20,6 +20,10 @@ export function partOf({ batchId, containerId, lateFor }: ListFor): string {
   if (lateFor !== undefined) return `${late}${lateFor}`;
   return containerId === undefined ? (batchId ?? '-') : `${container}${containerId}`;
 }
+
+/** Where a list is gone through; the walk has a place of its own. */
+export const addressOf = (list: Checklist, what: ListFor): string =>
+  isWalk(list) ? 'walk' : `check/${partOf(what)}/${list.id}`;
 
 /** Null when the part names nothing in the record. */
 export function listFor(state: State, part: string): ListFor | null {

@@ -6,7 +6,7 @@ import { Frame } from '../frame';
 import { useShell } from '../shell';
 import styles from './checklist.module.css';
 import { returnDraft } from './kept-run';
-import { type Going, homeOf, partOf } from './list-for';
+import { addressOf, type Going, homeOf } from './list-for';
 import { words } from './words';
 
 type Props = Going & { readonly required: Checklist; readonly onAlready: () => void };
@@ -15,10 +15,10 @@ export function RequiredFirst({ list, required, what, onAlready }: Props) {
   const { draft, go } = useShell();
   const onTap = (): void => {
     draft.keep(returnDraft(required.id), {
-      path: `check/${partOf(what)}/${list.id}`,
+      path: addressOf(list, what),
       title: list.title,
     });
-    go(`check/-/${required.id}`);
+    go(addressOf(required, { batchId: null }));
   };
   return (
     <Frame

@@ -4,6 +4,7 @@ import { changedForPerson } from '../../ledger/last-gone-through';
 import { requiredBefore } from '../../ledger/step-offers';
 import { treatmentStep } from '../../ledger/treatment';
 import { workshopLists } from '../../ledger/workshop-lists';
+import { isWalk } from '../../safety/checklist-schema';
 import { contentHash } from '../../safety/checklists';
 import { useStayAwake } from '../../ui/stay-awake';
 import { momentText } from '../amounts';
@@ -22,6 +23,9 @@ import { Stopped } from './stopped';
 import { useEnding } from './use-ending';
 import { type RunOnScreen, useRun } from './use-run';
 import { taskLine, words } from './words';
+
+/** An address of the time when the walk was a list over all containers at once. */
+const toWalk = { href: '#/walk', words: words.step.toWalk };
 
 const containerFirst = { href: '#/treatment/begin', words: words.step.toContainers };
 
@@ -136,6 +140,7 @@ export function RunList({ at }: { readonly at: Readonly<Record<string, string>> 
   const { state } = useShell();
   const list = workshopLists(state.value).get(at.list ?? '');
   if (!list) return <Nowhere>{words.step.noList}</Nowhere>;
+  if (isWalk(list)) return <Nowhere way={toWalk}>{list.title}</Nowhere>;
   const what = listFor(state.value, at.for ?? '');
   if (!what) return <Nowhere>{words.step.noBatch}</Nowhere>;
   if (list.step === treatmentStep && what.containerId === undefined)

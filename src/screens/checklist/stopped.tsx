@@ -32,6 +32,8 @@ export function Stopped({ on, stop, onPutOff, onAlready }: Props) {
     'answer-again': guard(on.again),
     'put-off': guard(onPutOff),
     'open-card': undefined,
+    // Only on the walk, which is no run.
+    'say-done': undefined,
   };
   return (
     <StopPage

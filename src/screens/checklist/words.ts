@@ -246,6 +246,7 @@ export const words = {
     alreadySecond: 'Write it down. It stays marked.',
     noBatch: 'This batch is not in the record.',
     noContainer: 'This list is gone through for one container. Choose it first.',
+    toWalk: 'To the walk',
     toContainers: 'Choose the container',
     noList: 'There is no such checklist.',
     toBatches: 'To the batches',

@@ -1,7 +1,7 @@
 /** A question of our own as a form holds it, and what is written of it. */
 import * as z from 'zod/mini';
 import { Unit } from '../../safety/checklist-item';
-import type { Checklist } from '../../safety/checklist-schema';
+import { type Checklist, isWalk } from '../../safety/checklist-schema';
 import { faultOf, type OwnChange, type OwnItem } from '../../safety/own-lists';
 import { Typed, typed } from '../form';
 import { ownFaultWords, ownItemFault, ownItemPlace } from '../own-fault-words';
@@ -18,6 +18,8 @@ export const AddFields = z.object({
   look: z.string(),
   yes: z.string(),
   when: z.enum(['', 'before', 'during', 'after']),
+  /** In the list of the walk instead of `when`; a draft of an earlier version has none. */
+  of: z._default(z.enum(['', 'container', 'place']), ''),
   stop: z.enum(['', 'yes', 'no']),
   unit: z.enum(['', ...Unit.options]),
   low: Typed,
@@ -35,6 +37,7 @@ export const emptyAdd = (): AddFields => ({
   look: '',
   yes: '',
   when: '',
+  of: '',
   stop: '',
   unit: '',
   low: typed(''),
@@ -70,17 +73,25 @@ function byKind(fields: AddFields) {
   return { kind: 'choice', stop: choices.some(({ stops }) => stops), choices } as const;
 }
 
+/** When it is asked, or on the walk of what; null while that is missing. */
+function asked(list: Checklist, { when, of }: AddFields): Pick<OwnItem, 'when' | 'of'> | null {
+  if (isWalk(list)) return of === '' ? null : { of };
+  if (when === '') return null;
+  return when === 'before' ? {} : { when };
+}
+
 /** Null while something is missing. @param id a new one */
 export function addedItem(list: Checklist, fields: AddFields, id: string): OwnChange | null {
   const part = byKind(fields);
   const [ask, reason] = [fields.ask.trim(), fields.reason.trim()];
-  if (!part || ask === '' || reason === '' || fields.when === '') return null;
+  const time = asked(list, fields);
+  if (!part || ask === '' || reason === '' || !time) return null;
   const item: OwnItem = {
     id: `own-${id}`,
     ask,
     reason,
     ...given('look', fields.look),
-    ...(fields.when === 'before' ? {} : { when: fields.when }),
+    ...time,
     ...part,
   };
   return { change: 'item-added', list: list.id, item };
@@ -90,12 +101,12 @@ type Place = 'kind' | 'ask' | 'look' | 'when' | 'stop' | 'unit' | 'high' | 'answ
 
 /** What is wrong at each field; what the list itself refuses stands where it can be mended. */
 export function addFaults(list: Checklist, fields: AddFields): Partial<Record<Place, string>> {
-  const { kind, ask, reason, when, stop, unit, answers } = fields;
+  const { kind, ask, reason, stop, unit, answers } = fields;
   const faults: Partial<Record<Place, string>> = {
     ...(kind === '' ? { kind: words.choice.missing } : {}),
     ...(ask.trim() === '' ? { ask: words.text.missing } : {}),
     ...(reason.trim() === '' ? { reason: words.text.missing } : {}),
-    ...(when === '' ? { when: words.choice.missing } : {}),
+    ...(asked(list, fields) === null ? { when: words.choice.missing } : {}),
     ...(kind !== 'choice' && kind !== '' && stop === '' ? { stop: words.choice.missing } : {}),
     ...(kind === 'reading' && unit === '' ? { unit: words.choice.missing } : {}),
     ...(kind === 'choice' && written(answers).length < 2 ? { answers: addWords.twoAnswers } : {}),

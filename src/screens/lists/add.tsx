@@ -1,7 +1,7 @@
 /** A question of our own: what is asked, how it is answered, whether it stops the step, and why we ask it. */
 import { workshopLists } from '../../ledger/workshop-lists';
 import { Unit } from '../../safety/checklist-item';
-import type { Checklist } from '../../safety/checklist-schema';
+import { type Checklist, isWalk } from '../../safety/checklist-schema';
 import { Button } from '../../ui/button';
 import { Choices, Tick } from '../../ui/choices';
 import { Part } from '../../ui/page';
@@ -27,6 +27,7 @@ type Parts = {
 
 const kinds = ['confirm', 'reading', 'choice'] as const;
 const pauses = ['before', 'during', 'after'] as const;
+const looked = ['container', 'place'] as const;
 
 function Reading({ form: { value, change }, faults, tried }: Parts) {
   const inUnit = { ...value.low, unit: value.unit };
@@ -116,7 +117,32 @@ function OfItsKind(parts: Parts) {
   );
 }
 
-function Asked({ form: { value, change }, faults }: Parts) {
+/** When it is asked; in the list of the walk, of what. */
+function Time({ list, form: { value, change }, faults }: Parts & { readonly list: Checklist }) {
+  if (isWalk(list))
+    return (
+      <Choices
+        legend={w.of}
+        choices={looked.map((of) => ({ value: of, label: listsWords.of[of] }))}
+        value={value.of === '' ? undefined : value.of}
+        onChoose={(of) => change({ of })}
+        error={faults.when}
+      />
+    );
+  return (
+    <Choices
+      legend={w.when}
+      choices={pauses.map((pause) => ({ value: pause, label: listsWords.when[pause] }))}
+      value={value.when === '' ? undefined : value.when}
+      onChoose={(when) => change({ when })}
+      error={faults.when}
+    />
+  );
+}
+
+function Asked(parts: Parts & { readonly list: Checklist }) {
+  const { form, faults } = parts;
+  const { value, change } = form;
   return (
     <Part rule>
       <TextField
@@ -135,13 +161,7 @@ function Asked({ form: { value, change }, faults }: Parts) {
         error={faults.look}
         maxLength={120}
       />
-      <Choices
-        legend={w.when}
-        choices={pauses.map((pause) => ({ value: pause, label: listsWords.when[pause] }))}
-        value={value.when === '' ? undefined : value.when}
-        onChoose={(when) => change({ when })}
-        error={faults.when}
-      />
+      <Time {...parts} />
       <Choices
         legend={w.kind}
         choices={kinds.map((kind) => ({ value: kind, ...w.kinds[kind] }))}
@@ -180,7 +200,7 @@ function Add({ list }: { readonly list: Checklist }) {
       ]}
     >
       <Begun form={form} />
-      <Asked {...parts} />
+      <Asked {...parts} list={list} />
       <OfItsKind {...parts} />
       <Part rule>
         <TextField

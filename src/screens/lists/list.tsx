@@ -1,8 +1,9 @@
 /** One checklist: every question as it is asked, what is our own in it, and what never was amiss. */
 import { answersOfList } from '../../ledger/last-gone-through';
+import { looksOf } from '../../ledger/walks';
 import { changedLists } from '../../ledger/workshop-lists';
 import type { Item } from '../../safety/checklist-item';
-import type { Checklist } from '../../safety/checklist-schema';
+import { type Checklist, isWalk } from '../../safety/checklist-schema';
 import { neverAmiss } from '../../safety/never-amiss';
 import type { ChangedList } from '../../safety/own-lists';
 import { Button } from '../../ui/button';
@@ -30,15 +31,24 @@ function Question({ list, item }: { readonly list: Checklist; readonly item: Ite
 }
 
 const pauses = ['before', 'during', 'after'] as const;
+const looked = ['container', 'place'] as const;
+
+/** The questions by when they are asked; those of the walk by what they are asked of. */
+const groupsOf = (list: Checklist) =>
+  isWalk(list)
+    ? looked.map((what) => ({ title: w.of[what], items: looksOf(list, what) }))
+    : pauses.map((pause) => ({
+        title: w.when[pause],
+        items: list.items.filter(({ when = 'before' }) => when === pause),
+      }));
 
 function Questions({ list }: { readonly list: Checklist }) {
   return (
     <>
-      {pauses.map((pause) => {
-        const items = list.items.filter(({ when = 'before' }) => when === pause);
+      {groupsOf(list).map(({ title, items }) => {
         return (
           items.length > 0 && (
-            <Part key={pause} rule width="edge" title={w.when[pause]}>
+            <Part key={title} rule width="edge" title={title}>
               <Rows>
                 {items.map((item) => (
                   <Question key={item.id} list={list} item={item} />
@@ -75,7 +85,7 @@ const Lapsed = ({ changed: { list, lapsed } }: { readonly changed: ChangedList }
 /** What was in order in each of the last ten times: it may only be in the way of the others. */
 function Review({ list }: { readonly list: Checklist }) {
   const { state } = useShell();
-  const rows = neverAmiss(answersOfList(state.value, list.id));
+  const rows = neverAmiss(answersOfList(state.value, list));
   if (rows.length === 0) return null;
   return (
     <Part rule width="edge" title={w.review}>

@@ -20,6 +20,7 @@ export const listsWords = {
     during: 'While it runs',
     after: 'After it',
   },
+  of: { container: 'Of each container', place: 'Once, of the place as a whole' },
   kind: { confirm: 'to confirm', reading: 'reading', choice: 'to choose' } satisfies Record<
     Item['kind'],
     string
@@ -63,6 +64,7 @@ export const addWords = {
   yes: 'The answer that is in order',
   yesHint: 'What is seen then, such as “dry to the corners”; may stay empty.',
   when: 'When is it asked?',
+  of: 'What is it asked of?',
   stop: 'If it is not in order',
   stops: { label: 'It stops the step' },
   noted: { label: 'It goes in with a reason' },

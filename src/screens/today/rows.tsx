@@ -37,6 +37,10 @@ function lateHref(state: State, flag: Flag, { stepId, batchId, step }: StepStart
 /** What a flag is about, by its name, and where it is looked at. */
 function subjectOf(state: State, flag: Flag): { readonly name: string; readonly href: string } {
   const { about, code } = flag;
+  if (flag.code === 'finding-open') {
+    const code = state.containers.get(about.containerId ?? '')?.body.code ?? '';
+    return { name: unbroken(code), href: `#/findings/${flag.findingId}` };
+  }
   const card = cardOf(flag);
   const container = about.containerId && state.containers.get(about.containerId)?.body;
   if (container && about.treatmentId && code.startsWith('treatment-'))

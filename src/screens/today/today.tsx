@@ -12,6 +12,7 @@ import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { HoodsDueRows } from '../stations/due';
 import { vesselDrawing } from '../vessel-drawing';
+import { NotSeenRows, WalkRows } from '../walk/today-rows';
 import { FlagRow, markOf, RunningRows, StorageRows } from './rows';
 import { flagWords, todayWords as w } from './words';
 
@@ -108,9 +109,12 @@ export function Today() {
             <FlagRow key={`${flag.code}${i}`} state={state.value} flag={flag} />
           ))}
           <ClockRows pressing={false} />
+          <NotSeenRows />
+          <WalkRows near />
           <RunningRows state={state.value} />
           <StorageRows state={state.value} />
           <HoodsDueRows />
+          <WalkRows near={false} />
           {know.map((flag) => (
             <FlagRow key={`${flag.code} ${flag.about.containerId ?? ''}`} state={state.value} flag={flag} />
           ))}

@@ -1,0 +1,9 @@
+/** When the walk is near enough to be told of before what is only going on. */
+import type { WalkDue } from '../../ledger/walks';
+
+/** The day before it is due, or later. Our own choice, no rule of law. */
+export const isWalkNear = ({ daysLeft }: WalkDue): boolean => daysLeft <= 1;
+
+/** Share of the days between two walks that is left, 0 to 1. */
+export const shareOfWalk = ({ daysLeft, days }: WalkDue): number =>
+  days === 0 ? 0 : Math.min(1, Math.max(0, daysLeft / days));

@@ -38,8 +38,12 @@ export type Candidate = {
 /** From this share of the limit on, a rule that does not fire came close. Our own choice, no rule of law. */
 const near = 0.5;
 
+/** Ranges are worked out in plain numbers of some fifteen digits: so many of them are told apart from a limit. */
+const digits = 12;
+
 /** What a figure's high end makes of a limit; null when it stays far below it. */
 export function standingOf({ figure, limit }: Ground): 'fires' | 'close' | null {
-  if (figure.high.gte(limit.value)) return 'fires';
-  return figure.high.gte(limit.value.times(near)) ? 'close' : null;
+  const high = figure.high.toSignificantDigits(digits);
+  if (high.gte(limit.value)) return 'fires';
+  return high.gte(limit.value.times(near)) ? 'close' : null;
 }

@@ -3,7 +3,6 @@
  * those that only a test gives. The high end of every share decides. What may be in it and was not determined leaves the
  * classes that it could bring open. Nothing here decides: each is a candidate that a person confirms.
  */
-import { exact, given } from '../../quantities/figure';
 import { type SubstanceId, substances } from '../../reference/substances-tables';
 import type { Candidate } from '../candidate';
 import type { Mixture } from '../mixture';
@@ -14,7 +13,7 @@ import { candidatesByTest, flagsByTest } from './by-test';
 import { extremePh } from './extreme-ph';
 import { citationOf, type Found } from './found';
 import { coversHazard, type Hazard, hazardText } from './hazard';
-import { type Part, partOf, partsOf, withNotified } from './parts';
+import { mostOf, type Part, partsOf, withNotified } from './parts';
 import { single } from './single';
 import { type EyeFractions, eye, type SkinFractions, skin } from './skin-and-eye';
 import { type Supplement, sensitisersNamed, supplements } from './supplements';
@@ -86,20 +85,6 @@ function byPh({ pH }: Mixture, calculated: readonly Hazard[]) {
   return { hazards: said.standing === 'fires' ? hazards : [], candidates };
 }
 
-/** As if it were all of the waste: the worst that it could bring. */
-const allOfIt = (id: SubstanceId): Part =>
-  partOf(
-    id,
-    given({
-      origin: `clp/all/${id}`,
-      sentence: `All of it ${substances[id].name}`,
-      value: 100,
-      unit: '%',
-      how: 'assumed',
-      spread: exact,
-    }),
-  );
-
 /** As the record calls what was not determined: a metal by its symbol, anything else by its name. */
 const lackOf = (id: SubstanceId): string => substances[id].metal?.symbol ?? substances[id].name;
 
@@ -107,7 +92,7 @@ const lackOf = (id: SubstanceId): string => substances[id].metal?.symbol ?? subs
 function leftOpen(open: readonly SubstanceId[], known: readonly Hazard[]): Candidate[] {
   const lacks = new Map<string, { found: Found; names: string[] }>();
   for (const id of open)
-    for (const found of calculate([allOfIt(id)]).found) {
+    for (const found of calculate([mostOf(id)]).found) {
       if (found.standing !== 'fires' || !isNew(found.hazard, known)) continue;
       const code = hazardText(found.hazard);
       const names = [...(lacks.get(code)?.names ?? []), lackOf(id)];

@@ -49,6 +49,20 @@ export function partOf(id: SubstanceId, share: Figure<'%'>): Part {
   return { id, substance, share: countedShare(substance, share) };
 }
 
+/** The most of it that a waste may be: all, or acid as strong as its entry goes. */
+export const mostOf = (id: SubstanceId): Part =>
+  partOf(
+    id,
+    given({
+      origin: `clp/most/${id}`,
+      sentence: `As if all of it were ${substances[id].name}`,
+      value: id === 'HNO3' ? strongest : 100,
+      unit: '%',
+      how: 'assumed',
+      spread: exact,
+    }),
+  );
+
 export const partsOf = ({ shares }: Mixture): Part[] =>
   [...shares].filter(([, share]) => share.high.gt(0)).map(([id, share]) => partOf(id, share));
 

@@ -14,7 +14,7 @@ import { type Figure, workedOut } from '../quantities/figure';
 import type { StreamKind } from '../safety/stream-kind';
 import { asHeld, isNothing, isVolume } from './amounts';
 import type { Amount, ContentsMoved, StreamPlaced, WaterLost } from './entries/containers';
-import type { LiquidPart, SolidPart } from './entries/streams';
+import type { LiquidPart, SolidPart, StreamLogged } from './entries/streams';
 import type { PotRead } from './entries/treatments';
 import type { Happening, State } from './state';
 
@@ -117,7 +117,17 @@ function placed(
   { streamId, amount }: Pick<StreamPlaced, 'streamId' | 'amount'>,
 ): Contents {
   const stream = state.streams.get(streamId)?.body;
-  if (!stream) return { ...contents, unaccounted: true };
+  return stream ? wastePutIn(state, contents, entryId, stream, amount) : { ...contents, unaccounted: true };
+}
+
+function wastePutIn(
+  state: State,
+  contents: Contents,
+  entryId: string,
+  stream: Omit<StreamLogged, 'kind' | 'v'>,
+  amount: Amount,
+): Contents {
+  const { streamId } = stream;
   let after = contents;
   if (stream.liquid && (isVolume(amount) || !stream.solid)) {
     const liquor = liquorFrom(writtenLiquor(streamId, stream.liquid, stream.batchId));
@@ -201,6 +211,24 @@ const emptiedBy = (state: State): ReadonlySet<string> =>
       movements.flatMap(({ entryId, after }) => (isNothing(after) ? [`${id} ${entryId}`] : [])),
     ),
   );
+
+/** Names figures of something that has not happened. */
+const planned = 'planned';
+
+/** So much of a waste, alone in a vessel; it need not be in the record yet. */
+export const contentsOfWaste = (
+  state: State,
+  waste: Pick<StreamLogged, 'stream' | 'liquid' | 'solid'>,
+  amount: Amount,
+): Contents =>
+  wastePutIn(state, nothing, planned, { streamId: planned, batchId: null, stepId: null, ...waste }, amount);
+
+/** So much of what a container holds, taken out. */
+export const contentsTaken = (state: State, containerId: string, amount: Amount): Contents =>
+  parted(contentsOf(state, containerId), amount, planned).taken;
+
+/** Two contents in one vessel. */
+export const contentsTogether = (a: Contents, b: Contents): Contents => joined(a, b);
 
 /** Whatever was known to be dissolved is open from here on, in the free liquid and in what residues hold. */
 const treated = (contents: Contents, treatmentId: string): Contents => ({

@@ -174,9 +174,17 @@ function mixed(state: State, container: ContainerState): ContainerMixture | NoMi
   const { kinds, unaccounted } = wasteKinds(state, containerId);
   const contents = contentsOf(state, containerId);
   if (unaccounted || contents.unaccounted) return 'not-determined';
+  return mixtureFrom(contents, kinds, phOf(state, container, wholeLoad(contents)));
+}
+
+/** Contents of any vessel, real or planned. @param pH where it is known */
+export function mixtureFrom(
+  contents: Contents,
+  kinds: readonly StreamKind[],
+  pH: Figure<'1'> | undefined,
+): ContainerMixture {
   const load = wholeLoad(contents);
   const mass = massOf(contents);
-  const pH = phOf(state, container, load);
   const silent = silentResidues(contents).length > 0;
   const mixture: Mixture = {
     state: stateOf(contents, kinds),

@@ -3,6 +3,7 @@
 import type { ThingId } from '../safety/must-not-meet/matter';
 import type { OwnFault } from '../safety/own-lists';
 import type { Body } from './entries/body';
+import type { Law } from './entries/local-rules';
 import type { Reference } from './references';
 
 type Reason =
@@ -58,7 +59,7 @@ type Reason =
       readonly details: {
         readonly containerId: string;
         readonly codes: readonly string[];
-        readonly cite: string;
+        readonly laws: readonly Law[];
       };
     }
   | {

@@ -4,9 +4,12 @@
  */
 
 import Decimal from 'decimal.js';
+import type { Law } from '../ledger/entries/local-rules';
 import type { Refusal } from '../ledger/refusal';
 import { formatNumber } from '../quantities/format';
 import type { NumberFailure } from '../quantities/written';
+import { dilution } from '../reference/dilution-tables';
+import { sources } from '../reference/tables';
 import { nameOfThing, type ThingId } from '../safety/must-not-meet/matter';
 import { saidBy } from '../safety/must-not-meet/words';
 import type { StreamKind } from '../safety/stream-kind';
@@ -46,6 +49,12 @@ export const words = {
   beginAgain: 'Begin again',
   text: { missing: 'Write something here.', tooLong: 'That is too long.' },
   choice: { missing: 'Choose one.' },
+  /** A field that is picked, or written when it is none of the usual. */
+  pick: {
+    another: 'somebody or something else',
+    none: 'not said',
+    write: (label: string) => `${label}, in words`,
+  },
 } as const;
 
 /** A wrong number, and what to do about it. */
@@ -89,6 +98,10 @@ export function thingInside(thing: ThingId): string {
   const name = thingName(thing);
   return /^[A-Z]{2}/.test(name) ? name : name.toLowerCase();
 }
+
+/** The texts that forbid it, by their titles. */
+const dilutionLaws = (laws: readonly Law[]): string =>
+  laws.map((law) => sources[dilution[law].source].title).join('; ');
 
 const litres = (text: string) => `${formatNumber(new Decimal(text), 2)} L`;
 
@@ -146,7 +159,7 @@ export function refusalWords(refusal: Refusal): string {
     case 'finding-closed':
       return 'This finding is closed already.';
     case 'would-dilute':
-      return `${refusal.details.codes.join(', ')} would be gone by mixing. That is dilution: no treatment, and forbidden (${refusal.details.cite}). Keep the two apart.`;
+      return `${refusal.details.codes.join(', ')} would be gone by mixing. That is dilution: no treatment, and forbidden (${dilutionLaws(refusal.details.laws)}). Keep the two apart.`;
     case 'contents-doubtful':
       return 'Nobody knows for sure what is in it. Do not add; choose another container.';
     case 'more-than-held':

@@ -2,6 +2,7 @@
 import type { Matter } from '../../safety/must-not-meet/matter';
 import { meetings, refusedMeeting } from '../../safety/must-not-meet/meetings';
 import { asHeld, placedAmount, plus } from '../amounts';
+import { comingOfWaste, dilutedBy, type Part } from '../dilution';
 import { capacityOf, fillLimit, takesUp } from '../fill';
 import type { Context, IntentionOf } from '../intention';
 import { contentsSide, streamSide, vesselSide } from '../meeting-sides';
@@ -47,6 +48,8 @@ export type Filling = {
   readonly added: Held;
   readonly side: readonly Matter[];
   readonly field: string;
+  /** What is in it, to see whether mixing would dilute a code away; absent where nobody knows. */
+  readonly coming?: Part | undefined;
 };
 
 /** What it must not meet in the container, or what the container is made of and does not stand. */
@@ -112,7 +115,8 @@ export function fillingFault(state: State, containerId: string, filling: Filling
   if (wouldHold.gt(capacity)) return { code: 'over-capacity', details: over(capacity), field: 'amount' };
   const limit = fillLimit(state, container);
   if (wouldHold.gt(limit)) return { code: 'over-fill-limit', details: over(limit), field: 'amount' };
-  return null;
+  const diluted = filling.coming && dilutedBy(state, containerId, filling.coming);
+  return diluted ? { code: 'would-dilute', details: { containerId, ...diluted }, field } : null;
 }
 
 /** A planned placement. More than the stream has is no refusal: the measured volume may be the better one. */
@@ -121,6 +125,7 @@ export function placeStream(state: State, intention: IntentionOf<'place-stream'>
   const stream = state.streams.get(streamId);
   const added = (stream && placedAmount(amount, stream.body)) ?? asHeld(amount);
   const side = streamSide(state, streamId);
-  const fault = fillingFault(state, containerId, { added, side, field: 'containerId' });
+  const coming = stream && comingOfWaste(state, stream.body, amount);
+  const fault = fillingFault(state, containerId, { added, side, field: 'containerId', coming });
   return fault ? refused(fault) : written({ kind: 'stream-placed', v: 1, ...stated(intention) });
 }

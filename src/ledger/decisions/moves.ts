@@ -1,11 +1,12 @@
 /** Decisions on what is taken out of a container, or moved into another. */
 import { asHeld, isNothing, nothing, plus, readableDifference, writtenWhole } from '../amounts';
+import { comingOutOf } from '../dilution';
 import type { Body } from '../entries/body';
 import type { Amount } from '../entries/containers';
 import type { IntentionOf } from '../intention';
 import { contentsSide } from '../meeting-sides';
 import { type Decided, type Refusal, refused, written } from '../refusal';
-import type { ContainerState, Held, State } from '../state';
+import type { ContainerState, State } from '../state';
 import { wasteKinds } from '../waste-kinds';
 import { fillingFault } from './containers';
 import { stated } from './stated';
@@ -31,12 +32,16 @@ function spreadingFault(state: State, fromId: string, toId: string): Refusal | n
 }
 
 /** Why what is in a container may not be moved into another; null when it may, as far as the ledger can tell. */
-function movingFault(state: State, fromId: string, toId: string, added: Held): Refusal | null {
+function movingFault(state: State, fromId: string, toId: string, amounts: readonly Amount[]): Refusal | null {
   if (toId === fromId)
     return { code: 'same-container', details: { containerId: toId }, field: 'toContainerId' };
+  const added = amounts.map(asHeld).reduce(plus, nothing);
   const side = contentsSide(state, fromId);
+  const [amount] = amounts;
+  const coming = amount && comingOutOf(state, fromId, amount);
   return (
-    spreadingFault(state, fromId, toId) ?? fillingFault(state, toId, { added, side, field: 'toContainerId' })
+    spreadingFault(state, fromId, toId) ??
+    fillingFault(state, toId, { added, side, field: 'toContainerId', coming })
   );
 }
 
@@ -89,7 +94,7 @@ export function moveContents(state: State, intention: IntentionOf<'move-contents
   const fault = source && (tooMuchFault(source, amount) ?? goneFault(source));
   if (fault) return refused(fault);
   if (toContainerId === null) return written(body);
-  const moving = movingFault(state, fromContainerId, toContainerId, asHeld(amount));
+  const moving = movingFault(state, fromContainerId, toContainerId, [amount]);
   return moving ? refused(moving) : written(body, ...doubtToo(source, toContainerId));
 }
 
@@ -110,8 +115,7 @@ export function moveAll(state: State, intention: IntentionOf<'move-all'>): Decid
       field: 'fromContainerId',
     });
   const amounts = wholeOf(source);
-  const added = amounts.map(asHeld).reduce(plus, nothing);
-  const fault = goneFault(source) ?? movingFault(state, fromContainerId, toContainerId, added);
+  const fault = goneFault(source) ?? movingFault(state, fromContainerId, toContainerId, amounts);
   if (fault) return refused(fault);
   return written(
     ...amounts.map(

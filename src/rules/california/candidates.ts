@@ -49,10 +49,17 @@ const leachingTest = (levels: ElementLevels) => ({
   density: constant('rcra/liquor', 'Density of the liquid part', rcra.liquor, 'kg/L'),
 });
 
-function held(code: string, figures: readonly Figure[], limit: Figure): Candidate | null {
+/** @param lacks what is known of a part only: there is at least so much */
+function held(
+  code: string,
+  figures: readonly Figure[],
+  limit: Figure,
+  lacks: readonly string[],
+): Candidate | null {
   const grounds = figures.map((figure) => ({ figure, limit }));
   const reached = (standing: 'fires' | 'close') => grounds.filter((g) => standingOf(g) === standing);
   if (reached('fires').length > 0) return made(code, 'fires', 'toxic', reached('fires'));
+  if (lacks.length > 0) return made(code, 'open', 'toxic', reached('close'), lacks);
   return reached('close').length > 0 ? made(code, 'close', 'toxic', reached('close')) : null;
 }
 
@@ -61,7 +68,8 @@ function soluble(element: Element, levels: ElementLevels): Candidate | null {
   const limit = threshold(element, 'mg/L');
   if (!limit) return null;
   const { known, atLeast, atMost } = extractOf(element, levels, leachingTest(levels));
-  if (known.length > 0) return held(code, known, limit);
+  const open = levels.open.filter((one) => one === element);
+  if (known.length > 0) return held(code, known, limit, open);
   if (atLeast?.low.gte(limit.value))
     return made(code, 'fires', 'toxic', [{ figure: atLeast, limit, end: 'low' }]);
   if (atMost?.high.lt(limit.value)) return null;
@@ -75,7 +83,8 @@ function soluble(element: Element, levels: ElementLevels): Candidate | null {
 function total(element: Element, levels: ElementLevels): Candidate | null {
   const limit = threshold(element, 'mg/kg');
   const figure = levels.total.get(element);
-  return limit && figure ? held(`TTLC ${element}`, [figure], limit) : null;
+  const open = levels.open.filter((one) => one === element);
+  return limit && figure ? held(`TTLC ${element}`, [figure], limit, open) : null;
 }
 
 /** Of what is not aqueous too, in its mixture with as much water. */

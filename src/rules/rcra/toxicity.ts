@@ -50,6 +50,8 @@ function candidateOf(code: ToxicityCode, levels: ElementLevels): Candidate | nul
     const reached = (standing: 'fires' | 'close') =>
       grounds.filter((ground) => standingOf(ground) === standing);
     if (reached('fires').length > 0) return made('fires', 'toxic', reached('fires'));
+    // Known of a part only: there is at least so much.
+    if (levels.open.includes(element)) return made('open', 'toxic', reached('close'), [element]);
     return reached('close').length > 0 ? made('close', 'toxic', reached('close')) : null;
   }
   if (atLeast?.low.gte(limit.value)) return made('fires', 'toxic', [{ figure: atLeast, limit, end: 'low' }]);

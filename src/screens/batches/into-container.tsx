@@ -4,6 +4,7 @@ import { asHeld } from '../../ledger/amounts';
 import { nextCode } from '../../ledger/decisions/codes';
 import { fillingFault } from '../../ledger/decisions/containers';
 import { describedFault } from '../../ledger/described-container';
+import { comingOfWaste } from '../../ledger/dilution';
 import type { Amount } from '../../ledger/entries/containers';
 import { type Waste, wasteSide } from '../../ledger/meeting-sides';
 import type { Refusal } from '../../ledger/refusal';
@@ -43,7 +44,12 @@ export function intoFault(
   into: IntoDraft,
   filling: { readonly amount: Amount; readonly waste: Waste; readonly at: string },
 ): Refusal | null {
-  const asked = { added: asHeld(filling.amount), side: wasteSide(state, filling.waste), field: 'into' };
+  const asked = {
+    added: asHeld(filling.amount),
+    side: wasteSide(state, filling.waste),
+    field: 'into',
+    coming: comingOfWaste(state, filling.waste, filling.amount),
+  };
   if (into.where !== 'new')
     return chosenContainer(state, into) ? fillingFault(state, into.where, asked) : null;
   const described = vesselIntention(into.vessel, filling.at);

@@ -1,0 +1,104 @@
+/**
+ * Whether mixing as planned would make a code or a hazardous property of one of the two disappear. That is dilution: no
+ * treatment, and forbidden by the laws that know the code. What nobody determined cannot show it, and does not hide it.
+ */
+import { acidPerLitre } from '../chemistry/load';
+import { phFromAcid, phRead } from '../chemistry/ph-from-acid';
+import type { Figure } from '../quantities/figure';
+import { californiaCandidates } from '../rules/california/candidates';
+import type { Candidate } from '../rules/candidate';
+import { euHpCandidates } from '../rules/eu-hp/candidates';
+import { rcraCandidates } from '../rules/rcra/candidates';
+import type { StreamKind } from '../safety/stream-kind';
+import {
+  type Contents,
+  contentsOf,
+  contentsOfWaste,
+  contentsTaken,
+  contentsTogether,
+  wholeLoad,
+} from './container-load';
+import { type ContainerMixture, mixtureFrom, mixtureOf } from './container-mixture';
+import { phOf } from './container-ph';
+import type { Amount } from './entries/containers';
+import type { Law } from './entries/local-rules';
+import { lawsOf } from './laws';
+import type { Waste } from './meeting-sides';
+import type { State } from './state';
+import { wasteKinds } from './waste-kinds';
+
+const candidatesBy: Readonly<Record<Law, (of: ContainerMixture) => readonly Candidate[]>> = {
+  'us-federal': ({ levels }) => rcraCandidates(levels),
+  'us-california': ({ levels }) => californiaCandidates(levels),
+  eu: ({ mixture }) => euHpCandidates(mixture),
+};
+
+/** One waste that is to be mixed: what it is, and its pH as it is known now. */
+export type Part = {
+  readonly contents: Contents;
+  readonly kinds: readonly StreamKind[];
+  readonly pH: Figure<'1'> | undefined;
+};
+
+/** Codes by law, of those that fire; and those of which nobody can say that they do not. */
+function codesOf(part: Part, law: Law) {
+  const found = candidatesBy[law](mixtureFrom(part.contents, part.kinds, part.pH));
+  const codes = (standings: readonly Candidate['standing'][]) =>
+    new Set(found.filter(({ standing }) => standings.includes(standing)).map(({ code }) => code));
+  return { fires: codes(['fires']), stays: codes(['fires', 'open', 'judgement']) };
+}
+
+function mixedPart(a: Part, b: Part): Part {
+  const contents = contentsTogether(a.contents, b.contents);
+  const load = wholeLoad(contents);
+  const acid = load && load.freeAcid.openIn.length === 0 ? acidPerLitre(load) : undefined;
+  return { contents, kinds: [...new Set([...a.kinds, ...b.kinds])], pH: acid && phFromAcid(acid) };
+}
+
+/** `laws` forbid it; each has its text in reference/dilution.json. */
+export type Diluted = { readonly codes: readonly string[]; readonly laws: readonly Law[] };
+
+function dilutedTogether(state: State, there: Part, coming: Part): Diluted | null {
+  const mixed = mixedPart(there, coming);
+  const lost = lawsOf(state).map((law) => {
+    const after = codesOf(mixed, law).stays;
+    const before = new Set([...codesOf(there, law).fires, ...codesOf(coming, law).fires]);
+    return { law, codes: [...before].filter((code) => !after.has(code)) };
+  });
+  const gone = lost.filter(({ codes }) => codes.length > 0);
+  if (gone.length === 0) return null;
+  return { codes: gone.flatMap(({ codes }) => codes), laws: gone.map(({ law }) => law) };
+}
+
+/** What stands in a container; undefined where there is nothing, or where nobody knows what it is. */
+function partThere(state: State, containerId: string): Part | undefined {
+  const container = state.containers.get(containerId);
+  if (!container || typeof mixtureOf(state, container) === 'string') return undefined;
+  const contents = contentsOf(state, containerId);
+  const { kinds } = wasteKinds(state, containerId);
+  return { contents, kinds, pH: phOf(state, container, wholeLoad(contents)) };
+}
+
+/** A waste that is or would be logged, on its way into a container. */
+export function comingOfWaste(state: State, waste: Waste, amount: Amount): Part {
+  const contents = contentsOfWaste(state, waste, amount);
+  const ph = waste.liquid?.ph;
+  const load = wholeLoad(contents);
+  const acid = load && acidPerLitre(load);
+  const pH = ph
+    ? phRead({ ph: ph.value, instrument: ph.instrument }, 'planned/ph')
+    : acid && phFromAcid(acid);
+  return { contents, kinds: [waste.stream], pH };
+}
+
+/** What is to be poured over out of a container; undefined where nobody knows what that is. */
+export function comingOutOf(state: State, containerId: string, amount: Amount): Part | undefined {
+  const from = partThere(state, containerId);
+  return from && { ...from, contents: contentsTaken(state, containerId, amount) };
+}
+
+/** What putting it in would make disappear; null where it would not, as far as anything is known. */
+export function dilutedBy(state: State, containerId: string, coming: Part): Diluted | null {
+  const there = partThere(state, containerId);
+  return there ? dilutedTogether(state, there, coming) : null;
+}

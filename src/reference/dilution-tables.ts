@@ -1,0 +1,10 @@
+/** Why nothing may be diluted away, law by law. */
+import * as z from 'zod/mini';
+import dilutionJson from './dilution.json';
+import { told } from './tables';
+
+const Rule = z.strictObject({ rule: z.string(), ...told });
+
+export const dilution = z
+  .strictObject({ 'us-federal': Rule, 'us-california': Rule, eu: Rule })
+  .parse(dilutionJson);

@@ -4,14 +4,18 @@ import { join } from 'node:path';
 import * as z from 'zod/mini';
 import { ActivityCase, evaluateActivity } from './activity-case';
 import { CaliforniaCase, evaluateCalifornia } from './california-case';
+import { ClockCase, evaluateClock } from './clock-case';
 import { ClpMixtureCase, evaluateClpMixture } from './clp-mixture-case';
 import { CompatibilityCase, evaluateCompatibility } from './compatibility-case';
 import { EuHpCase, evaluateEuHp } from './eu-hp-case';
+import { evaluateGeneratorMonth, GeneratorMonthCase } from './generator-month-case';
+import { evaluateLow, LowCase } from './low-case';
 import type { Outcome } from './outcome';
 import { evaluateRcraCharacteristic, RcraCharacteristicCase } from './rcra-characteristic-case';
 import { evaluateRcraLdr, RcraLdrCase } from './rcra-ldr-case';
 import { evaluateSolubility, SolubilityCase } from './solubility-case';
 import { evaluateTitration, TitrationCase } from './titration-case';
+import { evaluateTransport, TransportCase } from './transport-case';
 
 /** A kind of case: its schema, and what evaluates a case that fits. */
 const kind =
@@ -34,6 +38,10 @@ const kinds: Readonly<Record<string, (given: unknown) => Outcome>> = {
   'rcra-characteristic': kind(RcraCharacteristicCase, evaluateRcraCharacteristic),
   'rcra-ldr': kind(RcraLdrCase, evaluateRcraLdr),
   california: kind(CaliforniaCase, evaluateCalifornia),
+  'generator-month': kind(GeneratorMonthCase, evaluateGeneratorMonth),
+  clock: kind(ClockCase, evaluateClock),
+  transport: kind(TransportCase, evaluateTransport),
+  low: kind(LowCase, evaluateLow),
 };
 
 const failed = (line: string): Outcome => ({ checks: [{ ok: false, line }], computed: null, notes: [] });

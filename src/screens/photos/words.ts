@@ -36,9 +36,9 @@ export const photoWords = {
 export function photoFaultWords(fault: PhotoFault): string {
   switch (fault.code) {
     case 'not-a-picture':
-      return 'This file is not a picture, or it is damaged. Choose another, or take a photo with the button.';
+      return 'This is not a picture, or it is damaged or too large for this phone to open. Choose another, or take a photo with the button.';
     case 'too-big':
-      return `This picture is larger than ${mostMegabytes} MB. Choose a smaller one, or take a photo with the button.`;
+      return `This picture is larger than ${mostMegabytes}\u00a0MB. Choose a smaller one, or take a photo with the button.`;
     case 'format-not-opened':
       return 'This phone keeps its photos in a format this browser cannot open: take it here with the button.';
     case 'not-handed-over':

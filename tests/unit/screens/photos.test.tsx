@@ -163,7 +163,7 @@ describe('a photo that cannot be kept', () => {
     await tap('Keep');
     answers[0]?.({ ok: false, fault: { code: 'too-big' } });
     await waitFor(() => expect(heard).toHaveBeenLastCalledWith(null));
-    expect(screen.getByRole('alert').textContent).toMatch(/larger than 40 MB/);
+    expect(screen.getByRole('alert').textContent).toMatch(/larger than 40\sMB/);
     await tap('Keep');
     expect(heard).toHaveBeenLastCalledWith([]);
   });

@@ -2,10 +2,14 @@
 import { set, subDays, subMinutes } from 'date-fns';
 import { v7 } from 'uuid';
 import type { Body, BodyOf } from '../ledger/entries/body';
+import type { Found } from '../ledger/entries/inspections';
 import { finishedRun } from '../ledger/finished-run';
 import type { Intention } from '../ledger/intention';
+import { finishedWalk, inspectedIntention } from '../ledger/seen-on-walk';
+import { emptyState } from '../ledger/state';
+import { looksOf, walkList } from '../ledger/walks';
 import type { Item } from '../safety/checklist-item';
-import { answer, begin, standing } from '../safety/checklist-run';
+import { answer, answeredAs, begin, standing } from '../safety/checklist-run';
 import { checklists } from '../safety/checklists';
 import type { Context, Given, Run, Who } from '../safety/run-schema';
 import type { StoreFailure } from '../storage/failure';
@@ -80,6 +84,13 @@ type Cleared = {
   readonly returnAt?: string;
 };
 
+type Walked = {
+  /** In the order in which they were walked along, with what was found at each. */
+  readonly seen: readonly { readonly containerId: string; readonly found: readonly Found[] }[];
+  readonly at: string;
+  readonly said: Said;
+};
+
 type Place = NonNullable<Context['place']>;
 
 /** A person with a pen. `who` writes everything after `holds`. */
@@ -131,6 +142,26 @@ export function penOf(perform: Book['perform'], now: string) {
     return { entry: written.written[0]?.id ?? null, step: list.step, finishedAt, ...stationId };
   }
 
+  /** Walks along the containers, nine seconds each, then answers the looks of the place in order. */
+  async function walks({ seen, at, said }: Walked): Promise<void> {
+    const [walkId, list] = [v7(), walkList(emptyState)];
+    for (const [n, one] of seen.entries())
+      await writes(
+        inspectedIntention(list, { walkId, ...one, startedAt: seconds(at, 9 * n) }),
+        seconds(at, 9 * (n + 1)),
+      );
+    const from = seconds(at, 9 * seen.length);
+    const place = looksOf(list, 'place').map((item) => {
+      const context = { person: who ?? '', batchId: null };
+      const told = answeredAs({ list, context }, item, givenTo(item, said, { name: '' }), from, from);
+      if (!told.ok) throw new Error(`the invented walk does not go on: ${told.failure.code}`);
+      return told.value;
+    });
+    const containerIds = seen.map(({ containerId }) => containerId);
+    const walk = { walkId, startedAt: at, containerIds, notSeen: [], place, found: [] };
+    await writes(finishedWalk(list, walk), seconds(from, 60));
+  }
+
   const holds = (personId: string): void => {
     who = personId;
   };
@@ -138,7 +169,7 @@ export function penOf(perform: Book['perform'], now: string) {
   const stands = (at: Place): void => {
     place = at;
   };
-  return { writes, told, clears, holds, stands, holder: () => who, station: () => place?.id ?? null };
+  return { writes, told, clears, walks, holds, stands, holder: () => who, station: () => place?.id ?? null };
 }
 
 export type Pen = ReturnType<typeof penOf>;

@@ -2,8 +2,9 @@
  * The invented workshop that a person can try things in: no such place, people or office exists. Two batches over some
  * weeks, one in the leach now, and a shelf on which something is wrong on purpose.
  */
+import { v7 } from 'uuid';
 import type { Finding } from '../ledger/entries/findings';
-import { type Layers, layBatch } from './demo-batch';
+import { type Layers, layBatch, type Shelf } from './demo-batch';
 import { NotLaid, penOf, timesBefore } from './demo-pen';
 import type { Book } from './open-book';
 
@@ -119,14 +120,24 @@ async function layDoubt({ pen, when }: Layers, containerId: string): Promise<voi
   );
 }
 
-/** The weekly look, which is due again by now. */
-const layLook = ({ pen, when, second }: Layers) =>
-  pen.clears({
-    list: 'container-inspection',
+/** The weekly walk, which is due again by now: it found the can whose label had come off, and that was closed. */
+async function layWalk({ pen, when }: Layers, shelf: Shelf & { readonly doubtful: string }): Promise<void> {
+  const found = {
+    findingId: v7(),
+    look: 'insp-label',
+    ask: 'Label readable, dated',
+    answer: 'no: contents not known, marked so',
+    note: 'The label lies in the tray, washed out.',
+  };
+  const ids = [shelf.wash, shelf.barren, shelf.doubtful, shelf.residue, shelf.ammonia];
+  await pen.walks({
+    seen: ids.map((containerId) => ({ containerId, found: containerId === shelf.doubtful ? [found] : [] })),
     at: when.at(9, '09:40'),
     said: { 'insp-temp': '12' },
-    second,
   });
+  const done = 'Marked as contents not known, set apart for the collector to ask.';
+  await pen.writes({ do: 'close-finding', findingId: found.findingId, done }, when.at(9, '10:04'));
+}
 
 /** The first portion of today's batch, against the hood; what it came to is held by a test. */
 async function checksVentilation({ pen, when }: Layers, batchId: string): Promise<void> {
@@ -248,7 +259,7 @@ export async function layDemo(perform: Book['perform'], now: string) {
       wash: { into: 'wash', volume: '9.8', metals: [photometer('Cu', '0.21'), photometer('Ni', '0.34')] },
     });
     await layDoubt(layers, shelf.doubtful);
-    await layLook(layers);
+    await layWalk(layers, shelf);
     await layBatch(layers, shelf, {
       code: 'B-02',
       began: 7,

@@ -6,6 +6,7 @@ import type { Priced } from '../../ledger/entries/prices';
 import type { State } from '../../ledger/state';
 import { type DecimalSign, formatWritten } from '../../quantities/format';
 import { metals } from '../../reference/tables';
+import { checklists } from '../../safety/checklists';
 import { chargeWords, recoveryWords } from '../batches/account-words';
 import { eraWords } from '../batches/words';
 import { streamName } from '../words';
@@ -92,6 +93,11 @@ const parts: Readonly<Record<string, string>> = {
   walkId: 'walk',
   takenFrom: 'taken over from',
   notSeen: 'not looked at',
+  ask: 'asked',
+  answer: 'answered',
+  stops: 'to be dealt with at once',
+  done: 'what was done',
+  quick: 'answered quickly',
   scheme: 'law',
   bytes: 'bytes',
 };
@@ -127,12 +133,20 @@ function dischargePart(body: unknown, [of, value, key]: Path): string | undefine
   return metal && dischargeFormWords.mostOf(capital(metal.name));
 }
 
+/** A look of the walk in the words of the list that came with the app; a workshop's own is in the list itself. */
+const askOf = (look: unknown): string =>
+  [...checklists.values()].flatMap(({ items }) => items).find(({ id }) => id === look)?.ask ?? 'own look';
+
 /** @example partText(body, ['liquid', 'findings', 0, 'concentration']) // 'Copper (photometer)' */
 export function partText(body: unknown, path: Path): string {
   const ofDischarge = dischargePart(body, path);
   if (ofDischarge) return ofDischarge;
   if (path[0] === 'looks' && path[2] === 'seen')
     return capital(String(at(body, ['looks', path[1] ?? 0, 'look'])).replaceAll('-', ' '));
+  if (path[0] === 'readings') {
+    const ask = askOf(at(body, ['readings', path[1] ?? 0, 'look']));
+    return path.at(-1) === 'unit' ? `${ask}: unit` : ask;
+  }
   const last = path.at(-1);
   const heard = path.flatMap((key, depth): string[] => {
     if (typeof key === 'number') {
@@ -159,6 +173,7 @@ const namesOf: readonly ((state: State, id: string) => string | undefined)[] = [
   (state, id) => state.treatments.get(id) && treatmentText(state, id),
   (state, id) => state.stations.get(id)?.body.name,
   (state, id) => clockText(state, id),
+  (state, id) => state.findings.get(id)?.found.ask,
 ];
 
 /** Parts that were chosen from a list, whose answers are written with hyphens. */
@@ -213,6 +228,7 @@ const own: ReadonlySet<string> = new Set([
   'clockId',
   'stationId',
   'checkId',
+  'walkId',
 ]);
 const ownOf: Partial<Record<PlainBody['kind'], string>> = {
   'person-added': 'personId',
@@ -227,6 +243,8 @@ const ownOf: Partial<Record<PlainBody['kind'], string>> = {
   'station-described': 'stationId',
   'silver-checked': 'checkId',
   'ventilation-checked': 'checkId',
+  'container-inspected': 'walkId',
+  'walk-finished': 'walkId',
 };
 
 /** What is looked for first stands first; an entry itself keeps its parts in the order of the alphabet. */
@@ -284,6 +302,10 @@ export function worthSaying(body: Body, { path }: Leaf): boolean {
     const beside = Object.keys(at(body, path.slice(0, -1)) as object);
     return beside.every((one) => one === 'by' || one === 'metal');
   }
+  // What was found is told by its question and answer; the list of a walk by its title, a reading by its question.
+  if (key === 'found') return last !== 'findingId' && last !== 'look';
+  if (body.kind === 'walk-finished' && key === 'list') return last === 'title';
+  if (key === 'readings') return last !== 'look';
   // Of a look at a test: what was seen, under the name of the look.
   if (key === 'looks') return last === 'seen';
   if (body.kind === 'entry-corrected' || body.kind === 'entry-withdrawn')

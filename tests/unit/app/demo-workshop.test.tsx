@@ -6,7 +6,9 @@ import { shellOf } from '../../../src/app/shell';
 import { batchClosure } from '../../../src/ledger/batch-closure';
 import { Body } from '../../../src/ledger/entries/body';
 import { flags } from '../../../src/ledger/flags';
+import { applyAll } from '../../../src/ledger/fold';
 import { verifyChain } from '../../../src/ledger/verify';
+import { walkDue, walkOrder } from '../../../src/ledger/walks';
 import { checklists } from '../../../src/safety/checklists';
 import { dayField } from '../../../src/safety/stated-time';
 import { ventilationCheck } from '../../../src/safety/ventilation/check';
@@ -91,6 +93,18 @@ describe('the invented workshop', () => {
     expect(placed.length).toBeGreaterThan(5);
     for (const { body } of placed) expect(body).toMatchObject({ stationId: station, place: 'Shed hood' });
     expect([...state.steps.values()].some(({ body }) => body.stationId === station)).toBe(true);
+  });
+
+  test('was walked along a while ago: every container that held waste then was seen, and what was found is closed', async () => {
+    const { state } = await laidAt(morning);
+    const [walk] = [...state.walks.values()];
+    const at = walk?.finished?.at ?? '';
+    const then = applyAll(state.log.filter(({ happenedAt }) => happenedAt < at));
+    const toSee = walkOrder(then).map(({ body }) => body.code);
+    const seen = walk?.inspected.map(({ body }) => state.containers.get(body.containerId)?.body.code);
+    expect(seen?.toSorted()).toEqual(toSee.toSorted());
+    expect([...state.findings.values()].map(({ closed }) => closed !== null)).toEqual([true]);
+    expect(walkDue(state, morning, 'Europe/Paris')).toMatchObject({ due: '2026-11-22', stated: true });
   });
 
   test('keeps the ammonia waste in a bottle on a tray of its own', async () => {

@@ -76,16 +76,25 @@ function originOf(state: State, stream: StreamState): Origin {
     : { kind: 'generated' };
 }
 
-/** Every waste that was logged; which of them a month counts is for the rules (`generatorMonth`). */
-export const arisings = (state: State): readonly Arising[] =>
-  [...state.streams.values()].map((stream) => ({
-    id: stream.body.streamId,
-    at: stream.at,
-    what: stream.body.stream,
-    kg: massOfStream(state, stream),
-    acute: 'no',
-    origin: originOf(state, stream),
-  }));
+const made = new WeakMap<State, readonly Arising[]>();
+
+/** Every waste that was logged; which of them a month counts is for the rules (`generatorMonth`). Made once for a state. */
+export function arisings(state: State): readonly Arising[] {
+  const known = made.get(state);
+  if (known) return known;
+  const all = [...state.streams.values()].map(
+    (stream): Arising => ({
+      id: stream.body.streamId,
+      at: stream.at,
+      what: stream.body.stream,
+      kg: massOfStream(state, stream),
+      acute: 'no',
+      origin: originOf(state, stream),
+    }),
+  );
+  made.set(state, all);
+  return all;
+}
 
 /** What of a waste is in no container yet: undefined where all of it is in one, null where nothing tells its mass. */
 function looseMass(state: State, stream: StreamState): Figure<'kg'> | null | undefined {

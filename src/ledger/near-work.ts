@@ -1,0 +1,78 @@
+/** What stands beside the work by the local rules, all of it together, as it came and went. */
+import { usualSpread } from '../chemistry/evidence';
+import { type Figure, given, within } from '../quantities/figure';
+import { inUnit, quantity } from '../quantities/quantity';
+import { calendarDay } from '../rules/clocks/calendar-day';
+import { type Level, type NearTheWork, nearTheWork } from '../rules/clocks/near-the-work';
+import { nothing } from './amounts';
+import { takesUp } from './fill';
+import type { ContainerState, Held, State, Volume } from './state';
+
+type Change = { readonly at: string; readonly containerId: string; readonly volume: Volume };
+
+const areaAt = ({ areas }: ContainerState, at: string) => areas.findLast(({ since }) => since <= at)?.is;
+
+const heldAt = ({ movements }: ContainerState, at: string): Held =>
+  movements.findLast((movement) => movement.at <= at)?.after ?? nothing;
+
+/** Every moment at which what stands there of this container became other. */
+function changesOf(container: ContainerState): readonly Change[] {
+  const { movements, areas, goneSince, body } = container;
+  const moments = [
+    ...movements.map(({ at }) => at),
+    ...areas.map(({ since }) => since),
+    ...(goneSince === null ? [] : [goneSince]),
+  ];
+  return moments.map((at) => {
+    const there = areaAt(container, at) === 'near-work' && (goneSince === null || at < goneSince);
+    const held = there ? heldAt(container, at) : nothing;
+    return { at, containerId: body.containerId, volume: takesUp(held) };
+  });
+}
+
+const scale = usualSpread('vessel-scale');
+
+const levelOf = (at: string, volume: Volume): Level => {
+  const spread = scale(volume);
+  const figure: Figure<'L'> = given({
+    origin: `near-work/${at}`,
+    sentence: 'Waste beside the work',
+    value: volume,
+    unit: 'L',
+    how: 'reading',
+    spread: within(spread.plus),
+  });
+  return { at, volume: figure };
+};
+
+function levelsOf(state: State): readonly Level[] {
+  const changes = [...state.containers.values()]
+    .flatMap(changesOf)
+    .sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+  const now = new Map<string, Volume>();
+  return changes.map(({ at, containerId, volume }) => {
+    now.set(containerId, volume);
+    const all = [...now.values()].reduce((sum, one) => quantity(sum.plus(one), 'L'), quantity(0, 'L'));
+    return levelOf(at, all);
+  });
+}
+
+/** Days to move what is more than the limit, while the local rules do not say: none, the careful answer. */
+const carefulDays = 0;
+
+/** Null while the local rules know no such place. */
+export function nearWork(state: State, now: string, zone: string): NearTheWork | null {
+  const limit = state.rules.get('near-work-limit')?.body.stated;
+  if (limit?.rule !== 'near-work-limit') return null;
+  const days = state.rules.get('near-work-days')?.body.stated;
+  const most = given({
+    origin: 'local-rule/near-work-limit',
+    sentence: 'Most beside the work by the local rules',
+    value: inUnit(limit.value, 'L'),
+    unit: 'L',
+    how: 'stated',
+    spread: within(0),
+  });
+  const count = days?.rule === 'near-work-days' ? Number(days.value.value) : carefulDays;
+  return nearTheWork(levelsOf(state), most, count, calendarDay(now, zone), zone);
+}

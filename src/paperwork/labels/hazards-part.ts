@@ -11,9 +11,6 @@ export const mostPrecautions = Number(clp.label.mostPrecautions.value);
 
 /** Most white between a pictogram and its neighbour, pt. */
 const mostBetween = 2;
-/** Less beside the pictograms, pt, holds no line of words. */
-const leastBeside = 96;
-
 function standingBox(setting: Setting, { standing }: LabelHazards, width: number): Box {
   const style = typeOf(setting, 'sans', setting.bodyType);
   const side = style.leading * 1.2;
@@ -47,17 +44,23 @@ function pictureRow({ frame, fit }: Setting, { pictograms }: LabelHazards, width
   return beside(pictures, between);
 }
 
-/** Pictograms; beside them, as far as there is room, the signal word, the hazard in words, and whose word all of it is. */
+/** Pictograms, the signal word, the hazard in words, and whose word all of it is: beside or below, whichever is lower. */
 function signsBox(setting: Setting, hazards: LabelHazards, width: number): Box {
   const row = pictureRow(setting, hazards, width);
   const signal = signalBox(setting, hazards);
   const room = row.width === 0 ? width : width - row.width - 8;
   const rest = (own: number): Box =>
     stack([indicationBox(setting, hazards, own), standingBox(setting, hazards, own)], 1);
-  if (room >= leastBeside && room >= signal.width)
-    return beside([row, stack([signal, rest(room)], 1)], 8, 'middle');
-  if (room >= signal.width) return stack([beside([row, signal], 8, 'middle'), rest(width)], 2);
-  return stack([row, beside([signal, rest(width - signal.width - 8)], 8, 'middle')], 2);
+  const ways = [
+    stack([row, beside([signal, rest(width - signal.width - 8)], 8, 'middle')], 2),
+    ...(room >= signal.width
+      ? [
+          stack([beside([row, signal], 8, 'middle'), rest(width)], 2),
+          beside([row, stack([signal, rest(room)], 1)], 8, 'middle'),
+        ]
+      : []),
+  ];
+  return ways.reduce((least, way) => (way.height <= least.height ? way : least));
 }
 
 function notDeterminedBox(setting: Setting, width: number): Box {

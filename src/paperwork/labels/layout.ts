@@ -18,7 +18,7 @@ const shapeOf = ({ wide }: LabelSize): Shape => (wide ? 'wide' : 'tall');
  * can be below 3 litres, never under 10 mm. Waste is not bound by it; a label that looks like it is read like it.
  */
 const pictogramSizes: Readonly<Record<Shape, readonly number[]>> = {
-  tall: [32.6 * mm, 28 * mm, 22.7 * mm],
+  tall: [32.6 * mm, 28 * mm, 22.7 * mm, 20 * mm],
   wide: [22.7 * mm, 19 * mm, 16.5 * mm],
 };
 const leastPictogram = 14.2 * mm;
@@ -45,7 +45,7 @@ function* fitsOf({ hazards, nevers }: LabelData, size: LabelSize): Generator<Fit
     nevers: nevers.length,
     nameLines: 2,
     secondLines: 2,
-    standingLines: 2,
+    standingLines: 4,
     codeLines: 4,
     ownerLines: 3,
   };
@@ -72,7 +72,7 @@ function* fitsOf({ hazards, nevers }: LabelData, size: LabelSize): Generator<Fit
   yield* less('sentences', 0, 0);
   yield* less('secondLines', 0, 0);
   yield* less('codeLines', 3, 1);
-  yield* less('standingLines', 1, 1);
+  yield* less('standingLines', 3, 1);
   yield* less('statements', statements - 1, 3);
   yield* less('nevers', 1, 0);
   yield* less('statements', 2, 1);
@@ -133,7 +133,15 @@ export type LabelLayout = {
 };
 
 /** What was given up comes back in this order as far as there is room for it after all: two small things may do for one. */
-const backInOrder = ['statements', 'sentences', 'nevers', 'secondLines', 'codeLines', 'ownerLines'] as const;
+const backInOrder = [
+  'statements',
+  'sentences',
+  'nevers',
+  'secondLines',
+  'codeLines',
+  'ownerLines',
+  'precautions',
+] as const;
 
 function withMoreOn(first: Fit, whole: Fit, fits: (fit: Fit) => boolean): Fit {
   let fit = first;

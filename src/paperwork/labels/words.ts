@@ -43,7 +43,7 @@ export const labelWords = {
   standing: (standing: LabelStanding, day: (on: string) => string) =>
     standing.is === 'candidate'
       ? 'Candidate, not confirmed'
-      : `Confirmed by ${standing.by}, ${day(standing.on)}`,
+      : `Confirmed ${day(standing.on)} by ${standing.by}`,
   indication: (words: readonly string[]) => `Hazard: ${joined(words)}.`,
   code: ({ list, code, standing }: LabelCode) =>
     `${[lists[list], code].filter(Boolean).join(' ')}${standing.is === 'candidate' ? ' (candidate)' : ''}`,

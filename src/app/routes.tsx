@@ -21,8 +21,11 @@ import { NextLook } from '../screens/clocks/look';
 import { MessageScreen } from '../screens/clocks/message';
 import { BaseScreen as ContainerBase } from '../screens/containers/base';
 import { ContainerScreen } from '../screens/containers/container';
+import { ContainerHistory } from '../screens/containers/history';
 import { ContainerList } from '../screens/containers/list';
+import { MarkScreen } from '../screens/containers/mark';
 import { MoreOfContainer } from '../screens/containers/more';
+import { MoveAll } from '../screens/containers/move-all';
 import { NewContainer } from '../screens/containers/new';
 import { PlaceStream, PutIn } from '../screens/containers/put-in';
 import { TakeOut } from '../screens/containers/take-out';
@@ -120,6 +123,19 @@ const ventilation = {
   keptWorking: lazyScreen(() => import('../screens/ventilation/kept').then((m) => m.KeptWorking)),
 };
 
+/** What is asked once in a container's life, or when something went wrong with it. */
+const life = {
+  found: lazyScreen(() => import('../screens/containers/found').then((m) => m.FoundContainer)),
+  unknown: lazyScreen(() => import('../screens/containers/unknown').then((m) => m.UnknownContents)),
+  whatItIs: lazyScreen(() => import('../screens/containers/what-it-is').then((m) => m.WhatItIs)),
+  change: lazyScreen(() => import('../screens/containers/change').then((m) => m.ChangeVessel)),
+  level: lazyScreen(() => import('../screens/containers/level').then((m) => m.ReadLevel)),
+  levelWhy: lazyScreen(() => import('../screens/containers/level-why').then((m) => m.LevelWhy)),
+  whichEntry: lazyScreen(() => import('../screens/containers/level-why').then((m) => m.WhichEntry)),
+  water: lazyScreen(() => import('../screens/containers/water-lost').then((m) => m.WaterLost)),
+  foundLater: lazyScreen(() => import('../screens/batches/found-later').then((m) => m.FoundLater)),
+};
+
 const twoWays = {
   one: lazyScreen(() => import('../screens/two-ways/two-ways').then((m) => m.TwoWaysScreen)),
   all: lazyScreen(() => import('../screens/two-ways/two-ways').then((m) => m.TwoWaysOfAll)),
@@ -140,18 +156,31 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['streams/:stream', StreamScreen],
   ['streams/:stream/working/:key', StreamWorking],
   ['streams/:stream/working/:key/:steps', StreamWorking],
+  ['streams/:stream/found-later', life.foundLater],
   ['containers', ContainerList],
   ['containers/new', NewContainer],
+  ['containers/found', life.found],
   ['containers/as-it-is-or-treated', twoWays.all],
   ['containers/as-it-is-or-treated/:key', twoWays.working],
   ['containers/as-it-is-or-treated/:key/:steps', twoWays.working],
   ['containers/new/for/:stream', NewContainer],
   ['containers/new/from/:from', NewContainer],
+  ['containers/new/instead/:instead', NewContainer],
   ['containers/:id', ContainerScreen],
   ['containers/:id/in', PutIn],
   ['containers/:id/in/:stream', PlaceStream],
   ['containers/:id/out', TakeOut],
   ['containers/:id/more', MoreOfContainer],
+  ['containers/:id/mark/:mark', MarkScreen],
+  ['containers/:id/move-all', MoveAll],
+  ['containers/:id/history', ContainerHistory],
+  ['containers/:id/unknown', life.unknown],
+  ['containers/:id/what-it-is', life.whatItIs],
+  ['containers/:id/change', life.change],
+  ['containers/:id/level', life.level],
+  ['containers/:id/level/why', life.levelWhy],
+  ['containers/:id/level/entry', life.whichEntry],
+  ['containers/:id/water', life.water],
   ['containers/:id/meets', MeetsScreen],
   ['meets', MeetsScreen],
   ['containers/:id/base/:base', ContainerBase],

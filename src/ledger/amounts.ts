@@ -36,6 +36,9 @@ const readable = { L: 3, g: 1 } as const;
 
 const asRead = (value: Decimal, unit: 'L' | 'g'): string => value.toDecimalPlaces(readable[unit]).toFixed();
 
+/** As a vessel or a scale would show it. */
+export const readably = (value: Decimal, unit: 'L' | 'g'): Amount => ({ value: asRead(value, unit), unit });
+
 /**
  * What of a stream is still to be placed, as it would be written: all of it in the unit it was logged in, a rest in
  * L or g as finely as that can be read.
@@ -45,9 +48,7 @@ export function restToPlace({ body, placed, unplaced }: StreamState): Amount {
   const { liquid, solid } = body;
   if (isNothing(placed) && liquid) return liquid.volume;
   if (isNothing(placed) && solid) return solid.wetMass;
-  return unplaced.volume.isZero()
-    ? { value: asRead(unplaced.mass, 'g'), unit: 'g' }
-    : { value: asRead(unplaced.volume, 'L'), unit: 'L' };
+  return unplaced.volume.isZero() ? readably(unplaced.mass, 'g') : readably(unplaced.volume, 'L');
 }
 
 /** By how much `a` is more than `b`: what no vessel and no scale can show is nothing. */

@@ -3,7 +3,8 @@ import Decimal from 'decimal.js';
 import { spreadFor } from '../chemistry/evidence';
 import { converted, inUnit, quantity } from '../quantities/quantity';
 import { halfLastDigit } from '../quantities/written';
-import { isVolume } from './amounts';
+import { isVolume, readably } from './amounts';
+import type { Amount } from './entries/containers';
 import type { ContainerState, LevelState } from './state';
 
 export type LevelAgainst = {
@@ -14,6 +15,9 @@ export type LevelAgainst = {
   /** By how much they may differ and still be one: the reading may be off, and what was poured was read as finely. */
   readonly within: Decimal;
   readonly agrees: boolean;
+  /** Whether less is in it than the record has, and how much less or more, as finely as it can be read. */
+  readonly less: boolean;
+  readonly gap: Amount;
 };
 
 /** Two readings of the same fineness, independent of each other: √2 times what one may be off. */
@@ -27,7 +31,9 @@ function against({ at, body, held }: LevelState): LevelAgainst {
   const digit = converted(halfLastDigit(level.value), level.unit, unit);
   const within = Decimal.max(off.minus, off.plus, digit).times(twoReadings);
   const wanted = unit === 'L' ? held.volume : held.mass;
-  return { at, level: read, held: wanted, unit, within, agrees: read.minus(wanted).abs().lte(within) };
+  const difference = read.minus(wanted);
+  const [agrees, less] = [difference.abs().lte(within), difference.isNegative()];
+  return { at, level: read, held: wanted, unit, within, agrees, less, gap: readably(difference.abs(), unit) };
 }
 
 /**

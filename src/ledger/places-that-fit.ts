@@ -1,7 +1,11 @@
 /** Where a waste that is refused in one container may go instead, as far as the record tells. */
 import { hasAny, isWaste, type ThingId, traitsOf } from '../safety/must-not-meet/matter';
+import { asHeld, nothing, plus } from './amounts';
+import { isDoubted } from './container-life';
 import { type Filling, fillingFault } from './decisions/containers';
-import { vesselSide } from './meeting-sides';
+import { wholeOf } from './decisions/moves';
+import { capacityOf } from './fill';
+import { contentsSide, vesselSide } from './meeting-sides';
 import type { ContainerState, State } from './state';
 import { givesGas } from './waste-kinds';
 
@@ -47,4 +51,20 @@ export function placesThatFit(
     .filter((container) => isNamed(container, filling))
     .filter(({ body }) => fillingFault(state, body.containerId, filling) === null)
     .sort((a, b) => nearness(a, kinds, state) - nearness(b, kinds, state));
+}
+
+/**
+ * Sound, empty containers into which all of a damaged one may be moved, the smallest that fits first. What nobody knows
+ * is taken for acid that gives off gas: no tight cap, and plastic only.
+ */
+export function emptyPlaces(state: State, container: ContainerState): readonly ContainerState[] {
+  const { containerId } = container.body;
+  const added = wholeOf(container).map(asHeld).reduce(plus, nothing);
+  const side = contentsSide(state, containerId);
+  const unknown = side.length === 0 || isDoubted(state, container);
+  const filling = { added, side, field: 'toContainerId' };
+  return placesThatFit(state, filling, [containerId])
+    .filter(({ contents }) => contents.length === 0)
+    .filter((place) => !unknown || (place.body.cap !== 'tight' && isPlastic(place)))
+    .toSorted((a, b) => capacityOf(a).comparedTo(capacityOf(b)));
 }

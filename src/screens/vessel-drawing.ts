@@ -1,5 +1,6 @@
 /** A container as a drawn vessel: true fill, tinted by its copper and nickel where that can be worked out. */
 import { tint } from '../chemistry/tint';
+import { asHeld } from '../ledger/amounts';
 import { type ContainerFigures, containerFigures } from '../ledger/container-figures';
 import { capacityOf, fillLimitPercent, takesUp } from '../ledger/fill';
 import type { ContainerState, Held, State } from '../ledger/state';
@@ -31,6 +32,12 @@ function tintOf(state: State, container: ContainerState, figures: ContainerFigur
 const family = (container: ContainerState): VesselDrawing['family'] =>
   container.body.vessel === 'drum' ? 'tub' : container.body.vessel;
 
+/** As it was read last, as a share of the capacity: how high it stands can be known where its contents are not. */
+function lastLevel(container: ContainerState): number | undefined {
+  const level = container.levels.at(-1)?.body.level;
+  return level && takesUp(asHeld(level)).div(capacityOf(container)).toNumber();
+}
+
 /** @param figures given when they are worked out already */
 export function vesselDrawing(
   state: State,
@@ -41,10 +48,11 @@ export function vesselDrawing(
   const roomL = takesUp(container.holds).toNumber();
   const solidsL = roomL - container.holds.volume.toNumber();
   const known = container.doubtfulSince === null;
+  const read = lastLevel(container);
   return {
     family: family(container),
     capacityL,
-    ...(known ? { volumeL: roomL } : {}),
+    ...(known ? { volumeL: roomL } : read === undefined ? {} : { guessShare: read }),
     tint: tintOf(state, container, figures),
     cap: container.body.cap === 'tight' || container.body.cap === 'lid' ? 'tight' : 'vented',
     code: container.body.code,

@@ -1,5 +1,5 @@
 /**
- * The eight marks: a state has a word, a shape and a place. Beside its own words a mark is decoration; where it stands
+ * The marks, eight of states and seven of a container's life: a state has a word, a shape and a place. Beside its own words a mark is decoration; where it stands
  * alone, give it a `word`, which screen readers then hear.
  */
 import type { ComponentChildren } from 'preact';
@@ -14,7 +14,11 @@ export type MarkKind =
   | 'unknown'
   | 'candidate'
   | 'confirmed'
-  | 'clearance';
+  | 'clearance'
+  | LifeMark;
+
+/** Where a container is in its life; one that is in use has no mark. */
+export type LifeMark = 'full' | 'closed' | 'held' | 'leaving' | 'gone' | 'emptied' | 'damaged';
 
 export type MarkProps = {
   readonly kind: MarkKind;
@@ -81,6 +85,48 @@ const drawings: Readonly<Record<MarkKind, (share: number) => ComponentChildren>>
     <>
       <path d="M10.4 3h23v30h-23L2.6 25V11Z" class={styles.line} />
       <circle cx="11.6" cy="18" r="3.4" class={styles.ink} />
+    </>
+  ),
+  full: () => (
+    <>
+      <path d="M6 4v29h24V4" class={styles.line} />
+      <path d="M10 9h16v20H10z" class={styles.ink} />
+    </>
+  ),
+  closed: () => (
+    <>
+      <path d="M6 13h24v20H6z" class={styles.line} />
+      <path d="M10.5 2.5h15v8h-15z" class={styles.ink} />
+    </>
+  ),
+  held: () => (
+    <>
+      <path d="M4 4h28v28H4z" class={styles.line} />
+      <path d="M11.5 11h4.5v14h-4.5zM20 11h4.5v14H20z" class={styles.ink} />
+    </>
+  ),
+  leaving: () => (
+    <>
+      <path d="M19 4h13v28H19" class={styles.line} />
+      <path d="M2 15.4h12V9.6L24 18l-10 8.4v-5.8H2z" class={styles.ink} />
+    </>
+  ),
+  gone: () => (
+    <>
+      <path d="M4 6h18v24H4z" class={styles.dashed} />
+      <path d="M12 15.4h12V9.6L34 18l-10 8.4v-5.8H12z" class={styles.ink} />
+    </>
+  ),
+  emptied: () => (
+    <>
+      <path d="M6 4v29h24V4" class={styles.line} />
+      <path d="M12 27h12" class={styles.line} />
+    </>
+  ),
+  damaged: () => (
+    <>
+      <path d="M6 4v29h24V4" class={styles.line} />
+      <path d="M19 4l-5 9 8 5-7 8 3 7" class={styles.line} />
     </>
   ),
 };

@@ -9,8 +9,10 @@ import { VesselLabel } from './vessel-label';
 export type VesselDrawing = {
   readonly family: VesselFamily;
   readonly capacityL: number;
-  /** Leave out when nobody knows: the level is then a dashed line at `guessShare`. */
+  /** Leave out when nobody knows what it is: the level is then a dashed line at `guessShare`. */
   readonly volumeL?: number | undefined;
+  /** Where an unknown level is drawn, share of capacity; half way where nobody read one. */
+  readonly guessShare?: number | undefined;
   /** '#RRGGBB'; 'unknown' hatches the contents, 'not-computed' hatches them lightly. */
   readonly tint: string;
   readonly cap: 'vented' | 'tight';
@@ -32,8 +34,6 @@ export type VesselProps = VesselDrawing & {
   readonly tickEveryL?: number | undefined;
   /** Room for leaders and the limit tick at the right, px. */
   readonly roomRightPx?: number | undefined;
-  /** Where an unknown level is drawn, share of capacity. */
-  readonly guessShare?: number | undefined;
 };
 
 /** Half a line, so that no stroke is cut. */

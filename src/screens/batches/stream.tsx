@@ -11,6 +11,7 @@ import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { heldText, shown, streamTitle } from '../amounts';
+import { lifeWords } from '../containers/life-words';
 import { capital } from '../containers/load-table';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
@@ -145,6 +146,13 @@ export function StreamScreen({ at }: { readonly at: Readonly<Record<string, stri
               href={`#/containers/${containerId}`}
             />
           ))}
+          {liquor && (
+            <Row
+              title={lifeWords.laterDoor}
+              second={lifeWords.laterDoorSecond}
+              href={`#/streams/${id}/found-later`}
+            />
+          )}
           <Row title={w.entry} second={w.entrySecond} href={`#/record/entry/${stream.entryId}`} />
         </Rows>
       </Part>

@@ -1,11 +1,14 @@
 /** What went in and out of a container, the newest first. */
 import type { ContainerFigures } from '../../ledger/container-figures';
 import type { ContainerMovement, ContainerState, State } from '../../ledger/state';
+import type { DecimalSign } from '../../quantities/format';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
-import { amountText, dayText, streamTitle } from '../amounts';
+import { amountText, dayText, heldText, streamTitle } from '../amounts';
+import { stepWords } from '../batches/words';
 import { useShell } from '../shell';
+import { lifeWords } from './life-words';
 import { containerWords as w } from './words';
 
 type Props = {
@@ -16,10 +19,36 @@ type Props = {
 
 function movementTitle(state: State, m: ContainerMovement): string {
   const other = m.otherId === null ? undefined : state.containers.get(m.otherId)?.body.code;
+  if (m.purpose === 'determined') return `${w.out.determined}: ${streamTitle(state, m.streamId ?? '')}`;
   if (m.way === 'in')
     return m.streamId === null ? w.pouredFrom(unbroken(other ?? '')) : streamTitle(state, m.streamId);
   if (m.purpose === 'placed') return '';
   return other === undefined ? w.out[m.purpose] : `${w.out[m.purpose]} ${unbroken(other)}`;
+}
+
+/** What was determined is not added: it is all that is in it from then on. */
+const signOf = ({ way, purpose }: ContainerMovement): string => {
+  if (purpose === 'determined') return '= ';
+  return way === 'in' ? '+' : '−';
+};
+
+/** The step that gave it, whether it was the first in, and what the container held afterwards. */
+function movementSecond(
+  state: State,
+  { streamId, after }: ContainerMovement,
+  first: boolean,
+  sign: DecimalSign,
+  now: string,
+): string {
+  const stepId = streamId === null ? null : (state.streams.get(streamId)?.body.stepId ?? null);
+  const step = stepId === null ? undefined : state.steps.get(stepId);
+  return [
+    step && lifeWords.step(stepWords[step.body.step] ?? step.body.step, dayText(step.at, now)),
+    first ? w.firstIn : undefined,
+    lifeWords.holdsThen(heldText(after, sign)),
+  ]
+    .filter(Boolean)
+    .join(', ');
 }
 
 export function ContainerMovements({ state, container }: Omit<Props, 'figures'>) {
@@ -34,8 +63,8 @@ export function ContainerMovements({ state, container }: Omit<Props, 'figures'>)
             key={`${m.entryId}${m.way}`}
             lead={dayText(m.at, now.value)}
             title={movementTitle(state, m)}
-            second={m === container.movements[0] ? w.firstIn : undefined}
-            figure={`${m.way === 'in' ? '+' : '−'}${amountText(m.amount, sign.value)}`}
+            second={movementSecond(state, m, m === container.movements[0], sign.value, now.value)}
+            figure={`${signOf(m)}${amountText(m.amount, sign.value)}`}
             href={`#/record/entry/${m.entryId}`}
           />
         ))}

@@ -1,24 +1,54 @@
 /** One container: the drawing, what is in it, what it takes to neutralise it, and what went in and out. */
 
 import { containerFigures } from '../../ledger/container-figures';
+import { mayBeDone } from '../../ledger/container-life';
+import type { ContainerState, State } from '../../ledger/state';
 import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
-import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { contentsTitle } from '../amounts';
 import { Met } from '../apart/met';
 import { apartWords } from '../apart/words';
 import { Frame } from '../frame';
+import { PhotoStrip } from '../photos/photo-strip';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { BaseRows } from './base-rows';
 import { ContainerDrawing, StorageAside } from './container-drawing';
+import { ContainerFlags } from './container-flags';
+import { ContainerLevels } from './container-levels';
 import { ContainerMovements } from './container-movements';
 import { Never, Residues, Volumes } from './container-parts';
 import { ContainerTreatment, TreatmentRunning } from './container-treatment';
+import { doingHref } from './doing';
+import { Determined, LifeState, TestAndAsk } from './life-state';
+import { doingWords, lifeWords } from './life-words';
 import { LoadTable, NotDetermined } from './load-table';
 import { containerWords as w } from './words';
+
+/** What is likeliest now, and the way to all the rest. */
+function Thumb({ state, container }: { readonly state: State; readonly container: ContainerState }) {
+  const { containerId } = container.body;
+  const [first, second] = mayBeDone(state, container);
+  return (
+    <Buttons side>
+      {first && (
+        <Button look="primary" centred href={doingHref(containerId, first)}>
+          {doingWords[first].short}
+        </Button>
+      )}
+      {second && (
+        <Button centred href={doingHref(containerId, second)}>
+          {doingWords[second].short}
+        </Button>
+      )}
+      <Button look="plain" centred href={`#/containers/${containerId}/more`}>
+        {w.more}
+      </Button>
+    </Buttons>
+  );
+}
 
 export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { state } = useShell();
@@ -40,27 +70,17 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
       title={w.container(unbroken(code))}
       second={contentsTitle(state.value, containerId) || w.empty}
       aside={<StorageAside {...props} />}
-      actions={
-        <Buttons side>
-          <Button look="primary" centred href={`#/containers/${containerId}/in`}>
-            {w.putIn}
-          </Button>
-          <Button centred href={`#/containers/${containerId}/out`}>
-            {w.takeOut}
-          </Button>
-          <Button look="plain" centred href={`#/containers/${containerId}/more`}>
-            {w.more}
-          </Button>
-        </Buttons>
-      }
+      actions={<Thumb {...props} />}
     >
       <Met {...props} />
       <Part>
         <ContainerDrawing {...props} />
       </Part>
       <TreatmentRunning {...props} />
-      {container.doubtfulSince !== null && <Notice mark="unknown">{w.doubtful}</Notice>}
-      {figures.contents.unaccounted && <Notice mark="unknown">{w.unaccounted}</Notice>}
+      <LifeState {...props} />
+      <Determined {...props} />
+      <TestAndAsk {...props} />
+      <ContainerFlags {...props} />
       <Never {...props} />
       <Part rule width="edge">
         <Rows>
@@ -86,6 +106,17 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
       {figures.load && <BaseRows {...props} />}
       <ContainerTreatment {...props} />
       <ContainerMovements {...props} />
+      <ContainerLevels {...props} />
+      <Part rule width="edge">
+        <Rows>
+          <Row
+            title={lifeWords.history}
+            second={lifeWords.historySecond}
+            href={`#/containers/${containerId}/history`}
+          />
+        </Rows>
+        <PhotoStrip photos={container.body.photos ?? []} />
+      </Part>
       <Part rule>
         <p>{words.caution}</p>
       </Part>

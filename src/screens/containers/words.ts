@@ -178,7 +178,7 @@ export const materialWords: Readonly<Record<ContainerOpened['material'], string>
   HDPE: 'HDPE',
   PP: 'PP',
   glass: 'glass',
-  other: 'something else',
+  other: 'something else, or not known',
 };
 
 export const capWords: Readonly<Record<ContainerOpened['cap'], string>> = {

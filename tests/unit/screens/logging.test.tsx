@@ -245,13 +245,13 @@ describe('taking out', () => {
 
 test('a mark can have been earlier, never later than now', async () => {
   const { shell, state, first } = await withContainers();
-  open(shell, `containers/${first}/more`);
+  open(shell, `containers/${first}/mark/closed`);
   await fill('When', '2026-05-13T09:30');
-  await tap('It is closed for good');
+  await tap('Write it down');
   expect(state.value.containers.get(first)?.closedAt).toBeNull();
   const before = state.value.log.length;
   await fill('When', '2026-05-12T00:30');
-  await tap('It is closed for good');
+  await tap('Write it down');
   await waitFor(() => expect(state.value.log.length).toBe(before + 1));
   expect(state.value.log.at(-1)?.happenedAt).toBe(new Date('2026-05-12T00:30').toISOString());
 });

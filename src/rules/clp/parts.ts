@@ -109,25 +109,13 @@ export type Term = {
   readonly weight?: Figure<'1'>;
 };
 
-/**
- * Shares as parts of their limits. Those of one limit are summed first: three shares of 1 % reach a limit of 3 %, and three
- * thirds cut off at the last digit would not.
- */
+/** Shares as parts of their limits, added up; null where there is none. */
 export function partsOfLimits(terms: readonly Term[]): Expression | null {
-  const groups = new Map<string, Term[]>();
-  for (const term of [...terms].sort((a, b) => b.limit.value.cmp(a.limit.value))) {
-    const key = `${term.limit.value} ${term.limit.unit} ${term.weight?.value ?? 1}`;
-    groups.set(key, [...(groups.get(key) ?? []), term]);
-  }
-  const sums = [...groups.values()].flatMap((group) => {
-    const [first] = group;
-    if (!first) return [];
-    const shares = group.length === 1 ? first.share : plus(...group.map((t) => t.share));
-    return [over(first.weight ? times(first.weight, shares) : shares, first.limit)];
-  });
-  const [only] = sums;
+  const [only, ...more] = terms.map(({ share, limit, weight }) =>
+    over(weight ? times(weight, share) : share, limit),
+  );
   if (!only) return null;
-  return sums.length === 1 ? only : plus(...sums);
+  return more.length === 0 ? only : plus(only, ...more);
 }
 
 export function fraction(sentence: string, terms: readonly Term[]): Figure<'1'> | null {

@@ -26,6 +26,7 @@ describe('a limit is reached at the limit, not just under it', () => {
     ['Skin Corr. 1A H314', 'HNO3', '20', '19.9'],
     ['Acute Tox. 4 (inhalation vapour) H332', 'HNO3', '13.25', '13.2'],
     ['Acute Tox. 3 (inhalation vapour) H331', 'HNO3', '26.5', '26.4'],
+    ['Acute Tox. 1 (inhalation vapour) H330', 'HNO3', '70.1', '70'],
     ['Acute Tox. 2 (inhalation vapour) H330', 'HNO3-conc', '2.5', '2.49'],
     ['Skin Irrit. 2 H315', 'NaOH', '0.5', '0.49'],
     ['Skin Corr. 1B H314', 'NaOH', '2', '1.99'],
@@ -69,6 +70,16 @@ describe('a limit is reached at the limit, not just under it', () => {
   it.each(edges)('%s by %s at %s %, not at %s %', (hazard, id, at, under) => {
     expect(calculated(liquor({ [id]: at }))).toContain(hazard);
     expect(calculated(liquor({ [id]: under }))).not.toContain(hazard);
+  });
+
+  it('what is below 1 % adds nothing to an estimate, to skin or to eye', () => {
+    const { estimates, skin, eye } = classify(liquor({ HNO3: '0.99', 'Cu(NO3)2': '0.99' }));
+    expect([estimates.oral, estimates.vapour, skin['1B'], skin['2'], eye['1'], eye['2']]).toEqual(
+      Array(6).fill(null),
+    );
+    const at = classify(liquor({ HNO3: '1', 'Cu(NO3)2': '1' }));
+    expect(at.estimates.oral?.value.toNumber()).toBeCloseTo(50_000, 6);
+    expect(at.estimates.vapour?.value.toNumber()).toBeCloseTo(265, 9);
   });
 
   it('three shares of 1 % reach the 3 % of eye damage', () => {

@@ -24,8 +24,9 @@ export type Extreme = 'acid' | 'base' | null;
 /** Which end of the scale its pH may reach; null where it reaches none or nobody has read it. */
 export function extremePh({ pH }: { readonly pH?: Figure<'1'> }): Extreme {
   if (!pH) return null;
-  if (pH.low.lte(clp.extremePh.acid.value)) return 'acid';
-  return pH.high.gte(clp.extremePh.alkali.value) ? 'base' : null;
+  // Ends of ranges are worked out in plain numbers: so many decimals of them are told apart from a limit.
+  if (pH.low.toDecimalPlaces(9).lte(clp.extremePh.acid.value)) return 'acid';
+  return pH.high.toDecimalPlaces(9).gte(clp.extremePh.alkali.value) ? 'base' : null;
 }
 
 /** Groups of corrosive constituents added up, the gravest first. */
@@ -75,7 +76,7 @@ function byPh(pH: Figure<'1'>, extreme: 'acid' | 'base'): Finding {
     group: 'II',
     byKnowledge: true,
     citation: citedRule('class-8-ph'),
-    grounds: [{ figure: pH, limit }],
+    grounds: [{ figure: pH, limit, ...(extreme === 'acid' ? { end: 'low' } : {}) }],
     lacks: ['skin corrosion, by test'],
   };
 }

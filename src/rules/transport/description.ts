@@ -1,8 +1,14 @@
 /** A candidate as it would be written on the paper that goes with the goods. */
 import type { Entry, PackingGroup } from '../../reference/transport-tables';
 
+/** Of an entry, what is written; of any class. */
+type Written = Pick<Entry, 'un' | 'name' | 'nameUSA' | 'usaOnly'> & {
+  readonly class: string;
+  readonly subsidiary: readonly string[];
+};
+
 export type Described = {
-  readonly entry: Entry;
+  readonly entry: Written;
   readonly group: PackingGroup;
   readonly technicalNames: readonly string[];
   readonly environmentallyHazardous: boolean;
@@ -17,7 +23,7 @@ const inBrackets = (names: readonly string[]): string => (names.length === 0 ? '
 export const namedWaste = (name: string, word: 'WASTE' | 'Waste'): string =>
   /\bwaste\b/i.test(name) ? name : `${word} ${name}`;
 
-const classes = ({ class: of, subsidiary }: Entry): string =>
+const classes = ({ class: of, subsidiary }: Written): string =>
   subsidiary.length === 0 ? of : `${of} (${subsidiary.join(', ')})`;
 
 const environment = ({ entry, environmentallyHazardous }: Described): string =>

@@ -82,13 +82,15 @@ function byRoute(parts: readonly Part[], route: ToxicRoute): Finding | null {
   return null;
 }
 
-/** Findings of class 6.1, those that decide first. */
+const order: readonly Finding['standing'][] = ['fires', 'judgement', 'open', 'close'];
+
+/** Findings of class 6.1: what decides first, then what is graver. */
 export function toxic({ mixture }: Consignment): readonly Finding[] {
   const parts = partsOf(mixture);
   const routes: readonly ToxicRoute[] = mixture.state === 'liquid' ? ['oral'] : ['oral', 'dust or mist'];
   return routes
     .flatMap((route) => byRoute(parts, route) ?? [])
-    .sort((a, b) => Number(b.taken) - Number(a.taken));
+    .sort((a, b) => order.indexOf(a.standing) - order.indexOf(b.standing) || a.group.length - b.group.length);
 }
 
 export type NamedToxic = { readonly entry: EntryId; readonly part: Part; readonly finding: Finding };

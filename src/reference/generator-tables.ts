@@ -5,15 +5,13 @@
  */
 import * as z from 'zod/mini';
 import generatorJson from './generator.json';
-import { Constant } from './tables';
+import { Constant, SourceId } from './tables';
 
-const Cited = z.strictObject({
+const Ruled = z.strictObject({
   /** In our own words. */
   rule: z.string(),
-  cite: z.string(),
+  source: SourceId,
   status: z.enum(['verified', 'memory']),
-  /** Where it was read. */
-  readIn: z.exactOptional(z.string()),
 });
 
 /** `reached`: already at the limit; `passed`: only above it. */
@@ -46,6 +44,6 @@ export const generator = z
       'SQG-report': Constant,
     }),
     retention: z.strictObject({ USA: Constant, EU: Constant }),
-    counting: z.record(z.enum(countingRules), Cited),
+    counting: z.record(z.enum(countingRules), Ruled),
   })
   .parse(generatorJson);

@@ -6,7 +6,7 @@ import type { Figure } from '../../quantities/figure';
 import { calendarDay } from './calendar-day';
 import { type TimeLimit, timeLimit } from './time-limit';
 
-/** What stood there from a moment on, all containers of one place together. */
+/** What stood there from a moment on, all containers of one place together; of several at one moment the last counts. */
 export type Level = { readonly at: string; readonly volume: Figure<'L'> };
 
 /** When the limit was passed, and until when the excess may stay. */
@@ -40,12 +40,14 @@ export function nearTheWork(
   today: string,
   zone: string,
 ): NearTheWork {
+  // Pouring from one container there into another takes no time, and begins nothing anew.
+  const settled = levels.filter(({ at }, index) => levels[index + 1]?.at !== at);
   const passed = (over: (level: Level) => boolean): Passed | null => {
-    const since = overSince(levels, over, zone);
+    const since = overSince(settled, over, zone);
     return since === null ? null : { since, ...timeLimit(since, { count: days, unit: 'days' }, today) };
   };
   return {
-    now: levels.at(-1) ?? null,
+    now: settled.at(-1) ?? null,
     passed: passed(({ volume }) => volume.value.gt(limit.value)),
     mayHavePassed: passed(({ volume }) => volume.high.gt(limit.value)),
   };

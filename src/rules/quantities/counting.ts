@@ -5,6 +5,7 @@
 import type { Figure } from '../../quantities/figure';
 import { type CountingRule, generator } from '../../reference/generator-tables';
 import type { Citation } from '../candidate';
+import { cited } from '../cited';
 import { monthOf } from '../clocks/calendar-day';
 
 export type Known = 'yes' | 'no' | 'not determined';
@@ -103,5 +104,5 @@ export function judged(arising: Arising, month: string, zone: string): Judged {
     monthOf(arising.at, zone) === month
       ? byOrigin(arising.origin)
       : { counts: false, rule: 'other-month', lacks: [] };
-  return { arising, ...found, citation: generator.counting[found.rule] };
+  return { arising, ...found, citation: cited(generator.counting[found.rule]) };
 }

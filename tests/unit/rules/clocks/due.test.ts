@@ -97,6 +97,15 @@ describe('waste that stands near the work', () => {
     expect(judged(at('2026-03-01', litres(209)), at('2026-03-02', litres(100))).passed).toBeNull();
   });
 
+  it('poured from one container there into another does not begin anew', () => {
+    const found = judged(
+      at('2026-03-01', litres(210)),
+      at('2026-03-04', litres(150)),
+      at('2026-03-04', litres(210)),
+    );
+    expect(found.passed?.since).toBe('2026-03-01');
+  });
+
   it('may have passed it at the high end of its range, before it has by its value', () => {
     const found = judged(at('2026-03-03', litres(205, 5)), at('2026-03-05', litres(209, 5)));
     expect(found.mayHavePassed?.since).toBe('2026-03-03');

@@ -53,6 +53,8 @@ const LabelElement = z.strictObject({
 
 export const clp = z
   .strictObject({
+    /** What all of it is worth for waste. */
+    scope: Rule,
     rules: z.record(z.enum(ruleIds), Rule),
     /** From this share on an ingredient is relevant for skin, eye, airways and acute toxicity. */
     cutOff: Constant,

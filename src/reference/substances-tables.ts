@@ -71,7 +71,7 @@ const Substance = z.strictObject({
   countedAs: z.optional(z.literal('metal')),
   /** Classes that a test of the mixture decides. */
   byTest: z.optional(z.array(Class)),
-  /** Notified besides the harmonised ones. */
+  /** Notified by some besides the classes that are counted: for a person to judge. */
   notified: z.optional(z.array(Class)),
   supplemental: z.optional(z.array(z.literal('EUH071'))),
   /** Notes of Annex VI. */

@@ -56,7 +56,8 @@ export function supplements(parts: readonly Part[], fired: readonly Hazard[]): T
   const airways = (): Told => {
     const from = parts.filter((p) => p.substance.supplemental?.includes('EUH071'));
     if (from.length === 0) return bare;
-    const inhaled = fired.some((h) => h.class === 'Acute Tox.' && h.code.startsWith('H33'));
+    const waysIn = new Set(from.flatMap((p) => p.substance.classes.map((c) => c.route)));
+    const inhaled = fired.some((h) => h.class === 'Acute Tox.' && waysIn.has(h.route));
     if (inhaled) {
       const rest = { standing: 'fires', citation: citationOf('airways'), grounds: [] } as const;
       return { supplements: [{ code: 'EUH071', names: [] }], candidates: [candidate('EUH071', rest)] };

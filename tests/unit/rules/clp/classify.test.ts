@@ -211,6 +211,10 @@ describe('what only a test decides', () => {
     expect(candidate(mixture, 'Eye Dam. 1 H318')?.standing).toBe('judgement');
     expect(candidate(mixture, 'Ox. Liq. H272')?.standing).toBe('judgement');
     expect(calculated(mixture)).not.toContain('Eye Dam. 1 H318');
+    expect(candidate(liquor({ 'Cu(NO3)2': '5' }), 'Skin Corr. 1B H314')?.standing).toBe('judgement');
+    expect(
+      candidate(liquor({ BaTiO3: '70' }, { state: 'solid' }), 'Acute Tox. 4 (oral) H302')?.standing,
+    ).toBe('judgement');
   });
 });
 
@@ -228,6 +232,7 @@ describe('statements besides those of the classes', () => {
     expect(supplements({ HNO3: '13.25' })).toEqual([{ code: 'EUH071', names: [] }]);
     expect(supplements({ HNO3: '10' })).toEqual([]);
     expect(candidate(liquor({ HNO3: '10' }), 'EUH071')?.standing).toBe('judgement');
+    expect(supplements({ HNO3: '10', 'Cu(OH)2': '20' })).toEqual([]);
     expect(candidate(liquor({ HNO3: '2' }), 'EUH071')).toBeUndefined();
   });
 });

@@ -106,11 +106,12 @@ describe('only the worst of a family, and what is below it not at all', () => {
     expect(candidate(liquor({ HNO3: '9' }), 'Skin Corr. 1A H314')).toBeUndefined();
   });
 
-  it('no class twice', () => {
-    const codes = classify(
-      liquor({ HNO3: '4', 'Pb(NO3)2': '6', 'Ba(NO3)2': '11', 'Ni(NO3)2': '0.5' }, { pH: '0.5' }),
-    ).candidates.map((c) => c.code);
+  it('no class twice: what stays open weighs more than what only comes near', () => {
+    const mixture = liquor({ 'Cu(NO3)2': '15', 'Pb(NO3)2': '3' }, { open: ['Ba'] });
+    const codes = classify(mixture).candidates.map((c) => c.code);
     expect(new Set(codes).size).toBe(codes.length);
+    expect(candidate(liquor({ 'Cu(NO3)2': '15' }), 'Acute Tox. 4 (oral) H302')?.standing).toBe('close');
+    expect(candidate(mixture, 'Acute Tox. 4 (oral) H302')?.standing).toBe('open');
   });
 });
 

@@ -28,7 +28,10 @@ export type ElementLevels = {
   readonly tclp: Levels<'mg/L'>;
   /** In the extract of California's leaching test (WET). */
   readonly wet: Levels<'mg/L'>;
-  /** Elements that may be in it and nobody determined; a rule that rests on one of them stays open. */
+  /**
+   * Elements that may be in it and nobody determined, or only of a part of it: then there is at least what the levels say.
+   * A rule that rests on one of them stays open.
+   */
   readonly open: readonly Element[];
   /** null: not determined. */
   readonly nitrateBearing: boolean | null;

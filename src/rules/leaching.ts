@@ -23,7 +23,7 @@ export type Extract = {
   readonly known: readonly Figure<'mg/L'>[];
   /** The liquid part alone brings as much; its low end is what can be relied on. */
   readonly atLeast?: Figure<'mg/L'>;
-  /** All of it together would bring no more; its high end is what can be relied on. */
+  /** All of it together would bring no more; its high end is what can be relied on. Absent where only a part is determined. */
   readonly atMost?: Figure<'mg/L'>;
 };
 
@@ -61,7 +61,7 @@ export function extractOf(element: Element, levels: ElementLevels, test: Leachin
           }),
         }
       : {}),
-    ...(total
+    ...(total && !levels.open.includes(element)
       ? {
           atMost: workedOut({
             sentence: `${element} in the extract if all of it went in`,

@@ -35,9 +35,17 @@ function termsNamed(name: string): readonly Term[] {
   const [code = '', category] = name.split('_');
   const found = acute
     ? all.find((t) => t.category === acute[1] && t.code.startsWith(waysIn[acute[2] ?? ''] ?? '-'))
-    : all.find((t) => t.code === code && t.category === category);
+    : all.find((t) => t.code === code);
   if (!found) throw new Error(`no sum that this knows: ${name}`);
-  return [{ ...found, times: '1' }];
+  const of = acute ? found.category : category;
+  return [
+    {
+      code: found.code,
+      times: '1',
+      ...(found.cutOff ? { cutOff: found.cutOff } : {}),
+      ...(of ? { category: of } : {}),
+    },
+  ];
 }
 
 const sumNamed = (mixture: Mixture, name: string): number =>

@@ -44,13 +44,12 @@ export function levelsIn<U extends 'mg/L' | 'mg/kg'>(
   );
 }
 
-/** Named with null: not determined. */
-export const openIn = (...all: readonly z.infer<typeof Amounts>[]): readonly Element[] =>
-  all
-    .flatMap((amounts) => Object.entries(amounts ?? {}))
-    .filter(([, amount]) => amount === null)
-    .map(([symbol]) => symbol)
-    .filter(isElement);
+/** Named with null and nowhere with a number: not determined. */
+export function openIn(...all: readonly z.infer<typeof Amounts>[]): readonly Element[] {
+  const named = all.flatMap((amounts) => Object.entries(amounts ?? {}));
+  const known = new Set(named.filter(([, amount]) => amount !== null).map(([symbol]) => symbol));
+  return [...new Set(named.map(([symbol]) => symbol))].filter((s) => !known.has(s)).filter(isElement);
+}
 
 export const strangersIn = (...all: readonly z.infer<typeof Amounts>[]): readonly string[] =>
   all.flatMap((amounts) => Object.keys(amounts ?? {})).filter((symbol) => !isElement(symbol));

@@ -53,10 +53,10 @@ function formOf(input: Input): 'waste water' | 'other' {
   return wet ? 'waste water' : 'other';
 }
 
-/** "D011", "UTS Ni" and "UTS-Ni" as the element. */
+/** "D011", "UTS Ni", "UTS-Ni" and "F006 Ni" as the element. */
 function elementCalled(name: string): string {
   const code = toxicityCodes.find((one) => one === name.split(' ')[0]);
-  return code ? rcra.toxicity[code].element : name.replace(/^UTS[- ]/, '');
+  return code ? rcra.toxicity[code].element : (name.split(/[ -]/).at(-1) ?? name);
 }
 
 export function evaluateRcraLdr({ input, expected }: RcraLdrCase): Outcome {
@@ -76,9 +76,7 @@ export function evaluateRcraLdr({ input, expected }: RcraLdrCase): Outcome {
       });
   const fires = candidates.filter(({ standing }) => standing === 'fires');
   const open = candidates.filter(({ standing }) => standing === 'open');
-  const above = fires.map(({ code, grounds }) =>
-    code.startsWith('UTS') ? elementCalled(code) : elementOf(code, grounds),
-  );
+  const above = fires.map(({ code }) => elementCalled(code));
   const meets = fires.length > 0 ? false : open.length > 0 || outside ? null : true;
   const checks: Check[] = [];
   if (expected.aboveStandard)
@@ -98,9 +96,3 @@ export function evaluateRcraLdr({ input, expected }: RcraLdrCase): Outcome {
     ],
   };
 }
-
-/** A listed code has several elements: which one it is, its figure says. */
-const elementOf = (code: string, grounds: readonly { figure: { sentence: string } }[]): string =>
-  toxicityCodes.some((one) => one === code)
-    ? elementCalled(code)
-    : (grounds[0]?.figure.sentence.split(',')[0] ?? code);

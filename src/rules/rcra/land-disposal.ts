@@ -16,7 +16,7 @@ export type LandDisposal = {
   readonly form: 'waste water' | 'other';
   /** Of waste water all that is in it; of all else what is in the extract of the leaching test. */
   readonly measured: Levels<'mg/L'>;
-  /** What may be in it and nobody determined. */
+  /** What may be in it and nobody determined, or only of a part. */
   readonly open: readonly Element[];
 };
 
@@ -31,7 +31,8 @@ const made = (
 const isToxicity = (code: string): code is ToxicityCode => toxicityCodes.some((one) => one === code);
 const isCharacteristic = (code: string): boolean => /^D\d{3}$/.test(code);
 
-function standardOf(element: Element, form: LandDisposal['form']): Figure<'mg/L'> | null {
+/** null: there is none. */
+export function standardOf(element: Element, form: LandDisposal['form']): Figure<'mg/L'> | null {
   const { values, source, unit } = rcra.landDisposal;
   const row = values[element];
   if (!row) return null;
@@ -45,12 +46,12 @@ function standardOf(element: Element, form: LandDisposal['form']): Figure<'mg/L'
   );
 }
 
-/** Elements that the origin itself gives a standard, each with the code it has it from. */
+/** Elements that the origin itself gives a standard, each with the code it has it from; of a listed code with its own name. */
 function ownElements(codes: readonly string[]): ReadonlyMap<Element, string> {
   return new Map(
     codes.flatMap((code): [Element, string][] => {
       if (isToxicity(code)) return [[rcra.toxicity[code].element as Element, code]];
-      return (rcra.landDisposal.listed[code]?.elements ?? []).map((e) => [e as Element, code]);
+      return (rcra.landDisposal.listed[code]?.elements ?? []).map((e) => [e as Element, `${code} ${e}`]);
     }),
   );
 }
@@ -68,6 +69,7 @@ function heldAgainst(element: Element, code: string, rule: Rule, waste: LandDisp
   const grounds: readonly Ground[] = [{ figure, limit }];
   // At the standard it is met: only what is above fails.
   if (figure.high.gt(limit.value)) return made(code, 'fires', rule, { grounds });
+  if (waste.open.includes(element)) return made(code, 'open', rule, { grounds, lacks: [element] });
   return standingOf({ figure, limit }) === null ? null : made(code, 'close', rule, { grounds });
 }
 
@@ -95,9 +97,6 @@ export function landDisposal(waste: LandDisposal): readonly Candidate[] {
     ...underlying.map((element) => heldAgainst(element, `UTS ${element}`, 'underlying', waste)),
   ].filter((found) => found !== null);
 }
-
-/** The standard of each element that has one, to show before anything is measured. */
-export const standardFor = standardOf;
 
 /** No treatment; to be said wherever a standard is shown. */
 export const dilutionIsNoTreatment = cited(rcra.rules.dilution);

@@ -49,6 +49,25 @@ describe('a case of what must not meet', () => {
   });
 });
 
+describe('a case of hazardous properties, of characteristics, of land disposal, of California', () => {
+  const wrong = evaluateFolder(fileURLToPath(new URL('../../cases/wrong-on-purpose', import.meta.url)));
+  const right = (id: string) => wrong.find((one) => one.id === id)?.outcome.checks.map(({ ok }) => ok);
+  it('made wrong on purpose fails, and only where it is wrong', () => {
+    expect(right('W-HP')).toEqual([false, false, true]);
+    expect(right('W-RCRA')).toEqual([false, false, false]);
+    expect(right('W-LDR')).toEqual([false, false]);
+    expect(right('W-CA')).toEqual([false, false, false]);
+  });
+
+  it('may name what is open under review, and must name what a person judges', () => {
+    const input = { state: 'liquid', pH: null, nitrateBearing: true };
+    const failed = (review: string[]) =>
+      lines(evaluated(JSON.stringify({ id: 'X', kind: 'rcra-characteristic', input, expected: { review } })));
+    expect([failed(['D001', 'D002']), failed(['D001'])]).toEqual([[], []]);
+    expect([failed(['D002']).length, failed(['D001', 'D003']).length]).toEqual([1, 1]);
+  });
+});
+
 describe('what cannot be evaluated counts as failed', () => {
   it('a file that is not JSON', () => {
     expect(lines(evaluated('{ "id": '))).toEqual([expect.stringContaining('cannot be read')]);

@@ -25,7 +25,7 @@ export const ClockCase = z.object({
     days: z.optional(Whole),
     years: z.optional(Whole),
     /** To the site that takes the waste. */
-    distanceMiles: z.optional(z.number()),
+    distanceMiles: z.optional(z.union([z.number(), z.string()])),
   }),
   expected: z.record(z.string(), z.union([z.string(), z.number(), z.boolean(), z.null()])),
 });
@@ -83,9 +83,13 @@ function periodOf({ rule, days, years, distanceMiles }: ClockCase['input']): Per
     .toLowerCase()
     .replace(/\bone\b/, '1')
     .replace(/\bthree\b/, '3');
+  const miles = distanceMiles === undefined ? undefined : Number(distanceMiles);
+  const far = miles !== undefined && miles >= Number(storage.far.value);
+  // The longer time is no free choice: nearer than that, the shorter one holds.
+  if (/sqg.*270/.test(name) && miles !== undefined && !far) return referencePeriod(storage.SQG);
   const inName = periodInName(name.replace(/1000\s*kg/, ''));
   if (inName) return inName;
-  const found = named((distanceMiles ?? 0) >= Number(storage.far.value)).find(([words]) => words.test(name));
+  const found = named(far).find(([words]) => words.test(name));
   if (!found) throw new Error(`no rule that this knows: ${rule}`);
   return found[1];
 }

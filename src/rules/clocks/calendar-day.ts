@@ -11,6 +11,23 @@ const asDay = (date: Date): string => formatISO(date, { representation: 'date' }
 /** An IANA name, or minutes ahead of UTC ("+330") as a record may have them. */
 const minutesAhead = (zone: string): number | null => (/^[+-]\d+$/.test(zone) ? Number(zone) : null);
 
+/** Making one takes far longer than using it, and a month looks at every entry. */
+const formats = new Map<string, Intl.DateTimeFormat>();
+
+function formatIn(timeZone: string): Intl.DateTimeFormat {
+  const made =
+    formats.get(timeZone) ??
+    new Intl.DateTimeFormat('en-US', {
+      timeZone,
+      calendar: 'gregory',
+      year: 'numeric',
+      month: '2-digit',
+      day: '2-digit',
+    });
+  formats.set(timeZone, made);
+  return made;
+}
+
 /**
  * The calendar day of a moment where the workshop is.
  * @param zone an IANA name, or minutes ahead of UTC
@@ -20,12 +37,10 @@ const minutesAhead = (zone: string): number | null => (/^[+-]\d+$/.test(zone) ? 
 export function calendarDay(at: string, zone: string): string {
   const minutes = minutesAhead(zone);
   if (minutes !== null) return new Date(Date.parse(at) + minutes * 60_000).toISOString().slice(0, 10);
-  return new Intl.DateTimeFormat('en-CA', {
-    timeZone: zone,
-    year: 'numeric',
-    month: '2-digit',
-    day: '2-digit',
-  }).format(new Date(at));
+  // By its parts: how a locale puts them together has changed from one browser to the next.
+  const parts = formatIn(zone).formatToParts(new Date(at));
+  const part = (type: 'year' | 'month' | 'day'): string => parts.find((p) => p.type === type)?.value ?? '';
+  return `${part('year')}-${part('month')}-${part('day')}`;
 }
 
 /** How long something may last, in whole calendar units. */

@@ -42,6 +42,12 @@ describe('a clock by the name of its rule', () => {
     expect(lastDay(rule)).toBe(day);
   });
 
+  it('has the longer time only where the site is far', () => {
+    expect(lastDay('SQG-270', { distanceMiles: 199 })).toBe('2026-07-30');
+    expect(lastDay('SQG-270', { distanceMiles: 200 })).toBe('2026-10-28');
+    expect(lastDay('SQG', { distanceMiles: 200 })).toBe('2026-10-28');
+  });
+
   it('has none before anything has started, and is not guessed where its name says nothing', () => {
     expect(lastDay('LQG-90', { start: null })).toBeNull();
     expect(() => lastDay('by-and-by')).toThrow('no rule');

@@ -147,20 +147,28 @@ export function walkDays(state: State): Pick<WalkDue, 'days' | 'stated'> {
 const toSeeSince = ({ firstWasteIn, doubtfulSince, damagedSince, at }: ContainerState): string =>
   firstWasteIn ?? doubtfulSince ?? damagedSince ?? at;
 
+/** By when a container must be looked at; null while nothing in it asks for it. @param zone where the workshop is */
+export function lookDue(state: State, container: ContainerState, now: string, zone: string): WalkDue | null {
+  const { days, stated } = walkDays(state);
+  const today = calendarDay(now, zone);
+  const seen = lastSeen(state, container);
+  const seenOn = seen === null ? null : calendarDay(seen, zone);
+  const due = inspectionDue(calendarDay(toSeeSince(container), zone), seenOn, days, today);
+  return due && { ...due, days, stated, containerId: container.body.containerId };
+}
+
 /**
- * By when the next walk must be made: the earliest of all containers, each counted from when it was last seen. So one that
- * could not be seen is due before the others. Null while there is nothing to see.
+ * By when the next walk must be made: the earliest of its containers, each counted from when it was last seen. Those that
+ * the last walk could not see are due by themselves, unless there are no others. Null while there is nothing to see.
  * @param zone where the workshop is
  */
 export function walkDue(state: State, now: string, zone: string): WalkDue | null {
-  const { days, stated } = walkDays(state);
-  const today = calendarDay(now, zone);
-  const due = walkOrder(state).flatMap((container): WalkDue[] => {
-    const seen = lastSeen(state, container);
-    const seenOn = seen === null ? null : calendarDay(seen, zone);
-    const one = inspectionDue(calendarDay(toSeeSince(container), zone), seenOn, days, today);
-    return one ? [{ ...one, days, stated, containerId: container.body.containerId }] : [];
-  });
+  const missed = new Set(notSeenSince(state).map(({ containerId }) => containerId));
+  const all = walkOrder(state);
+  const others = all.filter(({ body }) => !missed.has(body.containerId));
+  const due = (others.length > 0 ? others : all).flatMap(
+    (container) => lookDue(state, container, now, zone) ?? [],
+  );
   return due.reduce<WalkDue | null>((first, one) => (first && first.due <= one.due ? first : one), null);
 }
 

@@ -21,20 +21,8 @@ import { KeptRun, runDraft } from './kept-run';
 import { knownHere } from './known-here';
 import { type ListFor, partOf } from './list-for';
 import { isSamePlace, usePlace } from './use-place';
+import { useUndo } from './use-undo';
 import { performedFault } from './words';
-
-const undoMs = 5_000;
-
-/** Words of the answer that can be undone still; null after a while. */
-function useUndo() {
-  const [undo, setUndo] = useState<{ readonly said: string } | null>(null);
-  useEffect(() => {
-    if (!undo) return;
-    const timer = setTimeout(() => setUndo(null), undoMs);
-    return () => clearTimeout(timer);
-  }, [undo]);
-  return [undo, setUndo] as const;
-}
 
 /** What a run is begun with; a place that is not known has no key. */
 const contextOf = (person: string, what: ListFor, place: Context['place']): Context => ({
@@ -59,7 +47,7 @@ export function useRun(list: Checklist, what: ListFor, person: string) {
     run: begin(list, { ...contextOf(person, what, place), ...knownHere(shell, list, what) }, shell.moment()),
   });
   const [kept, setKept] = useState<KeptRun>(() => shell.draft.read(name, KeptRun) ?? fresh());
-  const [undo, setUndo] = useUndo();
+  const [undo, setUndo] = useUndo<{ readonly said: string }>();
   const [fault, setFault] = useState<string | null>(null);
 
   const keep = (next: KeptRun): void => {

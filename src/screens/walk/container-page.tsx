@@ -1,5 +1,6 @@
 /** One container of the walk: the vessel as the record has it above, what to look at, and two answers at the thumb. */
 import { useState } from 'preact/hooks';
+import { isNothing } from '../../ledger/amounts';
 import { capacityOf } from '../../ledger/fill';
 import type { ContainerState } from '../../ledger/state';
 import { findingsAt, looksOf } from '../../ledger/walks';
@@ -11,7 +12,7 @@ import { Part } from '../../ui/page';
 import { Pegs } from '../../ui/pegs';
 import { useTapGuard } from '../../ui/tap-guard';
 import { Vessel } from '../../ui/vessel';
-import { amountText, contentsTitle, dayText, heldText } from '../amounts';
+import { amountText, contentsTitle, dayText, heldText, momentText } from '../amounts';
 import { Reason } from '../checklist/further-pages';
 import { useReadAloud } from '../checklist/read-aloud';
 import { words as listWords } from '../checklist/words';
@@ -20,6 +21,7 @@ import { containerWords } from '../containers/words';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { vesselDrawing } from '../vessel-drawing';
+import { words } from '../words';
 import { LooksPage } from './looks-page';
 import type { WalkOnScreen } from './use-walk';
 import { fittedScale } from './vessel-size';
@@ -34,6 +36,13 @@ export const WalkPegs = ({ on }: { readonly on: WalkOnScreen }) => {
   const at = on.passed + on.draft.place.length + 1;
   return <Pegs at={at} of={last} words={listWords.position(at, last)} task={on.list.title} />;
 };
+
+/** By the record nothing is in it, and yet nobody knows for sure: that is not empty. */
+const isOpen = ({ holds, doubtfulSince }: ContainerState): boolean =>
+  doubtfulSince !== null && isNothing(holds);
+
+const emptyWords = (container: ContainerState): string =>
+  isOpen(container) ? words.notDetermined : containerWords.empty;
 
 /** What the record says of it, beside the drawing. */
 function Facts({ container }: Pick<Props, 'container'>) {
@@ -51,7 +60,10 @@ function Facts({ container }: Pick<Props, 'container'>) {
       )}
       <dt>{w.stands.holds}</dt>
       <dd>
-        {heldText(container.holds, sign.value)}, {amountText(capacity, sign.value)}
+        {w.stands.of(
+          isOpen(container) ? words.notDetermined : heldText(container.holds, sign.value),
+          amountText(capacity, sign.value),
+        )}
       </dd>
     </dl>
   );
@@ -100,7 +112,7 @@ const CannotSee = ({ on, container, onBack }: Props & { readonly onBack: () => v
 
 /** `key` it by container, so that nothing of the one before lingers. */
 export function ContainerPage({ on, container }: Props) {
-  const { state, moment } = useShell();
+  const { state, moment, now } = useShell();
   const [aside, setAside] = useState<'cannot-see' | 'looks' | null>(null);
   const { containerId, code } = container.body;
   const guard = useTapGuard(`${containerId} ${aside}`, moment);
@@ -108,8 +120,9 @@ export function ContainerPage({ on, container }: Props) {
   useReadAloud(aside ? null : [code, ...looks.map(({ look }) => look)].join('. '));
   if (aside === 'cannot-see')
     return <CannotSee on={on} container={container} onBack={() => setAside(null)} />;
-  if (aside === 'looks') return <LooksPage looks={looks} onBack={() => setAside(null)} />;
-  const contents = contentsTitle(state.value, containerId) || containerWords.empty;
+  if (aside === 'looks') return <LooksPage on={on} looks={looks} onBack={() => setAside(null)} />;
+  const contents = contentsTitle(state.value, containerId) || emptyWords(container);
+  const { madeAt } = on.draft;
   const drawing = vesselDrawing(state.value, container);
   return (
     <Frame
@@ -139,6 +152,7 @@ export function ContainerPage({ on, container }: Props) {
           <Facts container={container} />
         </div>
         {on.fault !== null && <p role="alert">{on.fault}</p>}
+        {madeAt !== null && <p>{w.late.line(momentText(madeAt, now.value))}</p>}
         {on.tooQuick && (
           <Notice mark="due" size="small" role="status">
             {safetyWords.lookThenTap}

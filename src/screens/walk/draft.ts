@@ -27,6 +27,8 @@ const Done = z.object({ findingId: z.string(), done: z.string(), photos: Photos 
 export const WalkDraft = z.object({
   walkId: z.string(),
   startedAt: z.string(),
+  /** When it was made, of a walk that is written down later; null for one that is made now. */
+  madeAt: z.nullable(z.string()),
   /** When what stands on the screen came up. */
   openedAt: z.string(),
   notSeen: z.array(z.object({ containerId: z.string(), why: z.string() })),
@@ -47,6 +49,7 @@ export const walkDraft = (only: string | undefined): string => (only === undefin
 export const freshWalk = (walkId: string, at: string): WalkDraft => ({
   walkId,
   startedAt: at,
+  madeAt: null,
   openedAt: at,
   notSeen: [],
   place: [],

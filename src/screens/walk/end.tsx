@@ -1,20 +1,17 @@
 /** The end of a walk: how many were seen, what was not, what was found, and by when the next is due. */
-import type { State, WalkState } from '../../ledger/state';
+import type { WalkState } from '../../ledger/state';
 import { walkDue } from '../../ledger/walks';
 import { Button } from '../../ui/button';
-import { unbroken } from '../../ui/figure-value';
 import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { calendarDayText } from '../amounts';
 import { ReturnTo, returnDraft } from '../checklist/kept-run';
-import { sentence } from '../checklist/words';
 import { FindingRow } from '../findings/rows';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
+import { MissedRow } from './today-rows';
 import { walkWords as w } from './words';
-
-const codeOf = (state: State, id: string): string => unbroken(state.containers.get(id)?.body.code ?? '');
 
 /** Identifiers of what the walk found, the containers' first. */
 const foundOn = ({ inspected, finished }: WalkState): readonly string[] =>
@@ -68,16 +65,10 @@ export function WalkEnd({ at }: { readonly at: Readonly<Record<string, string>> 
     >
       <Part rule width="edge">
         <Rows label={list.title}>
-          {notSeen.map(({ containerId, why }) => (
-            <Row
-              key={containerId}
-              mark={<Mark kind="wrong" />}
-              title={w.end.wasNotSeen(codeOf(state.value, containerId))}
-              second={w.today.lookNow(sentence(why))}
-              marked
-              href={`#/walk/${containerId}`}
-            />
-          ))}
+          {notSeen.map(({ containerId, why }) => {
+            const container = state.value.containers.get(containerId);
+            return container && <MissedRow key={containerId} container={container} why={why} />;
+          })}
           {found.map((finding) => (
             <FindingRow key={finding.found.findingId} finding={finding} />
           ))}

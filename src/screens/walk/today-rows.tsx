@@ -1,5 +1,6 @@
 /** The walk on Today: under way, due, or only the way to it; and what the last one could not see. */
-import { notSeenSince, stillToSee, walkDue, walkUnderWay } from '../../ledger/walks';
+import type { ContainerState } from '../../ledger/state';
+import { lookDue, notSeenSince, stillToSee, walkDue, walkUnderWay } from '../../ledger/walks';
 import { FigureValue, unbroken } from '../../ui/figure-value';
 import { Mark } from '../../ui/marks';
 import { Row } from '../../ui/row';
@@ -55,20 +56,34 @@ export function WalkRows({ near }: { readonly near: boolean }) {
   );
 }
 
+type Missed = { readonly container: ContainerState; readonly why: string };
+
+/** A container that a walk could not see, with why, and by when it must be seen. */
+export function MissedRow({ container, why }: Missed) {
+  const { state, now, zone } = useShell();
+  const { containerId, code } = container.body;
+  const due = lookDue(state.value, container, now.value, zone);
+  const day = due && calendarDayText(due.due, now.value);
+  const over = due !== null && due.daysLeft < 0;
+  const by = day === null ? w.today.look : over ? w.today.since(day) : w.today.lookBy(day);
+  return (
+    <Row
+      mark={<Mark kind={over ? 'overdue' : 'due'} share={due ? shareOfWalk(due) : 0} />}
+      title={w.today.notSeen(unbroken(code))}
+      second={w.today.lookNow(why, by)}
+      href={`#/walk/${containerId}`}
+    />
+  );
+}
+
 export function NotSeenRows() {
   const { state } = useShell();
   return (
     <>
-      {notSeenSince(state.value).map(({ containerId, why }) => (
-        <Row
-          key={containerId}
-          mark={<Mark kind="wrong" />}
-          title={w.today.notSeen(unbroken(state.value.containers.get(containerId)?.body.code ?? ''))}
-          second={w.today.lookNow(why)}
-          marked
-          href={`#/walk/${containerId}`}
-        />
-      ))}
+      {notSeenSince(state.value).map(({ containerId, why }) => {
+        const container = state.value.containers.get(containerId);
+        return container && <MissedRow key={containerId} container={container} why={why} />;
+      })}
     </>
   );
 }

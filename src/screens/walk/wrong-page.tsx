@@ -118,7 +118,7 @@ function FoundPage({ on, wrong }: Props) {
   return (
     <Frame
       title={askedAndSaid(answered.ask, saidWords(answered, sign.value))}
-      second={[code, w.found.title].filter(Boolean).join(', ')}
+      second={code === '' ? w.found.title : code}
       focusKey={`found ${of} ${answered.item}`}
       above={<WalkPegs on={on} />}
       ways={[{ label: w.back, onTap: () => on.chooseLook(wrong, wrong.look) }]}

@@ -3,8 +3,9 @@
  * those that only a test gives. The high end of every share decides. What may be in it and was not determined leaves the
  * classes that it could bring open. Nothing here decides: each is a candidate that a person confirms.
  */
-import { type SubstanceId, substances } from '../../reference/substances-tables';
+import type { SubstanceId } from '../../reference/substances-tables';
 import type { Candidate } from '../candidate';
+import { calledInRecord } from '../counted-share';
 import type { Mixture } from '../mixture';
 import { acute, type Estimates } from './acute';
 import { airways } from './airways';
@@ -85,9 +86,6 @@ function byPh({ pH }: Mixture, calculated: readonly Hazard[]) {
   return { hazards: said.standing === 'fires' ? hazards : [], candidates };
 }
 
-/** As the record calls what was not determined: a metal by its symbol, anything else by its name. */
-const lackOf = (id: SubstanceId): string => substances[id].metal?.symbol ?? substances[id].name;
-
 /** Classes that what was not determined could bring, beyond those that fire already. */
 function leftOpen(open: readonly SubstanceId[], known: readonly Hazard[]): Candidate[] {
   const lacks = new Map<string, { found: Found; names: string[] }>();
@@ -95,7 +93,7 @@ function leftOpen(open: readonly SubstanceId[], known: readonly Hazard[]): Candi
     for (const found of calculate([mostOf(id)]).found) {
       if (found.standing !== 'fires' || !isNew(found.hazard, known)) continue;
       const code = hazardText(found.hazard);
-      const names = [...(lacks.get(code)?.names ?? []), lackOf(id)];
+      const names = [...(lacks.get(code)?.names ?? []), calledInRecord(id)];
       lacks.set(code, { found, names: [...new Set(names)] });
     }
   return [...lacks].map(([code, { found, names }]) => ({

@@ -10,6 +10,7 @@ import {
   type SubstanceId,
   substances,
 } from '../../reference/substances-tables';
+import { countedShare } from '../counted-share';
 import type { Mixture } from '../mixture';
 
 export type Part = {
@@ -22,26 +23,6 @@ export type Part = {
 
 /** From here on the entry for stronger acid counts. */
 const strongest = 70;
-
-function countedShare(substance: Substance, share: Figure<'%'>): Figure<'%'> {
-  const { metal, countedAs } = substance;
-  if (countedAs !== 'metal' || !metal) return share;
-  const factor = given({
-    origin: `constant/clp/metal/${substance.formula}`,
-    sentence: `${substance.formula} for its ${metal.symbol}`,
-    value: metal.factor,
-    unit: '1',
-    how: 'constant',
-    spread: exact,
-    sources: [sourceOf(substance)],
-  });
-  return workedOut({
-    sentence: `${metal.symbol} of ${substance.name}`,
-    unit: '%',
-    formula: over(share, factor),
-    note: 'Limits of this entry count the metal (Note 1).',
-  });
-}
 
 export function partOf(id: SubstanceId, share: Figure<'%'>): Part {
   const entry: SubstanceId = id === 'HNO3' && share.high.gt(strongest) ? 'HNO3-conc' : id;

@@ -36,7 +36,7 @@ async function layShelf({ pen, when }: Layers) {
   return {
     wash: await can('C-01', 'jerrican', '20', 'vented', 'nitrate tray'),
     barren: await can('C-02', 'jerrican', '10', 'vented', 'nitrate tray'),
-    firstWash: await can('C-03', 'jerrican', '5', 'vented', 'nitrate tray'),
+    firstWash: await can('C-03', 'jerrican', '5', 'tight', 'nitrate tray'),
     doubtful: await can('C-04', 'jerrican', '5', 'vented', 'nitrate tray'),
     work: await can('C-05', 'jerrican', '5', 'vented', 'nitrate tray'),
     residue: await can('C-06', 'tub', '12', 'lid', 'dry tray'),
@@ -96,6 +96,30 @@ async function layStations({ pen, when }: Layers): Promise<void> {
   );
   await pen.writes({ do: 'add-station', name: 'Yard, lee side', station: { is: 'outdoors' } }, at);
   pen.stands({ id: stationId, name: 'Shed hood', kind: 'ducted-hood' });
+}
+
+/** What became of the vessels themselves: a cap was changed, a level read, and one came with the shed that nobody knows. */
+async function layVessels({ pen, when }: Layers, { firstWash, wash }: Awaited<ReturnType<typeof layShelf>>) {
+  await pen.writes(
+    { do: 'change-container', containerId: firstWash, cap: 'vented', note: 'Was bought with a tight one.' },
+    when.at(12, '17:20'),
+  );
+  await pen.writes({ do: 'log-level', containerId: wash, level: litres('9.8') }, when.at(5, '10:10'));
+  await pen.writes(
+    {
+      do: 'open-container',
+      code: 'C-08',
+      vessel: 'bottle',
+      capacity: litres('2.5'),
+      material: 'other',
+      cap: 'tight',
+      tray: 'nitrate tray',
+      openedOn: when.at(5, '10:30').slice(0, 10),
+      doubt: { doubt: 'inherited', note: 'Behind the old sink. “Spül 2” in pencil, no other label.' },
+      level: litres('1.1'),
+    },
+    when.at(5, '10:30'),
+  );
 }
 
 /** The label came off a can of rinse water: nobody knows any more what went in. */
@@ -278,6 +302,7 @@ export async function layDemo(perform: Book['perform'], now: string) {
         metals: [photometer('Cu', '0.35'), photometer('Ni', '0.52')],
       },
     });
+    await layVessels(layers, shelf);
     await layRunning(layers);
   } catch (error) {
     if (!(error instanceof NotLaid)) throw error;

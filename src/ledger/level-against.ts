@@ -38,10 +38,15 @@ function against({ at, body, held }: LevelState): LevelAgainst {
 
 /**
  * The last level; null where none was read, or where something was told since that may explain it: what went in or out,
- * water that went off, somebody's word on what is in it.
+ * water that went off, somebody's word on what is in it. Null too where nobody knows what is in it: then the record holds
+ * nothing that a level could contradict.
  */
-export function levelAgainst({ levels, movements }: ContainerState): LevelAgainst | null {
+export function levelAgainst({
+  levels,
+  movements,
+  doubtfulSince,
+}: Pick<ContainerState, 'levels' | 'movements' | 'doubtfulSince'>): LevelAgainst | null {
   const last = levels.at(-1);
-  if (!last || movements.some(({ at }) => at > last.at)) return null;
+  if (!last || doubtfulSince !== null || movements.some(({ at }) => at > last.at)) return null;
   return against(last);
 }

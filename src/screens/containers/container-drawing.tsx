@@ -1,8 +1,9 @@
 /** The drawn container with a line from each thing to its word, and the days it may still stand. */
+import { isNothing } from '../../ledger/amounts';
 import type { ContainerFigures } from '../../ledger/container-figures';
 import { capacityOf, fillLimitPercent, fillPercent } from '../../ledger/fill';
 import type { ContainerState, State } from '../../ledger/state';
-import { formatNumber } from '../../quantities/format';
+import { formatNumber, formatWritten } from '../../quantities/format';
 import { storageClock } from '../../rules/clocks/storage-clock';
 import { FigureValue } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
@@ -10,6 +11,7 @@ import { VesselWithLeaders } from '../../ui/vessel-with-leaders';
 import { amountText, calendarDayText, heldText } from '../amounts';
 import { useShell } from '../shell';
 import { vesselDrawing } from '../vessel-drawing';
+import { words } from '../words';
 import { capWords, vesselWords, containerWords as w } from './words';
 
 /** Days left in the corner, once the workshop's own storage limit is entered. */
@@ -22,7 +24,7 @@ export function StorageAside({
 }) {
   const { now, zone } = useShell();
   const rule = state.rules.get('storage-days')?.body.stated;
-  if (container.firstWasteIn === null) return null;
+  if (container.firstWasteIn === null || container.goneSince !== null) return null;
   if (rule?.rule !== 'storage-days') return <span>{w.storageUnknown}</span>;
   const clock = storageClock(container.firstWasteIn, Number(rule.value.value), now.value, zone);
   const over = clock.daysLeft < 0;
@@ -48,15 +50,42 @@ type Props = {
   readonly figures: ContainerFigures;
 };
 
+/** How much stands in it; of what nobody knows the level that was read, or what the record had, or nothing at all. */
+function Level({ container }: Pick<Props, 'container'>) {
+  const { sign } = useShell();
+  const { holds, doubtfulSince, levels, body } = container;
+  const capacity = amountText(body.capacity, sign.value);
+  const percent = formatNumber(fillPercent(container), 0, sign.value);
+  const read = levels.at(-1)?.body.level;
+  if (doubtfulSince !== null && read)
+    return (
+      <>
+        <FigureValue value={formatWritten(read, sign.value)} unit={read.unit} size="large" />
+        <small>{w.asRead(capacity)}</small>
+      </>
+    );
+  if (doubtfulSince !== null && isNothing(holds)) return <span>{words.notDetermined}</span>;
+  if (holds.volume.isZero() && !holds.mass.isZero())
+    return (
+      <>
+        <span>{w.noLiquid}</span>
+        <small>{w.solidsFill(capacity, percent)}</small>
+      </>
+    );
+  return (
+    <>
+      <FigureValue value={formatNumber(holds.volume, 2, sign.value)} unit="L" size="large" />
+      <small>{w.of(capacity, percent)}</small>
+    </>
+  );
+}
+
 export function ContainerDrawing({ state, container, figures }: Props) {
   const { sign } = useShell();
   const { code, capacity, cap, vessel } = container.body;
   const capacityL = capacityOf(container);
-  const percent = formatNumber(fillPercent(container), 0, sign.value);
   const drawing = vesselDrawing(state, container, figures);
   const limit = fillLimitPercent(state).percent;
-  const level = formatNumber(container.holds.volume, 2, sign.value);
-  const dry = container.holds.volume.isZero() && !container.holds.mass.isZero();
   const solids = container.holds.mass.isZero()
     ? w.noSolids
     : w.solids(`${formatNumber(container.holds.mass, 0, sign.value)}\u2009g`);
@@ -66,7 +95,7 @@ export function ContainerDrawing({ state, container, figures }: Props) {
     code,
     `${amountText(capacity, sign.value)} ${vesselWords[vessel]}`,
     capWords[cap],
-    heldText(container.holds, sign.value),
+    container.doubtfulSince === null ? heldText(container.holds, sign.value) : words.notDetermined,
     w.limit(limit),
     colour,
     solids,
@@ -78,19 +107,7 @@ export function ContainerDrawing({ state, container, figures }: Props) {
       tickEveryL={capacityL.gte(4) ? 1 : 0.25}
       cap={capWords[cap]}
       limit={w.limit(limit)}
-      level={
-        dry ? (
-          <>
-            <span>{w.noLiquid}</span>
-            <small>{w.solidsFill(amountText(capacity, sign.value), percent)}</small>
-          </>
-        ) : (
-          <>
-            <FigureValue value={level} unit="L" size="large" />
-            <small>{w.of(amountText(capacity, sign.value), percent)}</small>
-          </>
-        )
-      }
+      level={<Level container={container} />}
       contents={
         <>
           <span>{colour}</span>

@@ -7,7 +7,6 @@ import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
-import { contentsTitle } from '../amounts';
 import { Met } from '../apart/met';
 import { apartWords } from '../apart/words';
 import { Frame } from '../frame';
@@ -21,6 +20,7 @@ import { ContainerLevels } from './container-levels';
 import { ContainerMovements } from './container-movements';
 import { Never, Residues, Volumes } from './container-parts';
 import { ContainerTreatment, TreatmentRunning } from './container-treatment';
+import { contentsText } from './contents-text';
 import { doingHref } from './doing';
 import { Determined, LifeState, TestAndAsk } from './life-state';
 import { doingWords, lifeWords } from './life-words';
@@ -63,21 +63,22 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
     );
   const { containerId, code } = container.body;
   const figures = containerFigures(state.value, containerId);
+  const here = container.goneSince === null;
   const props = { state: state.value, container, figures };
   return (
     <Frame
       place="containers"
       title={w.container(unbroken(code))}
-      second={contentsTitle(state.value, containerId) || w.empty}
+      second={contentsText(state.value, container)}
       aside={<StorageAside {...props} />}
       actions={<Thumb {...props} />}
     >
       <Met {...props} />
+      <LifeState {...props} />
       <Part>
         <ContainerDrawing {...props} />
       </Part>
       <TreatmentRunning {...props} />
-      <LifeState {...props} />
       <Determined {...props} />
       <TestAndAsk {...props} />
       <ContainerFlags {...props} />
@@ -103,8 +104,8 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
         </>
       )}
       <Residues {...props} />
-      {figures.load && <BaseRows {...props} />}
-      <ContainerTreatment {...props} />
+      {here && figures.load && <BaseRows {...props} />}
+      {here && <ContainerTreatment {...props} />}
       <ContainerMovements {...props} />
       <ContainerLevels {...props} />
       <Part rule width="edge">

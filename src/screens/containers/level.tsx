@@ -52,7 +52,7 @@ export function ReadLevel({ at }: { readonly at: Readonly<Record<string, string>
     if (!(await write({ do: 'log-level', containerId: id, ...level }, when))) return;
     form.done();
     const after = state.value.containers.get(id);
-    const against = after && after.doubtfulSince === null ? levelAgainst(after) : null;
+    const against = after ? levelAgainst(after) : null;
     go(`containers/${id}${against && !against.agrees ? '/level/why' : ''}`, 'replace');
   }
   return (

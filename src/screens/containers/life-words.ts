@@ -94,6 +94,7 @@ export const lifeWords = {
   tests: 'Test, in this order',
   stopAt: 'Stop at the first that warns. A few drops each, under the hood or in the open.',
   ask: 'Ask',
+  whySource: 'Why, and from where',
   call: (name: string) => `Call ${name}`,
   noContact: 'No telephone number written down.',
   describe: 'Describe the workshop',

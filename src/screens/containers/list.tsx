@@ -1,5 +1,5 @@
 /** All containers, each a drawn vessel with its state and what is in it; those that are gone last. */
-import { type LifeName, lifeOf } from '../../ledger/container-life';
+import { isDoubted, lifeOf } from '../../ledger/container-life';
 import { liquidContainers } from '../../ledger/liquid-containers';
 import type { ContainerState, State } from '../../ledger/state';
 import type { DecimalSign } from '../../quantities/format';
@@ -9,11 +9,12 @@ import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { Vessel } from '../../ui/vessel';
-import { amountText, contentsTitle, heldText } from '../amounts';
+import { amountText, heldText } from '../amounts';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { twoWaysWords } from '../two-ways/words';
 import { vesselDrawing } from '../vessel-drawing';
+import { contentsText } from './contents-text';
 import { lifeStates, lifeWords } from './life-words';
 import styles from './list.module.css';
 import { vesselWords, containerWords as w } from './words';
@@ -32,30 +33,38 @@ export function ContainerRow({
   const { code, containerId, vessel, capacity, tray, place } = container.body;
   const { is } = lifeOf(state, container);
   const { word, mark } = lifeStates[is];
-  const contents = is === 'not-determined' ? '' : contentsTitle(state, containerId) || w.empty;
+  const doubted = isDoubted(state, container);
+  const contents = is === 'not-determined' ? '' : contentsText(state, container);
   const stands = [`${amountText(capacity, sign.value)} ${vesselWords[vessel]}`, tray ?? place];
   return (
     <Row
       lead={
         <span class={styles.standing}>
-          {mark && <Mark kind={mark} sizePx={24} />}
           <Vessel {...vesselDrawing(state, container)} code={undefined} scale={scale} />
+          {mark && (
+            <span class={styles.mark}>
+              <Mark kind={mark} sizePx={26} />
+            </span>
+          )}
         </span>
       }
       title={mark === undefined ? unbroken(code) : `${unbroken(code)}: ${word.toLowerCase()}`}
       second={[contents, stands.filter(Boolean).join(', ')].filter(Boolean).join('. ')}
-      figure={amountOf(container, is, sign.value)}
+      figure={is === 'gone' ? undefined : amountOf(container, doubted, sign.value)}
       href={`#/containers/${containerId}`}
     />
   );
 }
 
 /** What it holds; of what nobody knows the level that was read, as far as one was. */
-function amountOf({ holds, levels }: ContainerState, is: LifeName, sign: DecimalSign): string | undefined {
-  if (is === 'gone') return undefined;
-  if (is !== 'not-determined') return heldText(holds, sign);
+function amountOf(
+  { holds, levels }: ContainerState,
+  doubted: boolean,
+  sign: DecimalSign,
+): string | undefined {
+  if (!doubted) return heldText(holds, sign);
   const level = levels.at(-1)?.body.level;
-  return level ? amountText(level, sign) : undefined;
+  return level && amountText(level, sign);
 }
 
 function Containers({ all }: { readonly all: readonly ContainerState[] }) {

@@ -11,7 +11,7 @@ import { Part } from '../../ui/page';
 import { PhotoField } from '../../ui/photo-field';
 import { SelectField } from '../../ui/select-field';
 import { TextField } from '../../ui/text-field';
-import { contentsTitle, heldText } from '../amounts';
+import { heldText } from '../amounts';
 import { Fault, useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
@@ -21,6 +21,7 @@ import { useShell } from '../shell';
 import { given, useTried } from '../tried';
 import { momentStated, When, WhenDraft } from '../when';
 import { words } from '../words';
+import { contentsText } from './contents-text';
 import { doingWords, doubtWords, lifeWords as w } from './life-words';
 import { useNames } from './use-names';
 import { containerWords } from './words';
@@ -154,7 +155,7 @@ function MarkForm({ container, mark }: FormProps) {
   return (
     <Frame
       title={w.marked(unbroken(code), doingWords[mark].short)}
-      second={contentsTitle(state.value, containerId) || containerWords.empty}
+      second={contentsText(state.value, container)}
       ways={[{ label: words.back, href: `#/${page}/more` }]}
       actions={
         <>

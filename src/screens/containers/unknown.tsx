@@ -16,9 +16,10 @@ import styles from './unknown.module.css';
 type Cited = Pick<UnknownTest, 'source' | 'status' | 'why'>;
 
 const Why = ({ why, source, status }: Cited) => (
-  <small class={styles.source}>
-    {`${why} ${sources[source].title} (${sources[source].edition}): ${statusWords[status]}.`}
-  </small>
+  <details class={styles.source}>
+    <summary>{w.whySource}</summary>
+    <p>{`${why} ${sources[source].title} (${sources[source].edition}): ${statusWords[status]}.`}</p>
+  </details>
 );
 
 /** Enough digits to be a number that somebody answers. */

@@ -27,6 +27,7 @@ export const containerWords = {
   storageUnknown: 'Storage time not entered',
   limit: (percent: string) => `${percent} % limit`,
   of: (capacity: string, percent: string) => `of ${capacity}, ${percent}\u202f%`,
+  asRead: (capacity: string) => `as read, of ${capacity}`,
   noLiquid: 'no liquid',
   solidsFill: (capacity: string, percent: string) => `solids fill ${percent}\u202f% of ${capacity}`,
   colourWorked: 'colour worked out from copper, nickel',
@@ -178,7 +179,7 @@ export const materialWords: Readonly<Record<ContainerOpened['material'], string>
   HDPE: 'HDPE',
   PP: 'PP',
   glass: 'glass',
-  other: 'something else, or not known',
+  other: 'other, or not known',
 };
 
 export const capWords: Readonly<Record<ContainerOpened['cap'], string>> = {

@@ -57,12 +57,13 @@ describe('the invented workshop', () => {
     },
   );
 
-  test('has one can too full, one in doubt, two readings that disagree, rules half entered, and nothing else wrong', async () => {
+  test('has one can too full, two in doubt, two readings that disagree, rules half entered, and nothing else wrong', async () => {
     const { state } = await laidAt(morning);
     const codes = new Map([...state.containers].map(([id, { body }]) => [id, body.code]));
     expect(flags(state).map(({ code, about }) => [code, codes.get(about.containerId ?? '')])).toEqual([
       ['over-fill-limit', 'C-03'],
       ['contents-doubtful', 'C-04'],
+      ['contents-doubtful', 'C-08'],
       ['evidence-disagrees', undefined],
       ['local-rules-missing', undefined],
       ['treatment-for-planning-only', undefined],

@@ -142,6 +142,12 @@ const twoWays = {
   working: lazyScreen(() => import('../screens/two-ways/working').then((m) => m.TwoWaysWorking)),
 };
 
+/** Labels, and reading them: the camera comes only when it is asked for. */
+const labels = {
+  make: lazyScreen(() => import('../screens/labels/new').then((m) => m.NewLabels)),
+  scan: lazyScreen(() => import('../screens/scan/scan').then((m) => m.ScanScreen)),
+};
+
 const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['today', Today],
   ['batches', BatchList],
@@ -182,6 +188,7 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['containers/:id/level/entry', life.whichEntry],
   ['containers/:id/water', life.water],
   ['containers/:id/meets', MeetsScreen],
+  ['containers/:id/label', labels.make],
   ['meets', MeetsScreen],
   ['containers/:id/base/:base', ContainerBase],
   ['containers/:id/washing', WashingScreen],
@@ -219,6 +226,8 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['papers', PaperList],
   ['papers/new', NewPaper],
   ['papers/new/:id', NewPaper],
+  ['papers/labels', labels.make],
+  ['scan', labels.scan],
   ['record', RecordScreen],
   ['record/workshop', WorkshopScreen],
   ['record/people', PeopleScreen],

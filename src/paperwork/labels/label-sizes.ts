@@ -64,3 +64,7 @@ export const labelSheets: Readonly<Record<LabelSheetId, LabelSheet>> = {
 };
 
 export const labelSheetIds = Object.keys(labelSheets) as [LabelSheetId, ...LabelSheetId[]];
+
+/** Places of a sheet to choose from: their index, and the number that people count by. */
+export const placesOn = (id: LabelSheetId): readonly { readonly index: string; readonly number: string }[] =>
+  labelSheets[id].places.map((_, index) => ({ index: `${index}`, number: `${index + 1}` }));

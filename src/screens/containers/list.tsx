@@ -3,7 +3,7 @@ import { isDoubted, lifeOf } from '../../ledger/container-life';
 import { liquidContainers } from '../../ledger/liquid-containers';
 import type { ContainerState, State } from '../../ledger/state';
 import type { DecimalSign } from '../../quantities/format';
-import { Button } from '../../ui/button';
+import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
@@ -11,6 +11,7 @@ import { Row, Rows } from '../../ui/row';
 import { Vessel } from '../../ui/vessel';
 import { amountText, heldText } from '../amounts';
 import { Frame } from '../frame';
+import { scanWords } from '../scan/words';
 import { useShell } from '../shell';
 import { twoWaysWords } from '../two-ways/words';
 import { vesselDrawing } from '../vessel-drawing';
@@ -92,9 +93,14 @@ export function ContainerList() {
           <Button look="primary" voice="serif" href="#/containers/new" second={w.openSecond}>
             {w.open}
           </Button>
-          <Button href="#/containers/found" second={lifeWords.foundDoorSecond}>
-            {lifeWords.foundDoor}
-          </Button>
+          <Buttons side>
+            <Button href="#/containers/found" second={lifeWords.foundDoorSecond}>
+              {lifeWords.foundDoor}
+            </Button>
+            <Button href="#/scan" second={scanWords.doorSecond}>
+              {scanWords.door}
+            </Button>
+          </Buttons>
         </>
       }
     >

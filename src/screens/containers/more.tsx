@@ -4,6 +4,7 @@ import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Frame } from '../frame';
+import { labelPageWords } from '../labels/words';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { doingHref } from './doing';
@@ -31,6 +32,9 @@ export function MoreOfContainer({ at }: { readonly at: Readonly<Record<string, s
       </Part>
       <Part rule>
         <Buttons>
+          <Button href={`#/containers/${id}/label`} second={labelPageWords.openSecond}>
+            {labelPageWords.open}
+          </Button>
           <Button href={`#/papers/new/${id}`}>{w.makePapers}</Button>
           <Button href={`#/containers/${id}/history`} second={lifeWords.historySecond}>
             {lifeWords.history}

@@ -7,6 +7,7 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { dayText } from '../amounts';
 import { Frame, hour } from '../frame';
+import { labelPageWords } from '../labels/words';
 import { useShell } from '../shell';
 import { paperWords as w } from './words';
 
@@ -21,9 +22,14 @@ export function PaperList() {
       place="papers"
       title={w.title}
       actions={
-        <Button look="primary" voice="serif" href="#/papers/new" second={w.makeSecond}>
-          {w.make}
-        </Button>
+        <>
+          <Button look="primary" voice="serif" href="#/papers/new" second={w.makeSecond}>
+            {w.make}
+          </Button>
+          <Button href="#/papers/labels" second={labelPageWords.openSeveralSecond}>
+            {labelPageWords.openSeveral}
+          </Button>
+        </>
       }
     >
       {papers.length === 0 ? (

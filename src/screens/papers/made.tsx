@@ -6,7 +6,7 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { Fault } from '../fault';
 import { Frame } from '../frame';
-import type { MadePaper } from './make-paper';
+import type { MadePaper } from './making';
 import styles from './papers.module.css';
 import { paperWords as w } from './words';
 
@@ -42,12 +42,25 @@ function Share({ file }: { readonly file: File }) {
   );
 }
 
-export function Made({ paper }: { readonly paper: MadePaper }) {
+type MadeProps = {
+  readonly paper: MadePaper;
+  /** What is said of it; of a disposal paper unless said otherwise. */
+  readonly says?: {
+    readonly title: string;
+    readonly confirm: string;
+    readonly keep: string;
+    readonly open: string;
+  };
+};
+
+const ofDisposal = { title: w.madeTitle, confirm: w.madeConfirm, keep: w.madeKeep, open: w.open };
+
+export function Made({ paper, says = ofDisposal }: MadeProps) {
   const { pdf, json, codes, contentHash } = paper;
   const [pdfAddress, jsonAddress] = [useAddress(pdf), useAddress(json)];
   return (
     <Frame
-      title={w.madeTitle}
+      title={says.title}
       second={codes.join(', ')}
       focusKey={contentHash}
       ways={[{ label: w.toPapers, href: '#/papers' }]}
@@ -58,16 +71,16 @@ export function Made({ paper }: { readonly paper: MadePaper }) {
           </Button>
           <Buttons side>
             <Button centred href={pdfAddress} beside>
-              {w.open}
+              {says.open}
             </Button>
             <Share file={pdf} />
           </Buttons>
         </Buttons>
       }
     >
-      <Notice mark="candidate">{w.madeConfirm}</Notice>
+      <Notice mark="candidate">{says.confirm}</Notice>
       <Part>
-        <p>{w.madeKeep}</p>
+        <p>{says.keep}</p>
       </Part>
       <Rows>
         <Row title={<span class={styles.hash}>{pdf.name}</span>} second={w.fileName} />

@@ -10,7 +10,7 @@ import { useShell } from '../shell';
 import { words } from '../words';
 import { ContainerChoice, OpenRows } from './choice';
 import { Made } from './made';
-import { usualSheet } from './make-paper';
+import { makePaper, usualSheet } from './make-paper';
 import { openRowsOfPlace } from './open-rows';
 import styles from './papers.module.css';
 import { useMaking } from './use-making';
@@ -29,7 +29,7 @@ export function NewPaper({ at }: { readonly at: Readonly<Record<string, string>>
     sheet: usualSheet(navigator.language),
     working: true,
   }));
-  const { make, made, fault, busy } = useMaking(done);
+  const { make, made, fault, busy } = useMaking(makePaper, done);
   const containers = [...state.value.containers.values()].filter(({ contents }) => contents.length > 0);
   const chosen = containers.map(({ body }) => body.containerId).filter((id) => value.chosen.includes(id));
   const open = openRowsOfPlace(state.value);
@@ -48,7 +48,7 @@ export function NewPaper({ at }: { readonly at: Readonly<Record<string, string>>
             voice="serif"
             disabled={busy || containers.length === 0}
             second={busy ? undefined : chosen.length === 0 ? w.chooseOne : w.makeItSecond(chosen.length)}
-            onTap={() => void make(chosen, value.sheet, value.working)}
+            onTap={() => void make({ containerIds: chosen, sheet: value.sheet, working: value.working })}
           >
             {busy ? w.making : w.makeIt}
           </Button>

@@ -112,6 +112,22 @@ describe('a photo in a form', () => {
     expect(photos.size).toBe(mostPhotos);
   });
 
+  it('that is still being kept counts among the most of one entry', async () => {
+    const { shell, photos } = shellInMemory();
+    let letGo = (): void => undefined;
+    const gate = new Promise<void>((resolve) => {
+      letGo = resolve;
+    });
+    form({ ...shell, keepPhoto: (taken) => gate.then(() => shell.keepPhoto(taken)) });
+    const four = [1, 2, 3, 4];
+    await choose(...four.map(picture));
+    await choose(...four.map((n) => picture(n + 4)));
+    expect(screen.getByRole('alert').textContent).toMatch(/left out/);
+    letGo();
+    await shown(mostPhotos, mostPhotos);
+    expect(photos.size).toBe(mostPhotos);
+  });
+
   it('that is still being kept is waited for', async () => {
     const { shell } = shellInMemory();
     const answers: ((kept: PhotoKept) => void)[] = [];

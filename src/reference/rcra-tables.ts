@@ -19,8 +19,6 @@ const Standard = z.strictObject({
   underlying: z.optional(z.literal(false)),
 });
 
-export type Reportable = keyof typeof rcraJson.reportable.values;
-
 export const rcra = z
   .strictObject({
     rules: z.record(z.enum(rules as [RcraRule, ...RcraRule[]]), z.strictObject(ruled)),

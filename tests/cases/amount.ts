@@ -1,10 +1,13 @@
-/** A number as case files write it: one value, or the two ends of a range; null is not determined. */
+/**
+ * A number as case files write it: one value, the two ends of a range, or "<0.1", which lies between nothing and that; null is
+ * not determined.
+ */
 import Decimal from 'decimal.js';
 import * as z from 'zod/mini';
 import { between, exact, type Figure, given } from '../../src/quantities/figure';
 import type { Unit } from '../../src/quantities/unit';
 
-const Value = z.union([z.string().check(z.regex(/^[-−]?\d+(\.\d+)?(e[-+]?\d+)?$/i)), z.number()]);
+const Value = z.union([z.string().check(z.regex(/^[<≤]?\s*[-−]?\d+(\.\d+)?(e[-+]?\d+)?$/i)), z.number()]);
 export const Amount = z.union([
   Value,
   z.tuple([Value, Value]),
@@ -16,11 +19,20 @@ export type Amount = z.infer<typeof Amount>;
 export const Amounts = z.optional(z.nullable(z.record(z.string(), z.nullable(Amount))));
 export type Amounts = z.infer<typeof Amounts>;
 
-const decimal = (value: string | number): Decimal => new Decimal(String(value).replace('−', '-'));
+const decimal = (value: string | number): Decimal =>
+  new Decimal(
+    String(value)
+      .replace(/[<≤\s]/g, '')
+      .replace('−', '-'),
+  );
+const isBelow = (value: string | number): boolean => /^[<≤]/.test(String(value));
 
 /** Low and high end; the same where it is one value. */
 export function endsOf(amount: Amount): readonly [Decimal, Decimal] {
-  if (typeof amount === 'string' || typeof amount === 'number') return [decimal(amount), decimal(amount)];
+  if (typeof amount === 'string' || typeof amount === 'number') {
+    const value = decimal(amount);
+    return [isBelow(amount) ? Decimal.min(0, value) : value, value];
+  }
   const [a, b] = Array.isArray(amount)
     ? amount
     : 'low' in amount

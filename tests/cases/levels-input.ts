@@ -5,15 +5,11 @@ import { type Element, type ElementLevels, levelElements } from '../../src/rules
 import { Amount, Amounts, figureOf, Ph, phOf } from './amount';
 
 const Flag = z.optional(z.nullable(z.boolean()));
-const Percent = z.optional(z.nullable(Amount));
-
-export const LevelsInput = z.object({
+/** Besides these, a key that tells of solids in percent, of ammonia, and of sulfide or cyanide, however it is called. */
+export const LevelsInput = z.looseObject({
   state: z.optional(z.enum(['liquid', 'solid', 'sludge'])),
   aqueous: Flag,
   pH: Ph,
-  solids: Percent,
-  solidsPercent: Percent,
-  filterableSolidsPercent: Percent,
   dissolved_mg_L: Amounts,
   filtered_mg_L: Amounts,
   filtrate_mg_L: Amounts,
@@ -22,10 +18,6 @@ export const LevelsInput = z.object({
   tclp_mg_L: Amounts,
   wet_mg_L: Amounts,
   nitrateBearing: Flag,
-  ammoniacalSilver: Flag,
-  agedAmmoniacalSilver: Flag,
-  sulfideBearing: Flag,
-  cyanideBearing: Flag,
   open: z.optional(z.array(z.string())),
 });
 type LevelsInput = z.infer<typeof LevelsInput>;
@@ -33,13 +25,13 @@ type LevelsInput = z.infer<typeof LevelsInput>;
 const isElement = (symbol: string): symbol is Element => levelElements.some((e) => e === symbol);
 
 export function levelsIn<U extends 'mg/L' | 'mg/kg'>(
-  called: string,
+  from: string,
   amounts: z.infer<typeof Amounts>,
   unit: U,
 ): ReadonlyMap<Element, Figure<U>> {
   return new Map(
     Object.entries(amounts ?? {}).flatMap(([symbol, amount]): [Element, Figure<U>][] =>
-      isElement(symbol) && amount !== null ? [[symbol, figureOf(`${symbol}, ${called}`, amount, unit)]] : [],
+      isElement(symbol) && amount !== null ? [[symbol, figureOf(`${symbol}, ${from}`, amount, unit)]] : [],
     ),
   );
 }
@@ -54,18 +46,26 @@ export function openIn(...all: readonly z.infer<typeof Amounts>[]): readonly Ele
 export const strangersIn = (...all: readonly z.infer<typeof Amounts>[]): readonly string[] =>
   all.flatMap((amounts) => Object.keys(amounts ?? {})).filter((symbol) => !isElement(symbol));
 
+/** The value of the first key that is called so. */
+const called = (input: Readonly<Record<string, unknown>>, name: RegExp): unknown =>
+  Object.entries(input).find(([key]) => name.test(key))?.[1];
+
+function solidsOf(input: LevelsInput): { readonly solids?: Figure<'%'> } {
+  const solids = z.safeParse(Amount, called(input, /solids/i));
+  return solids.success ? { solids: figureOf('solids', solids.data, '%') } : {};
+}
+
 export function levelsOf(input: LevelsInput): ElementLevels {
   const filtered = { ...input.filtrate_mg_L, ...input.filtered_mg_L, ...input.dissolved_mg_L };
   const liquid = Object.keys(filtered).length > 0 || input.total_mg_L;
   const state = input.state ?? (liquid ? 'liquid' : 'solid');
-  const solids = input.filterableSolidsPercent ?? input.solidsPercent ?? input.solids;
   // Of a liquid that nobody filtered, no less than all of it can be meant.
   const passes = state === 'liquid' ? { ...input.total_mg_L, ...filtered } : filtered;
   return {
     state,
     aqueous: input.aqueous ?? state === 'liquid',
     ...phOf(input.pH),
-    ...(solids === null || solids === undefined ? {} : { solids: figureOf('solids', solids, '%') }),
+    ...solidsOf(input),
     filtered: levelsIn('filtered', passes, 'mg/L'),
     total: levelsIn('total', input.total_mg_kg, 'mg/kg'),
     tclp: levelsIn('TCLP', input.tclp_mg_L, 'mg/L'),
@@ -75,7 +75,7 @@ export function levelsOf(input: LevelsInput): ElementLevels {
       ...(input.open ?? []).filter(isElement),
     ],
     nitrateBearing: input.nitrateBearing ?? null,
-    ammoniacalSilver: (input.ammoniacalSilver ?? input.agedAmmoniacalSilver) === true,
-    sulfideOrCyanide: input.sulfideBearing === true || input.cyanideBearing === true,
+    ammoniacalSilver: called(input, /ammonia/i) === true,
+    sulfideOrCyanide: called(input, /sul(f|ph)ide|cyanide/i) === true,
   };
 }

@@ -16,13 +16,9 @@ const Words = z.optional(z.nullable(z.string()));
 export const RcraLdrCase = z.object({
   id: z.string(),
   kind: z.literal('rcra-ldr'),
-  input: z.object({
+  input: z.looseObject({
     originCodes: z._default(z.array(z.string()), []),
     tclp_mg_L: Amounts,
-    total_mg_L: Amounts,
-    wastewater_mg_L: Amounts,
-    ww_mg_L: Amounts,
-    dissolved_mg_L: Amounts,
     wastewater: z.optional(z.nullable(z.boolean())),
     form: Words,
     tocPercent: Percent,
@@ -44,7 +40,7 @@ const under1 = (amount: z.infer<typeof Percent>): boolean =>
 /** As it is said to be; else by its carbon and solids; else by what was measured. */
 function formOf(input: Input): 'waste water' | 'other' {
   const said = input.form?.toLowerCase().replace(/[^a-z]/g, '');
-  if (said) return said.startsWith('non') || !said.includes('waste') ? 'other' : 'waste water';
+  if (said) return /^(ww|wastewater|water|liquid)/.test(said) ? 'waste water' : 'other';
   const wet =
     input.wastewater ??
     (input.tocPercent || input.tssPercent
@@ -52,6 +48,14 @@ function formOf(input: Input): 'waste water' | 'other' {
       : !input.tclp_mg_L);
   return wet ? 'waste water' : 'other';
 }
+
+/** Waste water is measured whole: any milligrams in a litre that are not of an extract. */
+const totalsOf = (input: Input): z.infer<typeof Amounts> =>
+  Object.fromEntries(
+    Object.entries(input)
+      .filter(([key]) => /mg_L$/i.test(key) && !/tclp/i.test(key))
+      .flatMap(([, amounts]) => Object.entries(z.parse(Amounts, amounts) ?? {})),
+  );
 
 /** "D011", "UTS Ni", "UTS-Ni" and "F006 Ni" as the element. */
 function elementCalled(name: string): string {
@@ -61,10 +65,7 @@ function elementCalled(name: string): string {
 
 export function evaluateRcraLdr({ input, expected }: RcraLdrCase): Outcome {
   const form = formOf(input);
-  const amounts =
-    form === 'other'
-      ? input.tclp_mg_L
-      : { ...input.dissolved_mg_L, ...input.total_mg_L, ...input.ww_mg_L, ...input.wastewater_mg_L };
+  const amounts = form === 'other' ? input.tclp_mg_L : totalsOf(input);
   const outside = [input.generator, input.category].includes('VSQG');
   const candidates = outside
     ? []

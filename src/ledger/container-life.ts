@@ -37,10 +37,11 @@ export function saidEmpty({
 }
 
 /** When the first thing that no logged waste accounts for came in, where its entry tells so. */
-export function unaccountedSince({ movements }: ContainerState): string | null {
+export function unaccountedSince(state: State, { movements }: ContainerState): string | null {
   const empty = movements.findLastIndex(({ after }) => isNothing(after));
   const told = movements.slice(empty + 1);
-  return told.find(({ purpose, streamId }) => purpose === 'placed' && streamId === null)?.at ?? null;
+  const placed = told.filter(({ purpose }) => purpose === 'placed');
+  return placed.find(({ streamId }) => !state.streams.has(streamId ?? ''))?.at ?? null;
 }
 
 /** When it came to its fill limit for the last time; null while it is under it. */
@@ -68,7 +69,7 @@ function allOf(state: State, container: ContainerState): Partial<Record<LifeName
   const all: Readonly<Record<LifeName, string | null | undefined>> = {
     gone: held(goneSince),
     damaged: held(damagedSince),
-    'not-determined': held(doubtfulSince) ?? (unaccounted ? unaccountedSince(container) : undefined),
+    'not-determined': held(doubtfulSince) ?? (unaccounted ? unaccountedSince(state, container) : undefined),
     held: held(heldSince),
     leaving: held(leavingSince),
     closed: held(closedAt),

@@ -38,7 +38,7 @@ export function notDetermined(state: State, containerId: string): NotDetermined 
   const { doubtfulSince, marks } = container;
   const doubt = marks.findLast((told) => told.body.mark === 'contents-doubtful') ?? null;
   return {
-    since: doubtfulSince ?? unaccountedSince(container),
+    since: doubtfulSince ?? unaccountedSince(state, container),
     doubt: doubtfulSince === null ? null : doubt,
     tests: unknownContents.tests,
     ask: unknownContents.ask.map((ask) => ({ ...ask, people: peopleOf(state, ask.who) })),

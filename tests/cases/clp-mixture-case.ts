@@ -72,7 +72,7 @@ export function clpMixture(input: ClpMixtureCase['input']) {
 const plain = (code: string): string =>
   code
     .replace(/\((oral|dermal|inhal[^)]*)\)/, '$1')
-    .replace(/dusts? ?(\/|or|and) ?mists?/, 'dust')
+    .replace(/dusts? ?(\/|,|or|and)? ?mists?/i, 'dust')
     .replace(/\binhal\b/, 'inhalation');
 
 const same = (name: string, expected: readonly string[], computed: readonly string[]): Check =>

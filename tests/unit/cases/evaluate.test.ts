@@ -49,6 +49,33 @@ describe('a case of what must not meet', () => {
   });
 });
 
+describe('a case of a mixture by CLP', () => {
+  const mixture = (input: object, expected: object) =>
+    evaluated(JSON.stringify([{ id: 'M', kind: 'clp-mixture', input, expected }]))[0]?.outcome;
+
+  it('made wrong on purpose fails in all but what is right', () => {
+    const wrong = evaluateFolder(fileURLToPath(new URL('../../cases/wrong-on-purpose', import.meta.url)));
+    const outcome = wrong.find(({ id }) => id === 'W-CLP')?.outcome;
+    expect(outcome?.checks.map(({ ok }) => ok)).toEqual([...Array(6).fill(false), true, false, false]);
+  });
+
+  it('may name a class of the calculation again beside the pH, and write a way in otherwise', () => {
+    const input = { state: 'liquid', pH: '1', massPercent: { HNO3: '4', 'Cu(OH)2': '30' } };
+    const outcome = mixture(input, {
+      phRule: ['Skin Corr. 1 H314', 'Eye Dam. 1 H318'],
+      calculated: [
+        'Skin Irrit. 2 H315',
+        'Eye Dam. 1 H318',
+        'Acute Tox. 4 oral H302',
+        'Acute Tox. 4 (inhalation dust or mist) H332',
+        'Aquatic Acute 1 H400',
+        'Aquatic Chronic 1 H410',
+      ],
+    });
+    expect(outcome?.checks.map(({ ok }) => ok)).toEqual([true, true]);
+  });
+});
+
 describe('a case of hazardous properties, of characteristics, of land disposal, of California', () => {
   const wrong = evaluateFolder(fileURLToPath(new URL('../../cases/wrong-on-purpose', import.meta.url)));
   const right = (id: string) => wrong.find((one) => one.id === id)?.outcome.checks.map(({ ok }) => ok);

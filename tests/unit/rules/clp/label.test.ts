@@ -103,6 +103,13 @@ describe('precedence', () => {
     expect(codes(label('Repr. 1A H360Df', 'Repr. 1B H360D').hazardStatements)).toEqual(['H360Df']);
   });
 
+  it('of one family only the worse class is told', () => {
+    const told = label('STOT RE 1 H372', 'STOT RE 2 H373', 'Skin Corr. 1 H314', 'Skin Irrit. 2 H315');
+    expect(codes(told.hazardStatements)).toEqual(['H314', 'H372']);
+    expect(codes([...told.precautions, ...told.furtherPrecautions])).not.toContain('P332+P313');
+    expect(label('STOT RE 1 H372', 'STOT RE 1 H372')).toEqual(label('STOT RE 1 H372'));
+  });
+
   it('a signal word only where a class has one, and the stronger one', () => {
     expect(label('Aquatic Chronic 2 H411').signalWord).toBeNull();
     expect(label('Aquatic Acute 1 H400', 'Aquatic Chronic 2 H411').signalWord).toBe('Warning');

@@ -91,6 +91,11 @@ const inDoubt = (lacks: readonly string[], standing: 'open' | 'judgement'): Find
   lacks,
 });
 
+/** What wets a solid is stronger than its share of the whole says: how strong, nobody knows without its pH. */
+const wetWithAcid = ({ mixture, wetness }: Consignment): boolean =>
+  mixture.state !== 'liquid' &&
+  (partsOf(mixture).some(({ as }) => as.wets) || (mixture.state === 'solid' && wetness === 'wet'));
+
 /** Whether it destroys skin, and by which group; null where nothing speaks for it. */
 export function corrosiveToSkin(consignment: Consignment): Finding | null {
   const { mixture, tested, rcraCodes, kind } = consignment;
@@ -102,11 +107,19 @@ export function corrosiveToSkin(consignment: Consignment): Finding | null {
   const extreme = extremePh(mixture);
   if (extreme && mixture.pH) return byPh(mixture.pH, extreme);
   if (rcraCodes.includes('D002')) return inDoubt(['pH', 'skin corrosion, by test'], 'judgement');
+  if (mixture.pH) return calculated;
+  if (wetWithAcid(consignment)) return inDoubt(['pH'], 'open');
   const mayHold = mixture.open.some((id) => inCarriage(id)?.corrosive !== undefined);
   const usual = usualIn(kind);
-  if (!mixture.pH && !calculated && (mayHold || (mixture.shares.size === 0 && (usual?.side ?? usual?.wet))))
+  if (!calculated && (mayHold || (mixture.shares.size === 0 && (usual?.side ?? usual?.wet))))
     return inDoubt(['pH', ...mixture.open], 'open');
-  return calculated;
+  if (!partsOf(mixture).some(({ as }) => as.side)) return calculated;
+  // Acid or base too weak for the sums may still reach an extreme pH; lime in a sludge is the rule and decides nothing alone.
+  return {
+    ...inDoubt(['pH'], 'open'),
+    taken: mixture.state === 'liquid',
+    grounds: calculated?.grounds ?? [],
+  };
 }
 
 /** Whether it eats metal though it leaves skin whole: only a test tells, and it is asked of acids. */

@@ -20,11 +20,10 @@ const ofSideLiquid = {
   neither: 'corrosive-liquid',
 } as const;
 
-/** Acid in it, or what is usual in its kind: liquor that wets it. A pH in the middle says that it was washed out. */
+/** Told, or acid in it, or what is usual in its kind. Asked only of what is taken for corrosive. */
 function wetWithLiquor(consignment: Consignment): boolean {
   const { mixture, wetness, kind } = consignment;
   if (wetness !== undefined) return wetness === 'wet';
-  if (mixture.pH && extremePh(mixture) === null) return false;
   return (
     partsOf(mixture).some(({ as }) => as.wets) ||
     usualIn(kind)?.wet === true ||

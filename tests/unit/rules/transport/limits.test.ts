@@ -14,7 +14,6 @@ const water = (told: Parameters<typeof consignment>[0]) => aquatic(consignment(t
 describe('class 8 by its constituents', () => {
   it.each([
     ['HNO3', '5', 'fires', 'II'],
-    ['HNO3', '4.99', 'close', 'III'],
     ['HNO3-conc', '5', 'fires', 'I'],
     ['HNO3-conc', '4.99', 'fires', 'II'],
     ['HNO3-conc', '1', 'fires', 'II'],
@@ -25,10 +24,14 @@ describe('class 8 by its constituents', () => {
     expect(skin({ shares: { [id]: share } })).toMatchObject({ standing, group });
   });
 
+  it('below its limit it came close', () => {
+    expect(skin({ pH: '3', shares: { HNO3: '4.99' } })).toMatchObject({ standing: 'close', group: 'III' });
+  });
+
   it('groups are added up; what is below one per cent is not', () => {
     expect(skin({ shares: { HNO3: '4', HCl: '1' } })).toMatchObject({ standing: 'fires', group: 'III' });
-    expect(skin({ shares: { HNO3: '4.2', HCl: '0.9' } })?.standing).toBe('close');
-    expect(skin({ shares: { HNO3: '2.4', HCl: '0.9' } })).toBeNull();
+    expect(skin({ pH: '3', shares: { HNO3: '4.2', HCl: '0.9' } })?.standing).toBe('close');
+    expect(skin({ pH: '3', shares: { HNO3: '2.4', HCl: '0.9' } })).toBeNull();
   });
 
   it('the high end of a range counts', () => {
@@ -40,6 +43,23 @@ describe('class 8 by its constituents', () => {
     expect(skin({ shares: { HCl: '10' }, open: ['AgNO3'] })).toMatchObject({
       group: 'II',
       byKnowledge: true,
+    });
+  });
+
+  it('acid that wets a solid is stronger than its share of the whole: open without its pH', () => {
+    const papers = { state: 'solid', shares: { HNO3: '2' } } as const;
+    expect(skin(papers)).toMatchObject({ standing: 'open', taken: true, lacks: ['pH'] });
+    expect(skin({ ...papers, pH: '4' })?.taken).toBeFalsy();
+    expect(skin({ state: 'solid', wetness: 'wet' })).toMatchObject({ standing: 'open' });
+    expect(skin({ state: 'sludge', wetness: 'wet' })).toBeNull();
+  });
+
+  it('a little acid or base may still reach an extreme pH: open without it', () => {
+    expect(skin({ shares: { HNO3: '2' } })).toMatchObject({ standing: 'open', taken: true });
+    expect(skin({ pH: '3', shares: { HNO3: '2' } })).toBeNull();
+    expect(skin({ state: 'sludge', shares: { 'Ca(OH)2': '5' } })).toMatchObject({
+      standing: 'open',
+      taken: false,
     });
   });
 

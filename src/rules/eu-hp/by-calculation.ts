@@ -6,8 +6,9 @@ import { type CalculatedHp, euHp, type HpLimit, type Term } from '../../referenc
 import { substances } from '../../reference/substances-tables';
 import { type Candidate, type Ground, standingOf } from '../candidate';
 import { cited } from '../cited';
+import { calledInRecord } from '../counted-share';
 import type { Mixture } from '../mixture';
-import { calledInRecord, countedIn, openIn, withoutLetters } from './counted';
+import { countedIn, openIn, withoutLetters } from './counted';
 
 const printed = ({ code, category, times: factor }: Term): string =>
   `${factor === '1' ? '' : `${factor} × `}${code}${category ? `, category ${category}` : ''}`;

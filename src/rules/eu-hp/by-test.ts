@@ -4,8 +4,9 @@ import { euHp, type TestedHp, testedHps } from '../../reference/eu-hp-tables';
 import { type SubstanceId, substances } from '../../reference/substances-tables';
 import type { Candidate, Ground } from '../candidate';
 import { cited } from '../cited';
+import { calledInRecord } from '../counted-share';
 import type { Mixture } from '../mixture';
-import { calledInRecord, withoutLetters } from './counted';
+import { withoutLetters } from './counted';
 
 /** All statements that it may bring, also those that a test or a strength decides. */
 function statementsOf(id: SubstanceId): readonly string[] {

@@ -103,7 +103,19 @@ export type Flag = { readonly pressing: Pressing; readonly about: About } & (
   | { readonly code: 'nothing-fit-for-drain' }
 );
 
-const allRules: readonly RuleName[] = ['storage-days', 'fill-limit', 'inspection-days', 'treatment-allowed'];
+/** Rules that each workshop needs an answer to; the others only where it has such a place or such a discharge. */
+export const neededRules: readonly RuleName[] = [
+  'laws',
+  'generator-category',
+  'treatment-allowed',
+  'storage-days',
+  'fill-limit',
+  'inspection-days',
+  'month-limit',
+  'on-site-limit',
+  'proof-days',
+  'retention-years',
+];
 
 function flagsOfFill(state: State, container: ContainerState): Flag[] {
   const { holds, body } = container;
@@ -240,7 +252,7 @@ function flagsOfRules(state: State): Flag[] {
   const about = {};
   const flags: Flag[] = [];
   if (!state.workshop) flags.push({ pressing: 'know', about, code: 'workshop-not-described' });
-  const rules = allRules.filter((rule) => !state.rules.has(rule));
+  const rules = neededRules.filter((rule) => !state.rules.has(rule));
   if (rules.length > 0) flags.push({ pressing: 'know', about, code: 'local-rules-missing', rules });
   const because = treatmentRuleFault(state);
   if (because) flags.push({ pressing: 'know', about, code: 'treatment-for-planning-only', because });

@@ -40,6 +40,7 @@ export const words = {
     missing: 'Write a number here.',
     look: 'Something above is missing or wrong. Nothing is lost.',
     zero: 'It must be more than nothing.',
+    whole: 'Write a whole number.',
     tooMuch: (most: string, unit: string) => `At most ${most} ${unit}. Check the number and its unit.`,
     readAs: (value: string, unit: string) =>
       `Read as ${value} ${unit}, not as thousands. For thousands leave the sign out.`,

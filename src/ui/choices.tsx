@@ -87,3 +87,36 @@ export const Tick = ({ label, second, checked, onChange, disabled }: TickProps) 
     </span>
   </label>
 );
+
+export type TickGroupProps = {
+  readonly legend: ComponentChildren;
+  readonly hint?: ComponentChildren;
+  readonly error?: ComponentChildren;
+  readonly children: ComponentChildren;
+};
+
+/** Any of several: boxes to tick under one question. */
+export function TickGroup({ legend, hint, error, children }: TickGroupProps) {
+  const id = useId();
+  const described = [hint && `${id}-hint`, error && `${id}-error`].filter(Boolean).join(' ');
+  return (
+    <fieldset
+      class={styles.group}
+      data-wrong={error ? 'true' : undefined}
+      aria-describedby={described || undefined}
+    >
+      <legend class={styles.legend}>{legend}</legend>
+      {hint && (
+        <p id={`${id}-hint`} class={styles.hint}>
+          {hint}
+        </p>
+      )}
+      {children}
+      {error && (
+        <p id={`${id}-error`} class={styles.error}>
+          {error}
+        </p>
+      )}
+    </fieldset>
+  );
+}

@@ -60,18 +60,20 @@ export const LocalRuleStated = z.strictObject({
 
 export type LocalRule = z.infer<typeof LocalRule>;
 export type RuleName = LocalRule['rule'];
-/** Rules that only a workshop with an authorised discharge has; of the others each needs an answer. */
+/** Rules that only a workshop with an authorised discharge has. */
 export type DischargeRule = 'discharge-limits' | 'discharge-ph';
-export type UsualRule = 'storage-days' | 'fill-limit' | 'inspection-days' | 'treatment-allowed';
-
-const usualRules: readonly RuleName[] = [
-  'storage-days',
-  'fill-limit',
-  'inspection-days',
-  'treatment-allowed',
-];
+export type UsualRule = Exclude<RuleName, DischargeRule>;
 
 export const isUsualRule = (stated: LocalRule): stated is Extract<LocalRule, { rule: UsualRule }> =>
-  usualRules.includes(stated.rule);
+  stated.rule !== 'discharge-limits' && stated.rule !== 'discharge-ph';
+
+/** Rules whose value is one written quantity. */
+export type AmountRule = Exclude<UsualRule, 'treatment-allowed' | 'laws' | 'generator-category'>;
+
+export const isAmountRule = (stated: LocalRule): stated is Extract<LocalRule, { rule: AmountRule }> =>
+  isUsualRule(stated) &&
+  stated.rule !== 'treatment-allowed' &&
+  stated.rule !== 'laws' &&
+  stated.rule !== 'generator-category';
 export type LocalRuleStated = z.infer<typeof LocalRuleStated>;
 export type Law = z.infer<typeof Law>;

@@ -20,7 +20,7 @@ export const DischargeFields = z.object({
 });
 export type DischargeFields = z.infer<typeof DischargeFields>;
 
-export const dischargeRules: readonly DischargeRule[] = ['discharge-limits', 'discharge-ph'];
+const dischargeRules: readonly DischargeRule[] = ['discharge-limits', 'discharge-ph'];
 export const isDischargeRule = (name: string): name is DischargeRule =>
   (dischargeRules as readonly string[]).includes(name);
 

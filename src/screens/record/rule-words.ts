@@ -1,14 +1,24 @@
 /** What each local rule is called, and what follows while nobody has stated it. */
-import type { DischargeRule, RuleName, UsualRule } from '../../ledger/entries/local-rules';
+import type { DischargeRule, Law, RuleName, UsualRule } from '../../ledger/entries/local-rules';
 
 export type RuleWords = {
   readonly name: string;
   readonly ask: string;
-  /** What holds while it is not entered. */
+  /** What holds while it is not entered: the careful answer. */
   readonly meanwhile: string;
 };
 
 export const ruleWords: Readonly<Record<UsualRule, RuleWords>> = {
+  laws: {
+    name: 'Laws that apply here',
+    ask: 'Whose laws apply here?',
+    meanwhile: 'Federal law of the USA and law of the EU are both looked at.',
+  },
+  'generator-category': {
+    name: 'Category of the workshop',
+    ask: 'What does your authority call it?',
+    meanwhile: 'No category is taken for granted; the smallest limits are shown beside.',
+  },
   'treatment-allowed': {
     name: 'Treatment in the workshop',
     ask: 'May you treat this waste here?',
@@ -17,7 +27,17 @@ export const ruleWords: Readonly<Record<UsualRule, RuleWords>> = {
   'storage-days': {
     name: 'Storage time',
     ask: 'How long may waste stay?',
-    meanwhile: 'Days are not counted.',
+    meanwhile: 'Days are counted up, and none is called in time.',
+  },
+  'near-work-limit': {
+    name: 'Most of a waste beside the work',
+    ask: 'How much may stand beside the work?',
+    meanwhile: 'Storage time counts from the first drop, wherever it stands.',
+  },
+  'near-work-days': {
+    name: 'Days to move what is more',
+    ask: 'In how many days must more be moved?',
+    meanwhile: 'What is more is due at once.',
   },
   'fill-limit': {
     name: 'Fill limit',
@@ -27,7 +47,27 @@ export const ruleWords: Readonly<Record<UsualRule, RuleWords>> = {
   'inspection-days': {
     name: 'Looking at the containers',
     ask: 'How often must you look?',
-    meanwhile: 'The checklist for it holds seven days.',
+    meanwhile: 'Every seven days is taken.',
+  },
+  'month-limit': {
+    name: 'Most waste in a month',
+    ask: 'How much may a month make?',
+    meanwhile: 'The month is added up, and nothing says that it is few.',
+  },
+  'on-site-limit': {
+    name: 'Most waste on site',
+    ask: 'How much may stand here at once?',
+    meanwhile: 'What stands here is added up, and nothing says that it is few.',
+  },
+  'proof-days': {
+    name: 'Proof of disposal',
+    ask: 'In how many days must the proof be here?',
+    meanwhile: 'It is missing from the day the container is gone.',
+  },
+  'retention-years': {
+    name: 'Keeping records',
+    ask: 'How many years are records kept?',
+    meanwhile: 'Nothing may be thrown away.',
   },
 };
 
@@ -43,29 +83,25 @@ export const dischargeRuleWords: Readonly<Record<DischargeRule, Omit<RuleWords, 
   },
 };
 
-/** What the rules are called that only a workshop with an authorised discharge has, within a sentence. */
-export const dischargeWords: Readonly<Record<DischargeRule, string>> = {
-  'discharge-limits': 'most of each metal where discharge is authorised',
-  'discharge-ph': 'pH where discharge is authorised',
+/** Rules as they stand together. */
+export const ruleGroups: readonly { readonly title: string; readonly rules: readonly RuleName[] }[] = [
+  { title: 'Whose rules', rules: ['laws', 'generator-category'] },
+  { title: 'Treatment and discharge', rules: ['treatment-allowed', 'discharge-limits', 'discharge-ph'] },
+  {
+    title: 'Containers',
+    rules: ['storage-days', 'fill-limit', 'inspection-days', 'near-work-limit', 'near-work-days'],
+  },
+  { title: 'How much', rules: ['month-limit', 'on-site-limit'] },
+  { title: 'Papers', rules: ['proof-days', 'retention-years'] },
+];
+
+export const ruleNameOf = (rule: RuleName): string => ({ ...ruleWords, ...dischargeRuleWords })[rule].name;
+
+export const lawWords: Readonly<Record<Law, string>> = {
+  'us-federal': 'United States, federal',
+  'us-california': 'California, besides federal',
+  eu: 'European Union and its country',
 };
 
 export const yesNo = { yes: 'allowed', no: 'not allowed' } as const;
 export const yesNoAnswers = { yes: 'Yes, it is allowed', no: 'No, it is not' } as const;
-
-/** What the other rules are called. */
-const otherRuleNames: Readonly<Record<Exclude<RuleName, UsualRule | DischargeRule>, string>> = {
-  laws: 'Laws that apply',
-  'generator-category': 'Category of the workshop',
-  'month-limit': 'Most waste in a month',
-  'on-site-limit': 'Most waste on site',
-  'near-work-limit': 'Most of a waste beside the work',
-  'near-work-days': 'Days to move what is more',
-  'proof-days': 'Days until the proof of disposal',
-  'retention-years': 'Years that records are kept',
-};
-
-export const ruleNameOf = (rule: RuleName): string =>
-  (({ ...ruleWords, ...dischargeRuleWords }) as Partial<Record<RuleName, { readonly name: string }>>)[rule]
-    ?.name ??
-  (otherRuleNames as Partial<Record<RuleName, string>>)[rule] ??
-  rule;

@@ -128,6 +128,34 @@ export const ruleFormWords = {
   unknown: 'Not entered yet',
   gone: 'There is no such rule.',
   again: 'A later statement replaces this one; both stay in the history.',
+  whoTitle: 'Who says so',
+  whomTitle: 'Whom to ask',
+  authority: 'Authority',
+  collector: 'Collector',
+  generatorNumber: 'Generator number',
+  lawsHint: 'Codes, classes and labels are looked at by these. Several may apply.',
+  categoryHint: 'For example: small quantity generator.',
+  startsTitle: 'Starting points',
+  startsSecond:
+    'What laws say in general. Yours may be stricter: ask. Taking one over fills the lines; you keep it.',
+  startValue: (value: string, unit: string) => `Take over ${value}\u202f${unit}`,
+  startTaken: (value: string, unit: string) => `${value}\u202f${unit} taken over`,
+  startSecond: (
+    law: string,
+    point: {
+      readonly forWhom: string;
+      readonly note?: string;
+      readonly source: { readonly title: string; readonly status: string };
+    },
+  ) =>
+    [
+      `${law}, ${point.forWhom}.`,
+      `${point.source.title}${point.source.status === 'verified' ? '' : ' (from memory, not checked against its source)'}.`,
+      point.note ?? '',
+    ]
+      .filter((part) => part !== '')
+      .join(' '),
+  asStands: (cite: string) => `taken over from ${cite}`,
 } as const;
 
 export const dischargeFormWords = {

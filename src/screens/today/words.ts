@@ -1,7 +1,7 @@
 /** Words of Today. */
 import { format } from 'date-fns';
 import Decimal from 'decimal.js';
-import type { Flag } from '../../ledger/flags';
+import { type Flag, neededRules } from '../../ledger/flags';
 import { type DecimalSign, formatNumber } from '../../quantities/format';
 import { substanceNames } from '../batches/evidence-words';
 import { thingInside } from '../words';
@@ -203,9 +203,9 @@ export function flagWords(
     case 'local-rules-missing':
       return {
         title:
-          flag.rules.length === 4
+          flag.rules.length === neededRules.length
             ? 'Local rules: not entered yet'
-            : `Local rules: ${flag.rules.length} of 4 missing`,
+            : `Local rules: ${flag.rules.length} of ${neededRules.length} missing`,
         second: 'Careful limits hold until your authority’s are in.',
       };
     case 'treatment-for-planning-only':

@@ -73,7 +73,7 @@ describe('local rules', () => {
   test('that are not entered say what follows, and are entered with who said so and when', async () => {
     const { shell, state, path } = await workshopInMemory();
     const rules = open(shell, 'record/rules');
-    expect(screen.getByText('Not entered. Days are not counted.')).toBeTruthy();
+    expect(screen.getByText('Not entered. Days are counted up, and none is called in time.')).toBeTruthy();
     rules.unmount();
     open(shell, 'record/rules/storage-days');
     await user.type(screen.getByLabelText('How long may waste stay?'), '180');

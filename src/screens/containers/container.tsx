@@ -1,7 +1,7 @@
 /** One container: the drawing, what is in it, what it takes to neutralise it, and what went in and out. */
 
 import { containerFigures } from '../../ledger/container-figures';
-import { mayBeDone } from '../../ledger/container-life';
+import { lifeOf, mayBeDone } from '../../ledger/container-life';
 import type { ContainerState, State } from '../../ledger/state';
 import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
@@ -69,7 +69,11 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
     <Frame
       place="containers"
       title={w.container(unbroken(code))}
-      second={contentsText(state.value, container)}
+      second={
+        lifeOf(state.value, container).is === 'not-determined'
+          ? undefined
+          : contentsText(state.value, container)
+      }
       aside={<StorageAside {...props} />}
       actions={<Thumb {...props} />}
     >

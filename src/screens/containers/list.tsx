@@ -3,7 +3,7 @@ import { isDoubted, lifeOf } from '../../ledger/container-life';
 import { liquidContainers } from '../../ledger/liquid-containers';
 import type { ContainerState, State } from '../../ledger/state';
 import type { DecimalSign } from '../../quantities/format';
-import { Button, Buttons } from '../../ui/button';
+import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
@@ -88,19 +88,19 @@ export function ContainerList() {
     <Frame
       place="containers"
       title={w.title}
+      aside={
+        <Button centred href="#/scan">
+          {scanWords.door}
+        </Button>
+      }
       actions={
         <>
           <Button look="primary" voice="serif" href="#/containers/new" second={w.openSecond}>
             {w.open}
           </Button>
-          <Buttons side>
-            <Button href="#/containers/found" second={lifeWords.foundDoorSecond}>
-              {lifeWords.foundDoor}
-            </Button>
-            <Button href="#/scan" second={scanWords.doorSecond}>
-              {scanWords.door}
-            </Button>
-          </Buttons>
+          <Button href="#/containers/found" second={lifeWords.foundDoorSecond}>
+            {lifeWords.foundDoor}
+          </Button>
         </>
       }
     >

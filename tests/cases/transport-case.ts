@@ -61,10 +61,10 @@ const compared = new Set([
   ...['subsidiary', 'wastePrefix', 'environmentallyHazardous', 'technicalNames', 'reportableQuantity'],
 ]);
 
-/** "solid, wet with liquor" is a solid; paste and cake are sludge. What lets liquid stand free is carried as a liquid. */
+/** "solid, wet with liquor" is a solid; paste and cake are sludge; slurry pours. What lets liquid stand free is carried as a liquid. */
 function stateOf({ freeLiquid }: Input, words: string): 'liquid' | 'solid' | 'sludge' {
   if (freeLiquid === true) return 'liquid';
-  if (/sludge|slurry|paste|cake/.test(words)) return 'sludge';
+  if (/sludge|paste|cake/.test(words)) return 'sludge';
   return /solid|dry|powder|salt|crust|paper/.test(words) ? 'solid' : 'liquid';
 }
 
@@ -213,6 +213,7 @@ export function evaluateTransport(given: TransportCase): Outcome {
       })),
       usOnly: ofUSA,
       none: found.none?.rule ?? null,
+      heed: found.heed.map(({ rule }) => rule),
       reportable: found.reportable.map(({ of, reached }) => ({ of, reached })),
     },
     notes: [

@@ -9,6 +9,7 @@ import { type Described, describedByKnowledge, describedInAdr, describedInUSA } 
 import { type Draft, draft, ranks } from './draft';
 import { citedRule, type Finding } from './finding';
 import { type Findings, findingsOf } from './findings';
+import { heedsOf } from './heeds';
 import { liquidDrafts } from './liquids';
 import { type Reportable, reportable } from './reportable';
 import { solidDrafts } from './solids';
@@ -36,6 +37,8 @@ export type Transport = {
   readonly candidates: readonly TransportCandidate[];
   /** No entry is taken: why that is no leave to send it as harmless. */
   readonly none?: Citation;
+  /** Before it is carried at all. */
+  readonly heed: readonly Citation[];
   /** USA, one package. */
   readonly reportable: readonly Reportable[];
 };
@@ -60,12 +63,13 @@ const markOf = ({ aquatic }: Findings): TransportCandidate['environmentallyHazar
   return aquatic?.standing === 'fires' ? 'yes' : 'no';
 };
 
-function shaping(d: Draft, entry: Entry, mark: string): readonly Citation[] {
+function shaping(d: Draft, entry: Entry, mark: string, rq: boolean): readonly Citation[] {
   const words = entry.usaOnly ? [citedRule('usa-word')] : [citedRule('waste-word'), citedRule('usa-word')];
   return [
     ...(d.finding.byKnowledge ? [citedRule('known-of-waste'), citedRule('waste-by-knowledge')] : []),
     ...(entry.technicalNames ? [citedRule('two-names'), citedRule('usa-names')] : []),
     ...words,
+    ...(rq ? [citedRule('usa-rq')] : []),
     ...(mark === 'yes' && !entry.usaOnly ? [citedRule('aquatic'), citedRule('aquatic-mark')] : []),
   ];
 }
@@ -98,7 +102,7 @@ function candidate(
     entry,
     packingGroup: d.group,
     technicalNames: names,
-    why: unique([citation, ...d.because, ...shaping(d, entry, mark)]),
+    why: unique([citation, ...d.because, ...shaping(d, entry, mark, described.reportable)]),
     environmentallyHazardous: mark,
     described: {
       ...(entry.usaOnly ? {} : { adr: describedInAdr(described) }),
@@ -130,5 +134,10 @@ export function transportCandidates(consignment: Consignment): Transport {
   const due = reportable(consignment);
   const candidates = firstOfEach(ranked).map((d) => candidate(d, consignment, found, due));
   const taken = ranked.some(({ finding }) => finding.taken);
-  return { candidates, ...(taken ? {} : { none: citedRule('no-class') }), reportable: due };
+  return {
+    candidates,
+    ...(taken ? {} : { none: citedRule('no-class') }),
+    heed: heedsOf(consignment),
+    reportable: due,
+  };
 }

@@ -43,7 +43,7 @@ export function oxidising(consignment: Consignment): Finding | null {
       lacks: test,
     };
   }
-  if (!acid && !parts.some(({ as }) => as.nitrate)) return null;
+  if (!acid && !parts.some(({ as }) => as.nitrate) && !consignment.rcraCodes.includes('D001')) return null;
   return {
     standing: 'judgement',
     taken: false,

@@ -87,6 +87,10 @@ function corrosive(consignment: Consignment, found: Findings, skin: Finding): re
     drafts.push(...(toxicComesFirst(toxicity.group, skin.group, 'solid') ? pair.reverse() : pair));
   }
   drafts.push(draft(nos, skin, fit));
+  if (consignment.mixture.state === 'sludge' && consignment.wetness !== 'dry') {
+    const poured: Finding = { ...skin, standing: 'judgement', taken: false };
+    drafts.push(draft(ofSideLiquid[sideOf(consignment)], poured, fit));
+  }
   return drafts;
 }
 

@@ -165,6 +165,32 @@ describe('solids and sludge', () => {
   });
 });
 
+describe('before anything is carried', () => {
+  const heeds = (told: Parameters<typeof consignment>[0]) => carried(told).heed.map(({ rule }) => rule);
+
+  it('silver in ammonia is destroyed first', () => {
+    const rule = expect.stringContaining('explodes at a touch');
+    expect(heeds({ kind: 'ammonia-test-waste' })).toEqual([rule]);
+    expect(heeds({ shares: { NH3aq: '3', AgNO3: '0.2' } })).toEqual([rule]);
+    expect(heeds({ shares: { NH3aq: '3' }, open: ['AgCl'] })).toEqual([rule]);
+    expect(heeds({ shares: { NH3aq: '3' } })).toEqual([]);
+  });
+
+  it('nitrate does not dry on paper', () => {
+    const papers = { state: 'solid', kind: 'spent-filters' } as const;
+    expect(heeds(papers)).toEqual([expect.stringContaining('burn fiercely')]);
+    expect(heeds({ ...papers, shares: { 'Cu(OH)2': '5' } })).toEqual([]);
+  });
+});
+
+describe('a sludge on which liquid may stand', () => {
+  it('alkaline: the entry for liquids is shown behind the one for solids, unless it is dry', () => {
+    const sludge = { state: 'sludge', pH: '12.6', shares: { 'Ca(OH)2': '10' } } as const;
+    expect(codes(carried(sludge))).toEqual(['UN 3262', 'UN 3266']);
+    expect(codes(carried({ ...sludge, wetness: 'dry' }))).toEqual(['UN 3262']);
+  });
+});
+
 describe('whatever it is', () => {
   const share = fc.tuple(fc.integer({ min: 0, max: 400 }), fc.integer({ min: 0, max: 200 }));
   const anything = fc

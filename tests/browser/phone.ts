@@ -14,19 +14,28 @@ const flags = [
   '--disable-sync',
 ];
 
-let running: Promise<Browser> | undefined;
+const running = new Map<string, Promise<Browser>>();
 
-/** One Chromium for each test file; every phone in it has its own storage. */
-const browser = (): Promise<Browser> => {
+/** Before the lens is what the file shows, and the person has said yes to the camera. */
+const cameraFlags = (file: string): readonly string[] => [
+  '--use-fake-device-for-media-stream',
+  '--use-fake-ui-for-media-stream',
+  `--use-file-for-fake-video-capture=${file}`,
+];
+
+/** One Chromium for each test file, and one for each camera in it; every phone in it has its own storage. */
+const browser = (camera: string | undefined): Promise<Browser> => {
   const executablePath = chromiumPath();
   if (executablePath === undefined) throw new Error('no Chromium: name it in CHROMIUM');
-  running ??= chromium.launch({ executablePath, args: flags });
-  return running;
+  const args = [...flags, ...(camera === undefined ? [] : cameraFlags(camera))];
+  const launched = running.get(camera ?? '') ?? chromium.launch({ executablePath, args });
+  running.set(camera ?? '', launched);
+  return launched;
 };
 
 afterAll(async () => {
-  await (await running)?.close();
-  running = undefined;
+  for (const launched of running.values()) await (await launched).close();
+  running.clear();
 });
 
 export type Phone = {
@@ -34,6 +43,8 @@ export type Phone = {
   readonly height: number;
   /** The person's system asks for dark. */
   readonly dark?: boolean;
+  /** A film that the camera shows, as uncompressed YUV4MPEG2; it may be written after the phone was opened. */
+  readonly camera?: string;
 };
 
 const troubles = new WeakMap<BrowserContext, string[]>();
@@ -42,8 +53,8 @@ const troubles = new WeakMap<BrowserContext, string[]>();
  * A page on a new phone: nothing stored, no worker. Further pages of the same phone: `page.context().newPage()`.
  * It is put away when the test ends.
  */
-export async function openPhone({ width, height, dark = false }: Phone): Promise<Page> {
-  const context = await (await browser()).newContext({
+export async function openPhone({ width, height, dark = false, camera }: Phone): Promise<Page> {
+  const context = await (await browser(camera)).newContext({
     viewport: { width, height },
     deviceScaleFactor: 2,
     isMobile: true,

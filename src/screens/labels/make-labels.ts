@@ -1,6 +1,6 @@
 /** Makes labels in the browser. What sets and draws them is loaded when the first one is shown or made. */
 import type { LabelsData } from '../../paperwork/labels/label-data';
-import type { LabelSheetId } from '../../paperwork/labels/label-sizes';
+import { type LabelSheetId, labelSheets } from '../../paperwork/labels/label-sizes';
 import type { LabelLayout } from '../../paperwork/labels/layout';
 import type { FrameColour } from '../../paperwork/labels/pictograms';
 import type { Fonts } from '../../paperwork/pdf/pen';
@@ -15,16 +15,15 @@ export type LabelsWanted = {
 };
 
 const loadTools = async () => {
-  const [gather, layout, pdf, file, sizes, fonts] = await Promise.all([
+  const [gather, layout, pdf, file, fonts] = await Promise.all([
     import('../../paperwork/labels/gather'),
     import('../../paperwork/labels/layout'),
     import('../../paperwork/labels/label-pdf'),
     import('../../paperwork/pdf/file'),
-    import('../../paperwork/labels/label-sizes'),
     import('../../paperwork/pdf/fonts'),
   ]);
   const bytes = await fonts.loadFonts();
-  return { ...gather, ...layout, ...pdf, ...sizes, measure: await file.measureIn(bytes), fonts: bytes };
+  return { ...gather, ...layout, ...pdf, measure: await file.measureIn(bytes), fonts: bytes };
 };
 
 type Tools = Awaited<ReturnType<typeof loadTools>>;
@@ -64,7 +63,7 @@ export type LabelsLaidOut = {
 export async function layOutLabels(wanted: LabelsWanted, common: Common): Promise<LabelsLaidOut> {
   const use = await loadTools();
   const data = dataOf(wanted, common, use);
-  const { size } = use.labelSheets[wanted.sheet];
+  const { size } = labelSheets[wanted.sheet];
   const layouts = data.labels.map((label) => use.labelLayout(data, label, size, wanted.frame, use.measure));
   return { data, layouts, fonts: use.fonts };
 }

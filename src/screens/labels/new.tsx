@@ -87,7 +87,7 @@ function Shown({ preview }: { readonly preview: Preview }) {
   const codes = data.labels.map(({ code }) => code);
   return (
     <>
-      <p>{w.previewOf(codes)}</p>
+      {codes.length > 1 && <p>{w.previewOf(codes)}</p>}
       {first && <LabelPicture layout={first} />}
       {data.labels.map((label, at) => (
         <LabelNotices key={label.containerId} label={label} leftOut={layouts[at]?.leftOut ?? []} />

@@ -27,8 +27,7 @@ export const labelPageWords = {
   blackSecond: 'The frames are then black, and the label says so',
   firstPlace: 'First free place on the sheet',
   preview: 'As it will be printed',
-  previewOf: ([first = '', ...more]: readonly string[]) =>
-    more.length === 0 ? first : `${first}, the first of ${more.length + 1}`,
+  previewOf: ([first, ...more]: readonly string[]) => `${first}, the first of ${more.length + 1}`,
   previewing: 'Drawing the label …',
   previewSays: (text: string) => `The label says: ${text}`,
   leftOut: (code: string, what: readonly string[]) => `${code}, not in full on this size: ${what.join('; ')}`,

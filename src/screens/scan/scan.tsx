@@ -123,7 +123,11 @@ export function ScanScreen() {
           {w.faults[looking.fault]}
         </Notice>
       )}
-      <Fault words={fault} />
+      {fault !== null && (
+        <Notice mark="wrong" role="alert">
+          {fault}
+        </Notice>
+      )}
       {several.length > 0 && <Several containers={several} />}
       <Part rule={looking.is !== 'off'}>
         <form

@@ -5,7 +5,6 @@ export const scanWords = {
   title: 'Read a label',
   second: 'Its container opens',
   door: 'Read a label',
-  doorSecond: 'With the camera, or by its code',
   start: 'Look through the camera',
   startSecond: 'The phone asks you first. No picture is kept.',
   asking: 'Waiting for the camera …',

@@ -101,6 +101,11 @@ describe('only the worst of a family, and what is below it not at all', () => {
     );
   });
 
+  it('what comes near a milder class is not told beside the worse one', () => {
+    expect(candidate(liquor({ 'Ag-powder': '2' }), 'Repr. 2 H361f')?.standing).toBe('close');
+    expect(candidate(liquor({ 'Ag-powder': '2', 'Ni(NO3)2': '1' }), 'Repr. 2 H361f')).toBeUndefined();
+  });
+
   it('what comes near a worse class is told as close', () => {
     expect(candidate(liquor({ HNO3: '15' }), 'Skin Corr. 1A H314')?.standing).toBe('close');
     expect(candidate(liquor({ HNO3: '9' }), 'Skin Corr. 1A H314')).toBeUndefined();
@@ -146,6 +151,14 @@ describe('an extreme pH', () => {
   it('adds nothing to what is calculated already', () => {
     expect(byPh('0.1', { HNO3: '10' })).toEqual([]);
     expect(byPh('0.1', { HNO3: '4' })).toEqual(['Skin Corr. 1 H314']);
+  });
+
+  it('shows which end of its range it was held by', () => {
+    const ground = (pH: Given['pH']) => candidate(liquor({}, { pH }), 'Skin Corr. 1 H314')?.grounds[0];
+    expect(ground('1')).toMatchObject({ end: 'low' });
+    expect(ground('1')?.limit.value.toNumber()).toBe(2);
+    expect(ground('13')?.end).toBeUndefined();
+    expect(ground('13')?.limit.value.toNumber()).toBe(11.5);
   });
 
   it('comes near within half a unit', () => {
@@ -205,6 +218,8 @@ describe('what only a test decides', () => {
   it('acid of 65 % has its class by the entry', () => {
     expect(candidate(liquor({ HNO3: '65' }), 'Ox. Liq. 3 H272')?.standing).toBe('fires');
     expect(candidate(liquor({ HNO3: '64' }), 'Ox. Liq. 3 H272')?.standing).toBe('close');
+    expect(classify(liquor({ HNO3: '65' })).byTest).toContain('Ox. Liq. 3 H272');
+    expect(classify(liquor({ HNO3: '64' })).byTest).toEqual(['Met. Corr. 1 H290']);
   });
 
   it('classes that suppliers notify besides the entry are for a person to judge', () => {

@@ -1,6 +1,5 @@
 import { act, fireEvent, screen, within } from '@testing-library/preact';
 import { describe, expect, it, onTestFinished, vi } from 'vitest';
-import { checklists } from '../../../src/safety/checklists';
 import { workshopInMemory } from '../../support/shell-in-memory';
 import { answerUntil, heading, itemOf, key, opened, reload, show, tap } from './at-the-bench';
 
@@ -147,13 +146,11 @@ describe('going through a checklist', () => {
   });
 
   it('says one plain line after three confirmations sooner than anybody can look, and keeps it for the record', async () => {
-    const workshop = await opened('container-inspection');
-    workshop.path.value = ['check', '-', 'container-inspection'];
+    const workshop = await opened('hand-over');
     show(workshop);
-    const confirms =
-      checklists.get('container-inspection')?.items.filter(({ kind }) => kind === 'confirm') ?? [];
+    const confirms = ['ho-label', 'ho-cap', 'ho-apart'].map((id) => itemOf('hand-over', id));
     await answerUntil(workshop, confirms[0]?.ask);
-    for (const item of confirms.slice(0, 3)) {
+    for (const item of confirms) {
       expect(screen.queryByText('Look at the thing, then tap.')).toBeNull();
       await act(async () => workshop.pass(500));
       await act(async () => {
@@ -161,7 +158,7 @@ describe('going through a checklist', () => {
         fireEvent.click(screen.getByRole('button', { name }));
       });
     }
-    expect(heading()).toBe(confirms[3]?.ask);
+    expect(heading()).toBe(itemOf('hand-over', 'ho-ppe').ask);
     expect(screen.getByText('Look at the thing, then tap.')).toBeTruthy();
     await answerUntil(workshop);
     expect(screen.getByText('Look at the thing, then tap.')).toBeTruthy();

@@ -1,100 +1,143 @@
 /**
- * What is due by the calendar: waste that must leave, the walk, what is too much beside the work, proofs that have not come. By
- * the careful last day, the earlier of two readings of "no more than so many days". Only limits that were entered run.
+ * What is due by the calendar: waste that must leave, the walk and what it could not see, what is too much beside the work,
+ * proofs that have not come. By the careful last day, the earlier of two readings of "no more than so many days". Only limits
+ * that were entered run, but for the walk, which has a careful one of its own.
  */
-import { calendarDay, daysBetween } from '../rules/clocks/calendar-day';
+import { calendarDay, dayAfter, daysBetween } from '../rules/clocks/calendar-day';
 import { proofDue } from '../rules/clocks/proof-due';
-import { retention } from '../rules/clocks/retention';
+import { type Retention, retention } from '../rules/clocks/retention';
 import { isDue, storageClock } from '../rules/clocks/storage-clock';
+import type { TimeLimit } from '../rules/clocks/time-limit';
 import { accumulationStart } from './accumulation';
-import { nearWork } from './near-work';
+import type { RuleName } from './entries/local-rules';
+import { daysToMove, nearWork } from './near-work';
 import type { ContainerState, State } from './state';
-import { walkDue } from './walks';
+import { lookDue, notSeenSince, type WalkDue, walkDue } from './walks';
 
 export type Due = {
   /** The same for the same thing at every time, so that a calendar knows it again. */
   readonly id: string;
-  readonly kind: 'leave' | 'walk' | 'move-excess' | 'proof';
+  readonly kind: 'leave' | 'walk' | 'look' | 'move-excess' | 'proof';
   readonly containerId: string | null;
+  /** The calendar day from which it counts. */
+  readonly from: string;
+  /** Days that are allowed, and the local rule that says so; `stated` is false where a careful number is taken. */
+  readonly limit: { readonly days: number; readonly rule: RuleName; readonly stated: boolean };
   /** The last day by the careful reading. */
   readonly day: string;
   /** By the other reading; the same where there is only one. */
   readonly lastDay: string;
   /** Whole days to the careful one; negative once it has passed. */
   readonly daysLeft: number;
-  /** Share of the time that is left, 0 to 1; absent where no time has a beginning. */
-  readonly shareLeft?: number;
+  /** Share of the time that is left, 0 to 1. */
+  readonly shareLeft: number;
   /** Near enough to be told of, or over. */
   readonly near: boolean;
+  /** Only by the high end of what was read: it may be so. */
+  readonly unsure?: true;
 };
 
-/** A walk or a proof is told of from so many days before on. Our own choice, no rule of law. */
-const toldFrom = 3;
+/** So many days before its end each is told of. Our own choice, no rule of law; storage time has one of its own. */
+export const toldFrom = { walk: 1, proof: 7 } as const;
 
 type Asked = { readonly state: State; readonly now: string; readonly zone: string; readonly today: string };
 
-function leaving({ state, now, zone }: Asked, container: ContainerState): Due[] {
-  const rule = state.rules.get('storage-days')?.body.stated;
+const daysOf = (state: State, rule: RuleName): number | null => {
+  const stated = state.rules.get(rule)?.body.stated;
+  return stated && 'value' in stated && typeof stated.value === 'object' && 'value' in stated.value
+    ? Number(stated.value.value)
+    : null;
+};
+
+const shareOf = (daysLeft: number, days: number): number =>
+  days === 0 ? 0 : Math.min(1, Math.max(0, daysLeft / days));
+
+/** Both readings. A limit of no days at all ends on the day itself, and not before it. */
+function counted(from: string, { carefulLastDay, lastDay }: TimeLimit, days: number, today: string) {
+  const day = carefulLastDay < from ? from : carefulLastDay;
+  const daysLeft = daysBetween(today, day);
+  return { from, day, lastDay, daysLeft, shareLeft: shareOf(daysLeft, days) };
+}
+
+function leaving({ state, now, zone, today }: Asked, container: ContainerState): Due[] {
+  const days = daysOf(state, 'storage-days');
   const start = accumulationStart(state, container);
-  if (rule?.rule !== 'storage-days' || start === null) return [];
-  const clock = storageClock(start, Number(rule.value.value), now, zone);
+  if (days === null || start === null) return [];
+  const clock = storageClock(start, days, now, zone);
   const { containerId } = container.body;
+  const counts = counted(calendarDay(start, zone), clock, days, today);
   return [
     {
+      ...counts,
       id: `leave/${containerId}`,
       kind: 'leave',
       containerId,
-      day: clock.carefulLastDay,
-      lastDay: clock.lastDay,
-      daysLeft: clock.carefulDaysLeft,
-      shareLeft: clock.shareLeft,
-      near: isDue({ ...clock, daysLeft: clock.carefulDaysLeft }),
+      limit: { days, rule: 'storage-days', stated: true },
+      near: isDue({ ...clock, daysLeft: counts.daysLeft }),
     },
   ];
 }
 
 function proofOf({ state, zone, today }: Asked, container: ContainerState): Due[] {
   const { goneSince, proofFiledAt, body } = container;
-  const rule = state.rules.get('proof-days')?.body.stated;
-  if (rule?.rule !== 'proof-days' || goneSince === null || proofFiledAt !== null) return [];
-  const due = proofDue(calendarDay(goneSince, zone), null, Number(rule.value.value), today);
+  const days = daysOf(state, 'proof-days');
+  if (days === null || goneSince === null || proofFiledAt !== null) return [];
+  const from = calendarDay(goneSince, zone);
+  const due = proofDue(from, null, days, today);
   if (due.state === 'received') return [];
+  const counts = counted(from, due, days, today);
   return [
     {
+      ...counts,
       id: `proof/${body.containerId}`,
       kind: 'proof',
       containerId: body.containerId,
-      day: due.carefulLastDay,
-      lastDay: due.lastDay,
-      daysLeft: due.carefulDaysLeft,
-      near: due.carefulDaysLeft <= toldFrom,
+      limit: { days, rule: 'proof-days', stated: true },
+      near: counts.daysLeft <= toldFrom.proof,
     },
   ];
 }
 
+/** A walk has one last day: its interval is from one look to the next. */
+const ofWalk = ({ due: day, daysLeft, days, stated }: WalkDue) => ({
+  from: dayAfter(day, { count: -days, unit: 'days' }),
+  limit: { days, rule: 'inspection-days' as const, stated },
+  day,
+  lastDay: day,
+  daysLeft,
+  shareLeft: shareOf(daysLeft, days),
+});
+
 function walk({ state, now, zone }: Asked): Due[] {
   const due = walkDue(state, now, zone);
   if (!due) return [];
-  const { due: day, daysLeft } = due;
-  return [
-    { id: 'walk', kind: 'walk', containerId: null, day, lastDay: day, daysLeft, near: daysLeft <= toldFrom },
-  ];
+  const near = due.daysLeft <= toldFrom.walk;
+  return [{ ...ofWalk(due), id: 'walk', kind: 'walk', containerId: null, near }];
 }
 
-/** It may be over already by the high end of what is read off the vessels: then the days run. */
-function excess({ state, now, zone }: Asked): Due[] {
+/** What the last walk could not see is told of at once, whenever the next look at it is due. */
+const looks = ({ state, now, zone }: Asked): Due[] =>
+  notSeenSince(state).flatMap(({ containerId }) => {
+    const container = state.containers.get(containerId);
+    const due = container && lookDue(state, container, now, zone);
+    return due ? [{ ...ofWalk(due), id: `look/${containerId}`, kind: 'look', containerId, near: true }] : [];
+  });
+
+/** It may be over already by the high end of what is read off the vessels: from then on the days run, the earlier way. */
+function excess({ state, now, zone, today }: Asked): Due[] {
   const near = nearWork(state, now, zone);
-  const passed = near?.passed ?? near?.mayHavePassed;
-  if (!passed) return [];
+  const passed = near?.mayHavePassed ?? near?.passed;
+  if (!near || !passed) return [];
+  const limit = daysToMove(state);
   return [
     {
+      ...counted(passed.since, passed, limit.days, today),
       id: `move-excess/${passed.since}`,
       kind: 'move-excess',
       containerId: null,
-      day: passed.carefulLastDay,
-      lastDay: passed.lastDay,
-      daysLeft: passed.carefulDaysLeft,
+      limit: { ...limit, rule: 'near-work-days' },
       near: true,
+      ...(near.passed ? {} : { unsure: true }),
     },
   ];
 }
@@ -105,34 +148,21 @@ export function dues(state: State, now: string, zone: string): readonly Due[] {
   const containers = [...state.containers.values()];
   return [
     ...excess(asked),
+    ...looks(asked),
     ...walk(asked),
     ...containers.flatMap((container) => leaving(asked, container)),
     ...containers.flatMap((container) => proofOf(asked, container)),
   ].sort((a, b) => a.daysLeft - b.daysLeft);
 }
 
-export type Standing = {
-  readonly containerId: string;
-  readonly since: string;
-  /** Whole days that the waste in it has stood. */
-  readonly days: number;
-};
-
-/** How long waste has stood, where no limit was entered to count down from: nothing is known to be in time then. */
-export function standingWithoutLimit(state: State, now: string, zone: string): readonly Standing[] {
-  if (state.rules.has('storage-days')) return [];
-  const today = calendarDay(now, zone);
-  return [...state.containers.values()].flatMap((container) => {
-    const since = accumulationStart(state, container);
-    if (since === null) return [];
-    const days = daysBetween(calendarDay(since, zone), today);
-    return [{ containerId: container.body.containerId, since, days }];
-  });
-}
-
 /** Until when the records of a container that is gone are kept; null while it is here, or no such rule was entered. */
-export function recordsKept(state: State, { goneSince }: ContainerState, now: string, zone: string) {
-  const rule = state.rules.get('retention-years')?.body.stated;
-  if (rule?.rule !== 'retention-years' || goneSince === null) return null;
-  return retention(calendarDay(goneSince, zone), Number(rule.value.value), calendarDay(now, zone));
+export function recordsKept(
+  state: State,
+  { goneSince }: ContainerState,
+  now: string,
+  zone: string,
+): Retention | null {
+  const years = daysOf(state, 'retention-years');
+  if (years === null || goneSince === null) return null;
+  return retention(calendarDay(goneSince, zone), years, calendarDay(now, zone));
 }

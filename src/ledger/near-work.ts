@@ -60,11 +60,18 @@ function levelsOf(state: State): readonly Level[] {
 /** Days to move what is more than the limit, while the local rules do not say: none, the careful answer. */
 const carefulDays = 0;
 
+/** Days to move what is more than the limit, and whether the local rules say so. */
+export function daysToMove(state: State): { readonly days: number; readonly stated: boolean } {
+  const stated = state.rules.get('near-work-days')?.body.stated;
+  return stated?.rule === 'near-work-days'
+    ? { days: Number(stated.value.value), stated: true }
+    : { days: carefulDays, stated: false };
+}
+
 /** Null while the local rules know no such place. */
 export function nearWork(state: State, now: string, zone: string): NearTheWork | null {
   const limit = state.rules.get('near-work-limit')?.body.stated;
   if (limit?.rule !== 'near-work-limit') return null;
-  const days = state.rules.get('near-work-days')?.body.stated;
   const most = given({
     origin: 'local-rule/near-work-limit',
     sentence: 'Most beside the work by the local rules',
@@ -73,6 +80,6 @@ export function nearWork(state: State, now: string, zone: string): NearTheWork |
     how: 'stated',
     spread: within(0),
   });
-  const count = days?.rule === 'near-work-days' ? Number(days.value.value) : carefulDays;
-  return nearTheWork(levelsOf(state), most, count, calendarDay(now, zone), zone);
+  const { days } = daysToMove(state);
+  return nearTheWork(levelsOf(state), most, days, calendarDay(now, zone), zone);
 }

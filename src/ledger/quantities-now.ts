@@ -48,15 +48,14 @@ export function monthNow(state: State, at: string, zone: string): MonthNow {
   };
 }
 
-export type OnSiteNow = { readonly against: HeldAgainst | null; readonly unweighed: readonly string[] };
+export type OnSiteNow = { readonly against: HeldAgainst; readonly unweighed: readonly string[] };
 
-/** `against` is null where nothing stands here, or nothing of it has a mass. */
 export function onSiteNow(state: State): OnSiteNow {
   const { total, unweighed } = onSite(state);
   const reference = showsReference(state) ? onSiteReference.VSQG : null;
   const limit = statedLimit(state, 'on-site-limit');
   return {
-    against: total && heldAgainst(total, unweighed.length === 0, limit, reference),
+    against: heldAgainst(total, unweighed.length === 0, limit, reference),
     unweighed,
   };
 }

@@ -67,7 +67,8 @@ function leftOutIf(rule: CountingRule, ...conditions: Condition[]): Omit<Judged,
 const straightAs = 'whether it goes there as it arises, with no storage before';
 const before = 'whether it was counted before';
 
-function byOrigin(origin: Origin): Omit<Judged, 'arising' | 'citation'> {
+/** What the rules make of how it came about, in its own month. */
+export function byOrigin(origin: Origin): Omit<Judged, 'arising' | 'citation'> {
   switch (origin.kind) {
     case 'generated':
       return { counts: true, rule: 'generated', lacks: [] };

@@ -1,0 +1,106 @@
+/** How a waste came about, as the counting of a month asks it: by somebody's word, else by what the record tells. */
+import type { Candidate } from '../rules/candidate';
+import { byOrigin, type Known, type Origin } from '../rules/quantities/counting';
+import { rcraCandidates } from '../rules/rcra/candidates';
+import type { StreamKind } from '../safety/stream-kind';
+import { contentsTogether } from './container-load';
+import { mixtureFrom } from './container-mixture';
+import { comingOfWaste } from './dilution';
+import type { CountingSaid } from './entries/streams';
+import type { State, StreamState } from './state';
+
+/** Wastes that are left of treating others on site. */
+const leftOfTreatment: ReadonlySet<StreamKind> = new Set<StreamKind>([
+  'treated-slurry',
+  'filtrate',
+  'hydroxide-sludge',
+]);
+
+type UnitKind = Extract<Origin, { kind: 'into-unit' }>['unit'];
+
+/** One that is not so makes all of it not so; one that is open leaves all of it open. */
+const allOf = (known: readonly Known[]): Known =>
+  known.includes('no') ? 'no' : known.includes('not determined') ? 'not determined' : 'yes';
+
+/** Whether a waste was counted once: in its own month, or as that of which it is left. */
+function countedOnce(origin: Origin): Known {
+  if ('countedBefore' in origin && origin.countedBefore === 'yes') return 'yes';
+  return byOrigin(origin).counts ? 'yes' : 'no';
+}
+
+/**
+ * Whether what was treated was counted once: of the residue's batch where it has one, else all that was treated before. Of
+ * a mixture that holds anything that was not counted, the residue is counted: the careful answer.
+ */
+function countedBefore(state: State, { body, at }: StreamState, under: ReadonlySet<string>): Known {
+  const { streamId, batchId } = body;
+  // Two wastes that are each told of as what is left of the other.
+  if (under.has(streamId)) return 'not determined';
+  const treated = [...state.treatments.values()]
+    .filter((treatment) => treatment.at <= at)
+    .flatMap((treatment) => treatment.treated ?? [])
+    .map((part) => state.streams.get(part.streamId ?? ''));
+  if (treated.includes(undefined)) return 'not determined';
+  const mine = treated.flatMap((one) =>
+    one && (batchId === null || one.body.batchId === batchId) ? [one] : [],
+  );
+  if (mine.length === 0) return 'not determined';
+  const within = new Set([...under, streamId]);
+  return allOf(mine.map((one) => countedOnce(originOf(state, one, within))));
+}
+
+/** Hazardous waste codes of a waste by the law of the USA, as it was logged. */
+function codesOf(state: State, { body }: StreamState): readonly Candidate[] {
+  const { liquid, solid, stream } = body;
+  const amounts = [liquid?.volume, solid?.wetMass].filter((amount) => amount !== undefined);
+  const [first, ...more] = amounts.map((amount) => comingOfWaste(state, body, amount));
+  if (!first) return [];
+  const contents = more.reduce((all, one) => contentsTogether(all, one.contents), first.contents);
+  return rcraCandidates(mixtureFrom(contents, [stream], first.pH).levels);
+}
+
+/** Whether it is hazardous for nothing but its corrosivity; open while a test, or a person, may still say otherwise. */
+function onlyCorrosive(state: State, stream: StreamState): Known {
+  const others = codesOf(state, stream).filter(({ code }) => code !== 'D002');
+  if (others.some(({ standing }) => standing === 'fires')) return 'no';
+  return others.every(({ standing }) => standing === 'close') ? 'yes' : 'not determined';
+}
+
+/** Straight into a unit; only one for neutralisation asks what else the waste is. */
+const intoUnit = (unit: UnitKind, onlyCorrosive: Known = 'not determined'): Origin => ({
+  kind: 'into-unit',
+  unit,
+  straight: 'yes',
+  onlyCorrosive,
+});
+
+function originSaid(state: State, stream: StreamState, { counted }: CountingSaid): Origin {
+  switch (counted) {
+    case 'counted':
+      return { kind: 'generated' };
+    case 'straight-into-neutralisation':
+      return intoUnit('elementary-neutralisation', onlyCorrosive(state, stream));
+    case 'straight-into-water-treatment':
+      return intoUnit('wastewater-treatment');
+    case 'straight-into-enclosed-unit':
+      return intoUnit('totally-enclosed');
+    case 'recycled-at-once':
+      return { kind: 'recycled-on-site', straight: 'yes' };
+    case 'residue-of-counted':
+      return { kind: 'residue-of-treatment', countedBefore: 'yes' };
+    case 'reused-on-site':
+      return { kind: 'reclaimed-on-site', countedBefore: 'yes' };
+    case 'under-rules-of-its-own':
+      return { kind: 'own-rules' };
+    case 'not-hazardous':
+      return { kind: 'not-hazardous' };
+  }
+}
+
+/** @param under wastes whose own origin rests on this one */
+export function originOf(state: State, stream: StreamState, under: ReadonlySet<string> = new Set()): Origin {
+  if (stream.counting) return originSaid(state, stream, stream.counting.body);
+  return leftOfTreatment.has(stream.body.stream)
+    ? { kind: 'residue-of-treatment', countedBefore: countedBefore(state, stream, under) }
+    : { kind: 'generated' };
+}

@@ -138,7 +138,10 @@ export function corrosiveToMetal({ mixture, tested }: Consignment): Finding | nu
   };
 }
 
-/** Whether it is to be named an acid or a base; neither where nothing speaks for one of them. */
+/**
+ * Whether it is to be named an acid or a base; neither where nothing speaks for one of them. Without a known acid or base in it
+ * pH 5 and 9 speak for one: our own choice, no rule of law.
+ */
 export function sideOf({ mixture, kind }: Consignment): 'acid' | 'base' | 'neither' {
   const extreme = extremePh(mixture);
   if (extreme) return extreme;

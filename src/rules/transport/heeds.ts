@@ -1,10 +1,11 @@
 /** What is to be heeded before anything of this is carried, whatever its class. */
+import type { SubstanceId } from '../../reference/substances-tables';
 import type { Citation } from '../candidate';
 import { type Consignment, partsOf, usualIn } from './consignment';
 import { citedRule } from './finding';
 
 export function heedsOf({ mixture, kind }: Consignment): readonly Citation[] {
-  const holds = (id: string) => mixture.shares.has(id as 'AgNO3') || mixture.open.includes(id as 'AgNO3');
+  const holds = (id: SubstanceId) => mixture.shares.has(id) || mixture.open.includes(id);
   const silverInAmmonia =
     kind === 'ammonia-test-waste' || (holds('NH3aq') && (holds('AgNO3') || holds('AgCl')));
   const parts = partsOf(mixture);

@@ -17,14 +17,14 @@ export function predominant({ mixture, kind }: Consignment): Part | null {
   return rest.lt(most) || rest.isZero() ? first : null;
 }
 
-/** Row of UN 2031 for a strength of nitric acid. */
+/** Row of UN 2031 for a strength of nitric acid, %, as the names of the rows state it. */
 export function nitricEntry({ share: { high } }: Part): EntryId {
   if (high.gt(70)) return 'nitric-over-70';
   if (high.gte(65)) return 'nitric-65-to-70';
   return high.gt(20) ? 'nitric-20-to-65' : 'nitric-to-20';
 }
 
-/** Entry of the list for a substance dissolved in water; null where the list has none for this strength. */
+/** Entry of the list for a substance dissolved in water; null where the list has none for this strength (%, by its name). */
 export function dissolvedEntry(part: Part): EntryId | null {
   const { high } = part.share;
   switch (part.id) {

@@ -28,6 +28,7 @@ export function oxidising(consignment: Consignment): Finding | null {
       : fires('oxidising-test', tested.oxidising, []);
   const parts = partsOf(mixture);
   const acid = parts.find(({ id }) => id === 'HNO3' || id === 'HNO3-conc');
+  // From 65 % on, above 70 % in group I, as the rows of UN 2031 state it.
   if (acid && mixture.state === 'liquid' && acid.share.high.gte(65))
     return fires('oxidising-by-strength', acid.share.high.gt(70) ? 'I' : 'II', []);
   if (mostlyNitrate(consignment)) {

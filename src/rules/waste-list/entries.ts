@@ -62,6 +62,11 @@ export function hazardOf(properties: WasteAsked['properties']): Hazard {
 
 const mirrorRule = { fires: 'mirror-fires', open: 'mirror-open', none: 'mirror-none' } as const;
 
+function ruleOf({ type, hazardous }: WasteListEntry, hazard: Hazard): WasteListRuleId {
+  if (type === 'mirror') return mirrorRule[hazard];
+  return hazardous ? type : 'absolute-harmless';
+}
+
 /** Step of the choosing order at which a code is reached. */
 const stepOf = (code: WasteCode): number =>
   wasteList.order.findIndex(({ chapters }) => chapters.includes(code.slice(0, 2)));
@@ -73,7 +78,7 @@ function candidate({ code: wanted, why }: Wanted, asked: WasteAsked, first: bool
   const { type, counterpart: other } = wasteList.entries[wanted];
   const code = type === 'mirror' && hazard === 'none' && other ? other : wanted;
   const entry = wasteList.entries[code];
-  const rule = citedRule(type === 'mirror' ? mirrorRule[hazard] : type);
+  const rule = citedRule(ruleOf(entry, hazard));
   const open = type === 'mirror' && hazard === 'open';
   const undetermined = asked.properties?.filter((p) => p.standing === 'open' || p.standing === 'judgement');
   return {
@@ -97,9 +102,9 @@ function candidate({ code: wanted, why }: Wanted, asked: WasteAsked, first: bool
 /** Entries of the view that was asked for come first. */
 function wantedOf(kind: WasteKind, view: WorkView | undefined): readonly Wanted[] {
   const { entries, views, wrong } = wasteList.kinds[kind];
-  const seen = views
-    .filter((v) => v.view === view)
-    .map(({ code }) => ({ code, why: wasteList.views[view ?? 'surface-treatment'].says }));
+  const seen = view
+    ? views.flatMap((v) => (v.view === view ? [{ code: v.code, why: wasteList.views[view].says }] : []))
+    : [];
   const facility: readonly Wanted[] =
     view === 'waste-facility' && wrong.includes('facility-19')
       ? [{ code: '19 02 05', why: wasteList.views[view].says }]

@@ -37,8 +37,8 @@ export function kindFromWords(written: string): WasteKind | null {
   return best(bearers, score) ?? best(wasteKinds, score);
 }
 
-/** What the work is seen as; null where the words say nothing other than what this trade does. */
+/** What the work is seen as; null where the words say nothing other than what this trade does, or say what it is not. */
 export const viewFromWords = (written: string): WorkView | null => {
-  const text = written.toLowerCase();
+  const text = written.toLowerCase().replaceAll(/\b(no|not|never|without)\b[^,;.]*/g, '');
   return best(workViews, (view) => matched(text, wasteList.views[view].words));
 };

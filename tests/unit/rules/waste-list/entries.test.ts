@@ -7,7 +7,7 @@ import {
   workViews,
 } from '../../../../src/reference/waste-list-tables';
 import { hazardOf, type WasteAsked, wasteListEntries } from '../../../../src/rules/waste-list/entries';
-import { kindFromWords } from '../../../../src/rules/waste-list/kind-from-words';
+import { kindFromWords, viewFromWords } from '../../../../src/rules/waste-list/kind-from-words';
 import { StreamKind } from '../../../../src/safety/stream-kind';
 
 const hp = (standing: 'fires' | 'close' | 'judgement' | 'open') => [{ code: 'HP 14', standing }];
@@ -117,6 +117,8 @@ describe('whatever the kind, the view and the properties', () => {
     always((a) => {
       if (hazardOf(a.properties) === 'none') return;
       for (const { code, entry } of wasteListEntries(a).candidates) {
+        // What no liquor has touched: no mirror, nothing to show.
+        if (entry.type === 'absolute' && a.kind === 'ceramics-never-leached') continue;
         expect(code.endsWith('*')).toBe(true);
         expect(entry.hazardous).toBe(true);
       }
@@ -162,9 +164,21 @@ describe('the kind out of words', () => {
     ['wash water', 'wash-water'],
     ['dry nitrate salts', 'dry-nitrate-salts'],
     ['copper nitrate solution', 'metal-nitrate-solution'],
+    ['unleached ceramic capacitors', 'capacitors'],
+    ['unleached ceramic from making ceramics', 'ceramics-never-leached'],
     ['scrap iron', null],
   ] as const)('%s: %s', (words, kind) => {
     expect(kindFromWords(words)).toBe(kind);
+  });
+
+  it.each([
+    ['chemical surface treatment of metals', 'surface-treatment'],
+    ['copper hydrometallurgy', 'copper-hydrometallurgy'],
+    ['at a waste treatment facility', 'waste-facility'],
+    ['recovery of silver, cementation on copper', null],
+    ['recovery of silver, not surface treatment, no plating', null],
+  ] as const)('the work, out of words: %s: %s', (words, view) => {
+    expect(viewFromWords(words)).toBe(view);
   });
 
   it('every kind is found by the name it has', () => {

@@ -5,10 +5,16 @@
 import { endStep, openBatch, startStep } from './decisions/batches';
 import { changeList, finishChecklist } from './decisions/checklists';
 import { stopClock } from './decisions/clocks';
-import { determineContents, openContainer, placeStream } from './decisions/containers';
+import {
+  determineContents,
+  logPlacement,
+  openContainer,
+  placedAsTold,
+  placeStream,
+} from './decisions/containers';
 import { correctEntry, withdrawEntry } from './decisions/corrections';
 import { closeFinding, finishWalk } from './decisions/inspections';
-import { moveAll, moveContents } from './decisions/moves';
+import { logMove, moveAll, moveContents } from './decisions/moves';
 import { stated } from './decisions/stated';
 import { logVentilationCheck } from './decisions/stations';
 import { beginTreatment, endTreatment, logTreatment } from './decisions/treatments';
@@ -18,12 +24,12 @@ import { knows, referencesOf } from './references';
 import { type Decided, type Refusal, refused, written } from './refusal';
 import type { State } from './state';
 
-function logStream(intention: IntentionOf<'log-stream'>, { newId }: Context): Decided {
+function logStream(state: State, intention: IntentionOf<'log-stream'>, { newId }: Context): Decided {
   const { placements = [], ...stream } = stated(intention);
   const streamId = newId();
   return written(
     { kind: 'stream-logged', v: 1, streamId, ...stream },
-    ...placements.map((placement): Body => ({ kind: 'stream-placed', v: 1, streamId, ...placement })),
+    ...placements.map((placement) => placedAsTold(state, { streamId, ...placement }, stream)),
   );
 }
 
@@ -83,7 +89,7 @@ function decided(state: State, intention: Intention, context: Context): Decided 
     case 'log-recovery':
       return written({ kind: 'batch-recovered', v, ...stated(intention) });
     case 'log-stream':
-      return logStream(intention, context);
+      return logStream(state, intention, context);
     case 'log-stream-test':
       return written({ kind: 'stream-tested', v, ...stated(intention) });
     case 'say-counting':
@@ -95,13 +101,13 @@ function decided(state: State, intention: Intention, context: Context): Decided 
     case 'place-stream':
       return placeStream(state, intention);
     case 'log-placement-happened':
-      return written({ kind: 'stream-placed', v, ...stated(intention) });
+      return logPlacement(state, intention);
     case 'move-contents':
       return moveContents(state, intention);
     case 'move-all':
       return moveAll(state, intention);
     case 'log-move-happened':
-      return written({ kind: 'contents-moved', v, ...stated(intention) });
+      return logMove(state, intention);
     case 'mark-container':
       return written({ kind: 'container-marked', v, ...stated(intention) });
     case 'log-level':

@@ -97,6 +97,10 @@ export function comingOutOf(state: State, containerId: string, amount: Amount): 
   return from && { ...from, contents: contentsTaken(state, containerId, amount) };
 }
 
+/** The same as an entry tells it. */
+export const dilutedPart = (diluted: Diluted | null | undefined) =>
+  diluted ? { diluted: { codes: [...diluted.codes], laws: [...diluted.laws] } } : {};
+
 /** What putting it in would make disappear; null where it would not, as far as anything is known. */
 export function dilutedBy(state: State, containerId: string, coming: Part): Diluted | null {
   const there = partThere(state, containerId);

@@ -3,7 +3,7 @@ import { isNothing } from './amounts';
 import { saidEmpty } from './container-life';
 import type { Flag } from './flags';
 import { levelAgainst } from './level-against';
-import type { ContainerState } from './state';
+import type { ContainerState, State } from './state';
 
 /** Levels are set against the record only while nothing that was told later explains the difference. */
 function flagOfLevel(container: ContainerState): Flag[] {
@@ -53,4 +53,23 @@ export function flagsOfLife(container: ContainerState): Flag[] {
         ]
       : []),
   ];
+}
+
+/** Movements since it was last empty: what was diluted before is gone with what it was in. */
+export function flagsOfDilution(state: State, { body, movements }: ContainerState): Flag[] {
+  const emptied = movements.findLastIndex(({ after }) => isNothing(after));
+  const since = new Set(movements.slice(emptied + 1).map(({ entryId }) => entryId));
+  return state.movements.flatMap(({ entryId, body: { diluted } }) =>
+    diluted && since.has(entryId)
+      ? [
+          {
+            pressing: 'soon',
+            about: { containerId: body.containerId, entryId },
+            code: 'was-diluted',
+            codes: diluted.codes,
+            laws: diluted.laws,
+          } as const,
+        ]
+      : [],
+  );
 }

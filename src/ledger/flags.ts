@@ -6,9 +6,9 @@ import type { StreamKind } from '../safety/stream-kind';
 import { isNothing, readableDifference } from './amounts';
 import { clearanceFault } from './clearance';
 import { contradictionsOf, disputedIn } from './disagreements';
-import type { RuleName } from './entries/local-rules';
+import type { Law, RuleName } from './entries/local-rules';
 import { capacityOf, fillLimit, fillLimitPercent, takesUp } from './fill';
-import { flagsOfLife } from './flags-of-life';
+import { flagsOfDilution, flagsOfLife } from './flags-of-life';
 import { flagsOfMeetings } from './flags-of-meetings';
 import type { Refusal } from './refusal';
 import type { ContainerState, State, StepState, StreamState, Trouble } from './state';
@@ -77,6 +77,8 @@ export type Flag = { readonly pressing: Pressing; readonly about: About } & (
       readonly answer: string;
       readonly since: string;
     }
+  /** What was mixed into it made a code disappear, by what was known then. */
+  | { readonly code: 'was-diluted'; readonly codes: readonly string[]; readonly laws: readonly Law[] }
   /** A class or code that somebody accepted for what was in it before. */
   | { readonly code: 'answer-stale'; readonly answered: readonly string[] }
   | { readonly code: 'stream-not-placed'; readonly volume: string; readonly mass: string }
@@ -156,7 +158,7 @@ function flagsOfContainer(state: State, container: ContainerState): Flag[] {
     flags.push({ pressing: 'now', about, code: 'tight-cap-on-gassing-waste', streams: kinds });
   if (container.doubtfulSince !== null)
     flags.push({ pressing: 'soon', about, code: 'contents-doubtful', since: container.doubtfulSince });
-  return [...flags, ...flagsOfLife(container)];
+  return [...flags, ...flagsOfLife(container), ...flagsOfDilution(state, container)];
 }
 
 /** What was found on a walk stays until it is closed, wherever the container is by now. */

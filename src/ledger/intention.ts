@@ -50,10 +50,10 @@ export type Intention =
       }
     >
   | Does<'change-container', Stated<'container-changed'>>
-  | Does<'place-stream', Stated<'stream-placed'>>
-  | Does<'log-placement-happened', Stated<'stream-placed'>>
-  | Does<'move-contents', Stated<'contents-moved'>>
-  | Does<'log-move-happened', Stated<'contents-moved'>>
+  | Does<'place-stream', Stated<'stream-placed', 'diluted'>>
+  | Does<'log-placement-happened', Stated<'stream-placed', 'diluted'>>
+  | Does<'move-contents', Stated<'contents-moved', 'diluted'>>
+  | Does<'log-move-happened', Stated<'contents-moved', 'diluted'>>
   /** All of it, in one go; the container is empty from then on. */
   | Does<
       'move-all',
@@ -85,7 +85,7 @@ export type Intention =
   | Does<'withdraw-entry', Omit<BodyOf<'entry-withdrawn'>, 'kind' | 'v'>>;
 
 /** Where the stream that is logged went at the same time. */
-export type Placement = Stated<'stream-placed', 'streamId'>;
+export type Placement = Stated<'stream-placed', 'streamId' | 'diluted'>;
 
 export type IntentionOf<D extends Intention['do']> = Extract<Intention, { do: D }>;
 

@@ -297,6 +297,8 @@ export function flagWords(
       return `Read to hold ${amount(flag.level, flag.unit)} on ${day(flag.at)}; by the record ${amount(flag.held, flag.unit)}. Not explained.`;
     case 'finding-open':
       return `Seen on a walk, not closed: ${flag.ask} ${flag.answer}.`;
+    case 'was-diluted':
+      return `Mixing made ${flag.codes.join(', ')} disappear by what was known then. That is dilution: the waste is to be treated as having had them.`;
     case 'answer-stale':
       return `Confirmed for what was in it before, not for what is in it now: ${flag.answered.join(', ')}.`;
     case 'placed-in-another-unit':

@@ -2,10 +2,11 @@
 import type { Matter } from '../../safety/must-not-meet/matter';
 import { meetings, refusedMeeting } from '../../safety/must-not-meet/meetings';
 import { asHeld, placedAmount, plus } from '../amounts';
-import { comingOfWaste, dilutedBy, type Part } from '../dilution';
+import { comingOfWaste, dilutedBy, dilutedPart, type Part } from '../dilution';
+import type { BodyOf } from '../entries/body';
 import { capacityOf, fillLimit, takesUp } from '../fill';
 import type { Context, IntentionOf } from '../intention';
-import { contentsSide, streamSide, vesselSide } from '../meeting-sides';
+import { contentsSide, streamSide, vesselSide, type Waste } from '../meeting-sides';
 import { type Decided, type Refusal, refused, written } from '../refusal';
 import type { ContainerState, Held, State } from '../state';
 import { runningTreatment } from '../treatment';
@@ -118,6 +119,20 @@ export function fillingFault(state: State, containerId: string, filling: Filling
   const diluted = filling.coming && dilutedBy(state, containerId, filling.coming);
   return diluted ? { code: 'would-dilute', details: { containerId, ...diluted }, field } : null;
 }
+
+/** What was put in already, with the codes that it made disappear: written down, and flagged. */
+export function placedAsTold(
+  state: State,
+  placement: Omit<BodyOf<'stream-placed'>, 'kind' | 'v' | 'diluted'>,
+  waste: Waste | undefined,
+): BodyOf<'stream-placed'> {
+  const { containerId, amount } = placement;
+  const diluted = waste && dilutedBy(state, containerId, comingOfWaste(state, waste, amount));
+  return { kind: 'stream-placed', v: 1, ...placement, ...dilutedPart(diluted) };
+}
+
+export const logPlacement = (state: State, intention: IntentionOf<'log-placement-happened'>): Decided =>
+  written(placedAsTold(state, stated(intention), state.streams.get(intention.streamId)?.body));
 
 /** A planned placement. More than the stream has is no refusal: the measured volume may be the better one. */
 export function placeStream(state: State, intention: IntentionOf<'place-stream'>): Decided {

@@ -1,6 +1,6 @@
 /** Decisions on what is taken out of a container, or moved into another. */
 import { asHeld, isNothing, nothing, plus, readableDifference, writtenWhole } from '../amounts';
-import { comingOutOf } from '../dilution';
+import { comingOutOf, dilutedBy, dilutedPart } from '../dilution';
 import type { Body } from '../entries/body';
 import type { Amount } from '../entries/containers';
 import type { IntentionOf } from '../intention';
@@ -96,6 +96,14 @@ export function moveContents(state: State, intention: IntentionOf<'move-contents
   if (toContainerId === null) return written(body);
   const moving = movingFault(state, fromContainerId, toContainerId, [amount]);
   return moving ? refused(moving) : written(body, ...doubtToo(source, toContainerId));
+}
+
+/** What was moved already, with the codes that it made disappear: written down, and flagged. */
+export function logMove(state: State, intention: IntentionOf<'log-move-happened'>): Decided {
+  const { fromContainerId, toContainerId, amount } = intention;
+  const coming = toContainerId === null ? undefined : comingOutOf(state, fromContainerId, amount);
+  const diluted = coming && toContainerId !== null ? dilutedBy(state, toContainerId, coming) : null;
+  return written({ kind: 'contents-moved', v: 1, ...stated(intention), ...dilutedPart(diluted) });
 }
 
 /** All that a container holds; where the record holds nothing, what was read on it last. */

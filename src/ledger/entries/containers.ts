@@ -3,6 +3,7 @@ import * as z from 'zod/mini';
 import { WrittenMass, WrittenVolume } from '../../quantities/written';
 import { AmountSpread } from './findings';
 import { Code, Id } from './identity';
+import { Law } from './local-rules';
 import { Day } from './moments';
 import { Photos } from './photos';
 import { Line, Note } from './text';
@@ -58,6 +59,12 @@ export const ContainerChanged = z
     ),
   );
 
+/** Codes that mixing made disappear by what was known then, and the laws that forbid it. The ledger adds it. */
+const Diluted = z.strictObject({
+  codes: z.array(Line).check(z.minLength(1), z.maxLength(60)),
+  laws: z.array(Law).check(z.minLength(1), z.maxLength(5)),
+});
+
 export const StreamPlaced = z.strictObject({
   kind: z.literal('stream-placed'),
   v: z.literal(1),
@@ -65,6 +72,7 @@ export const StreamPlaced = z.strictObject({
   containerId: Id,
   amount: Amount,
   spread: z.optional(AmountSpread),
+  diluted: z.optional(Diluted),
 });
 
 /** `toContainerId` is null when it left the shelf: a sample, a spill, a treatment pot that is no container. */
@@ -76,6 +84,7 @@ export const ContentsMoved = z.strictObject({
   amount: Amount,
   spread: z.optional(AmountSpread),
   purpose: z.enum(['transfer', 'sample', 'spill', 'treatment']),
+  diluted: z.optional(Diluted),
   note: z.optional(Note),
 });
 

@@ -97,6 +97,11 @@ export function flagWords(
         title: [name, flag.ask].filter(Boolean).join(': '),
         second: `${flag.answer}. Close it when it is done.`,
       };
+    case 'was-diluted':
+      return {
+        title: `${name}: diluted, ${flag.codes.join(', ')} gone`,
+        second: 'Dilution is no treatment. Tell the collector that it had them.',
+      };
     case 'answer-stale':
       return {
         title: `${name}: confirmed for other contents`,

@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { PlainBody } from '../../../src/ledger/entries/body';
 import type { Law } from '../../../src/ledger/entries/local-rules';
-import { can, id, litres, pour, Scribe } from './scribe';
+import { flags } from '../../../src/ledger/flags';
+import { can, id, litres, pour, Scribe, tip } from './scribe';
 
 type Findings = NonNullable<Extract<PlainBody, { kind: 'stream-logged' }>['liquid']>['findings'];
 
@@ -114,6 +115,28 @@ describe('what has happened', () => {
       amount: litres('30'),
     });
     expect(happened.ok).toBe(true);
+  });
+
+  it('is flagged with the codes that are gone, until the container is empty again', () => {
+    const scribe = new Scribe();
+    for (const body of [
+      laws('us-federal'),
+      water(1, '10', told({ Ag: '12' }), '0.1'),
+      water(2, '40', told({}), '0.1'),
+      can(1, '60'),
+      pour(1, 1, '10'),
+    ])
+      scribe.write(body);
+    scribe.does({
+      do: 'log-placement-happened',
+      streamId: id('50', 2),
+      containerId: id('c0', 1),
+      amount: litres('30'),
+    });
+    const flagged = () => flags(scribe.state).filter(({ code }) => code === 'was-diluted');
+    expect(flagged()).toMatchObject([{ codes: ['D011'], laws: ['us-federal'] }]);
+    scribe.write(tip(1, null, '40'));
+    expect(flagged()).toEqual([]);
   });
 });
 

@@ -261,11 +261,14 @@ describe('a waste whose volume was wrong', () => {
     expect(codes(scribe)).not.toContain('stream-not-placed');
   });
 
-  test.each([[['1.5']], [['1.0', '1.0']]])('stays as it was placed where %j of it was', (placed) => {
-    const scribe = corrected(...placed);
-    expect(container(scribe).holds.volume.toFixed()).toBe(Number(placed[0]).toString());
-    expect(codes(scribe)).toContain('stream-not-placed');
-  });
+  test.each([[['1.5']], [['1.0', '1.0']], [['2.0', '0.5']]])(
+    'stays as it was placed where %j of it was',
+    (placed) => {
+      const scribe = corrected(...placed);
+      expect(container(scribe).holds.volume.toFixed()).toBe(Number(placed[0]).toString());
+      expect(codes(scribe)).toContain('stream-not-placed');
+    },
+  );
 });
 
 describe('evidence that was found later', () => {

@@ -18,7 +18,7 @@ const categoryOf = ({ substance }: Part, name: 'Aquatic Acute' | 'Aquatic Chroni
 function weighted(part: Part, kind: 'acute' | 'chronic'): Expression {
   const { m, name } = part.substance;
   const factor = m?.[kind];
-  if (!m || factor === undefined || factor === '1') return expression(part.share);
+  if (!m || factor === undefined) return expression(part.share);
   const figure = given({
     origin: `constant/clp/m/${part.id}/${kind}`,
     sentence: `M-factor of ${name}, ${kind}`,

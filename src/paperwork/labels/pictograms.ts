@@ -233,7 +233,7 @@ const drop = (x: number, y: number): string =>
 
 const corrosion: readonly Shape[] = [
   ...tube(24, 46.5, 42.5),
-  ...tube(156, 54.5, 40.5),
+  ...tube(153, 53, 42.6),
   { path: drop(44, 46.5) + drop(38.6, 46) + drop(55.6, 46) + drop(60.6, 45), fill: black },
   // The metal, with a hollow eaten into it and fume over it.
   {
@@ -273,8 +273,8 @@ const bone = (x1: number, y1: number, x2: number, y2: number): readonly Shape[] 
 };
 
 const skull: readonly Shape[] = [
-  ...bone(29, 56, 65, 72),
-  ...bone(35, 72, 71, 56),
+  ...bone(30, 56, 63.4, 70.8),
+  ...bone(36.6, 70.8, 70, 56),
   // Paper between the bones and the skull.
   {
     path: 'M50 20.3C37.4 20.3 33.7 28.9 34.2 37C34.5 43.1 37.6 45.7 40.2 46.9V55.1C40.2 59 59.8 59 59.8 55.1V46.9C62.4 45.7 65.5 43.1 65.8 37C66.3 28.9 62.6 20.3 50 20.3Z',
@@ -297,7 +297,7 @@ const exclamation: readonly Shape[] = [
 const bust: readonly Shape[] = [
   { path: circle(50, 29.6, 8.4), fill: black },
   {
-    path: 'M45 40.4H55C65 40.4 70.6 46 71 56.4V60H65.4V75H34.6V60H29V56.4C29.4 46 35 40.4 45 40.4Z',
+    path: 'M45 40.4H55C65 40.4 70.6 46 71 56.4V60H65.4V73.4H34.6V60H29V56.4C29.4 46 35 40.4 45 40.4Z',
     fill: black,
   },
   { path: star(50, 57.6, 8, [13.4, 10.4], 4.4), fill: white },
@@ -316,7 +316,7 @@ const environment: readonly Shape[] = [
   },
   { path: 'M51.4 56.4L53.9 58.9M53.9 56.4L51.4 58.9', stroke: white, strokeWidth: 1 },
   { path: 'M57.5 54.3C58.8 56.6 58.8 59.7 57.5 61.9', stroke: white, strokeWidth: 1 },
-  { path: 'M25.4 66H47C51 68.2 54.6 71 60 71.6H36.4C32.4 71.4 29.6 69.6 25.4 66Z', fill: black },
+  { path: 'M28 66H47C51 68.2 54.6 70.6 60 71H38.4C34 70.8 31.6 69.4 28 66Z', fill: black },
 ];
 
 const symbols: Readonly<Record<PictogramId, readonly Shape[]>> = {

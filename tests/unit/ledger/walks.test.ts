@@ -416,13 +416,21 @@ describe('what a walk finds', () => {
     expect(scribe.state.walks.get(walkId)?.finished?.body.looks).toEqual(['insp-apart', 'insp-eye']);
   });
 
-  test('stays after its container is gone, and the open ones stand before the closed', () => {
+  test('stays after its container is gone; the open stand before the closed, the newest first', () => {
     const scribe = shelf(1);
-    sees(scribe, 1, 60, [weep, bulge]);
+    const tray = answered('insp-tray', { kind: 'confirm', yes: false, reason: 'tray ordered' });
+    sees(scribe, 1, 60, [weep, bulge, tray]);
     scribe.does({ do: 'close-finding', findingId: id('f1', 11), done: 'dealt with' }, 61);
     scribe.write(mark(1, 'gone'), 62);
-    expect(open(scribe)).toEqual([['soon', id('f1', 10)]]);
-    expect(findingsAt(scribe.state, id('c0', 1)).map(({ closed }) => closed === null)).toEqual([true, false]);
+    expect(open(scribe)).toEqual([
+      ['soon', id('f1', 10)],
+      ['soon', id('f1', 12)],
+    ]);
+    expect(findingsAt(scribe.state, id('c0', 1)).map((one) => one.found.findingId)).toEqual([
+      id('f1', 12),
+      id('f1', 10),
+      id('f1', 11),
+    ]);
   });
 
   test('and what it never finds can be told of a list that was walked ten times', () => {

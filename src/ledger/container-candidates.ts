@@ -16,6 +16,7 @@ import type { StreamKind } from '../safety/stream-kind';
 import { type ContainerMixture, mixtureOf, type NoMixture } from './container-mixture';
 import type { Scheme } from './entries/candidates';
 import { lawsOf } from './laws';
+import { originCodes } from './origin-codes';
 import type { AnswerState, ContainerState, ContentsPart, State } from './state';
 import { givesGas, namedKind } from './waste-kinds';
 
@@ -88,7 +89,12 @@ function found(state: State, container: ContainerState, mixed: ContainerMixture)
     ...(laws.includes('eu')
       ? { euHp, wasteList: wasteListEntries({ kind: asWasteKind(kind), properties: euHp }) }
       : {}),
-    ...(laws.includes('us-federal') ? { rcra, landDisposal: landDisposalOf(mixed, rcraCodes) } : {}),
+    ...(laws.includes('us-federal')
+      ? {
+          rcra,
+          landDisposal: landDisposalOf(mixed, [...new Set([...rcraCodes, ...originCodes(state, container)])]),
+        }
+      : {}),
     ...(laws.includes('us-california') ? { california: californiaCandidates(levels) } : {}),
   };
 }

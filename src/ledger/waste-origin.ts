@@ -29,28 +29,42 @@ function countedOnce(origin: Origin): Known {
 }
 
 /**
+ * Wastes that were treated on site before one that is left of treating was logged: those of its batch where it has one, else
+ * all; undefined among them stands for what no logged waste accounts for.
+ */
+function treatedBefore(state: State, { body, at }: StreamState): readonly (StreamState | undefined)[] {
+  const { batchId } = body;
+  return [...state.treatments.values()]
+    .filter((treatment) => treatment.at <= at)
+    .flatMap((treatment) => treatment.treated ?? [])
+    .map((part) => state.streams.get(part.streamId ?? ''))
+    .filter((one) => one === undefined || batchId === null || one.body.batchId === batchId);
+}
+
+/** What a waste was made from by treating, as far as the record tells. */
+export const treatedFor = (state: State, stream: StreamState): readonly StreamState[] =>
+  leftOfTreatment.has(stream.body.stream)
+    ? treatedBefore(state, stream).filter((one) => one !== undefined)
+    : [];
+
+/**
  * Whether what was treated was counted once: of the residue's batch where it has one, else all that was treated before. Of
  * a mixture that holds anything that was not counted, the residue is counted: the careful answer.
  */
-function countedBefore(state: State, { body, at }: StreamState, under: ReadonlySet<string>): Known {
-  const { streamId, batchId } = body;
+function countedBefore(state: State, stream: StreamState, under: ReadonlySet<string>): Known {
+  const { streamId } = stream.body;
   // Two wastes that are each told of as what is left of the other.
   if (under.has(streamId)) return 'not determined';
-  const treated = [...state.treatments.values()]
-    .filter((treatment) => treatment.at <= at)
-    .flatMap((treatment) => treatment.treated ?? [])
-    .map((part) => state.streams.get(part.streamId ?? ''));
+  const treated = treatedBefore(state, stream);
   if (treated.includes(undefined)) return 'not determined';
-  const mine = treated.flatMap((one) =>
-    one && (batchId === null || one.body.batchId === batchId) ? [one] : [],
-  );
+  const mine = treated.filter((one) => one !== undefined);
   if (mine.length === 0) return 'not determined';
   const within = new Set([...under, streamId]);
   return allOf(mine.map((one) => countedOnce(originOf(state, one, within))));
 }
 
 /** Hazardous waste codes of a waste by the law of the USA, as it was logged. */
-function codesOf(state: State, { body }: StreamState): readonly Candidate[] {
+export function rcraCodesOf(state: State, { body }: StreamState): readonly Candidate[] {
   const { liquid, solid, stream } = body;
   const amounts = [liquid?.volume, solid?.wetMass].filter((amount) => amount !== undefined);
   const [first, ...more] = amounts.map((amount) => comingOfWaste(state, body, amount));
@@ -61,7 +75,7 @@ function codesOf(state: State, { body }: StreamState): readonly Candidate[] {
 
 /** Whether it is hazardous for nothing but its corrosivity; open while a test, or a person, may still say otherwise. */
 function onlyCorrosive(state: State, stream: StreamState): Known {
-  const others = codesOf(state, stream).filter(({ code }) => code !== 'D002');
+  const others = rcraCodesOf(state, stream).filter(({ code }) => code !== 'D002');
   if (others.some(({ standing }) => standing === 'fires')) return 'no';
   return others.every(({ standing }) => standing === 'close') ? 'yes' : 'not determined';
 }

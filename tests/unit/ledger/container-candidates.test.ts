@@ -10,7 +10,7 @@ import {
 import type { PlainBody } from '../../../src/ledger/entries/body';
 import type { Law } from '../../../src/ledger/entries/local-rules';
 import type { State } from '../../../src/ledger/state';
-import { can, id, litres, pour, Scribe } from './scribe';
+import { begun, can, dose, id, litres, pour, Scribe, treatmentEnd } from './scribe';
 
 const barren: PlainBody = {
   kind: 'stream-logged',
@@ -115,6 +115,47 @@ describe('candidates of a barren liquor', () => {
   });
 });
 
+describe('the standards of land disposal', () => {
+  const sludge: PlainBody = {
+    kind: 'stream-logged',
+    v: 1,
+    streamId: id('50', 2),
+    batchId: null,
+    stepId: null,
+    stream: 'hydroxide-sludge',
+    solid: {
+      wetMass: { value: '900', unit: 'g' },
+      moisture: { by: 'not-determined' },
+      holds: { liquor: 'not-determined' },
+    },
+  };
+  const ldrOf = (of: State, n: number) => {
+    const container = of.containers.get(id('c0', n));
+    const all = container && candidatesOf(of, container);
+    if (!all || typeof all === 'string') throw new Error('no candidates');
+    return all.landDisposal?.map(({ code }) => code);
+  };
+
+  it('stay with the sludge of a waste that had the code, though nobody has tested the sludge', () => {
+    const limed = [begun(1, 1), dose(1, '300'), treatmentEnd(1)];
+    const put: PlainBody = {
+      kind: 'stream-placed',
+      v: 1,
+      streamId: id('50', 2),
+      containerId: id('c0', 2),
+      amount: { value: '900', unit: 'g' },
+    };
+    expect(ldrOf(state(laws('us-federal'), ...limed, sludge, can(2), put), 2)).toContain('D011');
+    expect(ldrOf(state(laws('us-federal'), sludge, can(2), put), 2)).not.toContain('D011');
+  });
+
+  it('stay with the liquor itself once it is treated', () => {
+    expect(ldrOf(state(laws('us-federal'), begun(1, 1), dose(1, '300'), treatmentEnd(1)), 1)).toContain(
+      'D011',
+    );
+  });
+});
+
 describe('what somebody has said of a candidate', () => {
   it('stands beside it, the last word alone', () => {
     const of = state(laws('us-federal'), said('D011', 'refused'), said('D011', 'accepted'));
@@ -133,11 +174,14 @@ describe('what somebody has said of a candidate', () => {
     expect(answerTo(inCan(of), { scheme: 'rcra', code: 'D002' })?.staleSince).not.toBeNull();
   });
 
-  it('takes what was refused out of the codes that go on the papers of transport and land disposal', () => {
+  it('takes what was refused out of the codes that are reportable when they are spilt', () => {
     const before = known(state(laws('us-federal')));
     expect(before.landDisposal?.map(({ code }) => code)).toContain('D011');
     const after = known(state(laws('us-federal'), said('D011', 'refused')));
-    expect(after.landDisposal?.map(({ code }) => code)).not.toContain('D011');
+    const codesOf = ({ rcra }: ContainerCandidates) => codes(rcra, 'fires');
+    expect(codesOf(after)).toEqual(codesOf(before));
+    expect(JSON.stringify(after.transport.reportable)).not.toContain('D011');
+    expect(JSON.stringify(before.transport.reportable)).toContain('D011');
   });
 
   it('leaves each candidate once in its scheme', () => {

@@ -29,7 +29,7 @@ export const LowCase = z.object({
   title: Text,
   input: z.union([
     z.string(),
-    z.object({
+    z.looseObject({
       ...MixtureInput.shape,
       ...Words,
       state: Text,
@@ -74,6 +74,12 @@ function propertiesOf(input: Input, words: string): WasteAsked['properties'] {
   return euHpCandidates(mixtureOf({ ...input, state }));
 }
 
+/** Whatever else the case says in words, save where it comes from. */
+const otherWords = ({ process: _, source: __, ...rest }: Input): string =>
+  Object.values(rest)
+    .filter((value) => typeof value === 'string')
+    .join(', ');
+
 export function wasteAsked({ input: given, title }: Pick<LowCase, 'input' | 'title'>): WasteAsked {
   const input: Input = typeof given === 'string' ? { description: given } : given;
   const own = wasteKinds.find((kind) => [input.kind, input.stream, input.waste].includes(kind));
@@ -88,7 +94,7 @@ export function wasteAsked({ input: given, title }: Pick<LowCase, 'input' | 'tit
     input.description,
   ];
   const words = said.filter(Boolean).join(', ').toLowerCase();
-  const kind = own ?? kindFromWords(words) ?? kindFromWords(title ?? '');
+  const kind = own ?? kindFromWords(words) ?? kindFromWords(title ?? '') ?? kindFromWords(otherWords(input));
   const process = [input.process, input.source].filter(Boolean).join(', ');
   const view = workViews.find((one) => one === process) ?? viewFromWords(process);
   return {

@@ -98,7 +98,11 @@ function candidate(
     standing,
     citation,
     grounds,
-    lacks: [...lacks, ...(entry.technicalNames && names.length === 0 ? ['names of the constituents'] : [])],
+    lacks: distinct([
+      ...lacks,
+      ...(mark === 'not determined' ? (found.aquatic?.lacks ?? []) : []),
+      ...(entry.technicalNames && names.length === 0 ? ['names of the constituents'] : []),
+    ]),
     entry,
     packingGroup: d.group,
     technicalNames: names,
@@ -111,6 +115,8 @@ function candidate(
     },
   };
 }
+
+const distinct = (all: readonly string[]): readonly string[] => [...new Set(all)];
 
 const unique = (all: readonly Citation[]): readonly Citation[] =>
   all.filter(({ rule }, i) => all.findIndex((other) => other.rule === rule) === i);

@@ -51,6 +51,7 @@ describe('liquor and acid', () => {
   it('a metal that nobody determined takes the acid its own name, and leaves the mark open', () => {
     const found = first({ pH: '0', shares: { HNO3: '10' }, open: ['Cu(NO3)2'] });
     expect(found).toMatchObject({ code: 'UN 3264', environmentallyHazardous: 'not determined' });
+    expect(found?.lacks).toEqual(['Cu(NO3)2']);
   });
 
   it('liquor of which nothing is known is taken for corrosive, and says what is lacking', () => {

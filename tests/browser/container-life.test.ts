@@ -4,7 +4,9 @@ import { expect, test } from 'vitest';
 import { expectAccessible, expectClean, openPhone, untilKept } from './phone';
 import { openSite } from './site';
 
-const follow = (page: Page, name: string | RegExp) => page.getByRole('link', { name }).first().click();
+/** Words are the whole name, since "Containers" stands in other names too. */
+const follow = (page: Page, name: string | RegExp) =>
+  page.getByRole('link', { name, exact: true }).first().click();
 const tap = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).click();
 const titled = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name });
 const fill = (page: Page, name: string, text: string) =>

@@ -44,7 +44,7 @@ async function placeInOrder(page: Page): Promise<void> {
   await tapOn(page, 'Each in its own tray');
   await tapOn(page, 'Ran clear, both sides');
   await keyIn(page, '12');
-  await heading(page, 'The walk is done').waitFor();
+  await heading(page, 'The walk is done.').waitFor();
 }
 
 test('goes on where it was interrupted, and takes a slip back', async () => {

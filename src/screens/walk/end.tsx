@@ -1,6 +1,6 @@
 /** The end of a walk: how many were seen, what was not, what was found, and by when the next is due. */
 import type { WalkState } from '../../ledger/state';
-import { walkDue } from '../../ledger/walks';
+import { walkDue, walkList } from '../../ledger/walks';
 import { Button } from '../../ui/button';
 import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
@@ -39,6 +39,7 @@ export function WalkEnd({ at }: { readonly at: Readonly<Record<string, string>> 
   const wayOn = useWayOn(walk?.finished?.body.list.id ?? '');
   if (!walk?.finished) return <Frame place="today" title={w.end.lost} />;
   const { containerIds, notSeen, list } = walk.finished.body;
+  const asked = walkList(state.value);
   const due = walkDue(state.value, now.value, zone);
   const found = foundOn(walk).flatMap((id) => state.value.findings.get(id) ?? []);
   const told = [
@@ -48,7 +49,7 @@ export function WalkEnd({ at }: { readonly at: Readonly<Record<string, string>> 
   ];
   return (
     <Frame
-      title={w.end.title}
+      title={asked.mayStart}
       second={`${told.filter(Boolean).join(', ')}.`}
       place="today"
       actions={
@@ -83,6 +84,7 @@ export function WalkEnd({ at }: { readonly at: Readonly<Record<string, string>> 
         </Rows>
       </Part>
       <Part>
+        <p>{asked.hang}</p>
         <p>{w.end.caution}</p>
       </Part>
     </Frame>

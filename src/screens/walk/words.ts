@@ -60,7 +60,6 @@ export const walkWords = {
     write: 'Write the walk down',
   },
   end: {
-    title: 'The walk is done',
     seen: (n: number) => of(n, 'container seen', 'containers seen'),
     notSeen: (n: number) => `${n} not seen`,
     found: (n: number) => (n === 0 ? 'nothing found' : `${n} found`),

@@ -125,6 +125,17 @@ describe('an item of the workshop', () => {
     });
   });
 
+  it('of the walk is asked of each container or once, never later, and a stop asks what was done', () => {
+    const inWalk = 'container-inspection';
+    const once = itemIn(changed(inWalk, add(inWalk, { ...cat, stop: true, when: 'after' })), 'own-cat');
+    expect(once).toMatchObject({ of: 'place', doors: [{ leads: 'say-done' }] });
+    expect(once?.when).toBeUndefined();
+    const each = itemIn(changed(inWalk, add(inWalk, { ...cat, of: 'container' })), 'own-cat');
+    expect(each?.of).toBe('container');
+    const elsewhere = itemIn(changed(inSpill, add(inSpill, { ...cat, of: 'container' })), 'own-cat');
+    expect(elsewhere?.of).toBeUndefined();
+  });
+
   it('is refused where nine are asked, until an own one is dropped or it is asked later', () => {
     const full = changed(inSpill, add(inSpill, cat));
     expect(askedAtMost(full.items, undefined)).toBe(mostAtOnePause);

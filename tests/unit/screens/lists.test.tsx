@@ -116,6 +116,25 @@ describe('a question of our own', () => {
     ]);
   });
 
+  it('of the walk says what it is asked of, and stands under that', async () => {
+    const workshop = await workshopInMemory();
+    open(workshop.shell, 'record/lists/container-inspection/add');
+    await type('The question', 'Date on the cap');
+    await type('Why we ask it', 'Two cans were mixed up.');
+    await radio(/^Looked at/);
+    await radio('It goes in with a reason');
+    await tap('Add it');
+    const of = screen.getByRole('group', { name: 'What is it asked of?' });
+    expect(of.textContent).toMatch(/Choose one/);
+    await radio('Of each container');
+    await tap('Add it');
+    expect(own(workshop, 'container-inspection')).toMatchObject([{ of: 'container', stop: false }]);
+    open(workshop.shell, 'record/lists/container-inspection');
+    const under = screen.getByRole('heading', { name: 'Of each container' }).parentElement;
+    expect(under?.textContent).toMatch(/Date on the cap/);
+    expect(under?.textContent).not.toMatch(/Eyewash/);
+  });
+
   it('is refused where nine are asked already, at the field that mends it', async () => {
     const workshop = await workshopInMemory();
     const id = [...workshopLists(workshop.state.value).values()].find(

@@ -1,6 +1,13 @@
-/** What is known of containers beyond the record of their contents: hazards, codes, the law's own start. */
+/** What is known of containers beyond the record of their contents: hazards and codes, with whose word they are. */
 import type { State } from '../../ledger/state';
 import type { LabelKnown } from '../../paperwork/labels/gather';
+import { labelKnownOf } from '../../paperwork/labels/known-of';
 
-/** By container id; a container that is not in it has its hazards not determined. */
-export const labelsKnown = (_state: State): ReadonlyMap<string, LabelKnown> => new Map();
+/** By container id; one that is not in the record is left out. */
+export const labelsKnown = (state: State, containerIds: readonly string[]): ReadonlyMap<string, LabelKnown> =>
+  new Map(
+    containerIds.flatMap((id) => {
+      const container = state.containers.get(id);
+      return container ? [[id, labelKnownOf(state, container)] as const] : [];
+    }),
+  );

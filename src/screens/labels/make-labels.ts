@@ -5,7 +5,6 @@ import type { LabelLayout } from '../../paperwork/labels/layout';
 import type { FrameColour } from '../../paperwork/labels/pictograms';
 import type { Fonts } from '../../paperwork/pdf/pen';
 import { type Common, fileOf, type Made, madeWith } from '../papers/making';
-import { labelsKnown } from './known';
 
 export type LabelsWanted = {
   readonly containerIds: readonly string[];
@@ -15,15 +14,16 @@ export type LabelsWanted = {
 };
 
 const loadTools = async () => {
-  const [gather, layout, pdf, file, fonts] = await Promise.all([
+  const [gather, known, layout, pdf, file, fonts] = await Promise.all([
     import('../../paperwork/labels/gather'),
+    import('./known'),
     import('../../paperwork/labels/layout'),
     import('../../paperwork/labels/label-pdf'),
     import('../../paperwork/pdf/file'),
     import('../../paperwork/pdf/fonts'),
   ]);
   const bytes = await fonts.loadFonts();
-  return { ...gather, ...layout, ...pdf, measure: await file.measureIn(bytes), fonts: bytes };
+  return { ...gather, ...known, ...layout, ...pdf, measure: await file.measureIn(bytes), fonts: bytes };
 };
 
 type Tools = Awaited<ReturnType<typeof loadTools>>;
@@ -33,7 +33,7 @@ const appAddress = (): string => window.location.href;
 
 const dataOf = ({ containerIds }: LabelsWanted, common: Common, use: Tools): LabelsData => {
   const asked = { ...common, appAddress: appAddress() };
-  return use.labelsData(containerIds, asked, labelsKnown(common.state));
+  return use.labelsData(containerIds, asked, use.labelsKnown(common.state, containerIds));
 };
 
 /** The labels as a file, or what kept them from being made. */

@@ -98,6 +98,7 @@ export type Doing =
   | 'move-all'
   | 'say-what-it-is'
   | 'read-level'
+  | 'water-lost'
   | 'change-vessel'
   | ContainerMarked['mark'];
 
@@ -146,6 +147,7 @@ function sensible(state: State, container: ContainerState): Readonly<Record<Doin
     gone: here,
     held: sound && heldSince === null,
     'change-vessel': here,
+    'water-lost': here && !holds.volume.isZero(),
     emptied: here && !nothing,
     'contents-doubtful': here && doubtfulSince === null,
     damaged: sound,

@@ -7,6 +7,7 @@ const pages: Readonly<Partial<Record<Doing, string>>> = {
   'move-all': 'move-all',
   'say-what-it-is': 'what-it-is',
   'read-level': 'level',
+  'water-lost': 'water',
   'change-vessel': 'change',
 };
 

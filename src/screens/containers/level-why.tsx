@@ -11,7 +11,7 @@ import { Frame } from '../frame';
 import { Line } from '../record/history';
 import { useShell } from '../shell';
 import { words } from '../words';
-import { lifeWords as w } from './life-words';
+import { doingWords, lifeWords as w } from './life-words';
 import { TakeOutDraft, takeOutDraft } from './take-out';
 import { waterDraft } from './water-lost';
 
@@ -40,8 +40,8 @@ function Reasons({ id, against }: { readonly id: string; readonly against: Level
   return (
     <Buttons>
       {less && isVolume(gap) && (
-        <Button onTap={filled.water} second={w.whyWaterSecond}>
-          {w.whyWater}
+        <Button onTap={filled.water} second={doingWords['water-lost'].second}>
+          {doingWords['water-lost'].short}
         </Button>
       )}
       {less ? (

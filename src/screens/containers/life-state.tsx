@@ -13,9 +13,9 @@ type Props = { readonly state: State; readonly container: ContainerState };
 /** Said by the drawing alone. */
 const quiet: ReadonlySet<LifeName> = new Set(['opened', 'filling']);
 
-/** How the doubt came, and what somebody wrote to it. */
+/** How the doubt came, and what somebody wrote to it; or that something in it was never logged. */
 function doubtTold({ marks, doubtfulSince }: ContainerState): string {
-  if (doubtfulSince === null) return '';
+  if (doubtfulSince === null) return w.unlogged;
   const told = marks.findLast(({ body }) => body.mark === 'contents-doubtful')?.body;
   const how = told?.doubt === undefined || told.doubt === 'other' ? '' : `${doubtWords[told.doubt]}.`;
   return [how, told?.note].filter(Boolean).join(' ');

@@ -31,6 +31,7 @@ export const doingWords: Readonly<Record<Doing, { readonly short: string; readon
   'move-all': { short: 'Move all of it over', second: 'Into a sound, empty container' },
   'say-what-it-is': { short: 'Say what it is', second: 'Who says so, and how they know' },
   'read-level': { short: 'Read the level', second: 'Set against what the record says' },
+  'water-lost': { short: 'Water went off', second: 'What is dissolved stays, in less liquid' },
   'change-vessel': { short: 'Change the vessel', second: 'Cap, tray, place, material, capacity, photos' },
   closed: { short: 'It is closed for good' },
   reopened: { short: 'It was opened again' },
@@ -72,7 +73,6 @@ export const askWho: Readonly<Record<UnknownAsk['who'], string>> = {
 
 export const lifeWords = {
   since: (state: string, when: string) => `${state} since ${when}`,
-  materialUnknown: 'not known',
   goneTitle: (n: number) => `Gone (${n})`,
   marked: (code: string, what: string) => `${code}: ${what.charAt(0).toLowerCase()}${what.slice(1)}`,
   note: 'What happened, or how it is known',
@@ -82,7 +82,6 @@ export const lifeWords = {
   to: 'To whom it went',
   document: 'Number of the paper',
   documentHint: 'Transport paper, receipt, certificate (may stay empty)',
-  goneNoPaper: 'Its papers can be made before it leaves.',
   stillHolds: (held: string) =>
     `By the record it still holds ${held}. If it went into another container, write that first.`,
   takeOutFirst: 'Write where it went',
@@ -104,6 +103,7 @@ export const lifeWords = {
   kind: 'Kind of waste',
   how: 'How they know',
   keepWhatItIs: 'That is what it is',
+  unlogged: 'Something in it is in no log.',
   saidIs: (who: string, how: string, when: string) => `${who} said what is in it, ${when}: ${how}.`,
   // Found
   foundDoor: 'Found one: nobody knows',
@@ -138,8 +138,6 @@ export const lifeWords = {
   whyTitle: (gap: string, less: boolean) =>
     less ? `${gap} less than the record` : `${gap} more than the record`,
   whySecond: (level: string, held: string) => `Read ${level}; by the record ${held}. What happened?`,
-  whyWater: 'Water went off',
-  whyWaterSecond: 'What is dissolved stays, in less liquid',
   whyTaken: 'It was spilt or taken out',
   whyTakenSecond: 'Write where it went',
   whyIn: 'Something went in',

@@ -123,6 +123,22 @@ const ventilation = {
   keptWorking: lazyScreen(() => import('../screens/ventilation/kept').then((m) => m.KeptWorking)),
 };
 
+/** Last days and amounts, with how each came about. */
+const due = {
+  all: lazyScreen(() => import('../screens/due/due').then((m) => m.DueScreen)),
+  day: lazyScreen(() => import('../screens/due/day').then((m) => m.DueDay)),
+  months: lazyScreen(() => import('../screens/due/months').then((m) => m.MonthsScreen)),
+  month: lazyScreen(() => import('../screens/due/month').then((m) => m.MonthScreen)),
+  monthWorking: lazyScreen(() => import('../screens/due/month').then((m) => m.MonthWorking)),
+  waste: lazyScreen(() => import('../screens/due/waste').then((m) => m.WasteScreen)),
+  wasteWorking: lazyScreen(() => import('../screens/due/waste').then((m) => m.WasteWorking)),
+  onSite: lazyScreen(() => import('../screens/due/on-site').then((m) => m.OnSiteScreen)),
+  onSiteWorking: lazyScreen(() => import('../screens/due/on-site').then((m) => m.OnSiteWorking)),
+  nearWork: lazyScreen(() => import('../screens/due/near-work').then((m) => m.NearWorkScreen)),
+  nearWorkWorking: lazyScreen(() => import('../screens/due/near-work').then((m) => m.NearWorkWorking)),
+  calendar: lazyScreen(() => import('../screens/due/calendar').then((m) => m.CalendarScreen)),
+};
+
 /** What is asked once in a container's life, or when something went wrong with it. */
 const life = {
   found: lazyScreen(() => import('../screens/containers/found').then((m) => m.FoundContainer)),
@@ -288,6 +304,23 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['walk/done/:walk', WalkEnd],
   ['findings/:finding', FindingScreen],
   ['findings/:finding/done', CloseFinding],
+  ['due', due.all],
+  ['due/days/:kind', due.day],
+  ['due/days/:kind/:of', due.day],
+  ['due/months', due.months],
+  ['due/months/:month', due.month],
+  ['due/months/:month/working', due.monthWorking],
+  ['due/months/:month/working/:steps', due.monthWorking],
+  ['due/wastes/:stream', due.waste],
+  ['due/wastes/:stream/working', due.wasteWorking],
+  ['due/wastes/:stream/working/:steps', due.wasteWorking],
+  ['due/on-site', due.onSite],
+  ['due/on-site/working', due.onSiteWorking],
+  ['due/on-site/working/:steps', due.onSiteWorking],
+  ['due/near-work', due.nearWork],
+  ['due/near-work/working', due.nearWorkWorking],
+  ['due/near-work/working/:steps', due.nearWorkWorking],
+  ['due/calendar', due.calendar],
   ['clocks', ClocksScreen],
   ['clocks/:clock', ClockScreen],
   ['sos', Sos],

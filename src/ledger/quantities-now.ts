@@ -2,12 +2,12 @@
 import { exact, type Figure, given } from '../quantities/figure';
 import { inUnit } from '../quantities/quantity';
 import type { Written } from '../quantities/written';
-import { monthOf } from '../rules/clocks/calendar-day';
+import { dayAfter } from '../rules/clocks/calendar-day';
 import { monthReference, onSiteReference } from '../rules/quantities/generator-limits';
 import { type GeneratorMonth, generatorMonth } from '../rules/quantities/generator-month';
 import { type HeldAgainst, heldAgainst } from '../rules/quantities/held-against';
 import type { RuleName } from './entries/local-rules';
-import { arisings, onSite } from './generation';
+import { arisings, type OnSite, onSite } from './generation';
 import { lawsOf } from './laws';
 import type { State } from './state';
 
@@ -35,27 +35,34 @@ function statedLimit(state: State, rule: MassRule): Figure<'kg'> | null {
 /** Limits of the smallest category are shown beside: the careful reference. Only where federal law of the USA is looked at. */
 const showsReference = (state: State): boolean => lawsOf(state).includes('us-federal');
 
-export type MonthNow = { readonly month: GeneratorMonth; readonly against: HeldAgainst };
+export type MonthHeld = { readonly month: GeneratorMonth; readonly against: HeldAgainst };
 
-/** @param at a moment of the month */
-export function monthNow(state: State, at: string, zone: string): MonthNow {
-  const month = generatorMonth(arisings(state), monthOf(at, zone), zone);
+/** @param month "2028-02", in the zone of the workshop */
+export function monthHeld(state: State, month: string, zone: string): MonthHeld {
+  const counted = generatorMonth(arisings(state), month, zone);
   const reference = showsReference(state) ? monthReference.VSQG : null;
-  const complete = month.unweighed.length === 0;
+  const complete = counted.unweighed.length === 0;
   return {
-    month,
-    against: heldAgainst(month.nonAcute, complete, statedLimit(state, 'month-limit'), reference),
+    month: counted,
+    against: heldAgainst(counted.nonAcute, complete, statedLimit(state, 'month-limit'), reference),
   };
 }
 
-export type OnSiteNow = { readonly against: HeldAgainst; readonly unweighed: readonly string[] };
+/** Months that a year looks back on, this one with them. */
+const monthsShown = 12;
+
+/** A month, "2028-02", and those before it, the latest first. */
+export const lastMonths = (state: State, latest: string, zone: string): readonly MonthHeld[] =>
+  Array.from({ length: monthsShown }, (_, back) => {
+    const day = dayAfter(`${latest}-01`, { count: -back, unit: 'months' });
+    return monthHeld(state, day.slice(0, 7), zone);
+  });
+
+export type OnSiteNow = OnSite & { readonly against: HeldAgainst };
 
 export function onSiteNow(state: State): OnSiteNow {
-  const { total, unweighed } = onSite(state);
+  const site = onSite(state);
   const reference = showsReference(state) ? onSiteReference.VSQG : null;
   const limit = statedLimit(state, 'on-site-limit');
-  return {
-    against: heldAgainst(total, unweighed.length === 0, limit, reference),
-    unweighed,
-  };
+  return { ...site, against: heldAgainst(site.total, site.unweighed.length === 0, limit, reference) };
 }

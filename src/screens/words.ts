@@ -48,6 +48,8 @@ export const words = {
   when: { label: 'When', empty: 'empty: now', fault: 'Choose a day and hour that have passed.' },
   begun: 'You had begun this.',
   beginAgain: 'Begin again',
+  /** A file that was made here, handed to another app of the phone. */
+  share: { share: 'Share it', not: 'It was not shared. Save it instead.' },
   text: { missing: 'Write something here.', tooLong: 'That is too long.' },
   choice: { missing: 'Choose one.' },
   /** A field that is picked, or written when it is none of the usual. */

@@ -1,46 +1,13 @@
 /** A paper that was just made: open it, save it, share it, save the data behind it. */
-import { useEffect, useState } from 'preact/hooks';
 import { Button, Buttons } from '../../ui/button';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
-import { Fault } from '../fault';
 import { Frame } from '../frame';
+import { ShareFile, useAddress } from '../share-file';
 import type { MadePaper } from './making';
 import styles from './papers.module.css';
 import { paperWords as w } from './words';
-
-/** An address for a file while the page stands. */
-function useAddress(file: File): string {
-  const [address] = useState(() => URL.createObjectURL(file));
-  useEffect(() => () => URL.revokeObjectURL(address), [address]);
-  return address;
-}
-
-/** Whether this phone can hand the file to another app. */
-const canShare = (file: File): boolean => navigator.canShare?.({ files: [file] }) ?? false;
-
-function Share({ file }: { readonly file: File }) {
-  const [fault, setFault] = useState<string | null>(null);
-  if (!canShare(file)) return null;
-  async function share(): Promise<void> {
-    setFault(null);
-    try {
-      await navigator.share({ files: [file], title: file.name });
-    } catch (cause) {
-      // Closing the list of apps is a choice, no fault.
-      if (!(cause instanceof DOMException && cause.name === 'AbortError')) setFault(w.notShared);
-    }
-  }
-  return (
-    <>
-      <Fault words={fault} />
-      <Button centred onTap={() => void share()}>
-        {w.share}
-      </Button>
-    </>
-  );
-}
 
 type MadeProps = {
   readonly paper: MadePaper;
@@ -73,7 +40,7 @@ export function Made({ paper, says = ofDisposal }: MadeProps) {
             <Button centred href={pdfAddress} beside>
               {says.open}
             </Button>
-            <Share file={pdf} />
+            <ShareFile file={pdf} />
           </Buttons>
         </Buttons>
       }

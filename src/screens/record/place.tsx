@@ -7,6 +7,7 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { apartWords } from '../apart/words';
 import { TellRow } from '../clocks/tell-row';
+import { dueWords } from '../due/words';
 import { Frame } from '../frame';
 import { listsWords } from '../lists/words';
 import { useShell } from '../shell';
@@ -41,6 +42,7 @@ export function RecordScreen() {
       </Part>
       <Part rule width="edge" title={w.parts.here}>
         <Rows>
+          <Row title={dueWords.title} second={dueWords.rowSecond} href="#/due" />
           <Row title={w.rows.workshop} second={w.second.workshop} href="#/record/workshop" />
           <Row title={w.rows.people} second={w.second.people(present, holder)} href="#/record/people" />
           <Row

@@ -1,4 +1,4 @@
-/** The rows of Today: what is wrong, what runs, what is cleared, what must leave. */
+/** The rows of Today: what is wrong, what runs, what is cleared. What is due by the calendar has its rows in `due/`. */
 import { askedLater, listBehind } from '../../ledger/asked-later';
 import { clearancesHolding } from '../../ledger/clearance';
 import type { StepStarted } from '../../ledger/entries/batches';
@@ -8,12 +8,11 @@ import { cardOf } from '../../ledger/flags-of-meetings';
 import type { State, StepState } from '../../ledger/state';
 import { startList } from '../../ledger/step-offers';
 import { formatNumber } from '../../quantities/format';
-import { isDue, storageClock } from '../../rules/clocks/storage-clock';
 import { minutesLeft } from '../../safety/time-left';
 import { FigureValue, unbroken } from '../../ui/figure-value';
 import { Mark, type MarkKind } from '../../ui/marks';
 import { Row } from '../../ui/row';
-import { calendarDayText, dayText, minutesShown, momentText, streamTitle } from '../amounts';
+import { dayText, minutesShown, momentText, streamTitle } from '../amounts';
 import { stepWords } from '../batches/words';
 import { partOf } from '../checklist/list-for';
 import { hour } from '../frame';
@@ -90,41 +89,6 @@ export function FlagRow({ state, flag }: { readonly state: State; readonly flag:
       href={href}
       figure={share === undefined ? undefined : <FigureValue value={share} unit="%" />}
     />
-  );
-}
-
-/** Containers whose storage time is counted, the shortest first. */
-export function StorageRows({ state }: { readonly state: State }) {
-  const { now, zone } = useShell();
-  const rule = state.rules.get('storage-days')?.body.stated;
-  if (rule?.rule !== 'storage-days') return null;
-  const clocks = [...state.containers.values()]
-    .flatMap((c) =>
-      c.firstWasteIn === null
-        ? []
-        : [{ c, clock: storageClock(c.firstWasteIn, Number(rule.value.value), now.value, zone) }],
-    )
-    .filter(({ clock }) => isDue(clock))
-    .sort((a, b) => a.clock.daysLeft - b.clock.daysLeft);
-  return (
-    <>
-      {clocks.map(({ c, clock }) => {
-        const over = clock.daysLeft < 0;
-        const day = calendarDayText(clock.lastDay, now.value);
-        return (
-          <Row
-            key={c.body.containerId}
-            mark={<Mark kind={over ? 'overdue' : 'due'} share={clock.shareLeft} />}
-            title={w.mustLeave(unbroken(c.body.code))}
-            second={over ? w.over(day) : w.by(day)}
-            href={`#/containers/${c.body.containerId}`}
-            figure={
-              over ? undefined : <FigureValue value={String(clock.daysLeft)} unit={w.days(clock.daysLeft)} />
-            }
-          />
-        );
-      })}
-    </>
   );
 }
 

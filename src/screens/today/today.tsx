@@ -1,4 +1,4 @@
-import { type Flag, flags } from '../../ledger/flags';
+import { type Pressed, pressing, type Rank, rankOf } from '../../ledger/pressing';
 import type { ContainerState, State } from '../../ledger/state';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
@@ -8,27 +8,37 @@ import { Row, Rows } from '../../ui/row';
 import { Shelf, type ShelfTray } from '../../ui/shelf';
 import { contentsTitle, heldText } from '../amounts';
 import { ClockRows } from '../clocks/rows';
+import { AmountRow, DueRow, markOfDue, WithoutLimitRows } from '../due/rows';
+import { dueWords } from '../due/words';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { HoodsDueRows } from '../stations/due';
 import { vesselDrawing } from '../vessel-drawing';
-import { NotSeenRows, WalkRows } from '../walk/today-rows';
-import { FlagRow, markOf, RunningRows, StorageRows } from './rows';
+import { NotSeenRow, WalkRows } from '../walk/today-rows';
+import { FlagRow, markOf, RunningRows } from './rows';
 import { flagWords, todayWords as w } from './words';
 
-const shelfMark = (own: readonly Flag[]): MarkProps | undefined => {
-  const [first] = own;
-  return first && { kind: markOf(first) };
-};
+/** What is wrong with a container comes before what is due of it. */
+function shelfMark(all: readonly Pressed[], containerId: string): MarkProps | undefined {
+  const own = all.filter((one) => aboutOf(one) === containerId);
+  const wrong = own.find((one) => one.what === 'flag');
+  if (wrong) return { kind: markOf(wrong.flag) };
+  const due = own.find((one) => one.what === 'due')?.due;
+  return due && { kind: markOfDue(due), share: due.shareLeft };
+}
+
+const aboutOf = (one: Pressed): string | null | undefined =>
+  one.what === 'flag' ? one.flag.about.containerId : one.what === 'due' ? one.due.containerId : null;
 
 /** Vessels by the tray they stand in; those without a tray stand on the floor. */
 function traysOf(
   state: State,
-  all: readonly Flag[],
+  all: readonly Pressed[],
   name: (c: ContainerState) => string,
 ): readonly ShelfTray[] {
   const byTray = new Map<string, ContainerState[]>();
   for (const c of state.containers.values()) {
+    if (c.goneSince !== null) continue;
     const tray = c.body.tray ?? '';
     byTray.set(tray, [...(byTray.get(tray) ?? []), c]);
   }
@@ -41,35 +51,63 @@ function traysOf(
       drawing: vesselDrawing(state, c),
       name: name(c),
       href: `#/containers/${c.body.containerId}`,
-      mark: shelfMark(all.filter(({ about }) => about.containerId === c.body.containerId)),
+      mark: shelfMark(all, c.body.containerId),
     })),
   }));
 }
 
+/** One thing that is wrong or due; a walk and what it could not see have rows of their own. */
+function PressedRow({ state, pressed }: { readonly state: State; readonly pressed: Pressed }) {
+  if (pressed.what === 'flag') return <FlagRow state={state} flag={pressed.flag} />;
+  if (pressed.what === 'amount') return <AmountRow amount={pressed.amount} />;
+  const { due } = pressed;
+  if (due.kind === 'walk') return <WalkRows near />;
+  return due.kind === 'look' && due.containerId !== null ? (
+    <NotSeenRow containerId={due.containerId} />
+  ) : (
+    <DueRow due={due} />
+  );
+}
+
+const keyOf = (pressed: Pressed, i: number): string =>
+  pressed.what === 'due'
+    ? pressed.due.id
+    : pressed.what === 'flag'
+      ? `${pressed.flag.code}${i}`
+      : pressed.amount.of;
+
+/** Containers that something is wrong with, or due of. */
+const concerned = (all: readonly Pressed[]): ReadonlySet<string> =>
+  new Set(all.flatMap((one) => (rankOf(one) === 'know' ? [] : (aboutOf(one) ?? []))));
+
 export function Today() {
-  const { state, now, sign, corrupted } = useShell();
-  const all = flags(state.value);
-  const pressing = all.filter(({ pressing }) => pressing !== 'know');
-  const containers = [...state.value.containers.values()];
-  const flagged = new Set(pressing.flatMap(({ about }) => about.containerId ?? []));
-  const fine = containers.length - flagged.size;
+  const { state, now, zone, sign, corrupted } = useShell();
+  const all = pressing(state.value, now.value, zone);
+  const flags = all.flatMap((one) => (one.what === 'flag' ? [one.flag] : []));
+  const here = [...state.value.containers.values()].filter(({ goneSince }) => goneSince === null);
+  const look = concerned(all);
+  const toLookAt = here.filter(({ body }) => look.has(body.containerId)).length;
+  const fine = here.length - toLookAt;
   const newest = [...state.value.batches.values()].at(-1)?.body;
   const second =
-    containers.length === 0
+    here.length === 0
       ? w.noContainers
-      : [flagged.size > 0 ? w.look(flagged.size) : '', fine > 0 ? w.inOrder(fine) : '']
-          .filter(Boolean)
-          .join(' ');
+      : [toLookAt > 0 ? w.look(toLookAt) : '', fine > 0 ? w.inOrder(fine) : ''].filter(Boolean).join(' ');
   const nameOf = (c: ContainerState) =>
     [c.body.code, contentsTitle(state.value, c.body.containerId), heldText(c.holds, sign.value)]
       .concat(
-        all
+        flags
           .filter(({ about }) => about.containerId === c.body.containerId)
           .map((f) => flagWords(f, c.body.code, sign.value).title),
       )
       .filter(Boolean)
       .join(', ');
-  const know = all.filter(({ pressing }) => pressing === 'know');
+  const rows = (...ranks: readonly Rank[]) =>
+    all.flatMap((pressed, i) =>
+      ranks.includes(rankOf(pressed))
+        ? [<PressedRow key={keyOf(pressed, i)} state={state.value} pressed={pressed} />]
+        : [],
+    );
   return (
     <Frame
       place="today"
@@ -92,7 +130,7 @@ export function Today() {
         )
       }
     >
-      {containers.length > 0 && <Shelf trays={traysOf(state.value, all, nameOf)} label={w.shelf} />}
+      {here.length > 0 && <Shelf trays={traysOf(state.value, all, nameOf)} label={w.shelf} />}
       <Part rule width="edge">
         <Rows label={w.due}>
           {corrupted.value.length > 0 && (
@@ -105,19 +143,15 @@ export function Today() {
             />
           )}
           <ClockRows pressing />
-          {pressing.map((flag, i) => (
-            <FlagRow key={`${flag.code}${i}`} state={state.value} flag={flag} />
-          ))}
+          {rows('hurt', 'over', 'today', 'wrong')}
           <ClockRows pressing={false} />
-          <NotSeenRows />
-          <WalkRows near />
+          {rows('near')}
           <RunningRows state={state.value} />
-          <StorageRows state={state.value} />
           <HoodsDueRows />
           <WalkRows near={false} />
-          {know.map((flag) => (
-            <FlagRow key={`${flag.code} ${flag.about.containerId ?? ''}`} state={state.value} flag={flag} />
-          ))}
+          <WithoutLimitRows />
+          {rows('know')}
+          <Row start="text" title={dueWords.title} second={dueWords.rowSecond} href="#/due" />
         </Rows>
       </Part>
     </Frame>

@@ -17,16 +17,11 @@ export const todayWords = {
   firstBatch: 'Open the first batch',
   firstBatchSecond: 'Then its checklist, then what it gave',
   due: 'Due and wrong',
-  nothing: 'Nothing is due, nothing is known to be wrong.',
   clearedUntil: (hour: string) => `Cleared until ${hour}`,
   /** A clearance holds for one person only. */
   for: (name: string | undefined) => `for ${name ?? 'somebody else'} only`,
   running: (when: string) => `Running since ${when}`,
   stillToAnswer: (n: number) => (n === 1 ? '1 question to answer' : `${n} questions to answer`),
-  mustLeave: (code: string) => `${code} must leave`,
-  by: (day: string) => `By ${day}`,
-  over: (day: string) => `Since ${day}`,
-  days: (n: number) => (n === 1 ? 'day' : 'days'),
   damaged: (n: number) => (n === 1 ? 'One entry could not be read' : `${n} entries could not be read`),
   damagedSecond: 'They are kept as they are. See Record.',
 } as const;

@@ -1,8 +1,8 @@
-/** When the walk is near enough to be told of before what is only going on. */
+/** When the walk is near enough to be told of before what is only going on: as `ledger/due` has it. */
+import { toldFrom } from '../../ledger/due';
 import type { WalkDue } from '../../ledger/walks';
 
-/** The day before it is due, or later. Our own choice, no rule of law. */
-export const isWalkNear = ({ daysLeft }: WalkDue): boolean => daysLeft <= 1;
+export const isWalkNear = ({ daysLeft }: WalkDue): boolean => daysLeft <= toldFrom.walk;
 
 /** Share of the days between two walks that is left, 0 to 1. */
 export const shareOfWalk = ({ daysLeft, days }: WalkDue): number =>

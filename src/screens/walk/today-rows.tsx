@@ -76,14 +76,10 @@ export function MissedRow({ container, why }: Missed) {
   );
 }
 
-export function NotSeenRows() {
+/** One that the last walk could not see. */
+export function NotSeenRow({ containerId }: { readonly containerId: string }) {
   const { state } = useShell();
-  return (
-    <>
-      {notSeenSince(state.value).map(({ containerId, why }) => {
-        const container = state.value.containers.get(containerId);
-        return container && <MissedRow key={containerId} container={container} why={why} />;
-      })}
-    </>
-  );
+  const missed = notSeenSince(state.value).find((one) => one.containerId === containerId);
+  const container = state.value.containers.get(containerId);
+  return missed && container ? <MissedRow container={container} why={missed.why} /> : null;
 }

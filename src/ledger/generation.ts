@@ -62,8 +62,16 @@ function looseMass(state: State, stream: StreamState): Figure<'kg'> | null | und
   );
 }
 
+/** One container, or what is in none of one waste; null where nothing tells its mass. */
+export type OnSitePart = {
+  readonly of: 'container' | 'stream';
+  readonly id: string;
+  readonly mass: Figure<'kg'> | null;
+};
+
 export type OnSite = {
   readonly total: Figure<'kg'>;
+  readonly parts: readonly OnSitePart[];
   /** Containers, and wastes in none, whose mass nothing tells: the total is at least. */
   readonly unweighed: readonly string[];
 };
@@ -81,19 +89,19 @@ const totalOf = ([first, ...more]: readonly Figure<'kg'>[]): Figure<'kg'> =>
 
 /** All that stands on site: what is in containers that are not gone, and waste that is in none yet. */
 export function onSite(state: State): OnSite {
-  const masses: Figure<'kg'>[] = [];
-  const unweighed: string[] = [];
+  const parts: OnSitePart[] = [];
   for (const container of state.containers.values()) {
     if (!isHere(container)) continue;
     const found = mixtureOf(state, container);
     if (found === 'empty') continue;
-    if (found === 'not-determined') unweighed.push(container.body.containerId);
-    else masses.push(found.mass);
+    const mass = found === 'not-determined' ? null : found.mass;
+    parts.push({ of: 'container', id: container.body.containerId, mass });
   }
   for (const stream of state.streams.values()) {
-    const loose = looseMass(state, stream);
-    if (loose === null) unweighed.push(stream.body.streamId);
-    else if (loose) masses.push(loose);
+    const mass = looseMass(state, stream);
+    if (mass !== undefined) parts.push({ of: 'stream', id: stream.body.streamId, mass });
   }
-  return { total: totalOf(masses), unweighed };
+  const masses = parts.flatMap(({ mass }) => mass ?? []);
+  const unweighed = parts.flatMap(({ id, mass }) => (mass === null ? [id] : []));
+  return { total: totalOf(masses), parts, unweighed };
 }

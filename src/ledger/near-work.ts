@@ -1,6 +1,6 @@
 /** What stands beside the work by the local rules, all of it together, as it came and went. */
 import { usualSpread } from '../chemistry/evidence';
-import { type Figure, given, within } from '../quantities/figure';
+import { exact, type Figure, given, within } from '../quantities/figure';
 import { inUnit, quantity } from '../quantities/quantity';
 import { calendarDay } from '../rules/clocks/calendar-day';
 import { type Level, type NearTheWork, nearTheWork } from '../rules/clocks/near-the-work';
@@ -68,18 +68,24 @@ export function daysToMove(state: State): { readonly days: number; readonly stat
     : { days: carefulDays, stated: false };
 }
 
-/** Null while the local rules know no such place. */
-export function nearWork(state: State, now: string, zone: string): NearTheWork | null {
+/** Most that may stand there by the local rules; null while they know no such place. */
+export function nearWorkLimit(state: State): Figure<'L'> | null {
   const limit = state.rules.get('near-work-limit')?.body.stated;
   if (limit?.rule !== 'near-work-limit') return null;
-  const most = given({
+  return given({
     origin: 'local-rule/near-work-limit',
     sentence: 'Most beside the work by the local rules',
     value: inUnit(limit.value, 'L'),
     unit: 'L',
     how: 'stated',
-    spread: within(0),
+    spread: exact,
   });
+}
+
+/** Null while the local rules know no such place. */
+export function nearWork(state: State, now: string, zone: string): NearTheWork | null {
+  const most = nearWorkLimit(state);
+  if (!most) return null;
   const { days } = daysToMove(state);
   return nearTheWork(levelsOf(state), most, days, calendarDay(now, zone), zone);
 }

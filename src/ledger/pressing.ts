@@ -1,11 +1,11 @@
 /** All that is wrong or due now in one order, the most pressing first. */
-import { calendarDay } from '../rules/clocks/calendar-day';
+import { calendarDay, monthOf } from '../rules/clocks/calendar-day';
 import type { HeldAgainst, Standing } from '../rules/quantities/held-against';
 import { runningClocks } from './clocks-running';
 import { type Due, dues } from './due';
 import { type Flag, flags, type Pressing } from './flags';
 import { hoodsDue } from './hoods-due';
-import { monthNow, onSiteNow } from './quantities-now';
+import { monthHeld, onSiteNow } from './quantities-now';
 import type { State } from './state';
 import { walkUnderWay } from './walks';
 
@@ -37,7 +37,7 @@ export function rankOf(pressed: Pressed): Rank {
 
 function amountsNear(state: State, now: string, zone: string): readonly AmountNear[] {
   const all = [
-    { of: 'month', against: monthNow(state, now, zone).against },
+    { of: 'month', against: monthHeld(state, monthOf(now, zone), zone).against },
     { of: 'on-site', against: onSiteNow(state).against },
   ] as const;
   return all.flatMap(({ of, against }) => {

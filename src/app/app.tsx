@@ -8,6 +8,7 @@ import type { StoreFailure } from '../storage/failure';
 import { PlacesBar } from '../ui/bar';
 import { Button } from '../ui/button';
 import { Page, Part } from '../ui/page';
+import { badgeWhatIsDue } from './badge';
 import { FaultBoundary } from './fault-boundary';
 import { bookNotOpen, openBook } from './open-book';
 import { openRecordName } from './preferences';
@@ -45,9 +46,11 @@ function useBook() {
         if (shut) opened.value = { state: 'shut' };
       });
       const stopTelling = tellWhenDue(book);
+      const stopBadge = badgeWhatIsDue(book);
       close = () => {
         stop();
         stopTelling();
+        stopBadge();
         book.close();
       };
       opened.value = { state: 'open', shell: shellOf(book) };

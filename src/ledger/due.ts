@@ -142,6 +142,12 @@ function excess({ state, now, zone, today }: Asked): Due[] {
   ];
 }
 
+/** Storage time and proof of one container, as they run; none where neither does. @param zone where the workshop is */
+export function duesOf(state: State, container: ContainerState, now: string, zone: string): readonly Due[] {
+  const asked = { state, now, zone, today: calendarDay(now, zone) };
+  return [...leaving(asked, container), ...proofOf(asked, container)];
+}
+
 /** Most pressing first. @param zone where the workshop is */
 export function dues(state: State, now: string, zone: string): readonly Due[] {
   const asked = { state, now, zone, today: calendarDay(now, zone) };

@@ -1,48 +1,16 @@
-/** The drawn container with a line from each thing to its word, and the days it may still stand. */
+/** The drawn container with a line from each thing to its word. */
 import { isNothing } from '../../ledger/amounts';
 import type { ContainerFigures } from '../../ledger/container-figures';
 import { capacityOf, fillLimitPercent, fillPercent } from '../../ledger/fill';
 import type { ContainerState, State } from '../../ledger/state';
 import { formatNumber, formatWritten } from '../../quantities/format';
-import { storageClock } from '../../rules/clocks/storage-clock';
 import { FigureValue } from '../../ui/figure-value';
-import { Notice } from '../../ui/notice';
 import { VesselWithLeaders } from '../../ui/vessel-with-leaders';
-import { amountText, calendarDayText, heldText } from '../amounts';
+import { amountText, heldText } from '../amounts';
 import { useShell } from '../shell';
 import { vesselDrawing } from '../vessel-drawing';
 import { words } from '../words';
 import { capWords, vesselWords, containerWords as w } from './words';
-
-/** Days left in the corner, once the workshop's own storage limit is entered. */
-export function StorageAside({
-  state,
-  container,
-}: {
-  readonly state: State;
-  readonly container: ContainerState;
-}) {
-  const { now, zone } = useShell();
-  const rule = state.rules.get('storage-days')?.body.stated;
-  if (container.firstWasteIn === null || container.goneSince !== null) return null;
-  if (rule?.rule !== 'storage-days') return <span>{w.storageUnknown}</span>;
-  const clock = storageClock(container.firstWasteIn, Number(rule.value.value), now.value, zone);
-  const over = clock.daysLeft < 0;
-  return (
-    <Notice
-      mark={over ? 'overdue' : 'due'}
-      share={clock.shareLeft}
-      size="small"
-      second={
-        over
-          ? w.since(calendarDayText(clock.lastDay, now.value))
-          : w.until(calendarDayText(clock.lastDay, now.value))
-      }
-    >
-      {over ? null : <FigureValue value={String(clock.daysLeft)} unit={w.days(clock.daysLeft)} />}
-    </Notice>
-  );
-}
 
 type Props = {
   readonly state: State;

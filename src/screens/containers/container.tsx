@@ -14,7 +14,8 @@ import { PhotoStrip } from '../photos/photo-strip';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { BaseRows } from './base-rows';
-import { ContainerDrawing, StorageAside } from './container-drawing';
+import { ContainerClock, StorageAside } from './container-clock';
+import { ContainerDrawing } from './container-drawing';
 import { ContainerFlags } from './container-flags';
 import { ContainerLevels } from './container-levels';
 import { ContainerMovements } from './container-movements';
@@ -87,6 +88,7 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
       <TestAndAsk {...props} />
       <ContainerFlags {...props} />
       <Never {...props} />
+      <ContainerClock {...props} />
       <Part rule width="edge">
         <Rows>
           <Row

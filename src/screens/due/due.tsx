@@ -109,7 +109,7 @@ export function DueScreen() {
         <Rows label={w.dates}>
           {all.length === 0 && <Row title={w.none} />}
           {all.map((due) => (
-            <DueRow key={due.id} due={due} opens="count" />
+            <DueRow key={due.id} due={due} opens="count" both />
           ))}
           <WithoutLimitRows />
         </Rows>

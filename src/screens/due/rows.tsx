@@ -34,15 +34,22 @@ const placeOf = ({ kind, containerId }: Due): string => {
 export const markOfDue = ({ daysLeft, unsure }: Due): MarkKind =>
   daysLeft < 0 ? 'overdue' : unsure ? 'unknown' : 'due';
 
-/** @param opens where it is done, or how the day was counted */
-export function DueRow({ due, opens = 'place' }: { readonly due: Due; readonly opens?: 'place' | 'count' }) {
+type DueRowProps = {
+  readonly due: Due;
+  /** Where it is done, or how the day was counted. */
+  readonly opens?: 'place' | 'count';
+  /** Says the later day as well, where there are two. */
+  readonly both?: boolean;
+};
+
+export function DueRow({ due, opens = 'place', both = false }: DueRowProps) {
   const { now, zone, state } = useShell();
   const { id, daysLeft, shareLeft, near, containerId } = due;
   return (
     <Row
       {...(near ? { mark: <Mark kind={markOfDue(due)} share={shareLeft} /> } : { start: 'text' as const })}
       title={dueTitle(due, codeIn({ state }, containerId))}
-      second={dueWhen(due, calendarDay(now.value, zone), now.value)}
+      second={dueWhen(due, { today: calendarDay(now.value, zone), now: now.value, both })}
       href={opens === 'place' ? placeOf(due) : `#/due/days/${id}`}
       figure={daysLeft > 0 ? <FigureValue value={String(daysLeft)} unit={w.days(daysLeft)} /> : undefined}
       equals={opens === 'count'}

@@ -37,13 +37,16 @@ export const dueTitle = ({ kind, unsure }: Pick<Due, 'kind' | 'unsure'>, code: s
   }
 };
 
-/** By when, or since when; with both days while one of the two readings has passed and the other has not. */
-export function dueWhen({ day, lastDay, daysLeft }: Due, today: string, now: string): string {
+type When = { readonly today: string; readonly now: string; readonly both: boolean };
+
+/** By when, or since when; with the later day too where it is asked for, or has not passed when the careful one has. */
+export function dueWhen({ day, lastDay, daysLeft }: Due, { today, now, both }: When): string {
   const careful = weekday(day, now);
-  if (daysLeft >= 0) return daysLeft === 0 ? `Today, ${careful}` : `By ${careful}`;
-  if (lastDay < today || lastDay === day) return `Was due by ${careful}`;
+  const over = daysLeft < 0;
+  const told = over ? `Was due by ${careful}` : daysLeft === 0 ? `Today, ${careful}` : `By ${careful}`;
+  if (lastDay === day || (!both && (!over || lastDay < today))) return told;
   const other = lastDay === today ? 'today' : `by ${calendarDayText(lastDay, now)}`;
-  return `Was due by ${careful}; counted the longer way ${other}`;
+  return `${told}. Counted the longer way: ${other}`;
 }
 
 /** What the days of each kind count from. */

@@ -16,7 +16,7 @@ import { amountText, contentsTitle, dayText, heldText, momentText } from '../amo
 import { Reason } from '../checklist/further-pages';
 import { useReadAloud } from '../checklist/read-aloud';
 import { words as listWords } from '../checklist/words';
-import { StorageAside } from '../containers/container-drawing';
+import { StorageAside } from '../containers/container-clock';
 import { containerWords } from '../containers/words';
 import { Frame } from '../frame';
 import { useShell } from '../shell';

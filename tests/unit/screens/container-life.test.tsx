@@ -269,7 +269,9 @@ describe('what is said of a container', () => {
     await waitFor(() => expect(p.lifeAt(p.id)).toBe('gone'));
     expect(p.at(p.id).marks.at(-1)?.body).toMatchObject({ to: 'Fenwater', document: 'T-114' });
     p.show('containers');
-    expect(screen.getByText('Gone (1)')).toBeTruthy();
+    const [own, ...twice] = screen.getAllByRole('link', { name: /^C.01/ });
+    expect(own?.closest('details')?.textContent).toMatch(/^Gone \(1\)/);
+    expect(twice).toEqual([]);
     p.show(`containers/${p.id}`);
     expect(screen.getByText('Fenwater, T-114')).toBeTruthy();
     p.pass(60_000);

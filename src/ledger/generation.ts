@@ -85,7 +85,15 @@ const sentence = 'Waste on site';
 const totalOf = ([first, ...more]: readonly Figure<'kg'>[]): Figure<'kg'> =>
   first
     ? workedOut({ sentence, unit: 'kg', formula: plus(first, ...more) })
-    : given({ origin: sentence, sentence, value: 0, unit: 'kg', how: 'worked-out', spread: exact });
+    : given({
+        origin: sentence,
+        sentence,
+        value: 0,
+        unit: 'kg',
+        how: 'worked-out',
+        spread: exact,
+        decimals: 0,
+      });
 
 /** All that stands on site: what is in containers that are not gone, and waste that is in none yet. */
 export function onSite(state: State): OnSite {

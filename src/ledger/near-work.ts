@@ -1,12 +1,13 @@
 /** What stands beside the work by the local rules, all of it together, as it came and went. */
 import { usualSpread } from '../chemistry/evidence';
-import { exact, type Figure, given, within } from '../quantities/figure';
-import { inUnit, quantity } from '../quantities/quantity';
+import { type Figure, given, within } from '../quantities/figure';
+import { quantity } from '../quantities/quantity';
 import { calendarDay } from '../rules/clocks/calendar-day';
 import { type Level, type NearTheWork, nearTheWork } from '../rules/clocks/near-the-work';
 import { nothing } from './amounts';
 import { takesUp } from './fill';
 import type { ContainerState, Held, State, Volume } from './state';
+import { statedLimit } from './stated-limit';
 
 type Change = { readonly at: string; readonly containerId: string; readonly volume: Volume };
 
@@ -69,18 +70,7 @@ export function daysToMove(state: State): { readonly days: number; readonly stat
 }
 
 /** Most that may stand there by the local rules; null while they know no such place. */
-export function nearWorkLimit(state: State): Figure<'L'> | null {
-  const limit = state.rules.get('near-work-limit')?.body.stated;
-  if (limit?.rule !== 'near-work-limit') return null;
-  return given({
-    origin: 'local-rule/near-work-limit',
-    sentence: 'Most beside the work by the local rules',
-    value: inUnit(limit.value, 'L'),
-    unit: 'L',
-    how: 'stated',
-    spread: exact,
-  });
-}
+export const nearWorkLimit = (state: State): Figure<'L'> | null => statedLimit(state, 'near-work-limit', 'L');
 
 /** Null while the local rules know no such place. */
 export function nearWork(state: State, now: string, zone: string): NearTheWork | null {

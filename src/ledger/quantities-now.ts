@@ -1,36 +1,12 @@
 /** The month's waste and what stands on site, against the limits that the workshop's authority has said. */
-import { exact, type Figure, given } from '../quantities/figure';
-import { inUnit } from '../quantities/quantity';
-import type { Written } from '../quantities/written';
 import { dayAfter } from '../rules/clocks/calendar-day';
 import { monthReference, onSiteReference } from '../rules/quantities/generator-limits';
 import { type GeneratorMonth, generatorMonth } from '../rules/quantities/generator-month';
 import { type HeldAgainst, heldAgainst } from '../rules/quantities/held-against';
-import type { RuleName } from './entries/local-rules';
 import { arisings, type OnSite, onSite } from './generation';
 import { lawsOf } from './laws';
 import type { State } from './state';
-
-type MassRule = Extract<RuleName, 'month-limit' | 'on-site-limit'>;
-
-const sentences: Readonly<Record<MassRule, string>> = {
-  'month-limit': 'Most waste in a month by the local rules',
-  'on-site-limit': 'Most waste on site by the local rules',
-};
-
-function statedLimit(state: State, rule: MassRule): Figure<'kg'> | null {
-  const stated = state.rules.get(rule)?.body.stated;
-  if (stated?.rule !== rule) return null;
-  const written = stated.value as Written<'kg'>;
-  return given({
-    origin: `local-rule/${rule}`,
-    sentence: sentences[rule],
-    value: inUnit(written, 'kg'),
-    unit: 'kg',
-    how: 'stated',
-    spread: exact,
-  });
-}
+import { statedLimit } from './stated-limit';
 
 /** Limits of the smallest category are shown beside: the careful reference. Only where federal law of the USA is looked at. */
 const showsReference = (state: State): boolean => lawsOf(state).includes('us-federal');
@@ -44,7 +20,7 @@ export function monthHeld(state: State, month: string, zone: string): MonthHeld 
   const complete = counted.unweighed.length === 0;
   return {
     month: counted,
-    against: heldAgainst(counted.nonAcute, complete, statedLimit(state, 'month-limit'), reference),
+    against: heldAgainst(counted.nonAcute, complete, statedLimit(state, 'month-limit', 'kg'), reference),
   };
 }
 
@@ -63,6 +39,6 @@ export type OnSiteNow = OnSite & { readonly against: HeldAgainst };
 export function onSiteNow(state: State): OnSiteNow {
   const site = onSite(state);
   const reference = showsReference(state) ? onSiteReference.VSQG : null;
-  const limit = statedLimit(state, 'on-site-limit');
+  const limit = statedLimit(state, 'on-site-limit', 'kg');
   return { ...site, against: heldAgainst(site.total, site.unweighed.length === 0, limit, reference) };
 }

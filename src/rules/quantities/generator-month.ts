@@ -40,7 +40,15 @@ function sum(sentence: string, all: readonly Judged[]): Figure<'kg'> {
   const [first, ...more] = all.flatMap(({ counts, arising }) => (counts && arising.kg ? [arising.kg] : []));
   // Nothing logged is a count of nothing, not something that nobody determined.
   if (!first)
-    return given({ origin: sentence, sentence, value: 0, unit: 'kg', how: 'worked-out', spread: exact });
+    return given({
+      origin: sentence,
+      sentence,
+      value: 0,
+      unit: 'kg',
+      how: 'worked-out',
+      spread: exact,
+      decimals: 0,
+    });
   return workedOut({ sentence, unit: 'kg', formula: plus(first, ...more) });
 }
 

@@ -1,5 +1,6 @@
 /** How a last day was counted: from which day, by which rule, and by both readings of it. */
 import { type Due, dues } from '../../ledger/due';
+import { calendarDay } from '../../rules/clocks/calendar-day';
 import { Button, Buttons } from '../../ui/button';
 import { FigureValue } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
@@ -29,14 +30,22 @@ function LimitRow({ due }: { readonly due: Due }) {
   );
 }
 
+/** Of waste that stood beside the work first it is not the first waste. */
+function useFrom({ kind, containerId, from }: Due): string {
+  const { state, zone } = useShell();
+  const first = state.value.containers.get(containerId ?? '')?.firstWasteIn ?? null;
+  const brought = kind === 'leave' && first !== null && calendarDay(first, zone) !== from;
+  return brought ? w.brought : countsFrom[kind];
+}
+
 function Counted({ due }: { readonly due: Due }) {
   const { now } = useShell();
-  const { kind, from, day, lastDay, daysLeft, limit } = due;
+  const { from, day, lastDay, daysLeft, limit } = due;
   const text = (one: string): string => calendarDayText(one, now.value);
   const two = day !== lastDay;
   return (
     <Rows>
-      <Row title={w.both.from} second={countsFrom[kind]} figure={<span>{text(from)}</span>} />
+      <Row title={w.both.from} second={useFrom(due)} figure={<span>{text(from)}</span>} />
       <LimitRow due={due} />
       <Row
         title={two ? w.both.careful : w.both.single}

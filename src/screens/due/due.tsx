@@ -62,14 +62,8 @@ function NearWorkRow() {
   return (
     <Row
       title={w.nearWork}
-      second={w.against(text(limit))}
-      figure={
-        near.now && !empty ? (
-          <FigureValue {...shown(near.now.volume, sign.value)} />
-        ) : (
-          <span>{w.nearWorkEmpty}</span>
-        )
-      }
+      second={[w.against(text(limit)), empty ? w.nearWorkEmpty : ''].filter(Boolean).join('. ')}
+      figure={near.now && !empty ? <FigureValue {...shown(near.now.volume, sign.value)} /> : undefined}
       href="#/due/near-work"
     />
   );

@@ -14,18 +14,18 @@ import { words } from '../words';
 import { WorkingPage } from '../working';
 import { citedText } from './cited-text';
 import { useAgainstText } from './due';
+import styles from './due.module.css';
 import { monthText, dueWords as w } from './words';
 
 const isMonth = (text: string): boolean => /^\d{4}-(0[1-9]|1[0-2])$/.test(text);
 
 function JudgedRow({ judged }: { readonly judged: Judged }) {
   const { state, sign } = useShell();
-  const { arising, lacks, citation } = judged;
-  const why = lacks.length > 0 ? `${w.lacks(lacks)} ` : '';
+  const { arising, lacks } = judged;
   return (
     <Row
       title={streamTitle(state.value, arising.id)}
-      second={`${why}${citedText(citation)}`}
+      second={lacks.length > 0 ? w.lacks(lacks) : undefined}
       figure={arising.kg ? <FigureValue {...shown(arising.kg, sign.value)} /> : <span>{w.noMass}</span>}
       href={`#/due/wastes/${arising.id}`}
     />
@@ -57,16 +57,30 @@ function Category({ held: { month, against } }: { readonly held: MonthHeld }) {
   );
 }
 
-function Wastes({ title, all }: { readonly title: string; readonly all: readonly Judged[] }) {
-  if (all.length === 0) return null;
+type WastesProps = { readonly title: string; readonly all: readonly Judged[] };
+
+/** Under each rule what it speaks of. */
+function Wastes({ title, all }: WastesProps) {
+  const rules = [...new Set(all.map(({ rule }) => rule))];
   return (
-    <Part rule width="edge" title={title}>
-      <Rows label={title}>
-        {all.map((judged) => (
-          <JudgedRow key={judged.arising.id} judged={judged} />
-        ))}
-      </Rows>
-    </Part>
+    <>
+      {rules.map((rule, i) => {
+        const under = all.filter((one) => one.rule === rule);
+        const [first] = under;
+        return (
+          first && (
+            <Part key={rule} rule width="edge" title={i === 0 ? title : undefined}>
+              <p class={styles.rule}>{citedText(first.citation)}</p>
+              <Rows label={title}>
+                {under.map((judged) => (
+                  <JudgedRow key={judged.arising.id} judged={judged} />
+                ))}
+              </Rows>
+            </Part>
+          )
+        );
+      })}
+    </>
   );
 }
 

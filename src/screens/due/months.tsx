@@ -6,7 +6,7 @@ import { monthOf } from '../../rules/clocks/calendar-day';
 import { FigureValue } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Plot } from '../../ui/plot/plot';
-import type { PlotPoint, PlotSpec } from '../../ui/plot/plot-spec';
+import type { PlotSpec } from '../../ui/plot/plot-spec';
 import { Row, Rows } from '../../ui/row';
 import { shown } from '../amounts';
 import { Frame } from '../frame';
@@ -17,8 +17,8 @@ import { monthText, shortMonth, dueWords as w } from './words';
 /** @param months the latest first */
 function plotOf(months: readonly MonthHeld[], sign: DecimalSign): PlotSpec {
   const inOrder = months.toReversed();
-  const ends = (end: 'low' | 'value' | 'high'): readonly PlotPoint[] =>
-    inOrder.map(({ month }, i) => [i, month.nonAcute[end].toNumber()]);
+  const dots = (end: 'value' | 'high') =>
+    inOrder.map(({ month }, x) => ({ x, y: month.nonAcute[end].toNumber() }));
   const most = inOrder.reduce((a, b) => (b.month.nonAcute.value.gt(a.month.nonAcute.value) ? b : a));
   const limit = months[0]?.against.own?.limit;
   const nameOf = (i: number): string => inOrder[i]?.month.month ?? '';
@@ -33,13 +33,8 @@ function plotOf(months: readonly MonthHeld[], sign: DecimalSign): PlotSpec {
     },
     y: { label: w.plotWaste, unit: 'kg', from: 0 },
     layers: [
-      { kind: 'band', name: w.plotRange, low: ends('low'), high: ends('high') },
-      {
-        kind: 'dots',
-        name: w.plotLikely,
-        are: 'read',
-        points: ends('value').map(([x, y]) => ({ x, y })),
-      },
+      { kind: 'dots', name: w.plotHigh, are: 'expected', points: dots('high') },
+      { kind: 'dots', name: w.plotLikely, are: 'read', points: dots('value') },
       ...(limit
         ? [{ kind: 'limit', axis: 'y', at: limit.value.toNumber(), word: w.plotLimit } as const]
         : []),

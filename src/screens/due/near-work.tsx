@@ -32,7 +32,9 @@ export function NearWorkScreen() {
       <Part rule width="edge">
         <Rows label={w.nearThere}>
           {excess && <DueRow due={excess} opens="count" />}
-          {level && <FigureRow title={w.inAll} figure={level} href="#/due/near-work/working" />}
+          {there.length > 0 && level && (
+            <FigureRow title={w.inAll} figure={level} href="#/due/near-work/working" />
+          )}
           {there.map((container) => (
             <Row
               key={container.body.containerId}

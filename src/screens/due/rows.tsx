@@ -75,7 +75,7 @@ export function AmountRow({ amount }: { readonly amount: AmountNear }) {
       title={amountTitle(amount)}
       second={[
         against.own ? w.against(text(against.own.limit)) : w.noReference,
-        standing === 'not determined' ? w.standing[standing] : '',
+        standing === 'not determined' ? w.someUnweighed : '',
       ]
         .filter(Boolean)
         .join('. ')}

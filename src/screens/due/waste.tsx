@@ -115,7 +115,8 @@ function WasteForm({ stream }: { readonly stream: StreamState }) {
           choices={CountingSaid.shape.counted.options.map((counted) => ({
             value: counted,
             label: countedWords[counted],
-            second: citedText(cited(generator.counting[ruleOf[counted]])),
+            second:
+              counted === value.counted ? citedText(cited(generator.counting[ruleOf[counted]])) : undefined,
           }))}
           value={value.counted ?? undefined}
           onChoose={(counted) => change({ counted })}

@@ -45,17 +45,17 @@ export function dueWhen({ day, lastDay, daysLeft }: Due, { today, now, both }: W
   const over = daysLeft < 0;
   const told = over ? `Was due by ${careful}` : daysLeft === 0 ? `Today, ${careful}` : `By ${careful}`;
   if (lastDay === day || (!both && (!over || lastDay < today))) return told;
-  const other = lastDay === today ? 'today' : `by ${calendarDayText(lastDay, now)}`;
-  return `${told}. Counted the longer way: ${other}`;
+  const other = lastDay === today ? 'today' : calendarDayText(lastDay, now);
+  return `${told}. By the longer count ${other}`;
 }
 
 /** What the days of each kind count from. */
 export const countsFrom: Readonly<Record<Due['kind'], string>> = {
-  leave: 'From the first waste, or from when it was brought to the store',
-  proof: 'From the day the container left',
-  walk: 'From the last walk, or from the first waste since',
-  look: 'From when it was last seen, or from its first waste',
-  'move-excess': 'From the day the limit beside the work was passed',
+  leave: 'The first waste in it',
+  proof: 'The day it left',
+  walk: 'The last walk, or the first waste since',
+  look: 'When it was last seen, or its first waste',
+  'move-excess': 'The day on which the limit beside the work was passed',
 };
 
 export const dueWords = {
@@ -71,6 +71,7 @@ export const dueWords = {
   code: (code: string | undefined) => code ?? '?',
   walk: 'Walk along the containers',
   lost: 'This is not due any more.',
+  brought: 'The day it was brought to the store',
   notEntered: {
     leave: 'Storage time not entered',
     proof: 'Time for proofs not entered',
@@ -91,12 +92,12 @@ export const dueWords = {
     limit: 'Days that are allowed',
     single: 'Last day',
     careful: 'Last day, the careful one',
-    last: 'Last day, counted the longer way',
+    last: 'Last day by the longer count',
     left: 'Left to the careful one',
     over: 'Over the careful one',
-    carefulHow: (from: string, n: number) => `${from} is day 1: ${from} + ${n} − 1`,
-    lastHow: (from: string, n: number) => `${from} is day 0: ${from} + ${n}`,
-    oneHow: (from: string, n: number) => `${from} + ${n}`,
+    carefulHow: (from: string, n: number) => `${from} is day 1: ${from}\u00a0+\u00a0${n}\u00a0−\u00a01`,
+    lastHow: (from: string, n: number) => `${from} is day 0: ${from}\u00a0+\u00a0${n}`,
+    oneHow: (from: string, n: number) => `${from}\u00a0+\u00a0${n}`,
     said: (who: string, day: string) => `${who}, ${day}`,
     careful0: 'Nobody has said: the careful number',
     why: 'Rules say “no more than so many days” and not how they are counted. Whoever keeps the earlier day keeps both.',
@@ -122,8 +123,9 @@ export const dueWords = {
     'may be over': 'May be over the limit',
     near: 'Near the limit',
     under: 'Under the limit',
-    'not determined': 'Not determined: some of it has no mass',
+    'not determined': 'Not determined',
   },
+  someUnweighed: 'Some of it has no mass',
   all: 'Month by month',
   allSecond: 'The last twelve, what is counted and why not',
   kept: 'Records',
@@ -139,7 +141,7 @@ export const dueWords = {
   plotMonth: 'month',
   plotWaste: 'waste counted',
   plotLikely: 'as weighed or worked out',
-  plotRange: 'range',
+  plotHigh: 'high end',
   plotLimit: 'own limit',
   counted: 'Counted',
   notCounted: 'Not counted',
@@ -201,7 +203,7 @@ export const dueWords = {
   calendarText: (from: string, limit: string, lastDay: string | null) =>
     [
       `Counted from ${from}: ${limit}.`,
-      lastDay === null ? '' : `The careful last day. Counted the longer way: ${lastDay}.`,
+      lastDay === null ? '' : `The careful last day. By the longer count ${lastDay}.`,
       'For planning; your authority decides.',
     ]
       .filter(Boolean)

@@ -55,10 +55,12 @@ export function readinessOf(state: State, containerId: string, asking: Asking): 
   };
 }
 
-/** Containers that hold something, those with no treatment running first. */
+/** Containers that hold something and are here, those with no treatment running first. */
 export const treatable = (state: State): readonly ContainerState[] =>
   [...state.containers.values()]
-    .filter(({ contents, closedAt }) => contents.length > 0 && closedAt === null)
+    .filter(
+      ({ contents, closedAt, goneSince }) => contents.length > 0 && closedAt === null && goneSince === null,
+    )
     .sort(
       (a, b) =>
         Number(runningTreatment(state, a.body.containerId) !== null) -

@@ -45,7 +45,8 @@ const asOption = (thing: ThingId): SelectOption<string> => ({ value: thing, labe
 
 /** Everything that can be asked for: the containers that are there, wastes, what stands on the shelf, materials. */
 export function choicesOf(state: State, sign: DecimalSign): readonly SelectOption<string>[] {
-  const containers = [...state.containers.values()].map(({ body, holds }) => {
+  const here = [...state.containers.values()].filter(({ goneSince }) => goneSince === null);
+  const containers = here.map(({ body, holds }) => {
     const contents = contentsTitle(state, body.containerId);
     const held = contents === '' ? '' : `${contents}, ${heldText(holds, sign)}`;
     return { value: containerValue(body.containerId), label: w.container(unbroken(body.code), held) };

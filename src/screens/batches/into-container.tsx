@@ -11,7 +11,7 @@ import type { Refusal } from '../../ledger/refusal';
 import type { ContainerState, State } from '../../ledger/state';
 import { Part } from '../../ui/page';
 import { SelectField } from '../../ui/select-field';
-import { containerChoice } from '../containers/container-choice';
+import { containerChoice, hereFirst } from '../containers/container-choice';
 import { emptyVessel, VesselDraft, VesselForm, vesselIntention } from '../containers/vessel-form';
 import { containerWords } from '../containers/words';
 import { useShell } from '../shell';
@@ -66,7 +66,7 @@ type Props = {
 
 export function IntoContainer({ into, onChange, tried, only }: Props) {
   const { state, sign } = useShell();
-  const containers = [...state.value.containers.values()];
+  const containers = hereFirst(state.value);
   const codes = containers.map(({ body }) => body.code);
   return (
     <>

@@ -9,6 +9,8 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { Met } from '../apart/met';
 import { apartWords } from '../apart/words';
+import { CandidatesDoor } from '../candidates/door';
+import { ClosedFindings } from '../findings/rows';
 import { Frame } from '../frame';
 import { PhotoStrip } from '../photos/photo-strip';
 import { useShell } from '../shell';
@@ -87,6 +89,7 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
       <Determined {...props} />
       <TestAndAsk {...props} />
       <ContainerFlags {...props} />
+      <CandidatesDoor {...props} />
       <Never {...props} />
       <ContainerClock {...props} />
       <Part rule width="edge">
@@ -114,6 +117,7 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
       {here && <ContainerTreatment {...props} />}
       <ContainerMovements {...props} />
       <ContainerLevels {...props} />
+      <ClosedFindings containerId={containerId} />
       <Part rule width="edge">
         <Rows>
           <Row

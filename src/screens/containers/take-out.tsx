@@ -23,7 +23,7 @@ import { useTried } from '../tried';
 import { vesselDrawing } from '../vessel-drawing';
 import { momentStated, When, WhenDraft } from '../when';
 import { words } from '../words';
-import { containerChoice } from './container-choice';
+import { containerChoice, hereFirst } from './container-choice';
 import { containerWords as w } from './words';
 
 /** Of the form that takes out of a container. */
@@ -83,7 +83,7 @@ export function TakeOut({ at }: { readonly at: Readonly<Record<string, string>> 
   const { tried, tryNow } = useTried();
   const { amount, purpose, into, note, when } = form.value;
   const read = readTyped<Amount['unit']>(amount, { aboveZero: true });
-  const others = [...state.value.containers.values()].filter(({ body }) => body.containerId !== id);
+  const others = hereFirst(state.value).filter(({ body }) => body.containerId !== id);
   const missing = purpose === 'transfer' && into === '';
   async function keep(how: 'move-contents' | 'log-move-happened', then = `containers/${id}`): Promise<void> {
     tryNow();

@@ -1,13 +1,17 @@
+import { isDoubted, lifeOf } from '../../ledger/container-life';
 import { type Pressed, pressing, type Rank, rankOf } from '../../ledger/pressing';
 import type { ContainerState, State } from '../../ledger/state';
+import type { DecimalSign } from '../../quantities/format';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Mark, type MarkProps } from '../../ui/marks';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { Shelf, type ShelfTray } from '../../ui/shelf';
-import { contentsTitle, heldText } from '../amounts';
+import { heldText } from '../amounts';
 import { ClockRows } from '../clocks/rows';
+import { contentsText } from '../containers/contents-text';
+import { lifeStates } from '../containers/life-words';
 import { AmountRow, DueRow, markOfDue, WithoutLimitRows } from '../due/rows';
 import { dueWords } from '../due/words';
 import { Frame } from '../frame';
@@ -27,8 +31,22 @@ function shelfMark(all: readonly Pressed[], containerId: string): MarkProps | un
   return due && { kind: markOfDue(due), share: due.shareLeft };
 }
 
+/** Where it is in its life, where nothing presses more. */
+function lifeMark(state: State, container: ContainerState): MarkProps | undefined {
+  const { mark } = lifeStates[lifeOf(state, container).is];
+  return mark && { kind: mark };
+}
+
 const aboutOf = (one: Pressed): string | null | undefined =>
   one.what === 'flag' ? one.flag.about.containerId : one.what === 'due' ? one.due.containerId : null;
+
+/** What is in it and its state, as far as that is more than its contents say. */
+function lifeNamed(state: State, container: ContainerState, sign: DecimalSign): readonly string[] {
+  const { is } = lifeOf(state, container);
+  const { word, mark } = lifeStates[is];
+  const held = isDoubted(state, container) ? '' : heldText(container.holds, sign);
+  return [contentsText(state, container), held, mark && is !== 'not-determined' ? word : ''];
+}
 
 /** Vessels by the tray they stand in; those without a tray stand on the floor. */
 function traysOf(
@@ -51,7 +69,7 @@ function traysOf(
       drawing: vesselDrawing(state, c),
       name: name(c),
       href: `#/containers/${c.body.containerId}`,
-      mark: shelfMark(all, c.body.containerId),
+      mark: shelfMark(all, c.body.containerId) ?? lifeMark(state, c),
     })),
   }));
 }
@@ -94,7 +112,7 @@ export function Today() {
       ? w.noContainers
       : [toLookAt > 0 ? w.look(toLookAt) : '', fine > 0 ? w.inOrder(fine) : ''].filter(Boolean).join(' ');
   const nameOf = (c: ContainerState) =>
-    [c.body.code, contentsTitle(state.value, c.body.containerId), heldText(c.holds, sign.value)]
+    [c.body.code, ...lifeNamed(state.value, c, sign.value)]
       .concat(
         flags
           .filter(({ about }) => about.containerId === c.body.containerId)

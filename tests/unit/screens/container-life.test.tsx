@@ -2,6 +2,8 @@ import { screen, waitFor, within } from '@testing-library/preact';
 import { describe, expect, test } from 'vitest';
 import { lifeOf } from '../../../src/ledger/container-life';
 import type { ContainerOpened } from '../../../src/ledger/entries/containers';
+import { liquidContainers } from '../../../src/ledger/liquid-containers';
+import { treatable } from '../../../src/ledger/treatment-begin';
 import { choose, fill, follow, open, row, tap, user } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
 // Fetched when they are first opened: here already, so that no test waits for it.
@@ -139,6 +141,7 @@ describe('a container that was found', () => {
     await fill('Copper', '0.4');
     await tap('That is what it is');
     expect(screen.getByText('Write something here.')).toBeTruthy();
+    expect(screen.getByText(/^Something above is missing/)).toBeTruthy();
     await choose('Who says so', 'Maren');
     await choose('How they know', 'Tests made here');
     p.pass(60_000);
@@ -248,6 +251,10 @@ describe('what is said of a container', () => {
     follow(p.shell, new RegExp(`^${door}`));
     await tap('Write it down');
     await waitFor(() => expect(p.lifeAt(p.id)).toBe(is));
+    p.show('today');
+    expect(
+      screen.getByRole('link', { name: new RegExp(`^C-01, Barren liquor.*${word.slice(0, 6)}`) }),
+    ).toBeTruthy();
     p.show(`containers/${p.id}`);
     expect(screen.getByText(word)).toBeTruthy();
     expect(screen.queryByRole('link', { name: 'Put in' })).toBeNull();
@@ -393,6 +400,24 @@ test('what was found of a liquor later stands beside what was known of it', asyn
   expect(p.state.value.streams.get(p.stream)?.body.liquid?.findings).toEqual([
     { by: 'photometer', metal: 'Cu', concentration: { value: '11.8', unit: 'g/L' } },
   ]);
+});
+
+test('what is gone is chosen last, and neither compared nor treated', async () => {
+  const p = await holdingFour();
+  const other = await p.can();
+  await p.log('1', other);
+  await p.does({ do: 'mark-container', containerId: p.id, mark: 'gone' });
+  p.pass(60_000);
+  const third = await p.can();
+  p.show(`containers/${third}/out`);
+  const options = within(screen.getByLabelText('Into which')).getAllByRole('option');
+  expect(options.map(({ textContent }) => plain(textContent))).toEqual([
+    'Choose',
+    'C-02: Barren liquor B-01, 1.00 L',
+    'C-01: Barren liquor B-01, 4.00 L, gone',
+  ]);
+  expect(liquidContainers(p.state.value)).toEqual([other]);
+  expect(treatable(p.state.value).map(({ body }) => body.containerId)).toEqual([other]);
 });
 
 test('a half-filled form is there again after a reload', async () => {

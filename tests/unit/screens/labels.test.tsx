@@ -51,13 +51,13 @@ const label = (name: RegExp) => screen.findByRole('img', { name }, slow);
 describe('making a label', () => {
   test('shows it as it will be printed, anew for another size', async () => {
     const memory = await disposalState();
-    open(memory.shell, `containers/${memory.barren}/label`);
+    open(memory.shell, `containers/${memory.wash}/label`);
     await user.click(await screen.findByRole('radio', { name: /^A6/ }));
-    const large = await label(/^The label says: Waste, held as hazardous C.07 .* Hazards not determined/);
+    const large = await label(/^The label says: Waste, held as hazardous C.02 .* Hazards not determined/);
     await waitFor(() => expect(viewBox(large)).toMatch(/^0 0 297\.6\d* 419\.5/));
-    expect(screen.getByText(/C.07: hazards not determined/)).toBeDefined();
+    expect(screen.getByText(/C.02: hazards not determined/)).toBeDefined();
     await user.click(screen.getByRole('radio', { name: /^Small/ }));
-    await waitFor(async () => expect(viewBox(await label(/C.07/))).toMatch(/ 209\.7/), slow);
+    await waitFor(async () => expect(viewBox(await label(/C.02/))).toMatch(/ 209\.7/), slow);
   });
 
   test('writes down what was made, with the hash that lies in the file', async () => {
@@ -103,13 +103,14 @@ describe('making a label', () => {
     expect(memory.state.value.papers.size).toBe(0);
   });
 
-  test('tells what does not stand on a small label in full', async () => {
+  test('shows the hazards that it prints, and tells what does not stand on a small one in full', async () => {
     const memory = await disposalState();
     open(memory.shell, `containers/${memory.barren}/label`);
-    await label(/C.07/);
-    expect(screen.queryByText(/not in full on this size/)).toBeNull();
-    await user.click(screen.getByRole('radio', { name: /^Small/ }));
+    await user.click(await screen.findByRole('radio', { name: /^Small/ }));
     await screen.findByText(/C.07, not in full on this size: .*A larger one holds more/, {}, slow);
+    expect(screen.getByText('C‑07: Danger, candidate, not confirmed')).toBeDefined();
+    expect(screen.getByRole('img', { name: 'corrosion' })).toBeDefined();
+    expect(screen.queryByText(/hazards not determined/)).toBeNull();
   });
 });
 

@@ -215,6 +215,16 @@ describe('a label that has more to say than it has room', () => {
     expect(codes.size + counted + all, 'every statement is there or counted').toBe(12 + precautions.length);
   });
 
+  test.each(sizes)('counts the statements that it does not name, on %s', async (size) => {
+    const many = Array.from({ length: 300 }, (_, at) => ({ code: `H9${String(at).padStart(3, '0')}` }));
+    const data = labels([label({ hazards: { ...hazards, statements: many, precautions: [] } })]);
+    const text = await said(data, size);
+    const more = Number(/\+ (\d+) more: see sheet/.exec(text)?.[1]);
+    expect(more).toBeGreaterThan(0);
+    expect(new Set(text.match(/H9\d{3}/g)).size + more).toBe(300);
+    expect(layoutOf(data, size).leftOut).toContain(`${more} hazard statements`);
+  });
+
   test('prints a code of 200 characters whole where it can', async () => {
     const { text } = (await read(labels([overfull]), 'A6')).pages[0] ?? { text: '' };
     expect(text.replace(/\s/g, '')).toContain(overfull.code);

@@ -9,9 +9,11 @@ export function entriesAbout(state: State, containerId: string): readonly Histor
   return state.history.filter(({ entry }) => {
     const { body, id } = entry;
     const named = namedBy(entry);
+    const closes = body.kind === 'finding-closed' ? state.findings.get(body.findingId) : undefined;
     const about =
       (body.kind === 'container-opened' && body.containerId === containerId) ||
       referencesOf(body).some((reference) => reference.to === 'container' && reference.id === containerId) ||
+      closes?.containerId === containerId ||
       (named !== null && ids.has(named));
     if (about) ids.add(id);
     return about;

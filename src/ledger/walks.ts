@@ -7,6 +7,7 @@ import { type InspectionDue, inspectionDue } from '../rules/clocks/inspection-du
 import type { Item, LookOf } from '../safety/checklist-item';
 import { type Checklist, isWalk } from '../safety/checklist-schema';
 import { isNothing } from './amounts';
+import { isDoubted } from './container-life';
 import type { WalkFinished } from './entries/inspections';
 import { levelAgainst } from './level-against';
 import type { ChecklistState, ContainerState, FindingState, State, WalkState } from './state';
@@ -68,8 +69,8 @@ export const isToSee = (container: ContainerState): boolean =>
   container.goneSince === null && (container.damagedSince !== null || !isEmpty(container));
 
 /** What must be seen first: a broken vessel, then one of which nobody knows what is in it. */
-const urgency = ({ damagedSince, doubtfulSince }: ContainerState): number =>
-  damagedSince !== null ? 0 : doubtfulSince !== null ? 1 : 2;
+const urgency = (state: State, container: ContainerState): number =>
+  container.damagedSince !== null ? 0 : isDoubted(state, container) ? 1 : 2;
 
 /** Rank of each text by where it first came up, as the shelf is drawn. */
 function firstCome(texts: readonly string[]): (text: string) => number {
@@ -90,7 +91,9 @@ export function walkOrder(state: State): readonly ContainerState[] {
     .filter(isToSee)
     .sort(
       (a, b) =>
-        urgency(a) - urgency(b) || place(placeOf(a)) - place(placeOf(b)) || tray(trayOf(a)) - tray(trayOf(b)),
+        urgency(state, a) - urgency(state, b) ||
+        place(placeOf(a)) - place(placeOf(b)) ||
+        tray(trayOf(a)) - tray(trayOf(b)),
     );
 }
 

@@ -34,10 +34,10 @@ export function FindingRow({
   );
 }
 
-/** All that walks found at a container, the open ones first. */
-export function ContainerFindings({ containerId }: { readonly containerId: string }) {
+/** What walks found at a container and somebody closed; what is open stands with all else that is wrong with it. */
+export function ClosedFindings({ containerId }: { readonly containerId: string }) {
   const { state } = useShell();
-  const found = findingsAt(state.value, containerId);
+  const found = findingsAt(state.value, containerId).filter(({ closed }) => closed);
   if (found.length === 0) return null;
   return (
     <Part rule width="edge" title={w.list}>

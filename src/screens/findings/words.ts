@@ -18,7 +18,7 @@ export const findingWords = {
   keep: 'Close it',
   container: (code: string) => `Container ${code}`,
   entry: 'Its entry in the record',
-  list: 'Found on walks',
+  list: 'Found on walks, closed',
   openRow: 'open',
   closedRow: (day: string) => `closed ${day}`,
 } as const;

@@ -1,8 +1,9 @@
 /** One container of the walk: the vessel as the record has it above, what to look at, and two answers at the thumb. */
 import { useState } from 'preact/hooks';
 import { isNothing } from '../../ledger/amounts';
+import { isDoubted } from '../../ledger/container-life';
 import { capacityOf } from '../../ledger/fill';
-import type { ContainerState } from '../../ledger/state';
+import type { ContainerState, State } from '../../ledger/state';
 import { findingsAt, looksOf } from '../../ledger/walks';
 import { safetyWords } from '../../safety/words';
 import { Button } from '../../ui/button';
@@ -12,12 +13,12 @@ import { Part } from '../../ui/page';
 import { Pegs } from '../../ui/pegs';
 import { useTapGuard } from '../../ui/tap-guard';
 import { Vessel } from '../../ui/vessel';
-import { amountText, contentsTitle, dayText, heldText, momentText } from '../amounts';
+import { amountText, dayText, heldText, momentText } from '../amounts';
 import { Reason } from '../checklist/further-pages';
 import { useReadAloud } from '../checklist/read-aloud';
 import { words as listWords } from '../checklist/words';
 import { StorageAside } from '../containers/container-clock';
-import { containerWords } from '../containers/words';
+import { contentsText } from '../containers/contents-text';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { vesselDrawing } from '../vessel-drawing';
@@ -38,15 +39,12 @@ export const WalkPegs = ({ on }: { readonly on: WalkOnScreen }) => {
 };
 
 /** By the record nothing is in it, and yet nobody knows for sure: that is not empty. */
-const isOpen = ({ holds, doubtfulSince }: ContainerState): boolean =>
-  doubtfulSince !== null && isNothing(holds);
-
-const emptyWords = (container: ContainerState): string =>
-  isOpen(container) ? words.notDetermined : containerWords.empty;
+const isOpen = (state: State, container: ContainerState): boolean =>
+  isDoubted(state, container) && isNothing(container.holds);
 
 /** What the record says of it, beside the drawing. */
 function Facts({ container }: Pick<Props, 'container'>) {
-  const { sign } = useShell();
+  const { state, sign } = useShell();
   const { place, tray, capacity } = container.body;
   return (
     <dl class={styles.facts}>
@@ -61,7 +59,7 @@ function Facts({ container }: Pick<Props, 'container'>) {
       <dt>{w.stands.holds}</dt>
       <dd>
         {w.stands.of(
-          isOpen(container) ? words.notDetermined : heldText(container.holds, sign.value),
+          isOpen(state.value, container) ? words.notDetermined : heldText(container.holds, sign.value),
           amountText(capacity, sign.value),
         )}
       </dd>
@@ -72,7 +70,7 @@ function Facts({ container }: Pick<Props, 'container'>) {
 /** What is wrong with it already, so that it is not told anew. */
 function Known({ container }: Pick<Props, 'container'>) {
   const { state, now } = useShell();
-  const { damagedSince, doubtfulSince, body } = container;
+  const { damagedSince, body } = container;
   const open = findingsAt(state.value, body.containerId).filter(({ closed }) => !closed);
   return (
     <>
@@ -81,7 +79,7 @@ function Known({ container }: Pick<Props, 'container'>) {
           {w.damaged(dayText(damagedSince, now.value))}
         </Notice>
       )}
-      {doubtfulSince !== null && (
+      {isDoubted(state.value, container) && (
         <Notice mark="unknown" size="small">
           {w.doubtful}
         </Notice>
@@ -121,7 +119,7 @@ export function ContainerPage({ on, container }: Props) {
   if (aside === 'cannot-see')
     return <CannotSee on={on} container={container} onBack={() => setAside(null)} />;
   if (aside === 'looks') return <LooksPage on={on} looks={looks} onBack={() => setAside(null)} />;
-  const contents = contentsTitle(state.value, containerId) || emptyWords(container);
+  const contents = contentsText(state.value, container);
   const { madeAt } = on.draft;
   const drawing = vesselDrawing(state.value, container);
   return (

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { clearancesHolding } from '../../../src/ledger/clearance';
 import type { BodyOf, PlainBody } from '../../../src/ledger/entries/body';
+import { entriesAbout } from '../../../src/ledger/entries-about';
 import { flags } from '../../../src/ledger/flags';
 import { applyAll } from '../../../src/ledger/fold';
 import { answersOfList } from '../../../src/ledger/last-gone-through';
@@ -25,7 +26,7 @@ import {
 import { answeredAs } from '../../../src/safety/checklist-run';
 import type { Answered, Given } from '../../../src/safety/run-schema';
 import { goodAnswer, listNamed } from '../safety/build-run';
-import { anyRecord, at, can, id, litres, pour, Scribe, wash } from './scribe';
+import { anyRecord, at, can, id, litres, pour, Scribe, tip, wash } from './scribe';
 
 const list = listNamed('container-inspection');
 const paris = 'Europe/Paris';
@@ -134,6 +135,9 @@ describe('what is to be seen', () => {
     scribe.write(mark(6, 'contents-doubtful'), 40);
     scribe.write(mark(4, 'damaged'), 41);
     expect(codes(scribe)).toEqual(['C-04', 'C-06', 'C-01', 'C-05', 'C-03', 'C-02']);
+    // More was poured over than can 5 held: what else it was is in no log.
+    scribe.write(tip(5, 3, '4'), 42);
+    expect(codes(scribe)).toEqual(['C-04', 'C-03', 'C-06', 'C-01', 'C-02']);
   });
 
   test('is no container that is gone, and no empty one that is sound', () => {
@@ -398,6 +402,10 @@ describe('what a walk finds', () => {
     } as const;
     scribe.does(close, 62);
     expect(open(scribe)).toEqual([['soon', id('f1', 10)]]);
+    expect(entriesAbout(scribe.state, id('c0', 2)).at(-1)?.entry.body.kind).toBe('finding-closed');
+    expect(entriesAbout(scribe.state, id('c0', 1)).map(({ entry }) => entry.body.kind)).not.toContain(
+      'finding-closed',
+    );
     expect(scribe.tries(close, 63)).toMatchObject({ ok: false, refusal: { code: 'finding-closed' } });
     expect(findingsAt(scribe.state, id('c0', 2))[0]?.closed?.body.done).toBe('moved out, opened by the card');
   });

@@ -216,6 +216,10 @@ describe('something is wrong', () => {
     reload(workshop);
     expect(heading()).toBe('Leak or crust? Weep: old crust, dry.');
     expect((screen.getByLabelText('More to it') as HTMLInputElement).value).toBe('White');
+    // It waits for longer than the walk does.
+    workshop.pass(20 * 3_600_000);
+    reload(workshop);
+    expect(heading()).toBe('Leak or crust? Weep: old crust, dry.');
   });
 
   it('is nothing after all when the look is in order, and can be left', async () => {
@@ -338,6 +342,31 @@ describe('what cannot be seen', () => {
     reload(workshop);
     expect(screen.queryByText(/was not seen/)).toBeNull();
   });
+});
+
+test('two that could not be seen are looked at one by one, and a slip is taken back', async () => {
+  const workshop = await shelf(3);
+  show(workshop);
+  await tap(workshop, 'Cannot see it');
+  await tap(workshop, 'Place locked or barred');
+  await tap(workshop, /^Undo: C.01/);
+  expect(heading()).toBe(code(1));
+  for (let n = 0; n < 2; n++) {
+    await tap(workshop, 'Cannot see it');
+    await tap(workshop, 'Place locked or barred');
+  }
+  await inOrder(workshop);
+  await placeInOrder(workshop);
+  const [, second] = workshop.state.value.containers.keys();
+  workshop.path.value = ['walk', second ?? ''];
+  reload(workshop);
+  expect(heading()).toBe(code(2));
+  await inOrder(workshop);
+  expect(heading()).toBe('It is looked at');
+  expect(workshop.state.value.walks.size).toBe(1);
+  workshop.path.value = ['today'];
+  reload(workshop);
+  expect(screen.getByText(/C.01 was not seen/)).toBeTruthy();
 });
 
 describe('a walk that was interrupted', () => {
@@ -471,6 +500,30 @@ describe('the place as a whole', () => {
     ]);
   });
 
+  it('is closed with what was done, also when the disk failed between the two', async () => {
+    const workshop = await atPlace();
+    await tap(workshop, 'No');
+    await tap(workshop, /^Move them to trays of their own/);
+    fill('What was done', 'Ammonia on a tray of its own');
+    await tap(workshop, 'Close it');
+    await tap(workshop, 'Ran clear, both sides');
+    const { perform } = workshop.shell;
+    const fails: typeof perform = async (intention, at) =>
+      intention.do === 'close-finding'
+        ? { ok: false, failure: { code: 'disk-full' } }
+        : perform(intention, at);
+    Object.assign(workshop.shell, { perform: fails });
+    reload(workshop);
+    await key(workshop, '12');
+    expect(heading()).toBe('Everything is looked at');
+    expect(found(workshop).map(({ closed }) => closed)).toEqual([null]);
+    Object.assign(workshop.shell, { perform });
+    reload(workshop);
+    await tap(workshop, 'Write the walk down');
+    expect(heading()).toBe('The walk is done.');
+    expect(found(workshop)[0]?.closed?.body.done).toBe('Ammonia on a tray of its own');
+  });
+
   it('is not lost when the disk is full at the end', async () => {
     const workshop = await atPlace();
     await tap(workshop, 'Each in its own tray');
@@ -541,4 +594,8 @@ test('a finding tells what was seen, by whom, and is closed with what was done; 
     expect(screen.getByText(text)).toBeTruthy();
   expect(screen.queryByRole('link', { name: 'Done: say what was done' })).toBeNull();
   expect(flags(workshop.state.value).some((flag) => flag.code === 'finding-open')).toBe(false);
+  const [first] = workshop.state.value.containers.keys();
+  workshop.path.value = ['containers', first ?? ''];
+  reload(workshop);
+  expect(leadsTo(/^Tray dry and whole/)).toBe(href);
 });

@@ -19,9 +19,15 @@ const shownElsewhere: ReadonlySet<Flag['code']> = new Set([
   'treatment-for-planning-only',
 ]);
 
-function hrefOf({ code, about }: Flag, containerId: string): string {
+/** Where it is put right. */
+function hrefOf(flag: Flag, containerId: string): string {
+  const { about } = flag;
   const page = (name: string): string => `#/containers/${containerId}/${name}`;
-  switch (code) {
+  switch (flag.code) {
+    case 'finding-open':
+      return `#/findings/${flag.findingId}`;
+    case 'answer-stale':
+      return page('candidates');
     case 'container-damaged':
       return page('move-all');
     case 'level-disagrees':

@@ -360,6 +360,39 @@ describe('a container that broke', () => {
   });
 });
 
+test('what is wrong with it stands on its page, each with the way to put it right', async () => {
+  const p = await withContainers();
+  const id = await p.can({ cap: 'tight' });
+  await p.log('4.8', id);
+  await p.does({
+    do: 'answer-candidate',
+    containerId: id,
+    scheme: 'rcra',
+    code: 'D002',
+    answer: 'accepted',
+    saidBy: 'Fenwater',
+    saidOn: '2026-05-12',
+  });
+  p.pass(60_000);
+  await p.does({ do: 'log-level', containerId: id, level: litres('3') });
+  p.show(`containers/${id}`);
+  const hrefs = within(screen.getByRole('list', { name: 'Wrong or to be done' }))
+    .getAllByRole('link')
+    .map((link) => [
+      plain(link.textContent).slice(0, 24),
+      link.getAttribute('href')?.split('/').slice(3).join('/'),
+    ]);
+  expect(hrefs).toEqual([
+    ['C-01 is too fullLimit 90', 'out'],
+    ['C-01 is capped tightNitr', 'change'],
+    ['C-01: level and record d', 'level/why'],
+  ]);
+  p.pass(60_000);
+  await p.log('0.1', id);
+  p.show(`containers/${id}`);
+  expect(row(/confirmed for other contents/).getAttribute('href')).toBe(`#/containers/${id}/candidates`);
+});
+
 test('what went in and out stands with its day, its waste and batch, and what was in it then', async () => {
   const p = await holdingFour();
   await p.log('0.3', p.id);

@@ -41,8 +41,12 @@ const Words = z.array(z.array(z.string()).check(z.minLength(1)));
 const Kind = z.strictObject({
   name: z.string(),
   words: Words,
+  /** Words that may as well say what another waste holds: they count only where nothing else names it. */
+  holds: z.optional(Words),
   /** It is a thing that carries a waste: what it carries, named beside it, does not make it another kind. */
   bearer: z.optional(z.literal(true)),
+  /** It is named by where it goes: only where no words say what it is or where it arises. */
+  destination: z.optional(z.literal(true)),
   /** The likeliest first. `only`: under the condition that `why` states, else not proposed. */
   entries: z
     .array(z.strictObject({ code: wasteCode, why: z.string(), only: z.optional(z.literal(true)) }))

@@ -26,7 +26,8 @@ const best = <T>(all: readonly T[], score: (one: T) => number): T | null => {
 };
 
 /**
- * Most letters of a kind's own words win; a thing that carries a waste (paper, glove, bottle) comes before what it carries.
+ * Most letters of a kind's own words win; a thing that carries a waste (paper, glove, bottle) comes before what it carries,
+ * what a waste is before what it holds, and where it goes comes last, as in the order of the list.
  * @returns null where no words of any kind stand in it
  * @example kindFromWords('filter papers wet with leach liquor') // 'spent-filters'
  */
@@ -34,7 +35,11 @@ export function kindFromWords(written: string): WasteKind | null {
   const text = written.toLowerCase();
   const score = (kind: WasteKind) => matched(text, wasteList.kinds[kind].words);
   const bearers = wasteKinds.filter((kind) => wasteList.kinds[kind].bearer);
-  return best(bearers, score) ?? best(wasteKinds, score);
+  const bySource = wasteKinds.filter((kind) => !wasteList.kinds[kind].destination);
+  const byContent = (kind: WasteKind) => matched(text, wasteList.kinds[kind].holds ?? []);
+  return (
+    best(bearers, score) ?? best(bySource, score) ?? best(bySource, byContent) ?? best(wasteKinds, score)
+  );
 }
 
 /** What the work is seen as; null where the words say nothing other than what this trade does, or say what it is not. */

@@ -170,6 +170,17 @@ describe('the kind out of words', () => {
     ['copper nitrate solution', 'metal-nitrate-solution'],
     ['unleached ceramic capacitors', 'capacitors'],
     ['unleached ceramic from making ceramics', 'ceramics-never-leached'],
+    ['liquor taken to an off-site treatment plant', 'leach-liquor'],
+    ['aqueous waste for off-site treatment', 'aqueous-waste'],
+    ['barren liquor (copper nitrate, nitric acid)', 'barren-liquor'],
+    ['copper/nickel hydroxide filter cake from liming with caustic soda', 'hydroxide-sludge'],
+    ['spot test waste (hydrochloric acid)', 'chloride-test-waste'],
+    ['filtrate after liming, calcium nitrate', 'filtrate'],
+    ['spent leach acid with copper', 'leach-liquor'],
+    ['acid from a home workshop', 'surplus-nitric-acid'],
+    ['copper and nickel nitrate salts', 'metal-nitrate-solution'],
+    ['dried copper nitrate salts', 'dry-nitrate-salts'],
+    ['plastic bottles with acid residues', 'empty-bottles'],
     ['scrap iron', null],
   ] as const)('%s: %s', (words, kind) => {
     expect(kindFromWords(words)).toBe(kind);

@@ -88,8 +88,8 @@ test('the camera opens the container whose label it sees, says so of a label fro
   await openFirstContainer(page);
   const container = page.url();
   await page.getByRole('link', { name: 'Containers', exact: true }).click();
-  await page.getByRole('link', { name: 'Read a label' }).click();
-  await title(page, 'Read a label').waitFor();
+  await page.getByRole('link', { name: 'Scan', exact: true }).click();
+  await title(page, 'Scan a label').waitFor();
   await expectAccessible(page);
   expect(await states(), 'the camera is not asked for before a tap').toEqual([]);
   await page.getByRole('button', { name: /Look through the camera/ }).click();

@@ -30,7 +30,8 @@ export const labelPageWords = {
   previewOf: ([first, ...more]: readonly string[]) => `${first}, the first of ${more.length + 1}`,
   previewing: 'Drawing the label …',
   previewSays: (text: string) => `The label says: ${text}`,
-  leftOut: (code: string, what: readonly string[]) => `${code}, not in full on this size: ${what.join('; ')}`,
+  leftOut: (code: string, what: readonly string[]) =>
+    `${code}, not in full on this size: ${what.join('; ')}.`,
   leftOutSecond: 'The label says “see sheet” there. A larger one holds more.',
   hazardsOpen: (code: string) => `${code}: hazards not determined`,
   hazardsOpenSecond: 'The label says so; it shows no pictogram.',

@@ -2,9 +2,9 @@
 import type { CameraFault } from './camera';
 
 export const scanWords = {
-  title: 'Read a label',
+  title: 'Scan a label',
   second: 'Its container opens',
-  door: 'Read a label',
+  door: 'Scan',
   start: 'Look through the camera',
   startSecond: 'The phone asks you first. No picture is kept.',
   asking: 'Waiting for the camera …',

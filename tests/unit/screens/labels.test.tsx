@@ -119,7 +119,7 @@ const look = async () =>
 
 async function openScan(memory: Awaited<ReturnType<typeof disposalState>>) {
   const page = open(memory.shell, 'scan');
-  await screen.findByRole('heading', { name: 'Read a label' }, slow);
+  await screen.findByRole('heading', { name: 'Scan a label' }, slow);
   return page;
 }
 

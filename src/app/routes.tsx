@@ -164,6 +164,15 @@ const labels = {
   scan: lazyScreen(() => import('../screens/scan/scan').then((m) => m.ScanScreen)),
 };
 
+/** What the laws make of a container: their tables come with the first of these pages. */
+const candidates = {
+  all: lazyScreen(() => import('../screens/candidates/candidates').then((m) => m.CandidatesScreen)),
+  one: lazyScreen(() => import('../screens/candidates/candidate').then((m) => m.CandidateScreen)),
+  said: lazyScreen(() => import('../screens/candidates/said').then((m) => m.SaidScreen)),
+  another: lazyScreen(() => import('../screens/candidates/said').then((m) => m.AnotherScreen)),
+  working: lazyScreen(() => import('../screens/candidates/working').then((m) => m.CandidateWorking)),
+};
+
 const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['today', Today],
   ['batches', BatchList],
@@ -205,6 +214,12 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['containers/:id/water', life.water],
   ['containers/:id/meets', MeetsScreen],
   ['containers/:id/label', labels.make],
+  ['containers/:id/candidates', candidates.all],
+  ['containers/:id/candidates/another', candidates.another],
+  ['containers/:id/candidates/:scheme/:code', candidates.one],
+  ['containers/:id/candidates/:scheme/:code/said', candidates.said],
+  ['containers/:id/candidates/:scheme/:code/working/:key', candidates.working],
+  ['containers/:id/candidates/:scheme/:code/working/:key/:steps', candidates.working],
   ['meets', MeetsScreen],
   ['containers/:id/base/:base', ContainerBase],
   ['containers/:id/washing', WashingScreen],

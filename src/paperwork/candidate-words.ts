@@ -12,6 +12,10 @@ import type { Candidate } from '../rules/candidate';
 
 type Named = Pick<Candidate, 'scheme' | 'code'>;
 
+/** A transport entry has its own name: one number may stand for several. */
+const entryOf = (candidate: Named): { readonly name?: string } | undefined =>
+  'entry' in candidate ? (candidate as { readonly entry: { readonly name?: string } }).entry : undefined;
+
 export const schemeWords: Readonly<Record<Scheme, string>> = {
   clp: 'Hazard classes (GHS, CLP)',
   rcra: 'Waste codes of the United States',
@@ -122,6 +126,13 @@ function ofCalifornia(code: string): string {
   return code.startsWith('TTLC ') ? `${elementIn(code)} in all of it` : '';
 }
 
+/** Where one number stands for several entries, the words that they share. */
+function carriedAs(code: string): string {
+  const names = Object.values(transport.entries).flatMap(({ un, name }) => (un === code ? [name] : []));
+  const [first = ''] = names;
+  return names.length < 2 ? first : (/^[A-Z ]+(?= )/.exec(first)?.[0] ?? first);
+}
+
 const meanings: Readonly<Record<Scheme, (code: string) => string>> = {
   clp: (code) => texts[statementOf(code)]?.text.replace(' (name of sensitising substance)', '') ?? '',
   rcra: ofRcra,
@@ -129,11 +140,13 @@ const meanings: Readonly<Record<Scheme, (code: string) => string>> = {
   california: ofCalifornia,
   'eu-hp': (code) => properties[code]?.name ?? '',
   'waste-list': (code) => entries[code.replace('*', '')]?.says ?? '',
-  transport: (code) => Object.values(transport.entries).find(({ un }) => un === code)?.name ?? '',
+  transport: carriedAs,
 };
 
 /** What a code means; empty for one that somebody gave and no table here knows. */
-export const meaningOf = ({ scheme, code }: Named): string => meanings[scheme](code);
+export const meaningOf = (candidate: Named): string =>
+  entryOf(candidate)?.name ?? meanings[candidate.scheme](candidate.code);
 
-/** A code keeps its numbers beside it. */
-export const codeText = (code: string): string => code.replace(/ (?=\d|H\d)/g, '\u00a0');
+/** A code keeps its numbers beside it, and a short one never breaks. */
+export const codeText = (code: string): string =>
+  code.length <= 8 ? code.replaceAll(' ', '\u00a0') : code.replace(/ (?=\d|H\d)/g, '\u00a0');

@@ -7,8 +7,15 @@ import { between } from './words';
 const withUnit = (text: string, unit: string): string => (unit === '' ? text : `${text}\u202f${unit}`);
 
 /** As many digits as it has: a limit is exact. */
-export const limitText = (limit: Figure, sign: DecimalSign): string =>
-  withUnit(formatNumber(limit.value, limit.value.decimalPlaces(), sign), printed(limit, sign).unit);
+export const limitShown = (limit: Figure, sign: DecimalSign) => ({
+  value: formatNumber(limit.value, limit.value.decimalPlaces(), sign),
+  unit: printed(limit, sign).unit,
+});
+
+export function limitText(limit: Figure, sign: DecimalSign): string {
+  const { value, unit } = limitShown(limit, sign);
+  return withUnit(value, unit);
+}
 
 /** @example "0.84 % (0.77 to 0.90)" */
 export function rangedText(figure: Figure, sign: DecimalSign): string {

@@ -1,5 +1,5 @@
 /**
- * The marks, eight of states and seven of a container's life: a state has a word, a shape and a place. Beside its own words a mark is decoration; where it stands
+ * The marks, nine of states and seven of a container's life: a state has a word, a shape and a place. Beside its own words a mark is decoration; where it stands
  * alone, give it a `word`, which screen readers then hear.
  */
 import type { ComponentChildren } from 'preact';
@@ -14,6 +14,7 @@ export type MarkKind =
   | 'unknown'
   | 'candidate'
   | 'confirmed'
+  | 'refused'
   | 'clearance'
   | LifeMark;
 
@@ -79,6 +80,12 @@ const drawings: Readonly<Record<MarkKind, (share: number) => ComponentChildren>>
     <>
       <path d={seal(14.2)} class={styles.ink} />
       <path d="m10.6 18.6 5.2 5.2 9.8-11" class={styles.check} />
+    </>
+  ),
+  refused: () => (
+    <>
+      <path d={seal(13.4)} class={styles.line} />
+      <path d="M10.4 18h15.2" class={styles.line} />
     </>
   ),
   clearance: () => (

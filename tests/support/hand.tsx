@@ -8,7 +8,7 @@ export const user = userEvent.setup();
 
 /** @param address "batches/new", or a link's "#/batches/new" */
 export function open(shell: Shell, address: string) {
-  const found = screenAt(address.replace(/^#\//, '').split('/'));
+  const found = screenAt(address.replace(/^#\//, '').split('/').map(decodeURIComponent));
   if (!found) throw new Error(`nothing at ${address}`);
   const { screen: Screen, at } = found;
   cleanup();

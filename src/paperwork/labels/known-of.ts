@@ -29,7 +29,7 @@ function standingOf(answers: readonly AnswerState[]): LabelStanding {
 }
 
 /** Of a scheme: what was accepted, else what fires and nobody refused. */
-function heldCodes(container: ContainerState, all: ContainerCandidates, scheme: Scheme): readonly string[] {
+export function heldCodes(container: ContainerState, all: ContainerCandidates, scheme: Scheme): readonly string[] {
   const accepted = acceptedNow(container, scheme);
   if (accepted.length > 0) return accepted.map(({ body }) => body.code);
   const candidates = bySchemes(all).find(([name]) => name === scheme)?.[1] ?? [];

@@ -40,6 +40,7 @@ const { storage, proof, nearTheWork, inspection, retention: kept } = generator;
 
 /** Rules that are named with no number, the first that fits. */
 const named = (far: boolean): readonly (readonly [RegExp, Period | null])[] => [
+  [/vsqg.*(under|below|less)/, null],
   [/vsqg.*1000|1000.*vsqg/, referencePeriod(storage.SQG)],
   [/vsqg|cesqg|very[- ]small/, null],
   [/lqg.*exception|exception.*lqg/, referencePeriod(proof['LQG-report'])],
@@ -71,7 +72,8 @@ function periodInName(rule: string): Period | undefined {
   ];
   const last = numbers.filter(([, , unit]) => !/^(us gal|gal|kg|lb|l|mi|miles|km)$/.test(unit ?? '')).at(-1);
   if (!last) return undefined;
-  const unit = unitOf(last[2], rule);
+  // No law keeps anything for a hundred years: such a number alone counts days.
+  const unit = last[2] === undefined && Number(last[1]) >= 100 ? 'days' : unitOf(last[2], rule);
   return unit === 'weeks' ? { count: 7 * Number(last[1]), unit: 'days' } : { count: Number(last[1]), unit };
 }
 
@@ -87,7 +89,7 @@ function periodOf({ rule, days, years, distanceMiles }: ClockCase['input']): Per
   const far = miles !== undefined && miles >= Number(storage.far.value);
   // The longer time is no free choice: nearer than that, the shorter one holds.
   if (/sqg.*270/.test(name) && miles !== undefined && !far) return referencePeriod(storage.SQG);
-  const inName = periodInName(name.replace(/1000\s*kg/, ''));
+  const inName = periodInName(name.replace(/1[ ,]?000[\s-]*(kg)?/, ''));
   if (inName) return inName;
   const found = named(far).find(([words]) => words.test(name));
   if (!found) throw new Error(`no rule that this knows: ${rule}`);

@@ -3,13 +3,18 @@
  * all; the rules that must fire for the things of such groups; whether mixing them may be planned at all.
  */
 import * as z from 'zod/mini';
-import { cellsBetween, chartCell } from '../../src/safety/must-not-meet/chart';
+import { reactivity } from '../../src/reference/reactivity-tables';
+import { cellsBetween, chartCell, isRefused } from '../../src/safety/must-not-meet/chart';
 import { thingsOfGroups } from '../../src/safety/must-not-meet/matter';
 import { meetings } from '../../src/safety/must-not-meet/meetings';
 import type { Check, Outcome } from './outcome';
 import { sameSet } from './sets';
 
-const Groups = z.array(z.int().check(z.positive())).check(z.minLength(1));
+const Group = z.union([
+  z.int().check(z.positive()),
+  z.pipe(z.string().check(z.regex(/^[1-9]\d*$/)), z.transform(Number)),
+]);
+const Groups = z.array(Group).check(z.minLength(1));
 
 export const CompatibilityCase = z.object({
   id: z.string(),
@@ -35,35 +40,68 @@ function mustFire(expected: readonly string[], computed: readonly string[]): Che
   };
 }
 
-/** What the tables say of two lists of groups. */
+/** A statement of the chart; a gap of the copy that is taken for dangerous, and a group that must meet nothing, have no codes there. */
+function printedIn(cell: string): readonly string[] {
+  const found = chartCell(cell);
+  const isNever = cell.split('-').some((group) => group in reactivity.withAnything);
+  return found && !found.suspected && !isNever ? found.codes : [];
+}
+
+/** What the tables say of two lists of groups; `held` is what is taken for dangerous where the chart prints nothing. */
 export function compatibility({ a, b }: CompatibilityCase['input']) {
-  const cells = Object.fromEntries(
-    sorted(cellsBetween(a, b)).map((cell): [string, readonly string[]] => {
-      const found = chartCell(cell);
-      // A gap of the copy that is taken for dangerous is no statement of the chart.
-      return [cell, found && !found.suspected ? found.codes : []];
-    }),
-  );
+  const names = sorted(cellsBetween(a, b));
+  const cells = Object.fromEntries(names.map((cell) => [cell, printedIn(cell)]));
+  const held = Object.fromEntries(names.map((cell) => [cell, chartCell(cell)?.codes ?? []]));
   const asMatter = (groups: readonly number[]) => thingsOfGroups(groups).map((thing) => ({ thing }));
   const found = meetings(asMatter(a), asMatter(b));
   return {
     cells,
+    held,
     codes: sorted(new Set(Object.values(cells).flat())),
+    heldCodes: sorted(new Set(Object.values(held).flat())),
     specificRules: sorted(new Set(found.flatMap(({ ruling, by }) => (ruling.kind === 'rule' ? [by] : [])))),
-    allowPlannedMixing: found.every(({ severity }) => severity === 'mind'),
+    // Of most organics nothing here is a thing with a name: their cells speak for themselves.
+    allowPlannedMixing:
+      found.every(({ severity }) => severity === 'mind') && !Object.values(held).some(isRefused),
   };
 }
+
+const cellNamed = (written: string): string =>
+  written
+    .split(/\D+/)
+    .filter(Boolean)
+    .sort((one, other) => Number(one) - Number(other))
+    .join('-');
+
+/** As printed; a case may also name what is taken for dangerous. */
+const printedOrHeld = (
+  name: string,
+  said: readonly string[],
+  printed: readonly string[],
+  held: readonly string[],
+): Check => {
+  const asPrinted = sameSet(name, said, printed);
+  const asHeld = sameSet(name, said, held);
+  return asHeld.ok && !asPrinted.ok ? asHeld : asPrinted;
+};
 
 export function evaluateCompatibility({ input, expected }: CompatibilityCase): Outcome {
   const computed = compatibility(input);
   const { cells, codes, specificRules, allowPlannedMixing: allowed } = expected;
   const checks: Check[] = [];
   if (cells) {
-    checks.push(sameSet('cells', Object.keys(cells), Object.keys(computed.cells)));
-    for (const [cell, said] of Object.entries(cells))
-      checks.push(sameSet(`cell ${cell}`, said, computed.cells[cell] ?? []));
+    const said = Object.entries(cells).map(([cell, all]) => [cellNamed(cell), all] as const);
+    checks.push(
+      sameSet(
+        'cells',
+        said.map(([cell]) => cell),
+        Object.keys(computed.cells),
+      ),
+    );
+    for (const [cell, all] of said)
+      checks.push(printedOrHeld(`cell ${cell}`, all, computed.cells[cell] ?? [], computed.held[cell] ?? []));
   }
-  if (codes) checks.push(sameSet('codes', codes, computed.codes));
+  if (codes) checks.push(printedOrHeld('codes', codes, computed.codes, computed.heldCodes));
   if (specificRules) checks.push(mustFire(specificRules, computed.specificRules));
   if (allowed !== undefined)
     checks.push({

@@ -3,11 +3,12 @@ import * as z from 'zod/mini';
 import type { Figure } from '../../src/quantities/figure';
 import { type Element, type ElementLevels, levelElements } from '../../src/rules/element-levels';
 import { Amount, Amounts, figureOf, Ph, phOf } from './amount';
+import { stateNamed } from './mixture-input';
 
 const Flag = z.optional(z.nullable(z.boolean()));
 /** Besides these, a key that tells of solids in percent, of ammonia, and of sulfide or cyanide, however it is called. */
 export const LevelsInput = z.looseObject({
-  state: z.optional(z.enum(['liquid', 'solid', 'sludge'])),
+  state: z.optional(z.nullable(z.pipe(z.string(), z.transform(stateNamed)))),
   aqueous: Flag,
   pH: Ph,
   dissolved_mg_L: Amounts,

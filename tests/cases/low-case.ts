@@ -7,7 +7,7 @@ import { wasteKinds, wasteList, workViews } from '../../src/reference/waste-list
 import { euHpCandidates } from '../../src/rules/eu-hp/candidates';
 import { type WasteAsked, wasteListEntries } from '../../src/rules/waste-list/entries';
 import { kindFromWords, viewFromWords } from '../../src/rules/waste-list/kind-from-words';
-import { MixtureInput, mixtureOf } from './mixture-input';
+import { MixtureInput, mixtureOf, stateNamed } from './mixture-input';
 import type { Check, Outcome } from './outcome';
 
 const Text = z.optional(z.nullable(z.string()));
@@ -66,18 +66,17 @@ function propertiesOf(input: Input, words: string): WasteAsked['properties'] {
   if (/\b(not|non)[ -]?hazardous/.test(words)) return [];
   const { massPercent, elementMassPercent, gramPerL, elementGramPerL } = input;
   if (![massPercent, elementMassPercent, gramPerL, elementGramPerL].some(Boolean)) return null;
-  const state = /solid|dry/.test(input.state ?? '')
-    ? 'solid'
-    : /sludge/.test(input.state ?? '')
-      ? 'sludge'
-      : 'liquid';
-  return euHpCandidates(mixtureOf({ ...input, state }));
+  return euHpCandidates(mixtureOf({ ...input, state: stateNamed(input.state ?? '') }));
 }
 
-/** Whatever else the case says in words, save where it comes from. */
-const otherWords = ({ process: _, source: __, ...rest }: Input): string =>
-  Object.values(rest)
-    .filter((value) => typeof value === 'string')
+/** Keys that say where a waste comes from, and not what it is. */
+const isOrigin = (key: string): boolean =>
+  /process|source|origin|activity|trade|from|arises|context|business|sector|site/i.test(key);
+
+const wordsUnder = (input: Input, keys: (key: string) => boolean): string =>
+  Object.entries(input)
+    .filter(([key, value]) => keys(key) && typeof value === 'string')
+    .map(([, value]) => value)
     .join(', ');
 
 export function wasteAsked({ input: given, title }: Pick<LowCase, 'input' | 'title'>): WasteAsked {
@@ -94,8 +93,12 @@ export function wasteAsked({ input: given, title }: Pick<LowCase, 'input' | 'tit
     input.description,
   ];
   const words = said.filter(Boolean).join(', ').toLowerCase();
-  const kind = own ?? kindFromWords(words) ?? kindFromWords(title ?? '') ?? kindFromWords(otherWords(input));
-  const process = [input.process, input.source].filter(Boolean).join(', ');
+  const kind =
+    own ??
+    kindFromWords(words) ??
+    kindFromWords(title ?? '') ??
+    kindFromWords(wordsUnder(input, (key) => !isOrigin(key)));
+  const process = wordsUnder(input, isOrigin);
   const view = workViews.find((one) => one === process) ?? viewFromWords(process);
   return {
     kind,

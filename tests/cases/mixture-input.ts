@@ -10,8 +10,16 @@ import { nitrateOf, type SubstanceId, substanceIds, substances } from '../../src
 import type { Mixture } from '../../src/rules/mixture';
 import { Amounts, figureOf, Ph, phOf } from './amount';
 
+/** Paste and cake are sludge; slurry pours. */
+export function stateNamed(written: string): Mixture['state'] {
+  const words = written.toLowerCase();
+  if (/sludge|paste|cake/.test(words)) return 'sludge';
+  return /solid|dry|powder|salt|crust|paper/.test(words) ? 'solid' : 'liquid';
+}
+
 export const MixtureInput = z.object({
-  state: z._default(z.enum(['liquid', 'solid', 'sludge']), 'liquid'),
+  /** Also in words: "wet solid", "filter cake", "slurry". */
+  state: z._default(z.pipe(z.string(), z.transform(stateNamed)), 'liquid'),
   aqueous: z.optional(z.nullable(z.boolean())),
   pH: Ph,
   densityKgPerL: z.optional(z.nullable(z.union([z.string(), z.number()]))),

@@ -105,6 +105,6 @@ export function originOf(written: string, othersCount: boolean, month: string): 
 /** "non-acute" is not acute; P-codes are. */
 export function acuteOf(written: string): 'no' | 'acute' | 'acute-spill' {
   const text = written.toLowerCase().replace(/\b(non|not)[- ]acute(ly)?\b/g, '');
-  if (!has(text, /\bacute(ly)?\b(?! tox)|\bp\d{3}\b/)) return 'no';
+  if (!has(text, /\bacute(ly)?\b(?! tox)|\bp\d{3}\b|\bp-listed\b/)) return 'no';
   return has(text, /spill|clean[- ]?up/) ? 'acute-spill' : 'acute';
 }

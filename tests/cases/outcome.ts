@@ -36,6 +36,28 @@ export function compared(
 export const relative = (expected: number, computed: number): number =>
   expected === computed ? 0 : Math.abs(computed - expected) / Math.abs(expected);
 
+/** Half of the last place that a value is printed to: "0.06" may stand for anything from 0.055 to 0.065. */
+export function printedTo(written: string | number): number {
+  const places = /\.(\d+)$/.exec(String(written))?.[1]?.length;
+  return places === undefined ? 0 : 0.5 * 10 ** -places;
+}
+
+/** A printed value against a computed one: what its last place leaves open is no deviation. */
+export function comparedAsPrinted(
+  name: string,
+  expected: string | number | null,
+  computed: number | null,
+  tolerance: number,
+): Check {
+  const value = expected === null ? null : Number(expected);
+  const open = expected === null ? 0 : printedTo(expected);
+  const beyondPrint = (said: number, found: number): number => {
+    const off = Math.max(0, absolute(said, found) - open);
+    return off === 0 ? 0 : off / Math.abs(said);
+  };
+  return compared(name, value, computed, beyondPrint, tolerance);
+}
+
 export const absolute = (expected: number, computed: number): number => Math.abs(computed - expected);
 
 export const worstOf = (checks: readonly Check[], name: string): Check => ({

@@ -9,7 +9,7 @@ import { type TransportCandidate, transportCandidates } from '../../src/rules/tr
 import type { Consignment } from '../../src/rules/transport/consignment';
 import { kindFromWords } from '../../src/rules/waste-list/kind-from-words';
 import { Amount, figureOf } from './amount';
-import { MixtureInput, mixtureOf } from './mixture-input';
+import { MixtureInput, mixtureOf, stateNamed } from './mixture-input';
 import type { Check, Outcome } from './outcome';
 import { listed } from './sets';
 
@@ -61,11 +61,9 @@ const compared = new Set([
   ...['subsidiary', 'wastePrefix', 'environmentallyHazardous', 'technicalNames', 'reportableQuantity'],
 ]);
 
-/** "solid, wet with liquor" is a solid; paste and cake are sludge; slurry pours. What lets liquid stand free is carried as a liquid. */
+/** What lets liquid stand free is carried as a liquid. */
 function stateOf({ freeLiquid }: Input, words: string): 'liquid' | 'solid' | 'sludge' {
-  if (freeLiquid === true) return 'liquid';
-  if (/sludge|paste|cake/.test(words)) return 'sludge';
-  return /solid|dry|powder|salt|crust|paper/.test(words) ? 'solid' : 'liquid';
+  return freeLiquid === true ? 'liquid' : stateNamed(words);
 }
 
 function wetnessOf(input: Input, words: string): Pick<Consignment, 'wetness'> {

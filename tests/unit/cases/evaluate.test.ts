@@ -49,6 +49,43 @@ describe('a case of what must not meet', () => {
   });
 });
 
+describe('what a case of groups alone may mean', () => {
+  const mixing = (a: unknown, b: unknown, expected: object) =>
+    evaluated(
+      JSON.stringify([{ id: 'G', kind: 'compatibility', input: { a, b }, expected }]),
+    )[0]?.outcome.checks.map(({ ok }) => ok);
+
+  it('an acid that no list says holds water is an acid of this shelf', () => {
+    expect(mixing([2], [1], { specificRules: ['HNO3-HCL'], allowPlannedMixing: false })).toEqual([
+      true,
+      true,
+    ]);
+    expect(mixing([2, 24], [10, 106], { specificRules: ['AG-NH3'] })).toEqual([true]);
+  });
+
+  it('lime without water is no ammonia: liming may be planned', () => {
+    expect(mixing([2, 24, 106], [10], { allowPlannedMixing: true })).toEqual([true]);
+  });
+
+  it('fire in a cell forbids mixing also where nothing with a name stands for the group', () => {
+    expect(mixing([2], [16], { codes: ['H', 'F'], allowPlannedMixing: false })).toEqual([true, true]);
+    expect(mixing([104], [105], { allowPlannedMixing: false })).toEqual([true]);
+  });
+
+  it('a gap is blank, or what it is taken for; cells and groups may be written otherwise', () => {
+    expect(mixing([104], [105], { cells: { '104-105': [] }, codes: [] })).toEqual([true, true, true]);
+    expect(
+      mixing(['105'], ['104'], { cells: { '105-104': ['H', 'F', 'E'] }, codes: ['H', 'F', 'E'] }),
+    ).toEqual([true, true, true]);
+    expect(mixing([104], [105], { cells: { '104-105': ['H'] } })).toEqual([true, false]);
+    expect(mixing([107], [106], { cells: { '106-107': [] }, allowPlannedMixing: false })).toEqual([
+      true,
+      true,
+      true,
+    ]);
+  });
+});
+
 describe('a case of a mixture by CLP', () => {
   const mixture = (input: object, expected: object) =>
     evaluated(JSON.stringify([{ id: 'M', kind: 'clp-mixture', input, expected }]))[0]?.outcome;
@@ -73,6 +110,37 @@ describe('a case of a mixture by CLP', () => {
       ],
     });
     expect(outcome?.checks.map(({ ok }) => ok)).toEqual([true, true]);
+  });
+
+  it('a value is compared as closely as it is printed', () => {
+    const input = { state: 'liquid', massPercent: { 'HNO3-conc': '90' } };
+    const check = (ateVapour_mg_L: string) => mixture(input, { ateVapour_mg_L })?.checks[0]?.ok;
+    expect(['0.06', '0.05556', '0.0600', '0.05'].map(check)).toEqual([true, true, false, false]);
+  });
+
+  it('the oxidiser in strong acid is one flag however it is named, and no signal word may be a word', () => {
+    const acid = { state: 'liquid', massPercent: { HNO3: '68' } };
+    const flags = (flag: string) =>
+      mixture(acid, { byTestFlags: ['Met. Corr. 1 H290', flag] })?.checks[0]?.ok;
+    expect(['Ox. Liq. 3 H272', 'Ox. Liq. 3 (C >= 65 %) H272', 'Ox. test: contains HNO3'].map(flags)).toEqual([
+      true,
+      true,
+      true,
+    ]);
+    expect(flags('Ox. test: contains AgNO3')).toBe(false);
+    const tin = mixture({ state: 'powder', massPercent: { SnO2: '9' } }, { signalWord: 'none' });
+    expect(tin?.checks[0]?.ok).toBe(true);
+  });
+
+  it('a class of acute toxicity may leave its route to its statement', () => {
+    const input = { state: 'solid', massPercent: { 'Cu(OH)2': '30' } };
+    const classes = (...acute: string[]) =>
+      mixture(input, {
+        calculated: [...acute, 'Eye Dam. 1 H318', 'Aquatic Acute 1 H400', 'Aquatic Chronic 1 H410'],
+      })?.checks[0]?.ok;
+    expect(classes('Acute Tox. 4 H302', 'Acute Tox. 4 inhal. dustMist H332')).toBe(true);
+    expect(classes('Acute Tox. 4 H302', 'Acute Tox. 4 (inhalation vapour) H332')).toBe(false);
+    expect(classes('Acute Tox. 4 H302')).toBe(false);
   });
 });
 

@@ -38,6 +38,10 @@ describe('a clock by the name of its rule', () => {
     ['LOCAL-120', '2026-05-31'],
     ['P30D', '2026-03-02'],
     ['VSQG', null],
+    ['VSQG-1000', '2026-07-30'],
+    ['VSQG over 1000 kg', '2026-07-30'],
+    ['VSQG-under-1000', null],
+    ['EU-365', '2027-01-31'],
   ])('%s', (rule, day) => {
     expect(lastDay(rule)).toBe(day);
   });
@@ -118,8 +122,9 @@ describe('how waste came about, from its words', () => {
     expect([
       acuteOf('acute hazardous waste'),
       acuteOf('P105'),
+      acuteOf('a P-listed reagent'),
       acuteOf('non-acute liquor'),
       acuteOf('clean-up of a spill of acute waste'),
-    ]).toEqual(['acute', 'acute', 'no', 'acute-spill']);
+    ]).toEqual(['acute', 'acute', 'acute', 'no', 'acute-spill']);
   });
 });

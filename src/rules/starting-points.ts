@@ -27,15 +27,22 @@ export type StartingPoint = {
   readonly forWhom: string;
   readonly value: string;
   readonly unit: string;
+  /** The place in the law alone: "40 CFR 262.16(b)". */
+  readonly cite: string;
   readonly source: Source;
   readonly note?: string;
 };
+
+/** Titles of sources say after a colon what stands there, and in brackets at their end where it was read. */
+const placeIn = (title: string): string => (title.split(':')[0] ?? title).replace(/ \([^()]*\)$/, '');
 
 const { storage, nearTheWork, inspection, month, onSite, proof, retention } = generator;
 
 function point(start: StartId, rule: StartedRule, forWhom: string, of: Constant): StartingPoint {
   const { value, unit, note } = of;
-  return { start, rule, forWhom, value, unit, source: sourceOf(of), ...(note === undefined ? {} : { note }) };
+  const source = sourceOf(of);
+  const told = note === undefined ? {} : { note };
+  return { start, rule, forWhom, value, unit, cite: placeIn(source.title), source, ...told };
 }
 
 /** The shortest year there is, so that the count in days never ends after the one in years. */

@@ -78,8 +78,7 @@ export function ruleFieldsOf(rule: UsualRule, body: LocalRuleStated | undefined)
 
 /** What taking a starting point over puts into the form; the person may still write another name and day. */
 export function takenOver(point: StartingPoint, today: string): Partial<RuleFields> {
-  const { start, value, unit, source } = point;
-  const cite = source.title.slice(0, 120);
+  const { start, value, unit, cite, source } = point;
   return {
     amount: { typed: value, unit },
     taken: { start, cite, read: source.status, value },

@@ -13,8 +13,8 @@ type Props = {
   readonly onTake: (point: StartingPoint) => void;
 };
 
-const isTaken = (taken: Props['taken'], { source, value }: StartingPoint): boolean =>
-  taken !== null && taken.cite === source.title.slice(0, 120) && taken.value === value;
+const isTaken = (taken: Props['taken'], { cite, value }: StartingPoint): boolean =>
+  taken !== null && taken.cite === cite && taken.value === value;
 
 export function StartingPoints({ rule, taken, onTake }: Props) {
   const points = startingPointsFor(rule);

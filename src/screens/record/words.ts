@@ -145,12 +145,13 @@ export const ruleFormWords = {
     point: {
       readonly forWhom: string;
       readonly note?: string;
-      readonly source: { readonly title: string; readonly status: string };
+      readonly cite: string;
+      readonly source: { readonly status: string };
     },
   ) =>
     [
       `${law}, ${point.forWhom}.`,
-      `${point.source.title}${point.source.status === 'verified' ? '' : ' (from memory, not checked against its source)'}.`,
+      `${point.cite}${point.source.status === 'verified' ? '' : ' (from memory, not checked against its source)'}.`,
       point.note ?? '',
     ]
       .filter((part) => part !== '')

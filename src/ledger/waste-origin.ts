@@ -3,7 +3,6 @@ import type { Candidate } from '../rules/candidate';
 import { byOrigin, type Known, type Origin } from '../rules/quantities/counting';
 import { rcraCandidates } from '../rules/rcra/candidates';
 import type { StreamKind } from '../safety/stream-kind';
-import { contentsTogether } from './container-load';
 import { mixtureFrom } from './container-mixture';
 import { comingOfWaste } from './dilution';
 import type { CountingSaid } from './entries/streams';
@@ -47,30 +46,35 @@ export const treatedFor = (state: State, stream: StreamState): readonly StreamSt
     ? treatedBefore(state, stream).filter((one) => one !== undefined)
     : [];
 
+/** Whether it is told of as left of itself, at once or by way of others: an hour that is wrong somewhere. */
+function comesOfItself(state: State, stream: StreamState): boolean {
+  const reached = new Set<StreamState>();
+  const open = [stream];
+  for (let one = open.pop(); one; one = open.pop())
+    for (const before of treatedFor(state, one)) {
+      if (before === stream) return true;
+      if (!reached.has(before)) open.push(before);
+      reached.add(before);
+    }
+  return false;
+}
+
 /**
- * Whether what was treated was counted once: of the residue's batch where it has one, else all that was treated before. Of
- * a mixture that holds anything that was not counted, the residue is counted: the careful answer.
+ * Whether what was treated was counted once. Of a mixture that holds anything that was not counted, the residue is counted:
+ * the careful answer.
  */
-function countedBefore(state: State, stream: StreamState, under: ReadonlySet<string>): Known {
-  const { streamId } = stream.body;
-  // Two wastes that are each told of as what is left of the other.
-  if (under.has(streamId)) return 'not determined';
+function countedBefore(state: State, stream: StreamState): Known {
   const treated = treatedBefore(state, stream);
-  if (treated.includes(undefined)) return 'not determined';
-  const mine = treated.filter((one) => one !== undefined);
-  if (mine.length === 0) return 'not determined';
-  const within = new Set([...under, streamId]);
-  return allOf(mine.map((one) => countedOnce(originOf(state, one, within))));
+  if (treated.length === 0 || comesOfItself(state, stream)) return 'not determined';
+  return allOf(treated.map((one) => (one ? countedOnce(originOf(state, one)) : 'not determined')));
 }
 
 /** Hazardous waste codes of a waste by the law of the USA, as it was logged. */
 export function rcraCodesOf(state: State, { body }: StreamState): readonly Candidate[] {
   const { liquid, solid, stream } = body;
   const amounts = [liquid?.volume, solid?.wetMass].filter((amount) => amount !== undefined);
-  const [first, ...more] = amounts.map((amount) => comingOfWaste(state, body, amount));
-  if (!first) return [];
-  const contents = more.reduce((all, one) => contentsTogether(all, one.contents), first.contents);
-  return rcraCandidates(mixtureFrom(contents, [stream], first.pH).levels);
+  const whole = comingOfWaste(state, body, ...amounts);
+  return whole ? rcraCandidates(mixtureFrom(whole.contents, [stream], whole.pH).levels) : [];
 }
 
 /** Whether it is hazardous for nothing but its corrosivity; open while a test, or a person, may still say otherwise. */
@@ -111,10 +115,9 @@ function originSaid(state: State, stream: StreamState, { counted }: CountingSaid
   }
 }
 
-/** @param under wastes whose own origin rests on this one */
-export function originOf(state: State, stream: StreamState, under: ReadonlySet<string> = new Set()): Origin {
+export function originOf(state: State, stream: StreamState): Origin {
   if (stream.counting) return originSaid(state, stream, stream.counting.body);
   return leftOfTreatment.has(stream.body.stream)
-    ? { kind: 'residue-of-treatment', countedBefore: countedBefore(state, stream, under) }
+    ? { kind: 'residue-of-treatment', countedBefore: countedBefore(state, stream) }
     : { kind: 'generated' };
 }

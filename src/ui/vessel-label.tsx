@@ -10,7 +10,8 @@ type VesselLabelProps = {
   readonly large: boolean;
 };
 
-export function VesselLabel({ code, missing, drawn, large }: VesselLabelProps) {
+/** Where the tab stands, and the size of its letters. */
+export function labelBox({ code, missing, drawn, large }: VesselLabelProps) {
   const letter = large ? 25 : 13;
   const wanted = code.length * letter * 0.62 + (large ? 34 : 12);
   // On a narrow bottle the tab goes round it and stands over both walls.
@@ -25,6 +26,12 @@ export function VesselLabel({ code, missing, drawn, large }: VesselLabelProps) {
   const hides = low < drawn.levelPx + 4 || height > 0.6 * (drawn.heightPx - drawn.levelPx);
   const air = drawn.levelPx - height - 8;
   const y = !missing && hides && drawn.liquid !== '' && air > drawn.capBoxPx.bottom ? air : low;
+  return { x, y, width, height, letter };
+}
+
+export function VesselLabel(props: VesselLabelProps) {
+  const { code, missing } = props;
+  const { x, y, width, height, letter } = labelBox(props);
   return (
     <g class={styles.labelText}>
       <rect x={x} y={y} width={width} height={height} class={missing ? styles.tabMissing : styles.tab} />

@@ -4,7 +4,7 @@ import styles from './vessel.module.css';
 import { VesselFill } from './vessel-fill';
 import { vesselGeometry } from './vessel-geometry';
 import { type VesselFamily, vesselKind } from './vessel-kinds';
-import { VesselLabel } from './vessel-label';
+import { labelBox, VesselLabel } from './vessel-label';
 
 export type VesselDrawing = {
   readonly family: VesselFamily;
@@ -36,6 +36,10 @@ export type VesselProps = VesselDrawing & {
   readonly roomRightPx?: number | undefined;
 };
 
+/** About as high and as wide as a digit at a tick, and how far from the wall it stands. */
+const tickLetterPx = 10;
+const tickTextPx = 24;
+
 /** Half a line, so that no stroke is cut. */
 const pad = 2;
 
@@ -57,6 +61,16 @@ export function Vessel(props: VesselProps) {
   const large = props.scale > 0.4;
   const width = drawn.widthPx + 2 * pad + (props.roomRightPx ?? 0);
   const height = drawn.heightPx + 2 * pad;
+  const label =
+    props.code === undefined
+      ? undefined
+      : labelBox({ code: props.code, missing: props.labelMissing, drawn, large });
+  // A number half under the label reads as another.
+  const covered = ({ xPx, yPx, litres }: (typeof drawn.ticks)[number]): boolean =>
+    label !== undefined &&
+    yPx > label.y - tickLetterPx &&
+    yPx < label.y + label.height + tickLetterPx &&
+    xPx + tickTextPx + String(litres).length * tickLetterPx > label.x;
   return (
     <svg
       class={`${styles.vessel} ${large ? styles.large : ''}`}
@@ -79,8 +93,8 @@ export function Vessel(props: VesselProps) {
       {drawn.ticks.map((tick) => (
         <g key={tick.litres}>
           <path d={`M${tick.xPx} ${tick.yPx}h${tick.long ? 20 : 11}`} class={styles.tick} />
-          {tick.long && (
-            <text x={tick.xPx + 24} y={tick.yPx + 5} class={styles.tickText}>
+          {tick.long && !covered(tick) && (
+            <text x={tick.xPx + tickTextPx} y={tick.yPx + 5} class={styles.tickText}>
               {tick.litres}
             </text>
           )}

@@ -4,6 +4,7 @@ import Decimal from 'decimal.js';
 import { type Flag, neededRules } from '../../ledger/flags';
 import { type DecimalSign, formatNumber } from '../../quantities/format';
 import { substanceNames } from '../batches/evidence-words';
+import { sentence } from '../checklist/words';
 import { thingInside } from '../words';
 
 export const todayWords = {
@@ -90,7 +91,7 @@ export function flagWords(
     case 'finding-open':
       return {
         title: [name, flag.ask].filter(Boolean).join(': '),
-        second: `${flag.answer}. Close it when it is done.`,
+        second: `${sentence(flag.answer)}. Close it when it is done.`,
       };
     case 'was-diluted':
       return {

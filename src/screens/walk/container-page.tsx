@@ -58,10 +58,9 @@ function Facts({ container }: Pick<Props, 'container'>) {
       )}
       <dt>{w.stands.holds}</dt>
       <dd>
-        {w.stands.of(
-          isOpen(state.value, container) ? words.notDetermined : heldText(container.holds, sign.value),
-          amountText(capacity, sign.value),
-        )}
+        {isOpen(state.value, container)
+          ? words.notDetermined
+          : w.stands.of(heldText(container.holds, sign.value), amountText(capacity, sign.value))}
       </dd>
     </dl>
   );
@@ -77,11 +76,6 @@ function Known({ container }: Pick<Props, 'container'>) {
       {damagedSince !== null && (
         <Notice mark="wrong" size="small">
           {w.damaged(dayText(damagedSince, now.value))}
-        </Notice>
-      )}
-      {isDoubted(state.value, container) && (
-        <Notice mark="unknown" size="small">
-          {w.doubtful}
         </Notice>
       )}
       {open.map(({ found }) => (

@@ -18,7 +18,6 @@ export const walkWords = {
     of: (held: string, capacity: string) => `${held} of ${capacity}`,
   },
   damaged: (day: string) => `Damaged since ${day}.`,
-  doubtful: 'Nobody knows for sure what is in it.',
   stillOpen: (ask: string, answer: string) => `Found before, still open: ${ask} ${sentence(answer)}.`,
   undo: (what: string) => `Undo: ${what}`,
   /** Why an entry was withdrawn that was taken back at once. */

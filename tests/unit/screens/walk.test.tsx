@@ -177,6 +177,17 @@ describe('no container', () => {
   });
 });
 
+test('what nobody knows is looked at first, and is never called empty', async () => {
+  const workshop = await shelf(1);
+  const found = await stands(workshop, 'C-02', '0');
+  await workshop.does({ do: 'mark-container', containerId: found, mark: 'contents-doubtful' });
+  show(workshop);
+  expect(heading()).toBe(code(2));
+  expect(screen.getByText('Contents not determined')).toBeTruthy();
+  expect(screen.getByText('not determined')).toBeTruthy();
+  expect(screen.queryByText('Empty')).toBeNull();
+});
+
 describe('something is wrong', () => {
   it('is told look by look, with a note, and written with its container', async () => {
     const workshop = await shelf(2);

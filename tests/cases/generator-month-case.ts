@@ -54,13 +54,14 @@ type GeneratorMonthCase = z.infer<typeof GeneratorMonthCase>;
 /** "alreadyCounted" as "already counted". */
 const inWords = (key: string): string => key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
-/** Every word of an event: of what it is, and of any note, code or kind beside it. */
+/** Every word of an event: of what it is, where it went, and of any note, code or kind beside it. */
 const wordsOf = (event: Event): string =>
   Object.entries(event)
     .filter(([key]) => !(key in masses) && !['at', 'date', 'densityKgPerL'].includes(key))
     .flatMap(([key, value]): unknown[] => {
       if (typeof value === 'boolean') return [`${value ? '' : 'not '}${inWords(key)}`];
-      return Array.isArray(value) ? value : [value];
+      const all = Array.isArray(value) ? value : [value];
+      return /^(to|into|destination|sentTo)$/.test(key) ? all.map((one) => `into ${one}`) : all;
     })
     .filter((value) => typeof value === 'string')
     .join('; ');

@@ -11,7 +11,8 @@ const straight =
 const stored =
   /(?<!(without|no|not) (any |prior |previous )?)(stor(ed|age)|accumulat|held|kept|stood|drummed)\b.*\b(before|first|then|for|and|until)\b|\b(after|from|out of) ((\w+ )*(storage|accumulation|days?)|(a |the )?(drums?|containers?|carboys?|tanks?))|\blater\b|\bnot (straight|direct)/;
 
-const notCounted = /\b(never|not|un)[- ]*(yet |previously |already |been |before )*counted|uncounted/;
+const notCounted =
+  /\bcounted (here |now )?(for )?the first time|\b(never|not|un)[- ]*(yet |previously |already |been |before )*counted|uncounted/;
 const counted =
   /(already|previously|once|was|were|been|is)\s+(been\s+)?counted|counted\s+(already|before|once|previously|earlier|in|last|when|at|the|on)\b|\bcounted (\w+ )?(liquor|waste|water|acid)\b/;
 
@@ -38,14 +39,17 @@ const otherHazard =
   /\bd0(0[13-9]|[1-4]\d)\b|\b[fkpu]\d{3}\b|\b(silver|lead|barium|cadmium|chromium|arsenic|oxidi[sz]er|ignitable|toxic)\b/;
 
 const residue =
-  /\b(sludge|residues?|filter ?cake|cake|precipitate|filtrate|still bottoms?|ash)\b[^.;]*\b(from|of|after|left)\b[^.;]*(treat|neutrali[sz]|precipitat|lim(e|ing)|reclaim|evaporat|cementation)|\btreatment[- ](sludge|residues?)/;
+  /\b(sludge|residues?|filter ?cake|cake|precipitate|filtrate|still bottoms?|ash)\b[^.;]*\b(from|of|after|left)\b[^.;]*(treat|neutrali[sz]|precipitat|lim(e|ing)|reclaim|evaporat|cementation)|\btreatment[- ](sludge|residues?)|\b(sludge|filtrate|filter ?cake)\b[^.;]*\b(from|of)\b[^.;]*\b(liquor|waste|acid|wash water|\d+ ?kg)\b[^.;]*\babove\b/;
 const moved =
-  /\b(moved?|moving|transfer\w*|relocat\w*|consolidat\w*|repack\w*|bulked)\b|\b(taken|removed|emptied) (out )?(of|from)\b|\breturned to\b[^.;]*(accumulation|storage|area)|\bfrom (on-site )?(satellite|storage|accumulation|central)|\b(carried over|left over|standing|stored) (from|since)\b|\b(shipment|pick-?up|shipped|handed over|collected by)\b/;
+  /\b(moved?|moving|transfer\w*|relocat\w*|consolidat\w*|re-?pack\w*|bulked)\b|\b(taken|removed|emptied) (out )?(of|from)\b|\breturned to\b[^.;]*(accumulation|storage|area)|\bfrom (on-site )?(satellite|storage|accumulation|central)|\b(carried over|left over|standing|stored) (from|since)\b|\b(shipment|pick-?up|shipped|handed over|collected by)\b/;
 
 const empty =
   /(?<!not )(?<!not yet )(?<!not rcra[- ])\b(rcra[- ])?empty\b|\bemptied (container|drum|bottle|bag)s?\b(?! and returned)/;
+/** What containers were rinsed with is a waste of its own. */
+const rinseOf = /\b(rinse|rinsate|rinsing|washings?|wash water)\b[^,;.]*\b(of|from)\b[^,;.]*\bempt/;
 const ownRules = /universal[- ]waste|used oil|lead[- ]acid batter|scrap metal|\bsamples? (for|sent|kept)\b/;
-const notHazardous = /\bnon-?hazardous\b|\bnot (a )?hazardous\b|\bnot (a )?waste\b|\bsold as (a )?product\b/;
+const notHazardous =
+  /\bnon-?hazardous\b|\bhousehold waste\b|\bnot (a )?hazardous\b|\bnot (a )?waste\b|\bsold as (a )?product\b/;
 const months = 'january february march april may june july august september october november december'.split(
   ' ',
 );
@@ -71,7 +75,7 @@ export function originOf(written: string, othersCount: boolean, month: string): 
   const before = countedBefore(text);
   if (has(text, notHazardous)) return { kind: 'not-hazardous' };
   if (has(text, /mixed with (a )?hazardous/)) return { kind: 'generated' };
-  if (has(text, empty) || has(text, ownRules)) return { kind: 'own-rules' };
+  if ((has(text, empty) && !has(text, rinseOf)) || has(text, ownRules)) return { kind: 'own-rules' };
   if (has(text, /\bepisodic\b/))
     return { kind: 'episodic-event', notified: has(text, /notif|subpart l/) ? 'yes' : 'not determined' };
   if (has(text, residue)) {

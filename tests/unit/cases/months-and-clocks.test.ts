@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { evaluateClock } from '../../cases/clock-case';
 import { evaluateFolder, failedIn, passedIn } from '../../cases/evaluate';
+import { evaluateGeneratorMonth } from '../../cases/generator-month-case';
 import { acuteOf, originOf } from '../../cases/origin-words';
 
 describe('cases made wrong on purpose fail in all that is wrong', () => {
@@ -92,6 +93,10 @@ describe('how waste came about, from its words', () => {
     ['residue in an RCRA-empty container', 'own-rules'],
     ['episodic event, notified', 'episodic-event'],
     ['washed ceramic, non-hazardous', 'not-hazardous'],
+    ['household waste', 'not-hazardous'],
+    ['rinse of emptied containers (D002)', 'generated'],
+    ['drum re-packed', 'from-accumulation'],
+    ['neutralised filtrate from the liquor above', 'residue-of-treatment'],
   ])('%s: %s', (words, kind) => {
     expect(kindOf(words)).toBe(kind);
   });
@@ -116,6 +121,21 @@ describe('how waste came about, from its words', () => {
     expect(sludge('sludge from the elementary neutralisation unit', true)).toMatchObject({
       countedBefore: 'no',
     });
+  });
+
+  it('reads where it went under a key of its own, and what counts for the first time', () => {
+    const events = [
+      { what: 'wash water D002', kg: '9', to: 'elementary neutralisation unit', direct: true },
+      { what: 'spent solvent reclaimed on site, counted the first time', kg: '5' },
+    ];
+    const input = { month: '2026-05', zone: 'UTC', events };
+    const { checks } = evaluateGeneratorMonth({
+      id: 'x',
+      kind: 'generator-month',
+      input,
+      expected: { countedEvents: [1], countedKg: '5' },
+    });
+    expect(checks.map(({ ok }) => ok)).toEqual([true, true]);
   });
 
   it('acute or not', () => {

@@ -511,6 +511,26 @@ describe('the place as a whole', () => {
     ]);
   });
 
+  it('ends the walk also when its last look stops and stays open', async () => {
+    const workshop = await shelf(1);
+    const item = {
+      id: 'own-1',
+      kind: 'confirm',
+      stop: true,
+      ask: 'Shed locked',
+      reason: 'Children',
+    } as const;
+    const list = walkList(workshop.state.value).id;
+    await workshop.does({ do: 'change-list', change: { change: 'item-added', list, item } });
+    show(workshop);
+    await inOrder(workshop);
+    await placeInOrder(workshop);
+    await tap(workshop, 'No');
+    await tap(workshop, /^Go on with the walk/);
+    expect(heading()).toBe('The walk is done.');
+    expect(found(workshop)).toMatchObject([{ found: { look: 'own-1', stops: true }, closed: null }]);
+  });
+
   it('is closed with what was done, also when the disk failed between the two', async () => {
     const workshop = await atPlace();
     await tap(workshop, 'No');

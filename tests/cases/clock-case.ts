@@ -48,7 +48,7 @@ const named = (far: boolean): readonly (readonly [RegExp, Period | null])[] => [
   [/exception/, referencePeriod(proof['SQG-report'])],
   [/lqg|large/, referencePeriod(storage.LQG)],
   [/sqg|small/, referencePeriod(far ? storage['SQG-far'] : storage.SQG)],
-  [/satellite|near[- ]the[- ]work/, referencePeriod(nearTheWork.days)],
+  [/satellite|\bsaa?t?\b|excess|near[- ]the[- ]work/, referencePeriod(nearTheWork.days)],
   [/inspect|week/, referencePeriod(inspection)],
   [/retention|record/, referencePeriod(kept.USA)],
   [/recover|treat/, referencePeriod(storage['EU-recovery'])],
@@ -84,7 +84,9 @@ function periodOf({ rule, days, years, distanceMiles }: ClockCase['input']): Per
   const name = rule
     .toLowerCase()
     .replace(/\bone\b/, '1')
-    .replace(/\bthree\b/, '3');
+    .replace(/\bthree\b/, '3')
+    // A section of the law is no time.
+    .replace(/(40 ?cfr ?)?\d+\.\d+(\(\w+\))*/g, '');
   const miles = distanceMiles === undefined ? undefined : Number(distanceMiles);
   const far = miles !== undefined && miles >= Number(storage.far.value);
   // The longer time is no free choice: nearer than that, the shorter one holds.

@@ -43,6 +43,8 @@ describe('a clock by the name of its rule', () => {
     ['VSQG over 1000 kg', '2026-07-30'],
     ['VSQG-under-1000', null],
     ['EU-365', '2027-01-31'],
+    ['SQG 180 days (40 CFR 262.16)', '2026-07-30'],
+    ['excess-55-gal', '2026-02-03'],
   ])('%s', (rule, day) => {
     expect(lastDay(rule)).toBe(day);
   });

@@ -10,6 +10,7 @@ import { Rows } from '../../ui/row';
 import recordStyles from '../record/record.module.css';
 import { CandidateRow, GivenRow } from './candidate-row';
 import styles from './candidates.module.css';
+import { Cited } from './cited-rules';
 import { candidateWords as w } from './words';
 
 type Group = {
@@ -52,14 +53,14 @@ export function SchemePart({ container, all, scheme, candidates }: Props) {
   const of = (standing: Candidate['standing']) => candidates.filter((one) => one.standing === standing);
   const fires = of('fires').filter(({ code }) => !byPh.has(code));
   const given = acceptedBesides(container, all).filter(({ body }) => body.scheme === scheme);
+  const none =
+    scheme === 'transport' ? all.transport.none : scheme === 'waste-list' ? all.wasteList?.none : undefined;
   const open = of('open').map(({ code }) => codeText(code));
   const group = { container, label };
   return (
     <Part rule title={label} width="edge">
       {of('fires').length === 0 && (
-        <div class={styles.inset}>
-          <p>{w.none}</p>
-        </div>
+        <div class={styles.inset}>{none ? <Cited citation={none} /> : <p>{w.none}</p>}</div>
       )}
       <GroupOf {...group} {...(byPh.size > 0 ? { title: w.byCalculation } : {})} candidates={fires} />
       <GroupOf

@@ -23,7 +23,14 @@ function standingBox(setting: Setting, { standing }: LabelHazards, width: number
 const indicationBox = (setting: Setting, { indication }: LabelHazards, width: number): Box =>
   indication.length === 0
     ? nothing
-    : words(setting, w.indication(indication), 'bold', setting.bodyType, width);
+    : linesUpTo(
+        setting,
+        w.indication(indication),
+        typeOf(setting, 'bold', setting.bodyType),
+        width,
+        setting.fit.indicationLines,
+        w.leftOut.indication,
+      );
 
 /** The signal word, as wide as it is. */
 function signalBox(setting: Setting, { signal }: LabelHazards): Box {

@@ -45,6 +45,7 @@ function* fitsOf({ hazards, nevers }: LabelData, size: LabelSize): Generator<Fit
     nevers: nevers.length,
     nameLines: 2,
     secondLines: 2,
+    indicationLines: 4,
     standingLines: 4,
     codeLines: 4,
     ownerLines: 3,
@@ -73,6 +74,7 @@ function* fitsOf({ hazards, nevers }: LabelData, size: LabelSize): Generator<Fit
   yield* less('secondLines', 0, 0);
   yield* less('codeLines', 3, 1);
   yield* less('standingLines', 3, 1);
+  yield* less('indicationLines', 3, 1);
   yield* less('statements', statements - 1, 3);
   yield* less('nevers', 1, 0);
   yield* less('statements', 2, 1);

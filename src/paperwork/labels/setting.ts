@@ -22,9 +22,10 @@ export type Fit = {
   readonly statements: number;
   readonly precautions: number;
   readonly nevers: number;
-  /** Lines that each of these may take: contents, what stands under them, whose word it is, codes, owner. */
+  /** Lines that each of these may take: contents, what stands under them, the hazard in words, whose word it is, codes, owner. */
   readonly nameLines: number;
   readonly secondLines: number;
+  readonly indicationLines: number;
   readonly standingLines: number;
   readonly codeLines: number;
   readonly ownerLines: number;

@@ -79,6 +79,7 @@ export const labelWords = {
     code: 'the end of its code',
     contents: 'the end of its contents',
     second: 'batches, state, pH',
+    indication: 'the end of the hazard in words',
     standing: 'the end of who confirmed it',
     codes: 'the end of the waste codes',
     owner: 'the end of the address',

@@ -23,7 +23,14 @@ const loadTools = async () => {
     import('../../paperwork/pdf/fonts'),
   ]);
   const bytes = await fonts.loadFonts();
-  return { ...gather, ...known, ...layout, ...pdf, measure: await file.measureIn(bytes), fonts: bytes };
+  return {
+    ...gather,
+    labelsKnown: known.labelsKnown,
+    ...layout,
+    ...pdf,
+    measure: await file.measureIn(bytes),
+    fonts: bytes,
+  };
 };
 
 type Tools = Awaited<ReturnType<typeof loadTools>>;

@@ -266,6 +266,7 @@ describe('a label that has more to say than it has room', () => {
       name: text(40),
       second: text(40),
       pictograms,
+      indication: fc.array(text(2), { maxLength: 12 }),
       statements: fc.subarray(all),
       precautions: fc.subarray(precautions),
       standing,

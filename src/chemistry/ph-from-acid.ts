@@ -40,11 +40,16 @@ const activity = given({
   sources: [sourceOf(factor)],
 });
 
-/** −log of the free acid, with what strong salt makes of it; undefined where there is no acid to take it from. */
-export function phFromAcid(acid: Figure<'mol/L'>): Figure<'1'> | undefined {
+/**
+ * −log of the free acid, with what strong salt makes of it; undefined where there is no acid to take it from.
+ * @param end there is at least so much acid, so that the pH is that or lower
+ */
+export function phFromAcid(acid: Figure<'mol/L'>, end?: 'at most'): Figure<'1'> | undefined {
   if (acid.value.lte(0)) return undefined;
   return workedOut({
-    sentence: 'pH, worked out from the free acid',
+    sentence: end
+      ? 'pH at most, worked out from the acid that is known'
+      : 'pH, worked out from the free acid',
     unit: '1',
     formula: plus(minus(0, over(ln(over(acid, one)), tenfold)), activity),
     signed: true,

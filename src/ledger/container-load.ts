@@ -16,7 +16,7 @@ import { asHeld, isNothing, isVolume } from './amounts';
 import type { Amount, ContentsMoved, StreamPlaced, WaterLost } from './entries/containers';
 import type { LiquidPart, SolidPart, StreamLogged } from './entries/streams';
 import type { PotRead } from './entries/treatments';
-import type { Happening, State } from './state';
+import type { Happening, State, StreamState } from './state';
 
 /** A wet solid with the liquor it still holds; `held` is absent when nobody said which liquor that is. */
 export type Residue = {
@@ -197,18 +197,32 @@ const joined = (contents: Contents, coming: Contents): Contents => {
   return coming.liquid ? pouredIn(both, { kind: 'in-mixed', load: coming.liquid }) : both;
 };
 
-/** Less liquid with the same in it. Water goes off from what stands free; what a residue holds is taken to stay. */
+/**
+ * Less liquid with the same in it. Water goes off from what stands free; what a residue holds is taken to stay. Where no
+ * liquid is left, what was dissolved lies dry in it, and nobody knows what that is by now.
+ */
 function dried(contents: Contents, entryId: string, { amount }: WaterLost): Contents {
-  if (!contents.liquid) return contents;
+  const { liquid, ...rest } = contents;
+  if (!liquid) return contents;
   const lost = volumeRead(amount, `entry/${entryId}/volume`, 'Water that went off');
+  if (lost.value.gte(liquid.volume.value)) return { ...rest, unaccounted: true };
   return pouredIn(contents, { kind: 'dry', lost });
+}
+
+/** What somebody said is in it: the whole waste that was logged for it. */
+function determined(state: State, entryId: string, { body }: StreamState): Contents {
+  const { streamId, liquid, solid } = body;
+  const wholes = [liquid?.volume, solid?.wetMass].filter((whole) => whole !== undefined);
+  return wholes.reduce<Contents>((so, amount) => placed(state, so, entryId, { streamId, amount }), nothing);
 }
 
 /** Containers that the ledger saw empty after a movement: what chemistry has left of them is rounding. */
 const emptiedBy = (state: State): ReadonlySet<string> =>
   new Set(
     [...state.containers].flatMap(([id, { movements }]) =>
-      movements.flatMap(({ entryId, after }) => (isNothing(after) ? [`${id} ${entryId}`] : [])),
+      movements.flatMap(({ entryId, purpose, after }) =>
+        isNothing(after) && purpose !== 'evaporated' ? [`${id} ${entryId}`] : [],
+      ),
     ),
   );
 
@@ -284,14 +298,8 @@ function followed(state: State): Followed {
     else if (body.kind === 'water-lost')
       set(body.containerId, entryId, dried(now.get(body.containerId) ?? nothing, entryId, body));
     else if (body.kind === 'contents-determined') {
-      const told = state.streams.get(body.streamId)?.body;
-      const { streamId, containerId } = body;
-      const wholes = [told?.liquid?.volume, told?.solid?.wetMass].filter((whole) => whole !== undefined);
-      const all = wholes.reduce<Contents>(
-        (so, amount) => placed(state, so, entryId, { streamId, amount }),
-        nothing,
-      );
-      set(containerId, entryId, all);
+      const told = state.streams.get(body.streamId);
+      if (told) set(body.containerId, entryId, determined(state, entryId, told));
     } else if (body.kind === 'dose-added' || body.kind === 'treatment-ended' || body.kind === 'pot-read') {
       const { treatmentId } = body;
       const id = state.treatments.get(treatmentId)?.body.containerId ?? '';
@@ -331,6 +339,10 @@ export function wholeLoad({ liquid, residues }: Contents): Load | undefined {
     .filter((load) => load !== undefined)
     .reduce<Load | undefined>((sum, load) => (sum ? together(sum, load) : load), undefined);
 }
+
+/** Neither liquid nor residue is known of, or none of either: no share and no strength can be worked out. */
+export const tellsNothing = ({ liquid, residues }: Contents): boolean =>
+  !liquid?.volume.value.gt(0) && !residues.some(({ wetMass }) => wetMass.value.gt(0));
 
 /** Residues of which nobody said what liquor they hold: their part of the load is not in `wholeLoad`. */
 export const silentResidues = ({ residues }: Contents): readonly string[] =>

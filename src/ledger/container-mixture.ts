@@ -12,7 +12,7 @@ import { type Metal, metalSymbols, metals } from '../reference/tables';
 import type { Element, ElementLevels } from '../rules/element-levels';
 import type { Mixture } from '../rules/mixture';
 import type { StreamKind } from '../safety/stream-kind';
-import { type Contents, contentsOf, silentResidues, wholeLoad } from './container-load';
+import { type Contents, contentsOf, silentResidues, tellsNothing, wholeLoad } from './container-load';
 import { phOf } from './container-ph';
 import type { ContainerState, State } from './state';
 import { wasteKinds } from './waste-kinds';
@@ -112,26 +112,19 @@ function sharesOf(load: Load | undefined, mass: Figure<'kg'>): Mixture['shares']
   return shares;
 }
 
-/** A metal that one of the wastes in it does not tell of is open, also where the others do. */
-const isOpen = (load: Load | undefined, metal: Metal): boolean => {
-  const told = load?.metals.get(metal);
-  return !told?.figure || told.openIn.length > 0;
-};
+/** What one of the wastes in it does not tell of is open, also where the others do. */
+const isOpen = (
+  told: { readonly figure?: Figure; readonly openIn: readonly string[] } | undefined,
+): boolean => !told?.figure || told.openIn.length > 0;
 
-function openOf(
-  load: Load | undefined,
-  kinds: readonly StreamKind[],
-  silent: boolean,
-): readonly SubstanceId[] {
-  const acid = !load?.freeAcid.figure || load.freeAcid.openIn.length > 0;
-  return [
-    ...new Set([
-      ...(acid ? (['HNO3'] as const) : []),
-      ...withNitrate.flatMap(([metal, id]) => (silent || isOpen(load, metal) ? [id] : [])),
-      ...kinds.flatMap((kind) => besides[kind] ?? []),
-    ]),
-  ];
-}
+/** @param load of all that is in it; undefined where a part of it tells of nothing at all */
+const openOf = (load: Load | undefined, kinds: readonly StreamKind[]): readonly SubstanceId[] => [
+  ...new Set([
+    ...(isOpen(load?.freeAcid) ? (['HNO3'] as const) : []),
+    ...withNitrate.flatMap(([metal, id]) => (isOpen(load?.metals.get(metal)) ? [id] : [])),
+    ...kinds.flatMap((kind) => besides[kind] ?? []),
+  ]),
+];
 
 /** Elements with a limit of toxicity that this trade's evidence does not know: never determined here. */
 const neverAsked: readonly Element[] = ['As', 'Cd', 'Cr', 'Hg', 'Se'];
@@ -140,6 +133,7 @@ function levelsOf(
   load: Load | undefined,
   mass: Figure<'kg'>,
   mixture: Mixture,
+  silent: boolean,
 ): Omit<ElementLevels, 'ammoniacalSilver' | 'nitrateBearing'> {
   const filtered = new Map<Element, Figure<'mg/L'>>();
   const total = new Map<Element, Figure<'mg/kg'>>();
@@ -147,7 +141,7 @@ function levelsOf(
   for (const [metal] of withNitrate) {
     const element = metal as Element;
     const all = load?.metals.get(metal)?.figure;
-    if (isOpen(load, metal)) open.push(element);
+    if (silent || isOpen(load?.metals.get(metal))) open.push(element);
     if (!load || !all || mixture.state !== 'liquid') continue;
     const sentence = `Dissolved ${metals[metal].name.toLowerCase()}`;
     filtered.set(element, workedOut({ sentence, unit: 'mg/L', formula: over(all, load.volume) }));
@@ -173,7 +167,7 @@ function mixed(state: State, container: ContainerState): ContainerMixture | NoMi
   if (container.contents.length === 0) return 'empty';
   const { kinds, unaccounted } = wasteKinds(state, containerId);
   const contents = contentsOf(state, containerId);
-  if (unaccounted || contents.unaccounted) return 'not-determined';
+  if (unaccounted || contents.unaccounted || tellsNothing(contents)) return 'not-determined';
   return mixtureFrom(contents, kinds, phOf(state, container, wholeLoad(contents)));
 }
 
@@ -191,11 +185,11 @@ export function mixtureFrom(
     aqueous: contents.liquid !== undefined,
     ...(pH ? { pH } : {}),
     shares: sharesOf(load, mass),
-    open: openOf(load, kinds, silent),
+    open: openOf(silent ? undefined : load, kinds),
   };
   const nitrateBearing = kinds.some((kind) => ofNitricAcid.has(kind)) ? true : null;
   const ammoniacalSilver = kinds.includes('ammonia-test-waste');
-  const levels = { ...levelsOf(load, mass, mixture), nitrateBearing, ammoniacalSilver };
+  const levels = { ...levelsOf(load, mass, mixture, silent), nitrateBearing, ammoniacalSilver };
   return { mixture, levels, kinds, mass };
 }
 

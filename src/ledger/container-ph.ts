@@ -2,28 +2,75 @@
 import { acidPerLitre, type Load } from '../chemistry/load';
 import { phFromAcid, phRead } from '../chemistry/ph-from-acid';
 import type { Figure } from '../quantities/figure';
-import type { ContainerState, State } from './state';
+import { rcra } from '../reference/rcra-tables';
+import type { StreamKind } from '../safety/stream-kind';
+import type { ContainerState, Happening, State } from './state';
+import { wasteKinds } from './waste-kinds';
+
+/** Wastes with a base in them, or with ammonia: acid alone does not say what their pH is, nor that of a mixture with them. */
+const withBase: ReadonlySet<StreamKind> = new Set<StreamKind>([
+  'ammonia-test-waste',
+  'treated-slurry',
+  'filtrate',
+  'hydroxide-sludge',
+  'spill-absorbent',
+]);
+
+/** At the limit of the laws, or more acid: then it is so whatever else of the acid is not known. */
+const strong = rcra.corrosive.acid.value;
+
+/**
+ * Worked out from the free acid, unless something in it is known to take acid up. Where some of the acid is not known, it
+ * says only how strong it is at the least.
+ */
+export function phOfAcid(load: Load | undefined, kinds: readonly StreamKind[]): Figure<'1'> | undefined {
+  if (!load || kinds.some((kind) => withBase.has(kind))) return undefined;
+  const acid = acidPerLitre(load);
+  if (load.freeAcid.openIn.length === 0) return acid && phFromAcid(acid);
+  const atMost = acid && phFromAcid(acid, 'at most');
+  return atMost?.high.lte(strong) ? atMost : undefined;
+}
 
 /** Of a liquor that is alone in its container as it was logged. */
 function ofItsStream(state: State, { contents }: ContainerState): Figure<'1'> | undefined {
   const [part, second] = contents;
-  if (!part || second || part.streamId === null || part.treatedBy.length > 0) return undefined;
+  if (!part || second || part.streamId === null || part.treatedBy.length > 0 || part.lessWater)
+    return undefined;
   const ph = state.streams.get(part.streamId)?.body.liquid?.ph;
   return ph && phRead({ ph: ph.value, instrument: ph.instrument }, `stream/${part.streamId}/ph`);
 }
 
-/** Read in the pot since the last thing went in: a reading before that is of something else. */
-function readInPot(state: State, { treatmentIds, movements }: ContainerState): Figure<'1'> | undefined {
-  const treatment = state.treatments.get(treatmentIds.at(-1) ?? '');
-  const told = treatment?.readings.findLast(({ body }) => body.ph !== undefined);
-  const ph = told?.body.ph;
-  if (!treatment || !told || !ph) return undefined;
-  const since = [
-    ...treatment.doses.map(({ at }) => at),
-    ...movements.filter(({ way }) => way === 'in').map(({ at }) => at),
-  ];
-  if (since.some((at) => at > told.at)) return undefined;
-  return phRead({ ph: ph.value, instrument: ph.instrument }, `entry/${told.entryId}/ph`);
+/** Whether it may have moved the pH of what this container holds. */
+function movesPh(state: State, containerId: string, { body }: Happening): boolean {
+  switch (body.kind) {
+    case 'stream-placed':
+    case 'water-lost':
+    case 'contents-determined':
+      return body.containerId === containerId;
+    case 'contents-moved':
+      return body.toContainerId === containerId;
+    case 'dose-added':
+      return state.treatments.get(body.treatmentId)?.body.containerId === containerId;
+    default:
+      return false;
+  }
+}
+
+/** The last one read in the pot: one from before something went in, or water off, is of something else. */
+function readInPot(state: State, { body: { containerId } }: ContainerState): Figure<'1'> | undefined {
+  const { happenings, treatments } = state;
+  const since = happenings.findLastIndex((told) => movesPh(state, containerId, told));
+  const told = happenings
+    .slice(since + 1)
+    .flatMap(({ entryId, body }) =>
+      body.kind === 'pot-read' &&
+      body.ph &&
+      treatments.get(body.treatmentId)?.body.containerId === containerId
+        ? [{ entryId, ph: body.ph }]
+        : [],
+    )
+    .at(-1);
+  return told && phRead({ ph: told.ph.value, instrument: told.ph.instrument }, `entry/${told.entryId}/ph`);
 }
 
 /** Undefined where nothing tells of it: not determined, whatever is likely. */
@@ -32,8 +79,6 @@ export function phOf(
   container: ContainerState,
   load: Load | undefined,
 ): Figure<'1'> | undefined {
-  const read = readInPot(state, container) ?? ofItsStream(state, container);
-  if (read) return read;
-  const acid = load && load.freeAcid.openIn.length === 0 ? acidPerLitre(load) : undefined;
-  return acid && phFromAcid(acid);
+  const { kinds } = wasteKinds(state, container.body.containerId);
+  return readInPot(state, container) ?? ofItsStream(state, container) ?? phOfAcid(load, kinds);
 }

@@ -2,8 +2,7 @@
  * Whether mixing as planned would make a code or a hazardous property of one of the two disappear. That is dilution: no
  * treatment, and forbidden by the laws that know the code. What nobody determined cannot show it, and does not hide it.
  */
-import { acidPerLitre } from '../chemistry/load';
-import { phFromAcid, phRead } from '../chemistry/ph-from-acid';
+import { phRead } from '../chemistry/ph-from-acid';
 import type { Figure } from '../quantities/figure';
 import { californiaCandidates } from '../rules/california/candidates';
 import type { Candidate } from '../rules/candidate';
@@ -16,10 +15,11 @@ import {
   contentsOfWaste,
   contentsTaken,
   contentsTogether,
+  tellsNothing,
   wholeLoad,
 } from './container-load';
 import { type ContainerMixture, mixtureFrom, mixtureOf } from './container-mixture';
-import { phOf } from './container-ph';
+import { phOf, phOfAcid } from './container-ph';
 import type { Amount } from './entries/containers';
 import type { Law } from './entries/local-rules';
 import { lawsOf } from './laws';
@@ -50,9 +50,8 @@ function codesOf(part: Part, law: Law) {
 
 function mixedPart(a: Part, b: Part): Part {
   const contents = contentsTogether(a.contents, b.contents);
-  const load = wholeLoad(contents);
-  const acid = load && load.freeAcid.openIn.length === 0 ? acidPerLitre(load) : undefined;
-  return { contents, kinds: [...new Set([...a.kinds, ...b.kinds])], pH: acid && phFromAcid(acid) };
+  const kinds = [...new Set([...a.kinds, ...b.kinds])];
+  return { contents, kinds, pH: phOfAcid(wholeLoad(contents), kinds) };
 }
 
 /** `laws` forbid it; each has its text in reference/dilution.json. */
@@ -79,22 +78,27 @@ function partThere(state: State, containerId: string): Part | undefined {
   return { contents, kinds, pH: phOf(state, container, wholeLoad(contents)) };
 }
 
-/** A waste that is or would be logged, on its way into a container. */
-export function comingOfWaste(state: State, waste: Waste, amount: Amount): Part {
-  const contents = contentsOfWaste(state, waste, amount);
+/** A waste that is or would be logged, on its way into a container; undefined where the amount tells nothing of what that is. */
+export function comingOfWaste(state: State, waste: Waste, ...amounts: readonly Amount[]): Part | undefined {
+  const [contents, ...more] = amounts.map((amount) => contentsOfWaste(state, waste, amount));
+  const all = contents && more.reduce(contentsTogether, contents);
+  if (!all || tellsNothing(all)) return undefined;
+  const kinds = [waste.stream];
   const ph = waste.liquid?.ph;
-  const load = wholeLoad(contents);
-  const acid = load && acidPerLitre(load);
   const pH = ph
     ? phRead({ ph: ph.value, instrument: ph.instrument }, 'planned/ph')
-    : acid && phFromAcid(acid);
-  return { contents, kinds: [waste.stream], pH };
+    : phOfAcid(wholeLoad(all), kinds);
+  return { contents: all, kinds, pH };
 }
 
 /** What is to be poured over out of a container; undefined where nobody knows what that is. */
-export function comingOutOf(state: State, containerId: string, amount: Amount): Part | undefined {
+export function comingOutOf(state: State, containerId: string, amounts: readonly Amount[]): Part | undefined {
   const from = partThere(state, containerId);
-  return from && { ...from, contents: contentsTaken(state, containerId, amount) };
+  const [taken, ...more] = amounts.map((amount) => contentsTaken(state, containerId, amount));
+  const contents = taken && more.reduce(contentsTogether, taken);
+  return from && contents && !contents.unaccounted && !tellsNothing(contents)
+    ? { ...from, contents }
+    : undefined;
 }
 
 /** The same as an entry tells it. */
@@ -102,7 +106,7 @@ export const dilutedPart = (diluted: Diluted | null | undefined) =>
   diluted ? { diluted: { codes: [...diluted.codes], laws: [...diluted.laws] } } : {};
 
 /** What putting it in would make disappear; null where it would not, as far as anything is known. */
-export function dilutedBy(state: State, containerId: string, coming: Part): Diluted | null {
+export function dilutedBy(state: State, containerId: string, coming: Part | undefined): Diluted | null {
   const there = partThere(state, containerId);
-  return there ? dilutedTogether(state, there, coming) : null;
+  return there && coming ? dilutedTogether(state, there, coming) : null;
 }

@@ -2,28 +2,36 @@
 import { densityOf } from '../chemistry/density';
 import { weighed } from '../chemistry/evidence';
 import { loadOf } from '../chemistry/load';
-import { plus, times } from '../quantities/expression';
+import { type Expression, expression, plus, times } from '../quantities/expression';
 import { exact, type Figure, given, workedOut } from '../quantities/figure';
 import type { Arising } from '../rules/quantities/counting';
 import { isNothing } from './amounts';
 import { liquorOf } from './container-load';
 import { mixtureOf } from './container-mixture';
+import type { StreamLogged } from './entries/streams';
+import { levelAgainst } from './level-against';
 import type { ContainerState, State, StreamState } from './state';
 import { originOf } from './waste-origin';
 
-/** Mass of a waste as it was logged; null where neither a scale nor a density tells it. */
-export function massOfStream(state: State, { body }: StreamState): Figure<'kg'> | null {
-  const { streamId, liquid, solid } = body;
+type Part = { readonly of: 'volume' | 'mass'; readonly kg: Expression };
+
+/** What of a waste is liquid and what is solid, each by mass. */
+function partsOf(state: State, { streamId, liquid, solid }: StreamLogged): readonly Part[] {
   const liquor = liquid && liquorOf(state, streamId);
   const load = liquor && loadOf(liquor, streamId);
-  const parts = [
-    ...(load ? [times(load.volume, densityOf(load))] : []),
-    ...(solid ? [weighed(solid.wetMass, `stream/${streamId}/wet-mass`, 'Waste, wet', solid.massSpread)] : []),
+  const wet = solid && weighed(solid.wetMass, `stream/${streamId}/wet-mass`, 'Waste, wet', solid.massSpread);
+  return [
+    ...(load ? [{ of: 'volume' as const, kg: times(load.volume, densityOf(load)) }] : []),
+    ...(wet ? [{ of: 'mass' as const, kg: expression(wet) }] : []),
   ];
-  const [first, ...more] = parts;
-  return first === undefined
+}
+
+/** Mass of a waste as it was logged; null where neither a scale nor a density tells it. */
+export function massOfStream(state: State, { body }: StreamState): Figure<'kg'> | null {
+  const parts = partsOf(state, body).map(({ kg }) => kg);
+  return parts.length === 0
     ? null
-    : workedOut({ sentence: 'Waste, by mass', unit: 'kg', formula: plus(first, ...more) });
+    : workedOut({ sentence: 'Waste, by mass', unit: 'kg', formula: plus(...parts) });
 }
 
 const made = new WeakMap<State, readonly Arising[]>();
@@ -50,16 +58,12 @@ export function arisings(state: State): readonly Arising[] {
 function looseMass(state: State, stream: StreamState): Figure<'kg'> | null | undefined {
   const { amount, unplaced } = stream;
   if (isNothing(unplaced)) return undefined;
-  const mass = massOfStream(state, stream);
-  const share = amount.volume.isZero() ? unplaced.mass.div(amount.mass) : unplaced.volume.div(amount.volume);
-  return (
-    mass &&
-    workedOut({
-      sentence: 'Waste in no container yet',
-      unit: 'kg',
-      formula: times(mass, share.toNumber()),
-    })
-  );
+  const loose = partsOf(state, stream.body)
+    .filter(({ of }) => !unplaced[of].isZero())
+    .map(({ of, kg }) => times(kg, unplaced[of].div(amount[of]).toNumber()));
+  return loose.length === 0
+    ? null
+    : workedOut({ sentence: 'Waste in no container yet', unit: 'kg', formula: plus(...loose) });
 }
 
 /** One container, or what is in none of one waste; null where nothing tells its mass. */
@@ -76,8 +80,8 @@ export type OnSite = {
   readonly unweighed: readonly string[];
 };
 
-const isHere = ({ goneSince, holds, doubtfulSince, levels }: ContainerState): boolean =>
-  goneSince === null && (!isNothing(holds) || doubtfulSince !== null || levels.length > 0);
+/** By the record nothing is in it, and what was read on it says otherwise. */
+const readToHold = (container: ContainerState): boolean => levelAgainst(container)?.level.gt(0) === true;
 
 const sentence = 'Waste on site';
 
@@ -99,10 +103,10 @@ const totalOf = ([first, ...more]: readonly Figure<'kg'>[]): Figure<'kg'> =>
 export function onSite(state: State): OnSite {
   const parts: OnSitePart[] = [];
   for (const container of state.containers.values()) {
-    if (!isHere(container)) continue;
+    if (container.goneSince !== null) continue;
     const found = mixtureOf(state, container);
-    if (found === 'empty') continue;
-    const mass = found === 'not-determined' ? null : found.mass;
+    if (found === 'empty' && !readToHold(container)) continue;
+    const mass = typeof found === 'string' ? null : found.mass;
     parts.push({ of: 'container', id: container.body.containerId, mass });
   }
   for (const stream of state.streams.values()) {

@@ -23,9 +23,14 @@ export type LevelAgainst = {
 /** Two readings of the same fineness, independent of each other: √2 times what one may be off. */
 const twoReadings = Decimal.sqrt(2);
 
-function against({ at, body, held }: LevelState): LevelAgainst {
+/**
+ * Null where litres and grams stand in it side by side, or the scale was read of what is counted in litres: only a density
+ * could tell the one from the other.
+ */
+function against({ at, body, held }: LevelState): LevelAgainst | null {
   const { level, spread } = body;
   const unit = isVolume(level) ? 'L' : 'g';
+  if (!(unit === 'L' ? held.mass : held.volume).isZero()) return null;
   const read = inUnit(level, unit);
   const off = spreadFor(spread, unit === 'L' ? 'vessel-scale' : 'weighing', unit)(quantity(read, unit));
   const digit = converted(halfLastDigit(level.value), level.unit, unit);

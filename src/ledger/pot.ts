@@ -33,8 +33,8 @@ export const newPot = (): Pot => ({
 const keyOf = ({ streamId, treatedBy }: ContentsPart): string => `${streamId} ${treatedBy.join(' ')}`;
 
 function addPart(parts: Map<string, ContentsPart>, part: ContentsPart): void {
-  const before = parts.get(keyOf(part)) ?? nothing;
-  parts.set(keyOf(part), { ...part, ...plus(before, part) });
+  const before = parts.get(keyOf(part));
+  parts.set(keyOf(part), { ...before, ...part, ...plus(before ?? nothing, part) });
 }
 
 const earlier = (a: string | null, b: string): string => (a !== null && a < b ? a : b);
@@ -87,13 +87,22 @@ export function takeOut(pot: Pot, taken: Held, at: string): readonly ContentsPar
   return [...out.values()];
 }
 
-/** Each liquid has its share of less volume; what is dissolved in it is for the chemistry to keep. */
+/**
+ * Each liquid has its share of less volume; what is dissolved in it is for the chemistry to keep. Where no liquid is left,
+ * what was dissolved is, and no logged waste tells how much that comes to.
+ */
 export function dryOut(pot: Pot, lost: Held['volume']): void {
   const before = pot.holds.volume;
   const left = quantity(lost.gte(before) ? 0 : before.minus(lost), 'L');
   if (before.isZero()) return;
+  if (left.isZero()) addPart(pot.parts, { streamId: null, treatedBy: [], ...nothing });
   for (const [key, part] of pot.parts)
-    pot.parts.set(key, { ...part, volume: quantity(part.volume.times(left).div(before), 'L') });
+    if (!part.volume.isZero())
+      pot.parts.set(key, {
+        ...part,
+        volume: quantity(part.volume.times(left).div(before), 'L'),
+        lessWater: true,
+      });
   pot.holds = { ...pot.holds, volume: left };
 }
 

@@ -103,6 +103,8 @@ export type ContentsPart = Held & {
   readonly streamId: string | null;
   /** Treatments that it went through, here or where it was before, in order; empty when it is as it was logged. */
   readonly treatedBy: readonly string[];
+  /** Water has gone off some of it since it was logged. */
+  readonly lessWater?: true;
 };
 
 export type TreatmentState = Told<TreatmentBegun> & {

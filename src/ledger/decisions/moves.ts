@@ -37,8 +37,7 @@ function movingFault(state: State, fromId: string, toId: string, amounts: readon
     return { code: 'same-container', details: { containerId: toId }, field: 'toContainerId' };
   const added = amounts.map(asHeld).reduce(plus, nothing);
   const side = contentsSide(state, fromId);
-  const [amount] = amounts;
-  const coming = amount && comingOutOf(state, fromId, amount);
+  const coming = comingOutOf(state, fromId, amounts);
   return (
     spreadingFault(state, fromId, toId) ??
     fillingFault(state, toId, { added, side, field: 'toContainerId', coming })
@@ -98,12 +97,14 @@ export function moveContents(state: State, intention: IntentionOf<'move-contents
   return moving ? refused(moving) : written(body, ...doubtToo(source, toContainerId));
 }
 
-/** What was moved already, with the codes that it made disappear: written down, and flagged. */
+/** What was moved already, with the codes that it made disappear: written down, and flagged. A doubt goes with it here too. */
 export function logMove(state: State, intention: IntentionOf<'log-move-happened'>): Decided {
   const { fromContainerId, toContainerId, amount } = intention;
-  const coming = toContainerId === null ? undefined : comingOutOf(state, fromContainerId, amount);
-  const diluted = coming && toContainerId !== null ? dilutedBy(state, toContainerId, coming) : null;
-  return written({ kind: 'contents-moved', v: 1, ...stated(intention), ...dilutedPart(diluted) });
+  const body = { kind: 'contents-moved', v: 1, ...stated(intention) } as const;
+  if (toContainerId === null) return written(body);
+  const diluted = dilutedBy(state, toContainerId, comingOutOf(state, fromContainerId, [amount]));
+  const source = state.containers.get(fromContainerId);
+  return written({ ...body, ...dilutedPart(diluted) }, ...doubtToo(source, toContainerId));
 }
 
 /** All that a container holds; where the record holds nothing, what was read on it last. */

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { mixtureOf } from '../../../src/ledger/container-mixture';
 import type { PlainBody } from '../../../src/ledger/entries/body';
 import type { State } from '../../../src/ledger/state';
-import { begun, can, dose, id, litres, potRead, pour, Scribe } from './scribe';
+import { begun, can, dose, grams, id, litres, potRead, pour, Scribe, tip } from './scribe';
 
 type Logged = Extract<PlainBody, { kind: 'stream-logged' }>;
 type Liquid = NonNullable<Logged['liquid']>;
@@ -119,5 +119,108 @@ describe('what a container holds, for rules of classification', () => {
     expect(silver(after).div(silver(before)).toNumber()).toBeCloseTo(2 / 1.5, 9);
     const copper = (of: typeof before) => of.mixture.shares.get('Cu(NO3)2')?.value.times(of.mass.value);
     expect(copper(after)?.toNumber()).toBeCloseTo(copper(before)?.toNumber() ?? 0, 9);
+  });
+
+  const lost = (volume: string): PlainBody => ({
+    kind: 'water-lost',
+    v: 1,
+    containerId: id('c0', 1),
+    amount: litres(volume),
+  });
+
+  it('is not determined once all its water went off: what was dissolved lies in it, and nobody weighed that', () => {
+    for (const volume of ['2.00', '3.00']) {
+      const state = written(silvery, can(1), pour(1, 1, '2.00'), lost(volume));
+      expect(inCan(state)).toBe('not-determined');
+      expect(state.containers.get(id('c0', 1))?.contents.map(({ streamId }) => streamId)).toContain(null);
+    }
+  });
+
+  it('has no pH from before water went off, but that of the acid in less liquid', () => {
+    const read = { ph: { value: { value: '2.5', unit: '1' }, instrument: 'meter' } } as const;
+    const acid = { freeAcid: [{ by: 'titration', result: { value: '0.01', unit: 'mol/L' } }] } as const;
+    const dried = (of: Partial<Liquid>) =>
+      known(written(liquor(1, of), can(1), pour(1, 1, '2.00'), lost('1.00'))).mixture.pH;
+    expect(dried(read)).toBeUndefined();
+    // 0.01 mol/L in half the liquid is 0.02 mol/L: 1.70.
+    expect(dried({ ...read, freeAcid: [...acid.freeAcid] })?.value.toNumber()).toBeCloseTo(1.699, 3);
+    const carried = written(
+      liquor(1, read),
+      can(1),
+      can(2),
+      pour(1, 1, '2.00'),
+      lost('1.00'),
+      tip(1, 2, '1.00'),
+      pour(1, 2, '0.10'),
+    );
+    expect(known(carried, 2).mixture.pH).toBeUndefined();
+    const pot = [silvery, can(1), pour(1, 1, '2.00'), begun(1, 1), dose(1, '200'), potRead(1, '9.1')];
+    expect(known(written(...pot, lost('0.50'))).mixture.pH).toBeUndefined();
+  });
+
+  it('of a reading and a dose in the same minute believes the one that was told last', () => {
+    const scribe = new Scribe();
+    for (const body of [silvery, can(1), pour(1, 1, '2.00'), begun(1, 1)]) scribe.write(body);
+    scribe.write(dose(1, '200'), 10, 10);
+    scribe.write(potRead(1, '9.1'), 11, 10);
+    expect(known(scribe.state).mixture.pH?.value.toString()).toBe('9.1');
+    scribe.write(dose(1, '5'), 12, 10);
+    expect(known(scribe.state).mixture.pH).toBeUndefined();
+  });
+
+  it('has no pH from its acid where something in it takes acid up', () => {
+    const ammonia = liquor(
+      2,
+      { freeAcid: [{ by: 'ph', ph: { value: '10', unit: '1' }, instrument: 'paper' }] },
+      'ammonia-test-waste',
+    );
+    const state = written(silvery, ammonia, can(1), pour(1, 1, '2.00'), pour(2, 1, '2.00'));
+    expect(known(state).mixture.pH).toBeUndefined();
+  });
+
+  it('has a pH at most where acid enough for it is known, and none where it is not', () => {
+    const untold = liquor(2, {}, 'wash-water');
+    const weak = liquor(1, { freeAcid: [{ by: 'titration', result: { value: '0.004', unit: 'mol/L' } }] });
+    const both = (first: Logged) =>
+      known(written(first, untold, can(1), pour(1, 1, '2.00'), pour(2, 1, '2.00'))).mixture.pH;
+    // 2.5391 mol/L in twice the liquid: −0.10.
+    expect(both(silvery)).toMatchObject({ sentence: expect.stringContaining('at most') });
+    expect(both(silvery)?.value.toNumber()).toBeCloseTo(-0.1037, 3);
+    expect(both(weak)).toBeUndefined();
+  });
+
+  it('leaves acid and metals open beside a residue of which nobody said what it holds', () => {
+    const residue: PlainBody = {
+      kind: 'stream-logged',
+      v: 1,
+      streamId: id('50', 2),
+      batchId: null,
+      stepId: null,
+      stream: 'ceramic-residue',
+      solid: {
+        wetMass: grams('300'),
+        moisture: { by: 'not-determined' },
+        holds: { liquor: 'not-determined' },
+      },
+    };
+    const put = { ...pour(2, 1, '1'), amount: grams('300') };
+    const { mixture, levels } = known(written(silvery, residue, can(1), pour(1, 1, '2.00'), put));
+    expect(mixture.open).toEqual(expect.arrayContaining(['HNO3', 'Cu(NO3)2']));
+    expect(mixture.shares.has('HNO3')).toBe(true);
+    expect(levels.open).toEqual(expect.arrayContaining(['Cu', 'Ag']));
+  });
+
+  it('stays what the record has of it where the waste that somebody said it is was withdrawn', () => {
+    const scribe = new Scribe();
+    for (const body of [silvery, can(1), pour(1, 1, '2.00')]) scribe.write(body);
+    const [logged] = scribe.does({
+      do: 'determine-contents',
+      containerId: id('c0', 1),
+      stream: { stream: 'wash-water', liquid: { volume: litres('2.1'), findings: [], freeAcid: [] } },
+      how: 'tests',
+      saidBy: 'Maren',
+    });
+    scribe.does({ do: 'withdraw-entry', withdraws: logged?.id ?? '', reason: 'another container' });
+    expect(known(scribe.state).mixture.shares.get('AgNO3')?.value.toNumber()).toBeCloseTo(0.21475, 4);
   });
 });

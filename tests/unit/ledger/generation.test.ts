@@ -120,6 +120,31 @@ describe('what stands on site', () => {
     expect(onSite(back).total?.value.toNumber()).toBeCloseTo(11, 6);
   });
 
+  it('counts the mud of a slurry of which only the liquid was poured into a container', () => {
+    const slurry = {
+      ...liquor(1, '1.0', 'treated-slurry'),
+      solid: {
+        wetMass: grams('300'),
+        moisture: { by: 'not-determined' },
+        holds: { liquor: 'not-determined' },
+      },
+    } as PlainBody;
+    const { total } = onSite(written(slurry, can(1), pour(1, 1, '1.0')));
+    // 1.0 L of 1.100 kg/L, and 300 g.
+    expect(total.value.toNumber()).toBeCloseTo(1.4, 6);
+  });
+
+  it('is at least so much where something was read in a container that is empty by the record', () => {
+    const read = (level: string): PlainBody => ({
+      kind: 'level-read',
+      v: 1,
+      containerId: id('c0', 1),
+      level: litres(level),
+    });
+    expect(onSite(written(can(1), read('3')))).toMatchObject({ unweighed: [id('c0', 1)] });
+    expect(onSite(written(can(1), read('0')))).toMatchObject({ unweighed: [] });
+  });
+
   it('is at least so much where nobody knows what is in a container', () => {
     const doubt: PlainBody = {
       kind: 'container-marked',

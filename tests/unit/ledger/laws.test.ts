@@ -1,13 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { candidatesOf } from '../../../src/ledger/container-candidates';
 import { containerFigures } from '../../../src/ledger/container-figures';
+import { decide } from '../../../src/ledger/decide';
 import { Entry } from '../../../src/ledger/entries/entry';
 import { flags } from '../../../src/ledger/flags';
 import { applyAll, fold } from '../../../src/ledger/fold';
+import type { Intention } from '../../../src/ledger/intention';
 import { joined } from '../../../src/ledger/order';
+import { pressing } from '../../../src/ledger/pressing';
 import { emptyState } from '../../../src/ledger/state';
 import { verifyChain } from '../../../src/ledger/verify';
-import { anyRecord, Scribe, wash } from './scribe';
+import { anyLife, anyRecord, at, grams, id, litres, Scribe, wash } from './scribe';
 
 const runs = { numRuns: 150 };
 
@@ -126,6 +130,47 @@ describe('laws of the record', () => {
         expect(() => flags(state)).not.toThrow();
       }),
       runs,
+    );
+  });
+
+  test('of whatever was written, hazards, amounts and last days can be worked out', () => {
+    fc.assert(
+      fc.property(fc.oneof(anyRecord, anyLife), (entries) => {
+        const state = applyAll(entries);
+        for (const container of state.containers.values())
+          expect(() => candidatesOf(state, container)).not.toThrow();
+        expect(() => pressing(state, at(600), 'Europe/Paris')).not.toThrow();
+      }),
+      runs,
+    );
+  });
+
+  test('any waste may be told of in any unit: it is answered, with an entry or a reason', () => {
+    const amounts = [litres('0.4'), grams('150')];
+    fc.assert(
+      fc.property(anyLife, fc.constantFrom(...amounts), (entries, amount) => {
+        const state = applyAll(entries);
+        const context = { now: at(600), newId: () => id('f0', 1), who: null };
+        const ids = [...state.containers.keys()];
+        const tells: Intention[] = ids.flatMap((containerId) => [
+          ...[...state.streams.keys()].flatMap((streamId): Intention[] => [
+            { do: 'place-stream', streamId, containerId, amount },
+            { do: 'log-placement-happened', streamId, containerId, amount },
+          ]),
+          ...ids.flatMap((toContainerId): Intention[] => [
+            { do: 'move-all', fromContainerId: containerId, toContainerId },
+            {
+              do: 'log-move-happened',
+              fromContainerId: containerId,
+              toContainerId,
+              amount,
+              purpose: 'transfer',
+            },
+          ]),
+        ]);
+        for (const intention of tells) expect(() => decide(state, intention, context)).not.toThrow();
+      }),
+      { numRuns: 60 },
     );
   });
 

@@ -55,8 +55,27 @@ describe('a level against the record', () => {
     expect(againstIn(scribe)).toMatchObject({ less: false, gap: litres('1.25') });
   });
 
-  test('a weight is set against the solids alone', () => {
+  test('a weight is no word on what is counted in litres, nor a level where solids stand in the liquid', () => {
     const scribe = holdingFour();
+    scribe.write({ ...level('1'), level: grams('4300') });
+    expect(againstIn(scribe)).toBeNull();
+    expect(disagrees(scribe)).toBe(false);
+    scribe.write({
+      ...wash(2, '1'),
+      solid: {
+        wetMass: grams('300'),
+        moisture: { by: 'not-determined' },
+        holds: { liquor: 'not-determined' },
+      },
+    });
+    scribe.write({ ...pour(2, 1, '1'), amount: grams('300') });
+    scribe.write(level('9'));
+    expect(againstIn(scribe)).toBeNull();
+  });
+
+  test('a weight is set against what is counted in grams', () => {
+    const scribe = new Scribe();
+    scribe.write(can(1, '10'));
     scribe.write({ ...level('1'), level: grams('300') });
     expect(againstIn(scribe)).toMatchObject({ unit: 'g', less: false, agrees: false });
   });

@@ -228,4 +228,24 @@ describe('the data of a disposal paper', () => {
     expect(data.lastEntry).toMatchObject({ id: correction.id, hash: correction.hash });
     expect(data.containers[0]?.flags.join(' ')).toMatch(/Tight cap/);
   });
+
+  test('names what a walk found at the container, and what was done about it, and nothing of another', async () => {
+    const memory = await disposalState();
+    const looks = async (containerId: string, answer: string): Promise<string> => {
+      const findingId = memory.shell.newId();
+      const found = [{ findingId, look: 'insp-leak', ask: 'Leak or crust?', answer }];
+      const walkId = memory.shell.newId();
+      const startedAt = memory.now.value;
+      await memory.does({ do: 'log-inspected', walkId, containerId, looks: ['insp-leak'], found, startedAt });
+      return findingId;
+    };
+    const ours = await looks(memory.barren, 'weep: old crust, dry');
+    const another = await looks(memory.wash, 'leak');
+    await memory.does({ do: 'close-finding', findingId: ours, done: 'Washed off, dry' });
+    await memory.does({ do: 'close-finding', findingId: another, done: 'Moved to a sound can' });
+    const said = disposalData([memory.barren], asked(memory)).containers[0]?.entries.map(({ says }) => says);
+    expect(said).toContain('Washed off, dry');
+    expect(said?.filter((text) => text.includes('Leak or crust? weep: old crust, dry'))).toHaveLength(1);
+    expect(said?.join()).not.toMatch(/sound can|leak$/);
+  });
 });

@@ -1,5 +1,5 @@
 /** What is known of a list from going through it. */
-import type { Checklist } from '../safety/checklist-schema';
+import { type Checklist, isWalk } from '../safety/checklist-schema';
 import { contentHash } from '../safety/checklists';
 import { changesSince, type ListChange } from '../safety/list-changes';
 import type { AnswerKept } from '../safety/never-amiss';
@@ -11,10 +11,15 @@ const lastOf = (state: State, list: Checklist, who: string): ChecklistState | un
     (told) => told.who === who && told.body.checklist.id === list.id && told.body.outcome === 'cleared',
   );
 
+/** Every look that was asked on a walk, of containers and of the place. */
+const askedOn = ({ inspected, finished }: WalkState): ReadonlySet<string> =>
+  new Set([...inspected, ...(finished ? [finished] : [])].flatMap(({ body }) => body.looks));
+
 /** The looks of a walk, each of all containers together: amiss where it was found amiss at one of them. */
-function answersOfWalk({ items }: Checklist, { inspected, finished }: WalkState): readonly AnswerKept[] {
+function answersOfWalk({ items }: Checklist, walk: WalkState): readonly AnswerKept[] {
+  const { inspected, finished } = walk;
   const told = [...inspected, ...(finished ? [finished] : [])].map(({ body }) => body);
-  const asked = new Set(told.flatMap(({ looks }) => looks));
+  const asked = askedOn(walk);
   const found = new Map(told.flatMap((body) => body.found).map((one) => [one.look, one]));
   return items
     .filter(({ id }) => asked.has(id))
@@ -34,8 +39,19 @@ export const answersOfList = (state: State, list: Checklist): readonly (readonly
     .map((walk) => answersOfWalk(list, walk)),
 ];
 
+/** Looks that are new since this person last finished a walk: an entry of a walk keeps which were asked, not in which words. */
+function newOnWalk(state: State, list: Checklist, who: string): readonly ListChange[] {
+  const last = [...state.walks.values()].findLast(({ finished }) => finished?.who === who);
+  if (!last) return [];
+  const asked = askedOn(last);
+  return list.items
+    .filter(({ id }) => !asked.has(id))
+    .map(({ id, ask, own = false }) => ({ item: id, ask, own, is: 'new' }));
+}
+
 /** What is other in the list since then; nothing for a list that is new to the person. */
 export function changedForPerson(state: State, list: Checklist, who: string): readonly ListChange[] {
+  if (isWalk(list)) return newOnWalk(state, list, who);
   const last = lastOf(state, list, who);
   return last === undefined || last.body.checklist.hash === contentHash(list)
     ? []

@@ -1,8 +1,11 @@
 /** The walk along the containers, one after the other, then the looks of the place. What was seen is written down already. */
+import { useState } from 'preact/hooks';
+import { changedForPerson } from '../../ledger/last-gone-through';
 import { isToSee, walkOrder } from '../../ledger/walks';
 import { Button } from '../../ui/button';
 import { useStayAwake } from '../../ui/stay-awake';
 import { AskedItem } from '../checklist/asked-item';
+import { HasChanged } from '../checklist/has-changed';
 import { PersonFirst } from '../checklist/person-first';
 import { Fault } from '../fault';
 import { Frame } from '../frame';
@@ -56,9 +59,16 @@ const AllSeen = ({ on }: Props) => (
 function Walking({ only }: { readonly only?: string | undefined }) {
   const on = useWalk(only);
   useStayAwake();
-  const { stop, wrong } = on.draft;
+  const { state, person } = useShell();
+  const [read, setRead] = useState(false);
+  const { stop, wrong, place, notSeen } = on.draft;
+  const isBegun = on.passed + place.length + notSeen.length > 0;
+  const changes =
+    read || isBegun || only !== undefined ? [] : changedForPerson(state.value, on.list, person.value ?? '');
   if (stop) return <WalkStop on={on} stop={stop} key={stop.findingId} />;
   if (wrong) return <WrongPage on={on} wrong={wrong} />;
+  if (changes.length > 0)
+    return <HasChanged title={on.list.title} changes={changes} home="today" onRead={() => setRead(true)} />;
   if (on.container) return <ContainerPage on={on} container={on.container} key={on.container.entryId} />;
   if (only !== undefined) return <OneSeen />;
   if (on.openLook) return <PlaceLook on={on} item={on.openLook} />;

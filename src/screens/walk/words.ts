@@ -51,7 +51,6 @@ export const walkWords = {
     write: 'Write it down',
     goOn: 'Go on with the walk',
     goOnSecond: 'It stays open until somebody says what was done.',
-    leave: 'To Today',
   },
   all: {
     title: 'Everything is looked at',

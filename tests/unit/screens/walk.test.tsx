@@ -154,6 +154,31 @@ describe('all in order', () => {
   });
 });
 
+test('a look that is new since this person walked last is told before the first container, once', async () => {
+  const workshop = await shelf(1);
+  show(workshop);
+  await inOrder(workshop);
+  await placeInOrder(workshop);
+  const item = { id: 'own-1', kind: 'confirm', stop: true, ask: 'Shed locked', reason: 'Children' } as const;
+  const list = walkList(workshop.state.value).id;
+  await workshop.does({ do: 'change-list', change: { change: 'item-added', list, item } });
+  workshop.pass(7 * 86_400_000);
+  workshop.path.value = ['walk'];
+  reload(workshop);
+  expect(heading()).toBe('This list has changed since you last went through it');
+  expect(screen.getByText('Shed locked')).toBeTruthy();
+  await tap(workshop, 'I have read it. Begin.');
+  expect(heading()).toBe(code(1));
+  await inOrder(workshop);
+  reload(workshop);
+  expect(heading()).toBe('Acids, ammonia, organics apart');
+  // Tobias has never walked: nothing is new to him.
+  workshop.pass(86_400_000);
+  workshop.person.value = workshop.tobias;
+  reload(workshop);
+  expect(heading()).toBe(code(1));
+});
+
 describe('no container', () => {
   it('at all is said, and nothing is asked', async () => {
     const workshop = await workshopInMemory(undefined, ['walk']);

@@ -23,6 +23,9 @@ const Words = {
   name: Text,
 };
 
+/** A list, or in a string: "HP 7, HP 14"; "none" is none. */
+const Properties = z.optional(z.nullable(z.union([z.array(z.string()), z.string()])));
+
 export const LowCase = z.object({
   id: z.string(),
   kind: z.literal('low'),
@@ -36,7 +39,8 @@ export const LowCase = z.object({
       kind: Text,
       process: Text,
       source: Text,
-      hp: z.optional(z.nullable(z.array(z.string()))),
+      hp: Properties,
+      hazardousProperties: Properties,
       hazardous: Flag,
       shownNotHazardous: Flag,
       household: Flag,
@@ -59,10 +63,15 @@ const compared = new Set(['first', 'candidates', 'mustNotPropose', 'hazardous', 
 /** Told outright, or in the words; else the properties that the make-up brings; else nobody looked. */
 function propertiesOf(input: Input, words: string): WasteAsked['properties'] {
   const told = input.hazardous ?? (input.shownNotHazardous ? false : undefined);
-  const firing = (input.hp ?? []).map((code) => ({ code, standing: 'fires' as const }));
+  const listed = input.hp ?? input.hazardousProperties;
+  const firing = [listed ?? []]
+    .flat()
+    .flatMap((said) =>
+      [...said.matchAll(/HP ?\d+/gi)].map(([code]) => ({ code, standing: 'fires' as const })),
+    );
   if (firing.length > 0) return firing;
   if (told === true) return [{ code: 'HP', standing: 'fires' }];
-  if (told === false || input.hp) return [];
+  if (told === false || listed) return [];
   if (/\b(not|non)[ -]?hazardous/.test(words)) return [];
   const { massPercent, elementMassPercent, gramPerL, elementGramPerL } = input;
   if (![massPercent, elementMassPercent, gramPerL, elementGramPerL].some(Boolean)) return null;

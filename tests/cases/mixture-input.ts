@@ -31,6 +31,9 @@ export const MixtureInput = z.object({
 });
 type MixtureInput = z.infer<typeof MixtureInput>;
 
+/** Water is what is left; "rest" is water. */
+const isWater = (name: string): boolean => /^(water|rest|remainder|balance)$/i.test(name);
+
 function substanceCalled(name: string): SubstanceId {
   const id = substanceIds.find((one) => one === name);
   if (!id) throw new Error(`no substance that this knows: ${name}`);
@@ -59,10 +62,15 @@ export function mixtureOf(input: MixtureInput): Mixture {
     idOf: (name: string) => SubstanceId,
     factor: (id: SubstanceId) => Decimal,
   ) =>
-    Object.entries(named ?? {}).map(([name, amount]): Part => {
-      const id = idOf(name);
-      return { id, share: amount === null ? null : figureOf(`${id} from ${name}`, amount, '%', factor(id)) };
-    });
+    Object.entries(named ?? {})
+      .filter(([name]) => !isWater(name))
+      .map(([name, amount]): Part => {
+        const id = idOf(name);
+        return {
+          id,
+          share: amount === null ? null : figureOf(`${id} from ${name}`, amount, '%', factor(id)),
+        };
+      });
   const parts = [
     ...partsOf(input.massPercent, substanceCalled, () => new Decimal(1)),
     ...partsOf(input.elementMassPercent, nitrateCalled, perMetal),

@@ -23,12 +23,11 @@ export const RcraLdrCase = z.object({
     form: Words,
     tocPercent: Percent,
     tssPercent: Percent,
-    generator: Words,
-    category: Words,
   }),
   expected: z.object({
     aboveStandard: z.optional(z.array(z.string())),
     meets: z.optional(z.nullable(z.boolean())),
+    applies: z.optional(z.boolean()),
   }),
 });
 type RcraLdrCase = z.infer<typeof RcraLdrCase>;
@@ -66,7 +65,9 @@ function elementCalled(name: string): string {
 export function evaluateRcraLdr({ input, expected }: RcraLdrCase): Outcome {
   const form = formOf(input);
   const amounts = form === 'other' ? input.tclp_mg_L : totalsOf(input);
-  const outside = [input.generator, input.category].includes('VSQG');
+  const outside = Object.entries(input).some(
+    ([key, value]) => /generator|category/i.test(key) && /^(vsqg|cesqg)/i.test(String(value)),
+  );
   const candidates = outside
     ? []
     : landDisposal({
@@ -86,6 +87,11 @@ export function evaluateRcraLdr({ input, expected }: RcraLdrCase): Outcome {
     checks.push({
       ok: expected.meets === meets,
       line: `meets: expected ${expected.meets}, computed ${meets}`,
+    });
+  if (expected.applies !== undefined)
+    checks.push({
+      ok: expected.applies !== outside,
+      line: `applies: expected ${expected.applies}, computed ${!outside}`,
     });
   if (checks.length === 0) checks.push({ ok: false, line: 'nothing expected' });
   return {

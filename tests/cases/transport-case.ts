@@ -28,7 +28,7 @@ export const TransportCase = z.object({
     /** Also in words: "solid, wet with liquor", "dry". */
     state: z._default(z.string(), 'liquid'),
     freeLiquid: Flag,
-    wetWithLiquor: Flag,
+    ...{ wetWithLiquor: Flag, wet: Flag, dry: Flag },
     rcraCodes: z.optional(z.nullable(z.array(z.string()))),
     ...{ stream: Text, waste: Text, material: Text, description: Text, form: Text, condition: Text },
     oxidiserByTest: ByTest,
@@ -44,7 +44,7 @@ export const TransportCase = z.object({
     notFirst: z.optional(z.array(z.string())),
     mustNotPropose: z.optional(z.array(z.string())),
     first: z.optional(z.nullable(z.string())),
-    packingGroup: z.optional(z.union([PackingGroup, z.array(PackingGroup)])),
+    packingGroup: z.optional(z.nullable(z.union([PackingGroup, z.array(PackingGroup)]))),
     class: Text,
     subsidiary: OneOrMore,
     wastePrefix: Flag,
@@ -67,7 +67,8 @@ function stateOf({ freeLiquid }: Input, words: string): 'liquid' | 'solid' | 'sl
 }
 
 function wetnessOf(input: Input, words: string): Pick<Consignment, 'wetness'> {
-  if (input.wetWithLiquor === true || input.freeLiquid === false) return { wetness: 'wet' };
+  if (input.wetWithLiquor || input.wet || input.freeLiquid === false) return { wetness: 'wet' };
+  if (input.dry) return { wetness: 'dry' };
   if (/\b(wet|soaked|moist)\b/.test(words)) return { wetness: 'wet' };
   return /\b(dry|dried)\b/.test(words) ? { wetness: 'dry' } : {};
 }
@@ -133,7 +134,7 @@ const prefixed = ({ described }: TransportCandidate): boolean =>
 /** What is asked of one entry: the one that must stand first, else the first that must appear, else the first there is. */
 function ofEntry(c: TransportCandidate | undefined, expected: TransportCase['expected']): Check[] {
   const { packingGroup, class: of, subsidiary, technicalNames } = expected;
-  const groups = packingGroup === undefined ? [] : [packingGroup].flat();
+  const groups = [packingGroup ?? []].flat();
   const { wastePrefix, environmentallyHazardous: mark } = expected;
   return [
     ...(groups.length > 0

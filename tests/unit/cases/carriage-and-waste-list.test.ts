@@ -45,6 +45,8 @@ describe('a case of carriage', () => {
     [{ state: 'sludge' }, 'sludge', undefined],
     [{ state: 'solid', freeLiquid: false }, 'solid', 'wet'],
     [{ state: 'solid', freeLiquid: true }, 'liquid', undefined],
+    [{ state: 'solid', wet: true, massPercent: { HNO3: '4', water: '40' } }, 'solid', 'wet'],
+    [{ state: 'solid', dry: true }, 'solid', 'dry'],
     [{}, 'liquid', undefined],
   ] as const)('%j is %s, %s', (input, state, wetness) => {
     const read = consignmentOf(transport(input));
@@ -85,6 +87,10 @@ describe('a case of the waste list', () => {
     [{ material: 'ceramic residue', hp: [] }, '11 02 99'],
     [{ material: 'ceramic residue', hp: ['HP 10'] }, '11 02 07*'],
     [{ material: 'ceramic residue', hazardous: false }, '11 02 99'],
+    [{ material: 'ceramic residue', hp: 'none' }, '11 02 99'],
+    [{ material: 'ceramic residue', hazardousProperties: 'HP 7, HP 14' }, '11 02 07*'],
+    [{ item: 'sludge', activity: 'leaching of ceramics with nitric acid liquor' }, '11 02 07*'],
+    [{ item: 'wash water', activity: 'chemical surface treatment' }, '11 01 11*'],
     [{ stream: 'wash water', process: 'chemical surface treatment' }, '11 01 11*'],
     [{ stream: 'scrap iron' }, null],
   ] as const)('%j: %s', (input, first) => {

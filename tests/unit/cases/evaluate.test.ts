@@ -161,6 +161,18 @@ describe('a case of hazardous properties, of characteristics, of land disposal, 
     expect([failed(['D001', 'D002']), failed(['D001'])]).toEqual([[], []]);
     expect([failed(['D002']).length, failed(['D001', 'D003']).length]).toEqual([1, 1]);
   });
+
+  it('may say by any key that the generator is too small for the rules of land disposal', () => {
+    const input = { originCodes: ['D011'], tclp_mg_L: { Ag: '3' } };
+    const failed = (more: object, applies: boolean) =>
+      lines(
+        evaluated(
+          JSON.stringify({ id: 'X', kind: 'rcra-ldr', input: { ...input, ...more }, expected: { applies } }),
+        ),
+      ).length;
+    expect([failed({ generatorCategory: 'VSQG' }, false), failed({}, true)]).toEqual([0, 0]);
+    expect([failed({ generatorCategory: 'SQG' }, false), failed({ category: 'VSQG' }, true)]).toEqual([1, 1]);
+  });
 });
 
 describe('what cannot be evaluated counts as failed', () => {

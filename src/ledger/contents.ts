@@ -21,6 +21,7 @@ import type {
 import type { StreamLogged } from './entries/streams';
 import type { BenchTested, DoseAdded, TreatmentBegun, TreatmentEnded } from './entries/treatments';
 import { becomes, dryOut, newPot, noteOtherContents, type Pot, putIn, putThrough, takeOut } from './pot';
+import { doubtSince, sinceMarked } from './since-marked';
 import type {
   ContainerState,
   ContentsPart,
@@ -67,22 +68,18 @@ type Ledger = {
 
 type Moment = { readonly entryId: string; readonly at: string };
 
-type Mark = ContainerState['marks'][number]['body']['mark'];
+/** What keeps everything out of a container, with what ends that, and what it is when something went in all the same. */
+const shut = [
+  ['closed', 'reopened', 'added-while-closed'],
+  ['held', 'let-go', 'added-while-held'],
+  ['gone', 'came-back', 'added-while-gone'],
+] as const;
 
-/** Whether the last of two marks by then was the first of them. */
-const wasMarked = (vessel: Vessel | undefined, at: string, as: Mark, undone: Mark): boolean =>
-  vessel?.marks
-    .filter(({ at: marked, body }) => marked < at && (body.mark === as || body.mark === undone))
-    .at(-1)?.body.mark === as;
-
-function noteClosed(ledger: Ledger, containerId: string, { entryId, at }: Moment): void {
-  const vessel = ledger.vessels.get(containerId);
-  if (wasMarked(vessel, at, 'closed', 'reopened'))
-    ledger.upsets.push({ code: 'added-while-closed', entryId, containerId });
-  if (wasMarked(vessel, at, 'held', 'let-go'))
-    ledger.upsets.push({ code: 'added-while-held', entryId, containerId });
-  if (wasMarked(vessel, at, 'gone', 'came-back'))
-    ledger.upsets.push({ code: 'added-while-gone', entryId, containerId });
+/** What was marked in the same minute may have come after it. */
+function noteShut(ledger: Ledger, containerId: string, { entryId, at }: Moment): void {
+  const marks = ledger.vessels.get(containerId)?.marks.filter((told) => told.at < at) ?? [];
+  for (const [as, undone, code] of shut)
+    if (sinceMarked(marks, as, undone) !== null) ledger.upsets.push({ code, entryId, containerId });
 }
 
 /** Everything in the pot has been through the treatment from now on; what it was before is kept once. */
@@ -100,7 +97,7 @@ function place(ledger: Ledger, { entryId, at, body }: Told<StreamPlaced>): void 
   const { streamId, containerId, amount } = body;
   const pot = ledger.pots.get(containerId);
   if (!pot) return;
-  noteClosed(ledger, containerId, { entryId, at });
+  noteShut(ledger, containerId, { entryId, at });
   const stream = ledger.streams.get(streamId);
   const inItsTerms = stream ? placedAmount(amount, stream.body) : null;
   if (stream && !inItsTerms)
@@ -126,13 +123,10 @@ function place(ledger: Ledger, { entryId, at, body }: Told<StreamPlaced>): void 
   ledger.placements.set(streamId, [...placements, { entryId, containerId, amount }]);
 }
 
-/** Whether nobody knew then what was in it, and nobody had said so since. */
-function wasDoubtful({ vessels, pots }: Ledger, containerId: string, at: string): boolean {
-  const marks = vessels.get(containerId)?.marks ?? [];
-  const doubt = marks.findLast((told) => told.at < at && told.body.mark === 'contents-doubtful');
-  const determined = pots.get(containerId)?.determined;
-  if (!doubt || (determined && determined.at >= doubt.at)) return false;
-  return wasMarked(vessels.get(containerId), at, 'contents-doubtful', 'contents-known');
+/** Since when nobody knew what was in it, if nobody had said so by then. */
+function doubtfulBy({ vessels, pots }: Ledger, containerId: string, at: string): string | null {
+  const marks = vessels.get(containerId)?.marks.filter((told) => told.at <= at) ?? [];
+  return doubtSince(marks, pots.get(containerId)?.determined ?? null);
 }
 
 /** More went out than was in. Where nobody knew what was in it, the record has nothing that could be contradicted. */
@@ -147,7 +141,7 @@ function noteTooMuch(
   const taken = asHeld(amount);
   const [had, wanted] = unit === 'L' ? [before.volume, taken.volume] : [before.mass, taken.mass];
   if (isRounding(less(taken, before))) return;
-  if (wasDoubtful(ledger, containerId, at)) return;
+  if (doubtfulBy(ledger, containerId, at) !== null) return;
   ledger.upsets.push({ code: 'more-taken-than-held', entryId, containerId, held: had, taken: wanted, unit });
 }
 
@@ -163,7 +157,7 @@ function move(ledger: Ledger, { entryId, at, body }: Told<ContentsMoved>): void 
   const parts = source ? takeOut(source, taken, at) : [{ streamId: null, treatedBy: [], ...taken }];
   source?.movements.push({ ...seen, way: 'out', otherId: toContainerId, after: source.holds });
   if (!target || toContainerId === null) return;
-  noteClosed(ledger, toContainerId, { entryId, at });
+  noteShut(ledger, toContainerId, { entryId, at });
   noteRunning(ledger, toContainerId, target, entryId);
   noteOtherContents(target, at);
   putIn(target, parts, since);
@@ -225,7 +219,7 @@ function readLevel(ledger: Ledger, told: Told<LevelRead>): void {
   if (pot) pot.levels = [...pot.levels, { ...told, held: pot.holds }];
 }
 
-/** Somebody says what is in it: from then on it is that, whatever the record held; the waste is as old as the oldest in it. */
+/** Somebody says what is in it: from then on it is that, whatever the record held. It is as old as the oldest in it, and as the doubt. */
 function determine(ledger: Ledger, told: Told<ContentsDetermined>): void {
   const { entryId, at, body } = told;
   const pot = ledger.pots.get(body.containerId);
@@ -233,7 +227,11 @@ function determine(ledger: Ledger, told: Told<ContentsDetermined>): void {
   if (!pot || !stream) return;
   const held = loggedAmount(stream);
   noteOtherContents(pot, at);
-  becomes(pot, { streamId: body.streamId, treatedBy: [], ...held }, at);
+  becomes(
+    pot,
+    { streamId: body.streamId, treatedBy: [], ...held },
+    doubtfulBy(ledger, body.containerId, at) ?? at,
+  );
   pot.determined = told;
   const amount = stream.liquid?.volume ?? stream.solid?.wetMass;
   if (!amount) return;

@@ -2,9 +2,11 @@
 import { loggedAmount, stillUnplaced } from './amounts';
 import { type Contents, followed, noContents, notPlaced, type Placing, type ToldTreatment } from './contents';
 import type { PlainBody } from './entries/body';
+import type { CandidateAnswered } from './entries/candidates';
 import type { ContainerChanged, ContainerMarked, ContainerOpened } from './entries/containers';
 import type { StreamLogged, StreamTested } from './entries/streams';
 import { unknownReferences } from './references';
+import { doubtSince, sinceMarked } from './since-marked';
 import type { SortedFacts } from './sorted-facts';
 import {
   type BatchState,
@@ -25,7 +27,6 @@ import {
   type WalkState,
 } from './state';
 
-type Mark = ContainerMarked['mark'];
 type Thing = { readonly entryId: string; readonly at: string };
 
 /** In the order in which they happened; what happened at the same moment stays in the order of the log. */
@@ -155,12 +156,6 @@ function treatmentsOf(facts: SortedFacts, troubles: Trouble[]): Map<string, Told
   }));
 }
 
-/** Every mark of one pair: since when the first of them holds; null when the second undid it. */
-function sinceMarked(marks: ContainerState['marks'], as: Mark, undone: Mark): string | null {
-  const last = marks.findLast(({ body }) => body.mark === as || body.mark === undone);
-  return last?.body.mark === as ? last.at : null;
-}
-
 /** The vessel with all that was changed about it since. */
 function vesselNow(opened: ContainerOpened, changes: readonly Told<ContainerChanged>[]): ContainerOpened {
   const now: Record<string, unknown> = { ...opened };
@@ -185,10 +180,24 @@ function areasOf(
   return said.filter(({ is }, i) => is !== said[i - 1]?.is);
 }
 
-/** Somebody's doubt ends when it is known again, or when somebody says what it is. */
-function doubtSince(marks: ContainerState['marks'], determined: ContainerState['determined']): string | null {
-  const since = sinceMarked(marks, 'contents-doubtful', 'contents-known');
-  return since !== null && determined !== null && determined.at >= since ? null : since;
+/** In every zone that day is over: it ends twelve hours later than in UTC where it ends last. */
+const surelyOver = (day: string): string =>
+  new Date(Date.parse(`${day}T00:00:00.000Z`) + 36 * 3_600_000).toISOString();
+
+/**
+ * A word on a candidate is of what was in it when it was said, though it was written down later. That a code is not there
+ * says nothing once water went off: it may be by now.
+ */
+function staleSince(
+  { at, body }: Told<CandidateAnswered>,
+  othersSince: string | null,
+  movements: ContainerState['movements'],
+): string | null {
+  const over = surelyOver(body.saidOn);
+  const said = over < at ? over : at;
+  if (othersSince !== null && othersSince > said) return othersSince;
+  const dried = movements.findLast(({ purpose }) => purpose === 'evaporated')?.at;
+  return body.answer === 'refused' && dried !== undefined && dried > said ? dried : null;
 }
 
 type AboutContainers = {
@@ -224,7 +233,7 @@ function containersOf(
       marks,
       answers: [...lastAnswers.values()].map((told) => ({
         ...told,
-        staleSince: othersSince !== null && othersSince > told.at ? othersSince : null,
+        staleSince: staleSince(told, othersSince, contents.movements),
       })),
       inspections: inspected.get(containerId) ?? [],
       areas: areasOf(fact, changes),

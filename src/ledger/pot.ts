@@ -106,9 +106,9 @@ export function dryOut(pot: Pot, lost: Held['volume']): void {
   pot.holds = { ...pot.holds, volume: left };
 }
 
-/** All that is in it is this part, from then on; empty when the part is nothing. */
-export function becomes(pot: Pot, part: ContentsPart, at: string): void {
-  const since = pot.since ?? at;
+/** All that is in it is this part, from then on; empty when the part is nothing. @param known as old as that, or older */
+export function becomes(pot: Pot, part: ContentsPart, known: string): void {
+  const since = earlier(pot.since, known);
   pot.parts = new Map();
   pot.holds = nothing;
   pot.since = null;

@@ -70,11 +70,12 @@ export const ammoniaClock = (state: State, batchId: string, due: string | null):
 /** Whether all that is in the container is untreated waste of this kind, and more of it may go in. */
 export const holdsOnly = (
   state: State,
-  { contents, closedAt, doubtfulSince }: ContainerState,
+  { contents, closedAt, doubtfulSince, heldSince, leavingSince, goneSince, damagedSince }: ContainerState,
   kind: StreamKind,
 ): boolean =>
-  closedAt === null &&
-  doubtfulSince === null &&
+  [closedAt, doubtfulSince, heldSince, leavingSince, goneSince, damagedSince].every(
+    (since) => since === null,
+  ) &&
   contents.length > 0 &&
   contents.every(
     ({ streamId, treatedBy }) =>

@@ -74,7 +74,7 @@ function meetingFault(state: State, { body }: ContainerState, { side, field }: F
 }
 
 /** What was marked of the container as a whole, and keeps everything out of it. */
-function standingFault(container: ContainerState, field: string): Refusal | null {
+export function standingFault(container: ContainerState, field: string): Refusal | null {
   const { goneSince, damagedSince, heldSince, leavingSince, body } = container;
   const { containerId } = body;
   if (goneSince !== null)

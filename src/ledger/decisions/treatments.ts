@@ -9,6 +9,7 @@ import { type Decided, type Refusal, refused, written } from '../refusal';
 import type { ContainerState, State } from '../state';
 import { allowedNow, runningTreatment, treatmentRuleFault, treatmentStep } from '../treatment';
 import { wasteKinds } from '../waste-kinds';
+import { standingFault } from './containers';
 import { stated } from './stated';
 
 /** A treatment ends with a base, whatever it begins with. */
@@ -51,6 +52,8 @@ export function treatingFault(
   const { unaccounted } = wasteKinds(state, containerId);
   const forbidden = agentFault(state, container, agents);
   if (forbidden) return forbidden;
+  const standing = standingFault(container, field);
+  if (standing) return standing;
   const { closedAt, doubtfulSince, contents } = container;
   if (doubtfulSince !== null)
     return { code: 'contents-doubtful', details: { containerId, since: doubtfulSince }, field };

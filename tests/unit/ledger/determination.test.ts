@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { accumulationStart } from '../../../src/ledger/accumulation';
 import { containerFigures } from '../../../src/ledger/container-figures';
 import { lifeOf } from '../../../src/ledger/container-life';
 import type { PlainBody } from '../../../src/ledger/entries/body';
@@ -92,11 +93,47 @@ describe('somebody says what is in a container', () => {
     expect(lifeOf(scribe.state, container(scribe)).is).toBe('filling');
   });
 
-  test('a doubt that comes after it is a doubt again', () => {
+  test('a doubt that comes after it is a doubt again, in the same minute too', () => {
+    for (const minutes of [30, 40]) {
+      const scribe = inDoubt();
+      scribe.does(isWashWater, 30);
+      scribe.write(mark('contents-doubtful'), minutes);
+      expect(container(scribe).doubtfulSince).toBe(at(minutes));
+    }
+  });
+
+  test('and the doubt is there again when that was withdrawn', () => {
     const scribe = inDoubt();
+    const [, said] = scribe.does(isWashWater, 30);
+    scribe.does({ do: 'withdraw-entry', withdraws: said?.id ?? '', reason: 'another container' }, 40);
+    expect(container(scribe).doubtfulSince).toBe(at(3));
+    expect(container(scribe).holds.volume.toFixed()).toBe('3');
+  });
+
+  test('what was found is as old as the day on which nobody knew what it was', () => {
+    const scribe = new Scribe();
+    scribe.write(can(1));
+    scribe.write(mark('contents-doubtful'));
+    expect(accumulationStart(scribe.state, container(scribe))).toBe(at(1));
     scribe.does(isWashWater, 30);
+    expect(container(scribe).firstWasteIn).toBe(at(1));
+    expect(accumulationStart(scribe.state, container(scribe))).toBe(at(1));
+  });
+
+  test('a doubt does not make younger what was in it, and what came in later does not make it younger either', () => {
+    expect(accumulationStart(inDoubt().state, container(inDoubt()))).toBe(at(2));
+    const scribe = new Scribe();
+    scribe.write(can(1));
+    scribe.write(mark('contents-doubtful'));
+    scribe.write(wash(1, '3'));
+    scribe.write(pour(1, 1, '3'));
+    expect(accumulationStart(scribe.state, container(scribe))).toBe(at(1));
+  });
+
+  test('a doubt told twice, as on two devices, is as old as the first', () => {
+    const scribe = inDoubt();
     scribe.write(mark('contents-doubtful'), 40);
-    expect(container(scribe).doubtfulSince).toBe(at(40));
+    expect(container(scribe).doubtfulSince).toBe(at(3));
   });
 });
 
@@ -138,6 +175,25 @@ describe('a class or code that somebody accepted', () => {
     const scribe = answered();
     scribe.does(isWashWater, 20);
     expect(codes(scribe)).toContain('answer-stale');
+  });
+
+  test('is stale for what came in after the day on which it was said, however late it is written down', () => {
+    const scribe = answered();
+    const days = (n: number): number => n * 24 * 60;
+    scribe.write(pour(1, 1, '1'), days(3));
+    scribe.write(accepted, days(4));
+    expect(codes(scribe)).toContain('answer-stale');
+    scribe.write({ ...accepted, saidOn: '2026-03-05' }, days(5));
+    expect(codes(scribe)).not.toContain('answer-stale');
+  });
+
+  test('is stale once water went off, where somebody said that it is not there', () => {
+    const scribe = answered();
+    scribe.write({ ...accepted, answer: 'refused' }, 19);
+    scribe.write(tip(1, null, '0.5'), 20);
+    expect(container(scribe).answers[0]?.staleSince).toBeNull();
+    scribe.write({ kind: 'water-lost', v: 1, containerId: one, amount: litres('0.5') }, 21);
+    expect(container(scribe).answers[0]?.staleSince).toBe(at(21));
   });
 
   test('stands when a part went out, and when water went off', () => {
@@ -184,6 +240,15 @@ describe('out of a container that broke', () => {
     scribe.does(moveAll(), 20);
     expect(lifeOf(scribe.state, container(scribe, two)).is).toBe('not-determined');
     expect(container(scribe, two).holds.volume.toFixed()).toBe('3');
+  });
+
+  test('the doubt goes too with what was poured over already', () => {
+    const scribe = inDoubt();
+    scribe.write(can(2));
+    const poured = { fromContainerId: one, amount: litres('1'), purpose: 'transfer' } as const;
+    scribe.does({ do: 'log-move-happened', ...poured, toContainerId: null }, 20);
+    scribe.does({ do: 'log-move-happened', ...poured, toContainerId: two }, 21);
+    expect(container(scribe, two).doubtfulSince).toBe(at(21));
   });
 
   test('what nobody knows does not go to what somebody knows', () => {

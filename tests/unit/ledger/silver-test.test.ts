@@ -167,6 +167,15 @@ describe('where the waste of a test may go', () => {
     expect(jar(...streams).offered()).toBe(offered);
   });
 
+  test.each(['closed', 'contents-doubtful', 'held', 'leaving', 'gone', 'damaged'] as const)(
+    'not into one that is marked %s',
+    (mark) => {
+      const { scribe, containerId, offered } = jar('chloride-test-waste');
+      scribe.does({ do: 'mark-container', containerId, mark });
+      expect(offered()).toBe(false);
+    },
+  );
+
   test('not into one that was treated', () => {
     const { scribe, containerId, offered } = jar('chloride-test-waste');
     const lime = { agent: 'hydrated-lime', targetPh: { value: '9', unit: '1' } } as const;

@@ -110,6 +110,22 @@ describe('a planned treatment', () => {
     ).toEqual(['treatment-running']);
   });
 
+  test.each([
+    ['damaged', 'mended', 'container-damaged'],
+    ['held', 'let-go', 'container-held'],
+    ['leaving', 'staying', 'container-leaving'],
+    ['gone', 'came-back', 'container-gone'],
+  ] as const)('is refused in a container that is %s, until it is %s', (as, undone, code) => {
+    const scribe = filled();
+    scribe.write(rule('yes'));
+    const marked = (mark: typeof as | typeof undone) =>
+      scribe.write({ kind: 'container-marked', v: 1, containerId: inCan, mark });
+    marked(as);
+    expect(scribe.tries(plan(clears(scribe)))).toMatchObject({ ok: false, refusal: { code } });
+    marked(undone);
+    expect(scribe.tries(plan(clears(scribe))).ok).toBe(true);
+  });
+
   test('is refused where the local rules say no or nothing, and is written down when it happened', () => {
     const scribe = filled();
     const clearance = clears(scribe);

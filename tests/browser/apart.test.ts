@@ -50,7 +50,7 @@ test.each([{ dark: false }, { dark: true }])(
     await site.stop();
     await page.context().setOffline(true);
 
-    await follow(page, 'Containers');
+    await follow(page, /^Containers$/);
     await follow(page, /C.07/);
     await reach(page, /C.07/);
     await follow(page, 'Take out');

@@ -39,7 +39,7 @@ test.each([false, true])(
     // The pages of a treatment are fetched when they are first opened: the worker must have them by then.
     await site.stop();
     await page.context().setOffline(true);
-    await follow(page, 'Containers');
+    await follow(page, /^Containers$/);
     await follow(page, /C.02/);
     await follow(page, /Plan a treatment/);
     await reach(page, /C.02 with hydrated lime/);

@@ -64,7 +64,7 @@ test('a treatment goes from its rule to its end', { timeout: 180_000 }, async ()
   await site.stop();
   await page.context().setOffline(true);
 
-  await follow(page, 'Containers');
+  await follow(page, /^Containers$/);
   await follow(page, /C.02/);
   await follow(page, 'Begin the treatment');
   await reach(page, /Begin treating C.02/);

@@ -4,7 +4,7 @@ import { type Figure, given, within } from '../quantities/figure';
 import { quantity } from '../quantities/quantity';
 import { calendarDay } from '../rules/clocks/calendar-day';
 import { type Level, type NearTheWork, nearTheWork } from '../rules/clocks/near-the-work';
-import { nothing } from './amounts';
+import { asHeld, nothing } from './amounts';
 import { takesUp } from './fill';
 import type { ContainerState, Held, State, Volume } from './state';
 import { statedLimit } from './stated-limit';
@@ -13,21 +13,36 @@ type Change = { readonly at: string; readonly containerId: string; readonly volu
 
 const areaAt = ({ areas }: ContainerState, at: string) => areas.findLast(({ since }) => since <= at)?.is;
 
-const heldAt = ({ movements }: ContainerState, at: string): Held =>
-  movements.findLast((movement) => movement.at <= at)?.after ?? nothing;
+/** By the record; what is in no log is there as it was read. */
+function heldAt({ movements, levels }: ContainerState, at: string): Held {
+  const moved = movements.findLast((movement) => movement.at <= at);
+  const read = levels.findLast((level) => level.at <= at);
+  const held = moved?.after ?? nothing;
+  return read && isNothing(held) && (!moved || read.at > moved.at) ? asHeld(read.body.level) : held;
+}
+
+/** What takes up room in it; where nobody knows what that is, the level that was read of it, if that is more. */
+function roomAt(container: ContainerState, at: string): Volume {
+  const logged = takesUp(heldAt(container, at));
+  const read =
+    container.doubtfulSince === null ? undefined : container.levels.findLast((told) => told.at <= at);
+  const level = read ? takesUp(asHeld(read.body.level)) : logged;
+  return level.gt(logged) ? level : logged;
+}
 
 /** Every moment at which what stands there of this container became other. */
 function changesOf(container: ContainerState): readonly Change[] {
-  const { movements, areas, goneSince, body } = container;
+  const { movements, levels, areas, goneSince, body } = container;
   const moments = [
     ...movements.map(({ at }) => at),
+    ...levels.map(({ at }) => at),
     ...areas.map(({ since }) => since),
     ...(goneSince === null ? [] : [goneSince]),
   ];
   return moments.map((at) => {
     const there = areaAt(container, at) === 'near-work' && (goneSince === null || at < goneSince);
-    const held = there ? heldAt(container, at) : nothing;
-    return { at, containerId: body.containerId, volume: takesUp(held) };
+    const volume = there ? roomAt(container, at) : takesUp(nothing);
+    return { at, containerId: body.containerId, volume };
   });
 }
 

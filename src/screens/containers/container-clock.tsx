@@ -1,5 +1,5 @@
 /** How long a container may still stand: from when it counts, both last days, and where it stands. */
-import { accumulationStart, standsNearWork } from '../../ledger/accumulation';
+import { accumulationStart } from '../../ledger/accumulation';
 import { duesOf } from '../../ledger/due';
 import type { ContainerState, State } from '../../ledger/state';
 import { withoutLimit } from '../../ledger/without-limit';
@@ -19,10 +19,10 @@ type Props = { readonly state: State; readonly container: ContainerState };
 /** Days left in the corner, to the careful last day, once the workshop's own storage limit is entered. */
 export function StorageAside({ state, container }: Props) {
   const { now, zone } = useShell();
-  if (container.firstWasteIn === null || container.goneSince !== null) return null;
-  if (!state.rules.has('storage-days')) return <span>{w.storageUnknown}</span>;
+  if (container.goneSince !== null) return null;
   const due = duesOf(state, container, now.value, zone).find(({ kind }) => kind === 'leave');
-  if (!due) return standsNearWork(state, container) ? <span>{w.nearHere}</span> : null;
+  if (!due && accumulationStart(state, container) !== null) return <span>{w.storageUnknown}</span>;
+  if (!due) return container.firstWasteIn === null ? null : <span>{w.nearHere}</span>;
   const over = due.daysLeft < 0;
   const day = calendarDayText(due.day, now.value);
   return (
@@ -73,21 +73,22 @@ export function ContainerClock({ state, container }: Props) {
   const { now, zone } = useShell();
   const { firstWasteIn, goneSince } = container;
   const all = duesOf(state, container, now.value, zone);
-  if (all.length === 0 && (firstWasteIn === null || goneSince !== null)) return null;
   const start = accumulationStart(state, container);
+  const here = goneSince === null;
+  if (all.length === 0 && start === null && (firstWasteIn === null || !here)) return null;
   const dayText = (moment: string): string => calendarDayText(calendarDay(moment, zone), now.value);
   return (
     <Part rule width="edge" title={w.storage}>
       <Rows label={w.storage}>
         {start !== null && <Row title={w.storageFrom} figure={<span>{dayText(start)}</span>} />}
-        {start === null && firstWasteIn !== null && goneSince === null && (
+        {start === null && firstWasteIn !== null && here && (
           <Row title={w.storageFirst} figure={<span>{dayText(firstWasteIn)}</span>} />
         )}
         {all.map((due) => (
           <DueRow key={due.id} due={due} opens="count" both />
         ))}
         <UncountedRow state={state} container={container} />
-        {goneSince === null && <AreaRow state={state} container={container} />}
+        {here && <AreaRow state={state} container={container} />}
       </Rows>
     </Part>
   );

@@ -30,12 +30,14 @@ function LimitRow({ due }: { readonly due: Due }) {
   );
 }
 
-/** Of waste that stood beside the work first it is not the first waste. */
+/** Of waste that stood beside the work first, or of which nobody knows since when, it is not the first waste. */
 function useFrom({ kind, containerId, from }: Due): string {
   const { state, zone } = useShell();
-  const first = state.value.containers.get(containerId ?? '')?.firstWasteIn ?? null;
-  const brought = kind === 'leave' && first !== null && calendarDay(first, zone) !== from;
-  return brought ? w.brought : countsFrom[kind];
+  const container = state.value.containers.get(containerId ?? '');
+  const isFrom = (moment: string | null | undefined): boolean =>
+    typeof moment === 'string' && calendarDay(moment, zone) === from;
+  if (kind !== 'leave' || isFrom(container?.firstWasteIn)) return countsFrom[kind];
+  return isFrom(container?.doubtfulSince) ? w.doubted : w.brought;
 }
 
 function Counted({ due }: { readonly due: Due }) {

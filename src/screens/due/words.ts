@@ -72,6 +72,7 @@ export const dueWords = {
   walk: 'Walk along the containers',
   lost: 'This is not due any more.',
   brought: 'The day it was brought to the store',
+  doubted: 'Since when nobody knows what is in it',
   notEntered: {
     leave: 'Storage time not entered',
     proof: 'Time for proofs not entered',

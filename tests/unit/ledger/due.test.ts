@@ -8,6 +8,7 @@ import { monthHeld, onSiteNow } from '../../../src/ledger/quantities-now';
 import type { State } from '../../../src/ledger/state';
 import { withoutLimit } from '../../../src/ledger/without-limit';
 import {
+  area,
   batch,
   containerId,
   days,
@@ -120,6 +121,39 @@ describe('where no limit was entered', () => {
 
   it('ends with the limit', () => {
     expect(withoutLimit(shelfOfThree(), noon('2028-02-12'), berlin)).toEqual([]);
+  });
+});
+
+describe('beside the work', () => {
+  const known = [
+    days('near-work-days', '3'),
+    rule({ rule: 'near-work-limit', value: { value: '20', unit: 'L' } }),
+  ] as const;
+
+  it('counts the level of what nobody knows, and the days run from when it was read', () => {
+    const level: PlainBody = {
+      kind: 'level-read',
+      v: 1,
+      containerId: containerId(1),
+      level: { value: '25', unit: 'L' },
+    };
+    const state = recorded(
+      [noon('2028-01-01'), ...shelf(1), ...known, area(1, 'near-work')],
+      [noon('2028-01-02'), mark(1, 'contents-doubtful', { doubt: 'found' })],
+      [noon('2028-01-03'), level],
+    );
+    const excess = dues(state, noon('2028-01-03'), berlin).find(({ kind }) => kind === 'move-excess');
+    expect(excess).toMatchObject({ from: '2028-01-03', day: '2028-01-05', lastDay: '2028-01-06' });
+  });
+
+  it('gives no days while nobody has said how many: due on the day itself, and not before it', () => {
+    const state = recorded(
+      [noon('2028-01-01'), ...shelf(1), known[1], area(1, 'near-work')],
+      [noon('2028-01-03'), liquid(1, '30', '1.000'), pour(1, 1, '30')],
+    );
+    const excess = dues(state, noon('2028-01-03'), berlin).find(({ kind }) => kind === 'move-excess');
+    expect(excess).toMatchObject({ day: '2028-01-03', lastDay: '2028-01-03', daysLeft: 0, shareLeft: 0 });
+    expect(excess?.limit).toEqual({ days: 0, rule: 'near-work-days', stated: false });
   });
 });
 

@@ -7,6 +7,7 @@ import type { ContainerMarked } from './entries/containers';
 import { fillLimit, takesUp } from './fill';
 import type { ContainerState, State, Told } from './state';
 import { wasteKinds } from './waste-kinds';
+import { wholeOf } from './whole-of';
 
 /** In the order in which one covers the other. */
 const lives = [
@@ -121,11 +122,11 @@ const fillable: ReadonlySet<LifeName> = new Set(['opened', 'filling', 'emptied']
 /** What makes sense, in the order in which it is offered. */
 function sensible(state: State, container: ContainerState): Readonly<Record<Doing, boolean>> {
   const { closedAt, heldSince, leavingSince, goneSince, damagedSince, proofFiledAt } = container;
-  const { doubtfulSince, holds, levels, body } = container;
+  const { doubtfulSince, holds, body } = container;
   const { is } = lifeOf(state, container);
   const here = goneSince === null;
   const sound = here && damagedSince === null;
-  const nothing = isNothing(holds) && levels.length === 0;
+  const nothing = wholeOf(container).length === 0;
   const doubted = isDoubted(state, container);
   const logged = !isNothing(holds) && !wasteKinds(state, body.containerId).unaccounted;
   return {

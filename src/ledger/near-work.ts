@@ -4,29 +4,26 @@ import { type Figure, given, within } from '../quantities/figure';
 import { quantity } from '../quantities/quantity';
 import { calendarDay } from '../rules/clocks/calendar-day';
 import { type Level, type NearTheWork, nearTheWork } from '../rules/clocks/near-the-work';
-import { asHeld, nothing } from './amounts';
+import { asHeld, isNothing, nothing } from './amounts';
 import { takesUp } from './fill';
-import type { ContainerState, Held, State, Volume } from './state';
+import type { ContainerState, State, Volume } from './state';
 import { statedLimit } from './stated-limit';
 
 type Change = { readonly at: string; readonly containerId: string; readonly volume: Volume };
 
 const areaAt = ({ areas }: ContainerState, at: string) => areas.findLast(({ since }) => since <= at)?.is;
 
-/** By the record; what is in no log is there as it was read. */
-function heldAt({ movements, levels }: ContainerState, at: string): Held {
+/**
+ * What takes up room in it by the record; the level that was read of it, if that is more, where nobody knows what it is or
+ * where nothing is in it by the record and nothing went out since.
+ */
+function roomAt({ movements, levels, doubtfulSince }: ContainerState, at: string): Volume {
   const moved = movements.findLast((movement) => movement.at <= at);
-  const read = levels.findLast((level) => level.at <= at);
   const held = moved?.after ?? nothing;
-  return read && isNothing(held) && (!moved || read.at > moved.at) ? asHeld(read.body.level) : held;
-}
-
-/** What takes up room in it; where nobody knows what that is, the level that was read of it, if that is more. */
-function roomAt(container: ContainerState, at: string): Volume {
-  const logged = takesUp(heldAt(container, at));
-  const read =
-    container.doubtfulSince === null ? undefined : container.levels.findLast((told) => told.at <= at);
-  const level = read ? takesUp(asHeld(read.body.level)) : logged;
+  const read = levels.findLast((told) => told.at <= at);
+  const unlogged = isNothing(held) && (!moved || (read !== undefined && read.at > moved.at));
+  const level = takesUp(read && (doubtfulSince !== null || unlogged) ? asHeld(read.body.level) : nothing);
+  const logged = takesUp(held);
   return level.gt(logged) ? level : logged;
 }
 

@@ -3,11 +3,11 @@ import { hasAny, isWaste, type ThingId, traitsOf } from '../safety/must-not-meet
 import { asHeld, nothing, plus } from './amounts';
 import { isDoubted } from './container-life';
 import { type Filling, fillingFault } from './decisions/containers';
-import { wholeOf } from './decisions/moves';
 import { capacityOf } from './fill';
 import { contentsSide, vesselSide } from './meeting-sides';
 import type { ContainerState, State } from './state';
 import { givesGas } from './waste-kinds';
+import { wholeOf } from './whole-of';
 
 /** How near a container is to what comes: of its own kind, empty, of another kind. */
 function nearness({ contents }: ContainerState, kinds: ReadonlySet<string>, state: State): number {

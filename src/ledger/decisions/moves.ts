@@ -1,5 +1,5 @@
 /** Decisions on what is taken out of a container, or moved into another. */
-import { asHeld, isNothing, nothing, plus, readableDifference, writtenWhole } from '../amounts';
+import { asHeld, isNothing, nothing, plus, readableDifference } from '../amounts';
 import { comingOutOf, dilutedBy, dilutedPart } from '../dilution';
 import type { Body } from '../entries/body';
 import type { Amount } from '../entries/containers';
@@ -8,6 +8,7 @@ import { contentsSide } from '../meeting-sides';
 import { type Decided, type Refusal, refused, written } from '../refusal';
 import type { ContainerState, State } from '../state';
 import { wasteKinds } from '../waste-kinds';
+import { wholeOf } from '../whole-of';
 import { fillingFault } from './containers';
 import { stated } from './stated';
 
@@ -106,12 +107,6 @@ export function logMove(state: State, intention: IntentionOf<'log-move-happened'
   const source = state.containers.get(fromContainerId);
   return written({ ...body, ...dilutedPart(diluted) }, ...doubtToo(source, toContainerId));
 }
-
-/** All that a container holds; where the record holds nothing, what was read on it last. */
-export const wholeOf = ({ holds, levels }: ContainerState): readonly Amount[] => {
-  const whole = writtenWhole(holds);
-  return whole.length > 0 ? whole : levels.slice(-1).map(({ body }) => body.level);
-};
 
 /** Everything is moved over at once, and the container is empty from then on. */
 export function moveAll(state: State, intention: IntentionOf<'move-all'>): Decided {

@@ -1,7 +1,7 @@
 /** A container is broken: the one thing to do is to move all of it into a sound, empty one. */
-import { wholeOf } from '../../ledger/decisions/moves';
 import { emptyPlaces } from '../../ledger/places-that-fit';
 import type { ContainerState } from '../../ledger/state';
+import { wholeOf } from '../../ledger/whole-of';
 import { safetyWords } from '../../safety/words';
 import { type BarAction, TaskBar } from '../../ui/bar';
 import { Button } from '../../ui/button';
@@ -14,6 +14,7 @@ import { Frame, useTopLine } from '../frame';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { lifeWords as w } from './life-words';
+import { takeOutDraft, takeOutOf } from './take-out';
 import { capWords, containerWords, vesselWords } from './words';
 
 /** As many as are chosen from with gloves on. */
@@ -25,7 +26,7 @@ function placeSecond({ body }: ContainerState, sign: Parameters<typeof amountTex
 }
 
 function Doors({ container }: { readonly container: ContainerState }) {
-  const { state, go, sign, moment } = useShell();
+  const { state, go, sign, moment, draft } = useShell();
   const { containerId } = container.body;
   const { write, fault, busy } = useWriting();
   const guard = useTapGuard(containerId, moment);
@@ -33,6 +34,11 @@ function Doors({ container }: { readonly container: ContainerState }) {
   async function move(toContainerId: string): Promise<void> {
     const written = await write({ do: 'move-all', fromContainerId: containerId, toContainerId });
     if (written) go(`containers/${toContainerId}`, 'replace');
+  }
+  function already(): void {
+    const [amount] = wholeOf(container);
+    if (amount) draft.keep(takeOutDraft(containerId), takeOutOf(amount, 'transfer'));
+    go(`containers/${containerId}/out`);
   }
   return (
     <>
@@ -56,7 +62,7 @@ function Doors({ container }: { readonly container: ContainerState }) {
         {w.moveNew}
       </Button>
       <Button href="#/sos/spill">{w.moveSpill}</Button>
-      <Button href={`#/containers/${containerId}/out`}>{w.moveAlready}</Button>
+      <Button onTap={guard(already)}>{w.moveAlready}</Button>
     </>
   );
 }

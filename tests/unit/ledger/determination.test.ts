@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { accumulationStart } from '../../../src/ledger/accumulation';
 import { containerFigures } from '../../../src/ledger/container-figures';
-import { lifeOf } from '../../../src/ledger/container-life';
+import { lifeOf, mayBeDone } from '../../../src/ledger/container-life';
 import type { PlainBody } from '../../../src/ledger/entries/body';
 import { Entry } from '../../../src/ledger/entries/entry';
 import { flags } from '../../../src/ledger/flags';
@@ -9,6 +9,7 @@ import { applyAll } from '../../../src/ledger/fold';
 import type { Intention } from '../../../src/ledger/intention';
 import { emptyPlaces } from '../../../src/ledger/places-that-fit';
 import { verifyChain } from '../../../src/ledger/verify';
+import { wholeOf } from '../../../src/ledger/whole-of';
 import { at, can, grams, id, litres, pour, Scribe, tip, wash } from './scribe';
 
 const [one, two] = [id('c0', 1), id('c0', 2)];
@@ -284,6 +285,19 @@ describe('out of a container that broke', () => {
     scribe.write(can(3));
     scribe.write(tip(3, null, '1'), 30);
     expect(codes(scribe)).toContain('more-taken-than-held');
+  });
+
+  test('of one that was read and of which some went out since, what is left', () => {
+    const scribe = new Scribe();
+    scribe.write(can(1));
+    scribe.write(mark('contents-doubtful'));
+    scribe.write({ kind: 'level-read', v: 1, containerId: one, level: litres('3.5') });
+    scribe.write(tip(1, null, '0.5'));
+    expect(wholeOf(container(scribe))).toEqual([litres('3')]);
+    scribe.write(tip(1, null, '3'));
+    expect(wholeOf(container(scribe))).toEqual([]);
+    scribe.write(mark('damaged'));
+    expect(mayBeDone(scribe.state, container(scribe))).not.toContain('move-all');
   });
 
   test('places are named that are sound, empty and large enough, for the unknown neither tight nor glass', () => {

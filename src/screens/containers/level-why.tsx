@@ -12,7 +12,7 @@ import { Line } from '../record/history';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { doingWords, lifeWords as w } from './life-words';
-import { TakeOutDraft, takeOutDraft } from './take-out';
+import { takeOutDraft, takeOutOf } from './take-out';
 import { waterDraft } from './water-lost';
 
 type Props = { readonly at: Readonly<Record<string, string>> };
@@ -27,8 +27,7 @@ function useFilledIn(id: string, { gap }: LevelAgainst) {
       go(`containers/${id}/water`);
     },
     taken: () => {
-      const out = { amount, purpose: 'spill', into: '', note: '', when: '' } as const;
-      draft.keep(takeOutDraft(id), TakeOutDraft.parse(out));
+      draft.keep(takeOutDraft(id), takeOutOf(gap, 'spill'));
       go(`containers/${id}/out`);
     },
   };

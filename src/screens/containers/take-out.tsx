@@ -36,6 +36,16 @@ export const TakeOutDraft = z.object({
   note: z.string(),
   when: WhenDraft,
 });
+export type TakeOutDraft = z.infer<typeof TakeOutDraft>;
+
+/** The form with an amount in it already, for who comes from where that is known. */
+export const takeOutOf = ({ value, unit }: Amount, purpose: TakeOutDraft['purpose']): TakeOutDraft => ({
+  amount: { typed: value, unit },
+  purpose,
+  into: '',
+  note: '',
+  when: '',
+});
 
 type NotIntoProps = {
   readonly from: ContainerState;

@@ -327,6 +327,7 @@ describe('a container that broke', () => {
     expect((await titled(/is damaged/)).textContent).toMatch(/Move all of it, now\.$/);
     expect(screen.getAllByRole('button').map(({ textContent }) => plain(textContent))).toEqual([
       expect.stringMatching(/^All of it into C-03/),
+      'Already moved? Write it down.',
     ]);
     expect(p.lifeAt(p.id)).toBe('damaged');
   });
@@ -350,6 +351,18 @@ describe('a container that broke', () => {
     await waitFor(() => expect(p.here()).toBe(`containers/${p.id}/move-all`));
     p.show(p.here());
     expect(screen.getByRole('button', { name: /^All of it into C.04/ })).toBeTruthy();
+  });
+
+  test('was emptied already: the form for it has all of it filled in', async () => {
+    const p = await broken();
+    await tap('Already moved? Write it down.');
+    expect(p.here()).toBe(`containers/${p.id}/out`);
+    p.show(p.here());
+    expect((screen.getByLabelText('Take out') as HTMLInputElement).value).toBe('4');
+    await choose('Into which', p.small);
+    await tap('Write it down');
+    await tap('It is in already. Write it down.');
+    await waitFor(() => expect(p.at(p.small).holds.volume.toFixed()).toBe('4'));
   });
 
   test('says so on its own page, with the way there', async () => {

@@ -1,6 +1,6 @@
 /** How long a container may still stand: from when it counts, both last days, and where it stands. */
 import { accumulationStart } from '../../ledger/accumulation';
-import { duesOf } from '../../ledger/due';
+import { duesOf, recordsKept } from '../../ledger/due';
 import type { ContainerState, State } from '../../ledger/state';
 import { withoutLimit } from '../../ledger/without-limit';
 import { calendarDay } from '../../rules/clocks/calendar-day';
@@ -10,7 +10,7 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { calendarDayText } from '../amounts';
 import { DueRow } from '../due/rows';
-import { dueWords } from '../due/words';
+import { dueWords, keptText } from '../due/words';
 import { useShell } from '../shell';
 import { containerWords as w } from './words';
 
@@ -69,17 +69,31 @@ function UncountedRow({ state, container }: Props) {
   );
 }
 
+/** Until when what the record tells of one that is gone is kept. */
+function KeptRow({ state, container }: Props) {
+  const { now, zone } = useShell();
+  const kept = recordsKept(state, container, now.value, zone);
+  return (
+    <Row
+      title={dueWords.kept}
+      second={keptText(kept, now.value)}
+      href={kept === null ? '#/record/rules/retention-years' : undefined}
+    />
+  );
+}
+
 export function ContainerClock({ state, container }: Props) {
   const { now, zone } = useShell();
   const { firstWasteIn, goneSince } = container;
   const all = duesOf(state, container, now.value, zone);
   const start = accumulationStart(state, container);
   const here = goneSince === null;
-  if (all.length === 0 && start === null && (firstWasteIn === null || !here)) return null;
+  if (here && all.length === 0 && start === null && firstWasteIn === null) return null;
+  const title = here ? w.storage : w.afterLeaving;
   const dayText = (moment: string): string => calendarDayText(calendarDay(moment, zone), now.value);
   return (
-    <Part rule width="edge" title={w.storage}>
-      <Rows label={w.storage}>
+    <Part rule width="edge" title={title}>
+      <Rows label={title}>
         {start !== null && <Row title={w.storageFrom} figure={<span>{dayText(start)}</span>} />}
         {start === null && firstWasteIn !== null && here && (
           <Row title={w.storageFirst} figure={<span>{dayText(firstWasteIn)}</span>} />
@@ -88,7 +102,11 @@ export function ContainerClock({ state, container }: Props) {
           <DueRow key={due.id} due={due} opens="count" both />
         ))}
         <UncountedRow state={state} container={container} />
-        {here && <AreaRow state={state} container={container} />}
+        {here ? (
+          <AreaRow state={state} container={container} />
+        ) : (
+          <KeptRow state={state} container={container} />
+        )}
       </Rows>
     </Part>
   );

@@ -25,6 +25,7 @@ export const containerWords = {
   until: (day: string) => `to ${day}`,
   since: (day: string) => `since ${day}`,
   storage: 'Storage time',
+  afterLeaving: 'Proof and records',
   storageFrom: 'Counted from',
   storageFirst: 'First waste',
   standsAt: { 'near-work': 'Beside the work', store: 'In the store' },

@@ -8,12 +8,12 @@ import { Button } from '../../ui/button';
 import { FigureValue, unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
-import { calendarDayText, shown } from '../amounts';
+import { shown } from '../amounts';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { DueRow, useAmountText, WithoutLimitRows } from './rows';
-import { monthText, dueWords as w } from './words';
+import { keptText, monthText, dueWords as w } from './words';
 
 /** How an amount stands: against the workshop's own limit, or with what laws say beside it. */
 export function useAgainstText(): (against: MonthHeld['against']) => string {
@@ -73,12 +73,10 @@ function KeptRow({ container }: { readonly container: ContainerState }) {
   const { state, now, zone } = useShell();
   const { containerId, code } = container.body;
   const kept = recordsKept(state.value, container, now.value, zone);
-  const day = kept && calendarDayText(kept.keepThrough, now.value);
-  const over = kept !== null && kept.daysLeft < 0;
   return (
     <Row
       title={w.keptOf(unbroken(code))}
-      second={day === null ? w.keptOpen : over ? w.keptOver(day) : w.keptThrough(day)}
+      second={keptText(kept, now.value)}
       href={kept === null ? '#/record/rules/retention-years' : `#/containers/${containerId}`}
     />
   );

@@ -3,6 +3,7 @@ import { format } from 'date-fns';
 import type { Due } from '../../ledger/due';
 import type { CountingSaid } from '../../ledger/entries/streams';
 import type { AmountNear } from '../../ledger/pressing';
+import type { Retention } from '../../rules/clocks/retention';
 import type { Category } from '../../rules/quantities/generator-limits';
 import type { StartingPoint } from '../../rules/starting-points';
 import { calendarDayText } from '../amounts';
@@ -240,3 +241,10 @@ export const countedWords: Readonly<Record<Counted, string>> = {
   'under-rules-of-its-own': 'Under rules of its own',
   'not-hazardous': 'Not hazardous',
 };
+
+/** Until when records are kept; null while nobody has said for how long. */
+export function keptText(kept: Retention | null, now: string): string {
+  if (kept === null) return dueWords.keptOpen;
+  const day = calendarDayText(kept.keepThrough, now);
+  return kept.daysLeft < 0 ? dueWords.keptOver(day) : dueWords.keptThrough(day);
+}

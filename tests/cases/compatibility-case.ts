@@ -14,7 +14,14 @@ const Group = z.union([
   z.int().check(z.positive()),
   z.pipe(z.string().check(z.regex(/^[1-9]\d*$/)), z.transform(Number)),
 ]);
-const Groups = z.array(Group).check(z.minLength(1));
+const List = z.array(Group).check(z.minLength(1));
+const Groups = z.union([
+  List,
+  z.pipe(
+    z.object({ groups: List }),
+    z.transform(({ groups }) => groups),
+  ),
+]);
 
 export const CompatibilityCase = z.object({
   id: z.string(),

@@ -105,8 +105,8 @@ export function wasteAsked({ input: given, title }: Pick<LowCase, 'input' | 'tit
   const kind =
     own ??
     kindFromWords(words) ??
-    kindFromWords(title ?? '') ??
-    kindFromWords(wordsUnder(input, (key) => !isOrigin(key)));
+    kindFromWords(wordsUnder(input, (key) => !isOrigin(key))) ??
+    kindFromWords(title ?? '');
   const process = wordsUnder(input, isOrigin);
   const view = workViews.find((one) => one === process) ?? viewFromWords(process);
   return {

@@ -99,6 +99,7 @@ describe('a case of the waste list', () => {
 
   it('the title says what the input does not', () => {
     expect(failing(low({}, { first: '06 02 01*' }, 'Surplus lime'))).toEqual([]);
+    expect(failing(low({ item: 'leach liquor' }, { first: '11 02 07*' }, 'Not as surplus acid'))).toEqual([]);
   });
 
   it('shares of a washed residue that bring no property speak for the entry without asterisk', () => {

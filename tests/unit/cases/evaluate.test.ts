@@ -78,6 +78,7 @@ describe('what a case of groups alone may mean', () => {
       mixing(['105'], ['104'], { cells: { '105-104': ['H', 'F', 'E'] }, codes: ['H', 'F', 'E'] }),
     ).toEqual([true, true, true]);
     expect(mixing([104], [105], { cells: { '104-105': ['H'] } })).toEqual([true, false]);
+    expect(mixing({ groups: [2] }, { groups: [106] }, { codes: ['H'] })).toEqual([true]);
     expect(mixing([107], [106], { cells: { '106-107': [] }, allowPlannedMixing: false })).toEqual([
       true,
       true,

@@ -140,6 +140,19 @@ describe('how waste came about, from its words', () => {
     expect(checks.map(({ ok }) => ok)).toEqual([true, true]);
   });
 
+  it('reads a mass or a volume under any of its names', () => {
+    const counted = (amount: object) => {
+      const events = [{ what: 'leach liquor', ...amount }];
+      const input = { month: '2026-05', zone: 'UTC', events };
+      const { computed } = evaluateGeneratorMonth({ id: 'x', kind: 'generator-month', input, expected: {} });
+      return Number((computed as { countedKg: string }).countedKg);
+    };
+    expect(counted({ litre: '100', densityKgPerL: '1.2' })).toBeCloseTo(120, 9);
+    expect(counted({ massKg: '7' })).toBe(7);
+    expect(counted({ lbs: '100' })).toBeCloseTo(45.359237, 9);
+    expect(() => counted({ kg: 'much' })).toThrow();
+  });
+
   it('acute or not', () => {
     expect([
       acuteOf('acute hazardous waste'),

@@ -233,6 +233,18 @@ export const dataWords = {
   authority: 'the authority',
   collector: 'the collector',
   confirmedBy: (role: string, name: string | undefined) => (name === undefined ? role : `${role}, ${name}`),
+  nobodySaid: 'nobody has confirmed it',
+  /** Somebody's word on a candidate. */
+  wordOn: {
+    accepted: (who: string, day: string, document?: string) =>
+      `confirmed by ${[who, day, ...(document === undefined ? [] : [document])].join(', ')}`,
+    refused: (who: string, day: string, document?: string) =>
+      `not so, says ${[who, day, ...(document === undefined ? [] : [document])].join(', ')}`,
+    stale: (who: string, day: string) =>
+      `nobody has confirmed it: ${who}’s word of ${day} was for other contents`,
+  },
+  codesConfirmed: (codes: string, who: string) => `${codes} (confirmed by ${who})`,
+  codesCandidates: (codes: string) => `${codes} (candidates)`,
   contact: (name: string, contact: string, licence?: string) =>
     `${name}, ${contact}${licence === undefined ? '' : `, licence ${licence}`}`,
   cautions: [
@@ -457,6 +469,21 @@ export const paperWords = {
       [dataWords.transport]: 'Transport',
     })[what] ?? what,
   whoConfirms: (who: string, whats: readonly string[]) => `${capital(joined(whats))}: ${who} confirms.`,
+  candidatesOf: (code: string) => `Candidates: ${code}`,
+  candidatesNote:
+    'What the laws make of it, from the high end of each range. Nothing here decides: a named person confirms.',
+  candidate: 'candidate',
+  standing: 'standing',
+  numbersAndLimit: 'number, against its limit',
+  whoseWord: 'whose word',
+  notDetermined,
+  noNumber: 'the rule has no number',
+  held: (sentence: string, figure: string, limit: string) => `${sentence} ${figure}, limit ${limit}`,
+  lacks: (names: readonly string[]) => `missing: ${joined(names)}`,
+  given: (scheme: string, code: string, said: string) =>
+    `${scheme}: ${code}, not proposed by the rules; ${said}.`,
+  decides: (what: string, codes: readonly string[]) => `${what}: not determined; decides ${joined(codes)}.`,
+  rulesNamed: 'Rules named above',
   mustNotMeet: 'Must not meet',
   /** The rules all begin with the same word. */
   nevers: (rules: readonly string[]) =>

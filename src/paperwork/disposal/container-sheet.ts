@@ -95,7 +95,7 @@ export function sheetBlocks(
     ...basesOf(data, c),
     {
       kind: 'columns',
-      shares: [30, 70],
+      shares: [44, 56],
       left: [{ kind: 'heading', level: 2, text: w.codes }, candidates(c)],
       right: [{ kind: 'heading', level: 2, text: w.mustNotMeet }, mustNotMeet(c)],
     },

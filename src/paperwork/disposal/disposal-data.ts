@@ -64,6 +64,29 @@ const NeverLine = z.strictObject({
 
 const Candidate = z.strictObject({ what: Text, says: Text, confirms: Text });
 
+/** A candidate of a law: its code with what it means, how it stands, its numbers, its rule and whose word there is. */
+const CandidateLine = z.strictObject({
+  scheme: Text,
+  code: Text,
+  means: z.optional(Text),
+  standing: Text,
+  numbers: z.array(z.strictObject({ sentence: Text, figure: PaperFigure, limit: PaperFigure })),
+  lacks: z.array(Text),
+  rule: Text,
+  cite: Text,
+  status: Text,
+  said: Text,
+});
+
+const Laws = z.strictObject({
+  candidates: z.array(CandidateLine),
+  /** Codes that somebody gave and the rules did not propose. */
+  given: z.array(z.strictObject({ scheme: Text, code: Text, said: Text })),
+  /** What is not determined, with the codes that wait for it. */
+  lacking: z.array(z.strictObject({ what: z.array(Text), decides: z.array(Text) })),
+  dilution: z.array(z.strictObject({ rule: Text, cite: Text, status: Text })),
+});
+
 const Residue = z.strictObject({
   name: Text,
   wetMass: PaperFigure,
@@ -128,6 +151,8 @@ export const ContainerData = z.strictObject({
   basesNote: Text,
   mustNotMeet: z.array(NeverLine),
   candidates: z.array(Candidate),
+  /** What the laws make of it; absent where nobody knows what is in it, and in papers made before they were told. */
+  laws: z.optional(Laws),
   /** What is wrong or doubtful by the record. */
   flags: z.array(Text),
   entries: z.array(EntryLine),

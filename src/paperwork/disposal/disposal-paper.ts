@@ -3,6 +3,7 @@ import { momentText } from '../dates';
 import type { Block, Drawing, Paper, PaperDocument } from '../document';
 import { joined, paperWords as w } from '../words';
 import { entriesBlocks, publishedBlocks, workingBlocks } from './appendix';
+import { candidatesBlocks } from './candidate-blocks';
 import { listBlocks, sheetBlocks } from './container-sheet';
 import { type DisposalData, jsonText } from './disposal-data';
 import { placeBlocks } from './place-blocks';
@@ -28,6 +29,7 @@ function parts(data: DisposalData, { drawings, working }: DisposalPaper): readon
     ...sheets,
     ...(single ? [] : [{ kind: 'page-break' } as const]),
     ...placeBlocks(data),
+    ...candidatesBlocks(data),
     ...workingBlocks(data, working),
     ...publishedBlocks(data, working),
     ...entriesBlocks(data),

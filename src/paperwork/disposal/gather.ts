@@ -21,6 +21,7 @@ import {
   dataWords as w,
 } from '../words';
 import { type Asked, amountText, heldText } from './asked';
+import { candidatesOn, lawsTold } from './candidate-lines';
 import { basesNoteOf, basesOf, residuesOf, substancesOf } from './composition';
 import { type ContainerData, type DisposalContent, type DisposalData, sealed } from './disposal-data';
 import { entriesBehind } from './entries-behind';
@@ -58,17 +59,6 @@ function fillOf({ state, sign }: Asked, container: ContainerState): ContainerDat
   };
 }
 
-/** Classes, codes and the transport entry are not proposed by this version: whom to ask stands beside each. */
-function candidatesOf({ workshop }: State): ContainerData['candidates'] {
-  const authority = w.confirmedBy(w.authority, workshop?.body.authority?.name);
-  const collector = w.confirmedBy(w.collector, workshop?.body.collector?.name);
-  return [
-    { what: w.hazardClasses, says: notDetermined, confirms: collector },
-    { what: w.wasteCodes, says: notDetermined, confirms: authority },
-    { what: w.transport, says: notDetermined, confirms: collector },
-  ];
-}
-
 function flagLines({ sign, zone }: Asked, found: readonly Flag[]): string[] {
   const amount = (digits: string, unit: 'L' | 'g') =>
     `${formatNumber(new Decimal(digits), unit === 'L' ? 2 : 0, sign)}${thin}${unit}`;
@@ -82,6 +72,7 @@ function containerData(asked: Asked, lines: WorkedLines, container: ContainerSta
   const figures = containerFigures(state, containerId);
   const { kinds } = wasteKinds(state, containerId);
   const treated = treatmentsTold(asked, container);
+  const laws = lawsTold(asked, lines, container);
   const of = (figure: Parameters<WorkedLines['of']>[0] | undefined) =>
     figure ? lines.of(figure, containerId) : notDetermined;
   return {
@@ -119,7 +110,8 @@ function containerData(asked: Asked, lines: WorkedLines, container: ContainerSta
       source,
       status,
     })),
-    candidates: candidatesOf(state),
+    candidates: candidatesOn(asked, container),
+    ...(laws ? { laws } : {}),
     flags: flagLines(asked, flagsBehind(state, containerId)),
     entries: entriesBehind(asked, containerId),
   };

@@ -97,7 +97,9 @@ describe('the page of a container', () => {
           expect(item?.textContent, `${name} ${code}`).toContain(codeText(code));
       }
     const lead = lacking.flatMap(({ what }) => what).find(({ name }) => name === 'Pb');
-    expect(lead?.decides.map(({ code }) => code)).toEqual(expect.arrayContaining(['D008', 'Repr. 1A H360Df', 'UTS Pb']));
+    expect(lead?.decides.map(({ code }) => code)).toEqual(
+      expect.arrayContaining(['D008', 'Repr. 1A H360Df', 'UTS Pb']),
+    );
   });
 
   test('tells apart what only the pH brings', async () => {
@@ -135,7 +137,7 @@ describe('the page of a container', () => {
     const firing = every(known(workshop)).filter(({ standing }) => standing === 'fires').length;
     await openAll(workshop);
     expect(screen.getByText('Candidates: nobody has confirmed any of them.')).toBeTruthy();
-    const said = { scheme: 'rcra', code: 'D002', saidBy: 'Fenwater', saidOn: '2026-05-12' } as const;
+    const said = { scheme: 'rcra', code: 'D002', saidBy: 'Fenwater', saidOn: '2026-05-17' } as const;
     await workshop.does({
       do: 'answer-candidate',
       containerId: workshop.barren,
@@ -268,7 +270,7 @@ describe('the page of a candidate', () => {
   });
 });
 
-async function says(workshop: Workshop, code: string, answer: RegExp, day = '2026-05-12'): Promise<void> {
+async function says(workshop: Workshop, code: string, answer: RegExp, day = '2026-05-17'): Promise<void> {
   open(workshop.shell, `${candidatePath(workshop.barren, { scheme: 'clp', code })}/said`);
   await screen.findByRole('heading', { name: /Who has said what/ });
   await user.click(screen.getByRole('radio', { name: answer }));
@@ -298,15 +300,15 @@ describe('somebody’s word', () => {
     await waitFor(() => expect(answers(workshop)).toEqual([['clp', 'Skin Sens. 1 H317', 'accepted']]));
     expect(workshop.state.value.containers.get(workshop.barren)?.answers[0]?.body).toMatchObject({
       saidBy: 'Fenwater Collection',
-      saidOn: '2026-05-12',
+      saidOn: '2026-05-17',
       document: 'acceptance 14/9',
     });
     expect(onLabel(workshop)).toMatchObject({
-      standing: { is: 'confirmed', by: 'Fenwater Collection', on: '2026-05-12' },
+      standing: { is: 'confirmed', by: 'Fenwater Collection', on: '2026-05-17' },
       statements: [{ code: 'H317' }],
     });
     await openOne(workshop, { scheme: 'clp', code: 'Skin Sens. 1 H317' });
-    expect(screen.getByText('Confirmed by Fenwater Collection, 12 May')).toBeTruthy();
+    expect(screen.getByText('Confirmed by Fenwater Collection, 17 May')).toBeTruthy();
     expect(screen.getByText('Document: acceptance 14/9')).toBeTruthy();
   });
 
@@ -320,7 +322,7 @@ describe('somebody’s word', () => {
     expect(workshop.state.value.log.filter(({ body }) => body.kind === 'candidate-answered')).toHaveLength(2);
     expect(onLabel(workshop)).toMatchObject({ standing: { is: 'candidate' } });
     await openOne(workshop, { scheme: 'clp', code: 'Skin Sens. 1 H317' });
-    expect(screen.getByText('Not so, says Fenwater Collection, 12 May')).toBeTruthy();
+    expect(screen.getByText('Not so, says Fenwater Collection, 17 May')).toBeTruthy();
   });
 
   test('was for other contents once something else came in: it waits again', async () => {
@@ -331,7 +333,7 @@ describe('somebody’s word', () => {
     const more = { ...barrenLiquor, volume: { value: '0.50', unit: 'L' } } as const;
     await workshop.logs(workshop.barren, null, 'barren-liquor', more);
     await openOne(workshop, { scheme: 'clp', code: 'Skin Sens. 1 H317' });
-    expect(screen.getByText('Fenwater Collection’s word of 12 May was for other contents')).toBeTruthy();
+    expect(screen.getByText('Fenwater Collection’s word of 17 May was for other contents')).toBeTruthy();
     await openAll(workshop);
     expect(screen.getByText('Candidates: nobody has confirmed any of them.')).toBeTruthy();
   });
@@ -352,7 +354,7 @@ describe('somebody’s word', () => {
     await choose('Whose code', schemeWords['waste-list']);
     await fill('The code', ' 16 05 07* ');
     await fill('Who said it', 'Fenwater Collection');
-    await fill('When', '2026-05-12');
+    await fill('When', '2026-05-17');
     await tap('Write it down');
     await waitFor(() => expect(answers(workshop)).toEqual([['waste-list', '16 05 07*', 'accepted']]));
     await openAll(workshop);

@@ -199,6 +199,7 @@ describe('no container', () => {
     });
     expect(heading()).toBe(code(3));
     expect(screen.getByText(/^Damaged since/)).toBeTruthy();
+    expect(screen.getByText('0.00 L of 5 L')).toBeTruthy();
   });
 });
 
@@ -321,6 +322,7 @@ describe('a stop', () => {
     await tap(workshop, /^Dealt with as the card says/);
     await tap(workshop, 'Close it');
     expect(screen.getByText('Write something here.')).toBeTruthy();
+    expect(screen.queryByText(/does not fit/)).toBeNull();
     fill('What was done', 'Opened behind the shield');
     await tap(workshop, 'Close it');
     expect(heading()).toBe(code(2));

@@ -23,6 +23,7 @@ import type { BenchTested, DoseAdded, TreatmentBegun, TreatmentEnded } from './e
 import { becomes, dryOut, newPot, noteOtherContents, type Pot, putIn, putThrough, takeOut } from './pot';
 import { doubtSince, sinceMarked } from './since-marked';
 import type {
+  ContainerMovement,
   ContainerState,
   ContentsPart,
   Happening,
@@ -93,6 +94,24 @@ function noteRunning(ledger: Ledger, containerId: string, pot: Pot, entryId: str
     ledger.upsets.push({ code: 'added-during-treatment', entryId, containerId, treatmentId });
 }
 
+type Seen = Pick<ContainerMovement, 'way' | 'amount' | 'purpose'> &
+  Partial<Pick<ContainerMovement, 'streamId' | 'otherId'>>;
+
+/** Once the pot holds what it holds after it. */
+function noteMovement(pot: Pot, { entryId, at }: Moment, seen: Seen): void {
+  pot.movements.push({ entryId, at, streamId: null, otherId: null, ...seen, after: pot.holds });
+}
+
+function notePlacing(
+  ledger: Ledger,
+  streamId: string,
+  held: Held,
+  placement: StreamState['placements'][number],
+): void {
+  ledger.placed.set(streamId, plus(ledger.placed.get(streamId) ?? nothing, held));
+  ledger.placements.set(streamId, [...(ledger.placements.get(streamId) ?? []), placement]);
+}
+
 function place(ledger: Ledger, { entryId, at, body }: Told<StreamPlaced>): void {
   const { streamId, containerId, amount } = body;
   const pot = ledger.pots.get(containerId);
@@ -107,20 +126,8 @@ function place(ledger: Ledger, { entryId, at, body }: Told<StreamPlaced>): void 
   noteRunning(ledger, containerId, pot, entryId);
   noteOtherContents(pot, at);
   putIn(pot, [{ streamId: stream ? streamId : null, treatedBy: [], ...held }], at);
-  pot.movements.push({
-    entryId,
-    at,
-    way: 'in',
-    amount,
-    purpose: 'placed',
-    streamId,
-    otherId: null,
-    after: pot.holds,
-  });
-  if (!stream) return;
-  ledger.placed.set(streamId, plus(ledger.placed.get(streamId) ?? nothing, held));
-  const placements = ledger.placements.get(streamId) ?? [];
-  ledger.placements.set(streamId, [...placements, { entryId, containerId, amount }]);
+  noteMovement(pot, { entryId, at }, { way: 'in', amount, purpose: 'placed', streamId });
+  if (stream) notePlacing(ledger, streamId, held, { entryId, containerId, amount });
 }
 
 /** Since when nobody knew what was in it, if nobody had said so by then. */
@@ -151,17 +158,17 @@ function move(ledger: Ledger, { entryId, at, body }: Told<ContentsMoved>): void 
   const target = toContainerId === null ? undefined : ledger.pots.get(toContainerId);
   const taken = asHeld(amount);
   if (isNothing(taken)) return;
-  const seen = { entryId, at, amount, purpose, streamId: null } as const;
+  const moment = { entryId, at };
   const since = source?.since ?? at;
-  if (source) noteTooMuch(ledger, { entryId, at }, fromContainerId, amount, source.holds);
+  if (source) noteTooMuch(ledger, moment, fromContainerId, amount, source.holds);
   const parts = source ? takeOut(source, taken, at) : [{ streamId: null, treatedBy: [], ...taken }];
-  source?.movements.push({ ...seen, way: 'out', otherId: toContainerId, after: source.holds });
+  if (source) noteMovement(source, moment, { way: 'out', amount, purpose, otherId: toContainerId });
   if (!target || toContainerId === null) return;
-  noteShut(ledger, toContainerId, { entryId, at });
+  noteShut(ledger, toContainerId, moment);
   noteRunning(ledger, toContainerId, target, entryId);
   noteOtherContents(target, at);
   putIn(target, parts, since);
-  target.movements.push({ ...seen, way: 'in', otherId: fromContainerId, after: target.holds });
+  noteMovement(target, moment, { way: 'in', amount, purpose, otherId: fromContainerId });
 }
 
 function begin(ledger: Ledger, { entryId, body }: Told<TreatmentBegun>): void {
@@ -201,17 +208,7 @@ function dry(ledger: Ledger, { entryId, at, body }: Told<WaterLost>): void {
   if (!pot || isNothing(lost)) return;
   noteTooMuch(ledger, { entryId, at }, body.containerId, body.amount, pot.holds);
   dryOut(pot, lost.volume);
-  const { amount } = body;
-  pot.movements.push({
-    entryId,
-    at,
-    way: 'out',
-    amount,
-    purpose: 'evaporated',
-    streamId: null,
-    otherId: null,
-    after: pot.holds,
-  });
+  noteMovement(pot, { entryId, at }, { way: 'out', amount: body.amount, purpose: 'evaporated' });
 }
 
 function readLevel(ledger: Ledger, told: Told<LevelRead>): void {
@@ -221,34 +218,18 @@ function readLevel(ledger: Ledger, told: Told<LevelRead>): void {
 
 /** Somebody says what is in it: from then on it is that, whatever the record held. It is as old as the oldest in it, and as the doubt. */
 function determine(ledger: Ledger, told: Told<ContentsDetermined>): void {
-  const { entryId, at, body } = told;
-  const pot = ledger.pots.get(body.containerId);
-  const stream = ledger.streams.get(body.streamId)?.body;
-  if (!pot || !stream) return;
+  const { entryId, at } = told;
+  const { containerId, streamId } = told.body;
+  const pot = ledger.pots.get(containerId);
+  const stream = ledger.streams.get(streamId)?.body;
+  const amount = stream?.liquid?.volume ?? stream?.solid?.wetMass;
+  if (!pot || !stream || !amount) return;
   const held = loggedAmount(stream);
   noteOtherContents(pot, at);
-  becomes(
-    pot,
-    { streamId: body.streamId, treatedBy: [], ...held },
-    doubtfulBy(ledger, body.containerId, at) ?? at,
-  );
+  becomes(pot, { streamId, treatedBy: [], ...held }, doubtfulBy(ledger, containerId, at) ?? at);
   pot.determined = told;
-  const amount = stream.liquid?.volume ?? stream.solid?.wetMass;
-  if (!amount) return;
-  pot.movements.push({
-    entryId,
-    at,
-    way: 'in',
-    amount,
-    purpose: 'determined',
-    streamId: body.streamId,
-    otherId: null,
-    after: pot.holds,
-  });
-  ledger.placed.set(body.streamId, plus(ledger.placed.get(body.streamId) ?? nothing, held));
-  const placements = ledger.placements.get(body.streamId) ?? [];
-  const placement = { entryId, containerId: body.containerId, amount };
-  ledger.placements.set(body.streamId, [...placements, placement]);
+  noteMovement(pot, { entryId, at }, { way: 'in', amount, purpose: 'determined', streamId });
+  notePlacing(ledger, streamId, held, { entryId, containerId, amount });
 }
 
 function testOnBench(ledger: Ledger, test: Told<BenchTested>): void {

@@ -1,20 +1,16 @@
 /** Things and how they hang together: batches with their steps and streams, containers with their contents. */
 import { loggedAmount, stillUnplaced } from './amounts';
-import { type Contents, followed, noContents, notPlaced, type Placing, type ToldTreatment } from './contents';
-import type { PlainBody } from './entries/body';
-import type { CandidateAnswered } from './entries/candidates';
-import type { ContainerChanged, ContainerMarked, ContainerOpened } from './entries/containers';
+import { containersOf } from './containers-linked';
+import { followed, notPlaced, type Placing, type ToldTreatment } from './contents';
 import type { StreamLogged, StreamTested } from './entries/streams';
+import { asHappened, byId, grouped, mapped } from './grouping';
 import { unknownReferences } from './references';
-import { doubtSince, sinceMarked } from './since-marked';
 import type { SortedFacts } from './sorted-facts';
 import {
   type BatchState,
   type ChecklistState,
   type ClockState,
-  type ContainerState,
   emptyState,
-  type FindingState,
   type Happening,
   type Movement,
   type PersonState,
@@ -24,47 +20,8 @@ import {
   type StreamState,
   type Told,
   type Trouble,
-  type WalkState,
 } from './state';
-
-type Thing = { readonly entryId: string; readonly at: string };
-
-/** In the order in which they happened; what happened at the same moment stays in the order of the log. */
-const asHappened = <T extends Thing>(things: readonly T[]): T[] =>
-  [...things].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
-
-/** Things by id; the first of an id counts, a second is a trouble. */
-function byId<B extends PlainBody>(
-  facts: readonly Told<B>[],
-  idOf: (body: B) => string,
-  troubles: Trouble[],
-): Map<string, Told<B>> {
-  const things = new Map<string, Told<B>>();
-  for (const fact of facts) {
-    const id = idOf(fact.body);
-    if (things.has(id)) troubles.push({ entryId: fact.entryId, code: 'opened-twice', subject: id });
-    else things.set(id, fact);
-  }
-  return things;
-}
-
-function grouped<T>(
-  things: Iterable<T>,
-  keyOf: (thing: T) => string | null,
-): ReadonlyMap<string, readonly T[]> {
-  const groups = new Map<string, T[]>();
-  for (const thing of things) {
-    const key = keyOf(thing);
-    if (key === null) continue;
-    const group = groups.get(key);
-    if (group) group.push(thing);
-    else groups.set(key, [thing]);
-  }
-  return groups;
-}
-
-const mapped = <A, B>(map: ReadonlyMap<string, A>, as: (value: A, key: string) => B): Map<string, B> =>
-  new Map([...map].map(([key, value]) => [key, as(value, key)]));
+import { findingsOf, walksOf } from './walks-linked';
 
 /** A person who was added again after leaving is back; the time it happened decides. */
 function peopleOf(facts: SortedFacts): Map<string, PersonState> {
@@ -156,98 +113,6 @@ function treatmentsOf(facts: SortedFacts, troubles: Trouble[]): Map<string, Told
   }));
 }
 
-/** The vessel with all that was changed about it since. */
-function vesselNow(opened: ContainerOpened, changes: readonly Told<ContainerChanged>[]): ContainerOpened {
-  const now: Record<string, unknown> = { ...opened };
-  for (const { body } of changes) {
-    const { kind: _, v: __, containerId: ___, note: ____, ...changed } = body;
-    for (const [key, value] of Object.entries(changed)) {
-      if (value === null) delete now[key];
-      else if (value !== undefined) now[key] = value;
-    }
-  }
-  return now as ContainerOpened;
-}
-
-/** Where it stood, one after the other; empty where nobody said. */
-function areasOf(
-  opened: Told<ContainerOpened>,
-  changes: readonly Told<ContainerChanged>[],
-): ContainerState['areas'] {
-  const said = [opened, ...changes].flatMap(({ at, body }) =>
-    body.area ? [{ is: body.area, since: at }] : [],
-  );
-  return said.filter(({ is }, i) => is !== said[i - 1]?.is);
-}
-
-/** In every zone that day is over: it ends twelve hours later than in UTC where it ends last. */
-const surelyOver = (day: string): string =>
-  new Date(Date.parse(`${day}T00:00:00.000Z`) + 36 * 3_600_000).toISOString();
-
-/**
- * A word on a candidate is of what was in it when it was said, though it was written down later. That a code is not there
- * says nothing once water went off: it may be by now.
- */
-function staleSince(
-  { at, body }: Told<CandidateAnswered>,
-  othersSince: string | null,
-  movements: ContainerState['movements'],
-): string | null {
-  const over = surelyOver(body.saidOn);
-  const said = over < at ? over : at;
-  if (othersSince !== null && othersSince > said) return othersSince;
-  const dried = movements.findLast(({ purpose }) => purpose === 'evaporated')?.at;
-  return body.answer === 'refused' && dried !== undefined && dried > said ? dried : null;
-}
-
-type AboutContainers = {
-  readonly marks: ReadonlyMap<string, readonly Told<ContainerMarked>[]>;
-  readonly contents: ReadonlyMap<string, Contents>;
-  readonly treatments: ReadonlyMap<string, ToldTreatment>;
-};
-
-function containersOf(
-  facts: SortedFacts,
-  opened: ReadonlyMap<string, Told<ContainerOpened>>,
-  about: AboutContainers,
-): Map<string, ContainerState> {
-  const treatmentsIn = grouped(about.treatments.values(), ({ body }) => body.containerId);
-  const changed = grouped(asHappened(facts['container-changed']), ({ body }) => body.containerId);
-  const answered = grouped(asHappened(facts['candidate-answered']), ({ body }) => body.containerId);
-  const inspected = grouped(asHappened(facts['container-inspected']), ({ body }) => body.containerId);
-  return mapped(opened, (fact, containerId) => {
-    const marks = about.marks.get(containerId) ?? [];
-    const { othersSince, ...contents } = about.contents.get(containerId) ?? noContents;
-    const changes = changed.get(containerId) ?? [];
-    const lastAnswers = new Map(
-      (answered.get(containerId) ?? []).map((told) => [`${told.body.scheme} ${told.body.code}`, told]),
-    );
-    const goneSince = sinceMarked(marks, 'gone', 'came-back');
-    const proof = marks.findLast(({ body }) => body.mark === 'proof-filed');
-    return {
-      ...fact,
-      ...contents,
-      body: vesselNow(fact.body, changes),
-      changes,
-      treatmentIds: (treatmentsIn.get(containerId) ?? []).map(({ body }) => body.treatmentId),
-      marks,
-      answers: [...lastAnswers.values()].map((told) => ({
-        ...told,
-        staleSince: staleSince(told, othersSince, contents.movements),
-      })),
-      inspections: inspected.get(containerId) ?? [],
-      areas: areasOf(fact, changes),
-      closedAt: sinceMarked(marks, 'closed', 'reopened'),
-      heldSince: sinceMarked(marks, 'held', 'let-go'),
-      leavingSince: sinceMarked(marks, 'leaving', 'staying'),
-      goneSince,
-      damagedSince: sinceMarked(marks, 'damaged', 'mended'),
-      proofFiledAt: goneSince !== null && proof && proof.at >= goneSince ? proof.at : null,
-      doubtfulSince: doubtSince(marks, contents.determined),
-    };
-  });
-}
-
 /** Evidence found later stands among the stream's own, and a density that was measured later counts. */
 function withTests(body: StreamLogged, tests: readonly Told<StreamTested>[]): StreamLogged {
   const { liquid } = body;
@@ -262,36 +127,6 @@ function withTests(body: StreamLogged, tests: readonly Told<StreamTested>[]): St
       freeAcid: [...liquid.freeAcid, ...tests.flatMap((told) => told.body.freeAcid)],
     },
   };
-}
-
-function walksOf(facts: SortedFacts): Map<string, WalkState> {
-  const inspected = grouped(asHappened(facts['container-inspected']), ({ body }) => body.walkId);
-  const finished = new Map(asHappened(facts['walk-finished']).map((told) => [told.body.walkId, told]));
-  return new Map(
-    [...new Set([...inspected.keys(), ...finished.keys()])].map((walkId) => [
-      walkId,
-      { walkId, inspected: inspected.get(walkId) ?? [], finished: finished.get(walkId) ?? null },
-    ]),
-  );
-}
-
-function findingsOf(facts: SortedFacts): Map<string, FindingState> {
-  const closed = new Map(asHappened(facts['finding-closed']).map((told) => [told.body.findingId, told]));
-  const seen = asHappened([...facts['container-inspected'], ...facts['walk-finished']]);
-  return new Map(
-    seen.flatMap(({ entryId, at, body }) =>
-      body.found.map((found) => [
-        found.findingId,
-        {
-          entryId,
-          at,
-          containerId: body.kind === 'container-inspected' ? body.containerId : null,
-          found,
-          closed: closed.get(found.findingId) ?? null,
-        },
-      ]),
-    ),
-  );
 }
 
 /** Streams as they were logged, with what was found of them later. */

@@ -420,7 +420,7 @@ export const anyRecord: fc.Arbitrary<readonly Entry[]> = fc.array(line, { maxLen
 });
 
 /** 2 L with all its acid and some of its metals told; a slurry with its mud weighed. */
-const lifeStreams: readonly PlainBody[] = [
+export const lifeStreams: readonly PlainBody[] = [
   {
     ...wash(1, '2', 'leach-liquor'),
     liquid: {

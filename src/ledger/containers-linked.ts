@@ -1,0 +1,100 @@
+/** Containers as they are now: the vessel with its changes, its marks, what it holds and what was said of that. */
+import { type Contents, noContents, type ToldTreatment } from './contents';
+import type { CandidateAnswered } from './entries/candidates';
+import type { ContainerChanged, ContainerMarked, ContainerOpened } from './entries/containers';
+import { asHappened, grouped, mapped } from './grouping';
+import { doubtSince, sinceMarked } from './since-marked';
+import type { SortedFacts } from './sorted-facts';
+import type { ContainerState, Told } from './state';
+
+/** The vessel with all that was changed about it since. */
+function vesselNow(opened: ContainerOpened, changes: readonly Told<ContainerChanged>[]): ContainerOpened {
+  const now: Record<string, unknown> = { ...opened };
+  for (const { body } of changes) {
+    const { kind: _, v: __, containerId: ___, note: ____, ...changed } = body;
+    for (const [key, value] of Object.entries(changed)) {
+      if (value === null) delete now[key];
+      else if (value !== undefined) now[key] = value;
+    }
+  }
+  return now as ContainerOpened;
+}
+
+/** Where it stood, one after the other; empty where nobody said. */
+function areasOf(
+  opened: Told<ContainerOpened>,
+  changes: readonly Told<ContainerChanged>[],
+): ContainerState['areas'] {
+  const said = [opened, ...changes].flatMap(({ at, body }) =>
+    body.area ? [{ is: body.area, since: at }] : [],
+  );
+  return said.filter(({ is }, i) => is !== said[i - 1]?.is);
+}
+
+/** In every zone that day is over: it ends twelve hours later than in UTC where it ends last. */
+const surelyOver = (day: string): string =>
+  new Date(Date.parse(`${day}T00:00:00.000Z`) + 36 * 3_600_000).toISOString();
+
+/**
+ * A word on a candidate is of what was in it when it was said, though it was written down later. That a code is not there
+ * says nothing once water went off: it may be by now.
+ */
+function staleSince(
+  { at, body }: Told<CandidateAnswered>,
+  othersSince: string | null,
+  movements: ContainerState['movements'],
+): string | null {
+  const over = surelyOver(body.saidOn);
+  const said = over < at ? over : at;
+  if (othersSince !== null && othersSince > said) return othersSince;
+  const dried = movements.findLast(({ purpose }) => purpose === 'evaporated')?.at;
+  return body.answer === 'refused' && dried !== undefined && dried > said ? dried : null;
+}
+
+type AboutContainers = {
+  readonly marks: ReadonlyMap<string, readonly Told<ContainerMarked>[]>;
+  readonly contents: ReadonlyMap<string, Contents>;
+  readonly treatments: ReadonlyMap<string, ToldTreatment>;
+};
+
+export function containersOf(
+  facts: SortedFacts,
+  opened: ReadonlyMap<string, Told<ContainerOpened>>,
+  about: AboutContainers,
+): Map<string, ContainerState> {
+  const treatmentsIn = grouped(about.treatments.values(), ({ body }) => body.containerId);
+  const changed = grouped(asHappened(facts['container-changed']), ({ body }) => body.containerId);
+  const answered = grouped(asHappened(facts['candidate-answered']), ({ body }) => body.containerId);
+  const inspected = grouped(asHappened(facts['container-inspected']), ({ body }) => body.containerId);
+  return mapped(opened, (fact, containerId) => {
+    const marks = about.marks.get(containerId) ?? [];
+    const { othersSince, ...contents } = about.contents.get(containerId) ?? noContents;
+    const changes = changed.get(containerId) ?? [];
+    const lastAnswers = new Map(
+      (answered.get(containerId) ?? []).map((told) => [`${told.body.scheme} ${told.body.code}`, told]),
+    );
+    const goneSince = sinceMarked(marks, 'gone', 'came-back');
+    const proof = marks.findLast(({ body }) => body.mark === 'proof-filed');
+    return {
+      ...fact,
+      ...contents,
+      body: vesselNow(fact.body, changes),
+      changes,
+      treatmentIds: (treatmentsIn.get(containerId) ?? []).map(({ body }) => body.treatmentId),
+      marks,
+      answers: [...lastAnswers.values()].map((told) => ({
+        ...told,
+        staleSince: staleSince(told, othersSince, contents.movements),
+      })),
+      inspections: inspected.get(containerId) ?? [],
+      areas: areasOf(fact, changes),
+      closedAt: sinceMarked(marks, 'closed', 'reopened'),
+      heldSince: sinceMarked(marks, 'held', 'let-go'),
+      leavingSince: sinceMarked(marks, 'leaving', 'staying'),
+      goneSince,
+      damagedSince: sinceMarked(marks, 'damaged', 'mended'),
+      proofFiledAt: goneSince !== null && proof && proof.at >= goneSince ? proof.at : null,
+      doubtfulSince: doubtSince(marks, contents.determined),
+    };
+  });
+}

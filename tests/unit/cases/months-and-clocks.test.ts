@@ -55,6 +55,15 @@ describe('a clock by the name of its rule', () => {
     expect(lastDay('SQG', { distanceMiles: 200 })).toBe('2026-10-28');
   });
 
+  it('compares what it knows and tells the rest; with nothing to compare it fails', () => {
+    const of = (expected: Record<string, string | null>) =>
+      evaluateClock({ id: 'x', kind: 'clock', input: { rule: 'VSQG', start: '2026-01-31' }, expected });
+    const { checks, notes } = of({ lastDay: null, why: 'no federal clock' });
+    expect([checks.map(({ ok }) => ok), notes]).toEqual([[true], ['not compared: why']]);
+    expect(of({ keepThrough: '2026-12-31' }).checks[0]?.ok).toBe(false);
+    expect(of({ why: 'no federal clock' }).checks[0]?.ok).toBe(false);
+  });
+
   it('has none before anything has started, and is not guessed where its name says nothing', () => {
     expect(lastDay('LQG-90', { start: null })).toBeNull();
     expect(() => lastDay('by-and-by')).toThrow('no rule');

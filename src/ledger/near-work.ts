@@ -1,7 +1,7 @@
 /** What stands beside the work by the local rules, all of it together, as it came and went. */
 import { usualSpread } from '../chemistry/evidence';
-import { type Figure, given, within } from '../quantities/figure';
-import { quantity } from '../quantities/quantity';
+import { plus } from '../quantities/expression';
+import { exact, type Figure, given, within, workedOut } from '../quantities/figure';
 import { calendarDay } from '../rules/clocks/calendar-day';
 import { type Level, type NearTheWork, nearTheWork } from '../rules/clocks/near-the-work';
 import { asHeld, isNothing, nothing } from './amounts';
@@ -45,29 +45,52 @@ function changesOf(container: ContainerState): readonly Change[] {
 
 const scale = usualSpread('vessel-scale');
 
-const levelOf = (at: string, volume: Volume): Level => {
-  const spread = scale(volume);
-  const figure: Figure<'L'> = given({
-    origin: `near-work/${at}`,
-    sentence: 'Waste beside the work',
+/** What one container adds, read on the vessel. */
+const partOf = ([containerId, volume]: readonly [string, Volume]): Figure<'L'> =>
+  given({
+    origin: `near-work/${containerId}`,
+    sentence: 'In a container beside the work',
     value: volume,
     unit: 'L',
     how: 'reading',
-    spread: within(spread.plus),
+    spread: within(scale(volume).plus),
   });
-  return { at, volume: figure };
-};
 
-function levelsOf(state: State): readonly Level[] {
+const sentence = 'Waste beside the work';
+
+const sumOf = ([first, ...more]: readonly Figure<'L'>[]): Figure<'L'> =>
+  first
+    ? workedOut({ sentence, unit: 'L', formula: plus(first, ...more) })
+    : given({
+        origin: sentence,
+        sentence,
+        value: 0,
+        unit: 'L',
+        how: 'worked-out',
+        spread: exact,
+        decimals: 0,
+      });
+
+function levelsNow(state: State): readonly Level[] {
   const changes = [...state.containers.values()]
+    .filter(({ areas }) => areas.some(({ is }) => is === 'near-work'))
     .flatMap(changesOf)
     .sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
   const now = new Map<string, Volume>();
   return changes.map(({ at, containerId, volume }) => {
-    now.set(containerId, volume);
-    const all = [...now.values()].reduce((sum, one) => quantity(sum.plus(one), 'L'), quantity(0, 'L'));
-    return levelOf(at, all);
+    if (volume.isZero()) now.delete(containerId);
+    else now.set(containerId, volume);
+    return { at, volume: sumOf([...now].map(partOf)) };
   });
+}
+
+const known = new WeakMap<State, readonly Level[]>();
+
+/** Worked out once for a state. */
+function levelsOf(state: State): readonly Level[] {
+  const levels = known.get(state) ?? levelsNow(state);
+  known.set(state, levels);
+  return levels;
 }
 
 /** Days to move what is more than the limit, while the local rules do not say: none, the careful answer. */

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { dues } from '../../../src/ledger/due';
 import type { PlainBody } from '../../../src/ledger/entries/body';
 import { onSite } from '../../../src/ledger/generation';
+import { nearWork } from '../../../src/ledger/near-work';
 import { dueNow, pressing, rankOf } from '../../../src/ledger/pressing';
 import { monthHeld, onSiteNow } from '../../../src/ledger/quantities-now';
 import type { State } from '../../../src/ledger/state';
@@ -144,6 +145,24 @@ describe('beside the work', () => {
     );
     const excess = dues(state, noon('2028-01-03'), berlin).find(({ kind }) => kind === 'move-excess');
     expect(excess).toMatchObject({ from: '2028-01-03', day: '2028-01-05', lastDay: '2028-01-06' });
+  });
+
+  it('adds up what stands there, each by its own reading, and no more of what was brought to the store', () => {
+    const state = recorded(
+      [noon('2028-01-01'), ...shelf(3), ...known, area(1, 'near-work'), area(2, 'near-work')],
+      [noon('2028-01-02'), liquid(1, '60', '1.000'), pour(1, 1, '3'), pour(1, 2, '4'), pour(1, 3, '20')],
+    );
+    const now = (one: State) => nearWork(one, noon('2028-01-05'), berlin)?.now?.volume;
+    const level = now(state);
+    expect(level?.inputs.map(({ value }) => value.toNumber())).toEqual([3, 4]);
+    // Each to 5 %, apart from the other: 7 ± √(0.15² + 0.20²) = 7 ± 0.25.
+    expect([level?.value, level?.low, level?.high].map(Number)).toEqual([7, 6.75, 7.25]);
+    const moved = recorded(
+      [noon('2028-01-01'), ...shelf(3), ...known, area(1, 'near-work'), area(2, 'near-work')],
+      [noon('2028-01-02'), liquid(1, '60', '1.000'), pour(1, 1, '3'), pour(1, 2, '4')],
+      [noon('2028-01-04'), area(2, 'store')],
+    );
+    expect(now(moved)?.value.toNumber()).toBe(3);
   });
 
   it('gives no days while nobody has said how many: due on the day itself, and not before it', () => {

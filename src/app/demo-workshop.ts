@@ -163,6 +163,24 @@ async function layWalk({ pen, when }: Layers, shelf: Shelf & { readonly doubtful
   await pen.writes({ do: 'close-finding', findingId: found.findingId, done }, when.at(9, '10:04'));
 }
 
+/** The collector has agreed to one code of the barren liquor; of the rest of its candidates nobody has said a word. */
+async function layWord({ pen, when }: Layers, containerId: string): Promise<void> {
+  const said = when.at(1, '11:40');
+  await pen.writes(
+    {
+      do: 'answer-candidate',
+      containerId,
+      scheme: 'waste-list',
+      code: '11 02 07*',
+      answer: 'accepted',
+      saidBy: 'Fenwater Collection',
+      saidOn: said.slice(0, 10),
+      document: 'acceptance FC-211 (invented)',
+    },
+    said,
+  );
+}
+
 /** The first portion of today's batch, against the hood; what it came to is held by a test. */
 async function checksVentilation({ pen, when }: Layers, batchId: string): Promise<void> {
   const stationId = pen.station();
@@ -303,6 +321,7 @@ export async function layDemo(perform: Book['perform'], now: string) {
       },
     });
     await layVessels(layers, shelf);
+    await layWord(layers, shelf.barren);
     await layRunning(layers);
   } catch (error) {
     if (!(error instanceof NotLaid)) throw error;

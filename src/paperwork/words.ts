@@ -473,6 +473,7 @@ export const paperWords = {
   candidatesNote:
     'What the laws make of it, from the high end of each range. Nothing here decides: a named person confirms.',
   candidate: 'candidate',
+  ruleNumber: 'rule',
   standing: 'standing',
   numbersAndLimit: 'number, against its limit',
   whoseWord: 'whose word',

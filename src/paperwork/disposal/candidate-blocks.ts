@@ -28,7 +28,7 @@ function tableOf(lines: readonly Line[], rules: ReadonlyMap<string, string>): Bl
       { key: 'code', head: w.candidate, share: 34 },
       { key: 'standing', head: w.standing, share: 16 },
       { key: 'numbers', head: w.numbersAndLimit, share: 46 },
-      { key: 'rule', head: w.rule, share: 7 },
+      { key: 'rule', head: w.ruleNumber, share: 7 },
       { key: 'said', head: w.whoseWord, share: 24 },
     ],
     lines.map((line) => ({

@@ -4,6 +4,7 @@ import { layDemo } from '../../../src/app/demo-workshop';
 import { openBook } from '../../../src/app/open-book';
 import { shellOf } from '../../../src/app/shell';
 import { batchClosure } from '../../../src/ledger/batch-closure';
+import { candidatesOf } from '../../../src/ledger/container-candidates';
 import { Body } from '../../../src/ledger/entries/body';
 import { flags } from '../../../src/ledger/flags';
 import { applyAll } from '../../../src/ledger/fold';
@@ -70,6 +71,18 @@ describe('the invented workshop', () => {
       ['nothing-fit-for-drain', undefined],
     ]);
     expect([...state.rules.keys()]).toEqual(['storage-days', 'inspection-days']);
+  });
+
+  test('has one code that its collector agreed to, for what is in the can now, and no other word', async () => {
+    const { state } = await laidAt(morning);
+    const said = [...state.containers.values()].flatMap(({ body: { code }, answers }) =>
+      answers.map((one) => [code, one.body.code, one.body.saidBy, one.staleSince]),
+    );
+    expect(said).toEqual([['C-02', '11 02 07*', 'Fenwater Collection', null]]);
+    const container = [...state.containers.values()].find(({ body }) => body.code === 'C-02');
+    const all = container && candidatesOf(state, container);
+    if (!all || typeof all === 'string') throw new Error('no candidates');
+    expect(all.wasteList?.candidates[0]?.code, 'the rules propose it first').toBe('11 02 07*');
   });
 
   test('has a ventilation check of the batch in the leach that comes out as it was written down', async () => {

@@ -201,10 +201,10 @@ const joined = (contents: Contents, coming: Contents): Contents => {
  * Less liquid with the same in it. Water goes off from what stands free; what a residue holds is taken to stay. Where no
  * liquid is left, what was dissolved lies dry in it, and nobody knows what that is by now.
  */
-function dried(contents: Contents, entryId: string, { amount }: WaterLost): Contents {
+function dried(contents: Contents, entryId: string, { amount, spread }: WaterLost): Contents {
   const { liquid, ...rest } = contents;
   if (!liquid) return contents;
-  const lost = volumeRead(amount, `entry/${entryId}/volume`, 'Water that went off');
+  const lost = volumeRead(amount, `entry/${entryId}/volume`, 'Water that went off', spread);
   if (lost.value.gte(liquid.volume.value)) return { ...rest, unaccounted: true };
   return pouredIn(contents, { kind: 'dry', lost });
 }

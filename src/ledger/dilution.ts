@@ -96,9 +96,7 @@ export function comingOutOf(state: State, containerId: string, amounts: readonly
   const from = partThere(state, containerId);
   const [taken, ...more] = amounts.map((amount) => contentsTaken(state, containerId, amount));
   const contents = taken && more.reduce(contentsTogether, taken);
-  return from && contents && !contents.unaccounted && !tellsNothing(contents)
-    ? { ...from, contents }
-    : undefined;
+  return from && contents && !tellsNothing(contents) ? { ...from, contents } : undefined;
 }
 
 /** The same as an entry tells it. */

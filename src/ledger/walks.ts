@@ -6,7 +6,6 @@ import { calendarDay } from '../rules/clocks/calendar-day';
 import { type InspectionDue, inspectionDue } from '../rules/clocks/inspection-due';
 import type { Item, LookOf } from '../safety/checklist-item';
 import { type Checklist, isWalk } from '../safety/checklist-schema';
-import { isNothing } from './amounts';
 import { isDoubted } from './container-life';
 import type { WalkFinished } from './entries/inspections';
 import { levelAgainst } from './level-against';
@@ -58,9 +57,9 @@ export function lastSeen(state: State, { at, inspections }: ContainerState): str
   return seen.reduce<string | null>((last, one) => (last !== null && last > one ? last : one), null);
 }
 
-/** By the record there is nothing in it, and nobody doubts it or has read a level on it. */
+/** By the record there is nothing in it, not even what is left where all went off; nobody doubts it or has read a level on it. */
 const isEmpty = (container: ContainerState): boolean =>
-  isNothing(container.holds) &&
+  container.contents.length === 0 &&
   container.doubtfulSince === null &&
   (levelAgainst(container)?.level.isZero() ?? true);
 

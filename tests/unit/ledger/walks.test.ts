@@ -167,6 +167,13 @@ describe('what is to be seen', () => {
     expect(codes(scribe)).toEqual(['C-01', 'C-02']);
   });
 
+  test('is one from which all the water went off: what was dissolved is still there', () => {
+    const scribe = shelf(1);
+    scribe.write({ kind: 'water-lost', v: 1, containerId: id('c0', 1), amount: litres('99') }, 30);
+    expect(scribe.state.containers.get(id('c0', 1))?.holds.volume.isZero()).toBe(true);
+    expect(codes(scribe)).toEqual(['C-01']);
+  });
+
   it('of any record: each container once, none that is gone, and nothing is left when each was seen', () => {
     fc.assert(
       fc.property(anyRecord, (entries) => {

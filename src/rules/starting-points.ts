@@ -79,12 +79,9 @@ export const startingPoints: readonly StartingPoint[] = [
 export const startingPointsFor = (rule: string): readonly StartingPoint[] =>
   startingPoints.filter((one) => one.rule === rule);
 
-/**
- * The strictest of the starting points: what the careful answer holds to while nobody has said. Undefined where there is
- * none to take it from.
- */
-export function strictest(rule: StartedRule): StartingPoint | undefined {
-  const points = startingPointsFor(rule);
+/** The strictest of these laws' starting points, shown where nobody has said; undefined where they have none. */
+export function strictest(rule: StartedRule, of: readonly StartId[]): StartingPoint | undefined {
+  const points = startingPointsFor(rule).filter(({ start }) => of.includes(start));
   // Records are kept the longer of two times; all else is held to the smaller.
   const sign = rule === 'retention-years' ? -1 : 1;
   return points.toSorted((a, b) => sign * (Number(a.value) - Number(b.value)))[0];

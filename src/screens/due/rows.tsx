@@ -57,10 +57,11 @@ export function DueRow({ due, opens = 'place', both = false }: DueRowProps) {
   );
 }
 
-const amountMark: Readonly<Record<AmountNear['standing'], MarkKind>> = {
-  over: 'overdue',
+/** No mark for what is only near: nothing of it is a time. */
+const amountMark: Readonly<Record<AmountNear['standing'], MarkKind | null>> = {
+  over: 'wrong',
   'may be over': 'unknown',
-  near: 'due',
+  near: null,
   'not determined': 'unknown',
 };
 
@@ -69,14 +70,13 @@ export function AmountRow({ amount }: { readonly amount: AmountNear }) {
   const { now, zone, sign } = useShell();
   const text = useAmountText();
   const { of, against, standing } = amount;
+  const kind = amountMark[standing];
   return (
     <Row
-      mark={<Mark kind={amountMark[standing]} />}
+      {...(kind === null ? { start: 'text' as const } : { mark: <Mark kind={kind} /> })}
+      marked={kind === 'wrong'}
       title={amountTitle(amount)}
-      second={[
-        against.own ? w.against(text(against.own.limit)) : w.noReference,
-        standing === 'not determined' ? w.someUnweighed : '',
-      ]
+      second={[against.own ? w.against(text(against.own.limit)) : w.noReference, w.amountDo[of][standing]]
         .filter(Boolean)
         .join('. ')}
       href={of === 'month' ? `#/due/months/${monthOf(now.value, zone)}` : '#/due/on-site'}

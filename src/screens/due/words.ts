@@ -127,7 +127,21 @@ export const dueWords = {
     under: 'Under the limit',
     'not determined': 'Not determined',
   },
-  someUnweighed: 'Some of it has no mass',
+  /** What to do about an amount on Today. */
+  amountDo: {
+    month: {
+      over: 'Ask your authority what follows.',
+      'may be over': 'Weigh what was read on a vessel.',
+      near: '',
+      'not determined': 'Some of it has no mass.',
+    },
+    'on-site': {
+      over: 'Have some of it fetched.',
+      'may be over': 'Weigh it, or have some of it fetched.',
+      near: '',
+      'not determined': 'Some of it has no mass.',
+    },
+  } satisfies Record<AmountNear['of'], Record<AmountNear['standing'], string>>,
   all: 'Month by month',
   allSecond: 'The last twelve, what is counted and why not',
   kept: 'Records',

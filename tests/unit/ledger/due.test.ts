@@ -120,6 +120,19 @@ describe('where no limit was entered', () => {
     expect(dues(bare, noon('2028-02-12'), berlin).map(({ kind }) => kind)).toEqual(['walk']);
   });
 
+  it('compares with the laws that hold here alone', () => {
+    const here = (...value: ('us-california' | 'eu')[]) =>
+      withoutLimit(
+        recorded(
+          [noon('2028-01-01'), ...shelf(1), rule({ rule: 'laws', value })],
+          [noon('2028-01-02'), liquid(1, '10', '1.000'), pour(1, 1, '10')],
+        ),
+        noon('2028-02-12'),
+        berlin,
+      )[0]?.reference?.value;
+    expect([here('us-california'), here('eu'), here('eu', 'us-california')]).toEqual(['90', '365', '90']);
+  });
+
   it('ends with the limit', () => {
     expect(withoutLimit(shelfOfThree(), noon('2028-02-12'), berlin)).toEqual([]);
   });

@@ -79,14 +79,16 @@ export function evaluateRcraLdr({ input, expected }: RcraLdrCase): Outcome {
   const fires = candidates.filter(({ standing }) => standing === 'fires');
   const open = candidates.filter(({ standing }) => standing === 'open');
   const above = fires.map(({ code }) => elementCalled(code));
-  const meets = fires.length > 0 ? false : open.length > 0 || outside ? null : true;
+  // A case asks of what was measured: it fails when above. What is open stands in the notes, and the app never calls it met.
+  const measured = Object.values(amounts ?? {}).some((amount) => amount !== null);
+  const meets = fires.length > 0 ? false : outside || !measured ? null : true;
   const checks: Check[] = [];
   if (expected.aboveStandard)
     checks.push(sameSet('above standard', expected.aboveStandard.map(elementCalled), above));
   if (expected.meets !== undefined)
     checks.push({
       ok: expected.meets === meets,
-      line: `meets: expected ${expected.meets}, computed ${meets}`,
+      line: `meets, of what was measured: expected ${expected.meets}, computed ${meets}`,
     });
   if (expected.applies !== undefined)
     checks.push({

@@ -1,6 +1,8 @@
 /** What a person has said of candidates, and what is missing to decide those that are open. */
+import { type SubstanceId, substances } from '../reference/substances-tables';
 import { metalSymbols } from '../reference/tables';
 import type { Candidate } from '../rules/candidate';
+import { calledInRecord } from '../rules/counted-share';
 import { levelElements } from '../rules/element-levels';
 import { answerTo, bySchemes, type ContainerCandidates } from './container-candidates';
 import type { Scheme } from './entries/candidates';
@@ -52,12 +54,19 @@ export type LackKind = (typeof lackKinds)[number];
 const metals: ReadonlySet<string> = new Set(metalSymbols);
 const elements: ReadonlySet<string> = new Set(levelElements);
 
+const follows: ReadonlySet<string> = new Set(['hazardous properties', 'names of the constituents']);
+
+const isSubstance = (lack: string): lack is SubstanceId => Object.hasOwn(substances, lack);
+
+/** A law that asks for a salt asks for its metal. */
+const inRecord = (lack: string): string => (isSubstance(lack) ? calledInRecord(lack) : lack);
+
 function kindOf(lack: string): LackKind {
   if (lack === 'pH') return 'pH';
   if (metals.has(lack)) return 'metals';
   if (elements.has(lack)) return 'others';
   if (/^(TCLP|WET) of |, filtered$/.test(lack)) return 'leaching';
-  if (/^HP \d+$/.test(lack) || lack === 'hazardous properties') return 'properties';
+  if (/^HP \d+$/.test(lack) || follows.has(lack)) return 'properties';
   return lack === 'nitrate' || /^[A-Z][A-Za-z0-9()]*$/.test(lack) ? 'substance' : 'asked';
 }
 
@@ -76,11 +85,11 @@ export function lackingIn(all: ContainerCandidates): readonly Lacking[] {
   const open = bySchemes(all)
     .flatMap(([, candidates]) => candidates)
     .filter(({ standing }) => standing === 'open');
-  const names = each(open.flatMap(({ lacks }) => lacks));
+  const names = each(open.flatMap(({ lacks }) => lacks.map(inRecord)));
   return lackKinds.flatMap((kind) => {
     const what = names
       .filter((name) => kindOf(name) === kind)
-      .map((name) => ({ name, decides: open.filter(({ lacks }) => lacks.includes(name)) }));
+      .map((name) => ({ name, decides: open.filter(({ lacks }) => lacks.map(inRecord).includes(name)) }));
     return what.length === 0 ? [] : [{ kind, what, decides: each(what.flatMap((one) => one.decides)) }];
   });
 }

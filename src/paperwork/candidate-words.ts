@@ -9,6 +9,7 @@ import { metals } from '../reference/tables';
 import { transport } from '../reference/transport-tables';
 import { wasteList } from '../reference/waste-list-tables';
 import type { Candidate } from '../rules/candidate';
+import { capital, joined } from './words';
 
 type Named = Pick<Candidate, 'scheme' | 'code'>;
 
@@ -48,7 +49,13 @@ const otherElements: Readonly<Record<string, string>> = {
   V: 'vanadium',
 };
 
-const formulas = new Map(Object.values(substances).map(({ formula, name }) => [formula, name]));
+/** How strong it is, which some names tell after a comma, is not asked. */
+const formulas = new Map(
+  Object.entries(substances).flatMap(([id, { formula, name }]) => {
+    const [substance = name] = name.split(', ');
+    return [[formula, substance] as const, [id, substance] as const];
+  }),
+);
 const metalNames: Readonly<Record<string, { readonly name: string }>> = metals;
 
 /** Of a symbol or a formula; what is neither stays as it is. @example nameOfLack('Pb') // 'lead' */
@@ -60,6 +67,12 @@ export const nameOfLack = (lack: string): string => {
   if (element === undefined) return formulas.get(lack) ?? lack;
   if (before !== '') return `${element} in the ${before.startsWith('TCLP') ? 'TCLP' : 'WET'} extract`;
   return `${element}${after}`;
+};
+
+/** At the beginning of a sentence. */
+export const namesOfLacks = (lacks: readonly string[]): string => {
+  const names = joined(lacks.map(nameOfLack));
+  return names.startsWith('pH') ? names : capital(names);
 };
 
 /** What to do about something that is not determined. */

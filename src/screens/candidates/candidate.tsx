@@ -5,8 +5,8 @@ import { Scheme } from '../../ledger/entries/candidates';
 import type { Law } from '../../ledger/entries/local-rules';
 import { lawsOf } from '../../ledger/laws';
 import type { ContainerState } from '../../ledger/state';
-import { codeText, meaningOf, nameOfLack, schemeWords } from '../../paperwork/candidate-words';
-import { capital, joined } from '../../paperwork/words';
+import { codeText, meaningOf, namesOfLacks, schemeWords } from '../../paperwork/candidate-words';
+import { capital } from '../../paperwork/words';
 import type { Candidate } from '../../rules/candidate';
 import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
@@ -72,7 +72,7 @@ function Rule(props: Ruled) {
       <Numbers candidate={candidate} workingOf={workingOf} />
       {lacks.length > 0 && (
         <Part rule title={w.lacks}>
-          <Notice mark="unknown">{`${capital(joined(lacks.map(nameOfLack)))}: ${words.notDetermined}`}</Notice>
+          <Notice mark="unknown">{`${namesOfLacks(lacks)}: ${words.notDetermined}`}</Notice>
         </Part>
       )}
       <OfScheme {...props} workingOf={workingOf} />

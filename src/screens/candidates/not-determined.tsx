@@ -2,8 +2,8 @@
 import { type Lacking, lackingIn } from '../../ledger/candidate-words';
 import type { ContainerCandidates } from '../../ledger/container-candidates';
 import type { ContainerState } from '../../ledger/state';
-import { codeText, lackWords, nameOfLack } from '../../paperwork/candidate-words';
-import { capital, joined } from '../../paperwork/words';
+import { codeText, lackWords, namesOfLacks } from '../../paperwork/candidate-words';
+import { joined } from '../../paperwork/words';
 import { Button, Buttons } from '../../ui/button';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
@@ -22,7 +22,7 @@ function One({ lacking, containerId }: { readonly lacking: Lacking; readonly con
   return (
     <li>
       <Notice mark="unknown" second={what.length === 1 ? w.decides(codes) : w.decide(codes)}>
-        {w.lacking(capital(joined(what.map(({ name }) => nameOfLack(name)))))}
+        {w.lacking(namesOfLacks(what.map(({ name }) => name)))}
       </Notice>
       <p>
         <b>{w.whatToDo}:</b> {lackWords[kind]}
@@ -34,7 +34,7 @@ function One({ lacking, containerId }: { readonly lacking: Lacking; readonly con
         <ul class={styles.codes}>
           {what.map((one) => (
             <li key={one.name}>
-              <b>{capital(nameOfLack(one.name))}:</b>{' '}
+              <b>{namesOfLacks([one.name])}:</b>{' '}
               {one.decides.map((candidate, at) => (
                 <span key={`${candidate.scheme} ${candidate.code}`}>
                   {at > 0 && ', '}

@@ -171,6 +171,9 @@ describe('a month', () => {
     await act(async () => screen.getByRole('radio', { name: /^Not hazardous/ }).click());
     await tap('Write it down');
     expect(memory.state.value.streams.get(memory.stream)?.counting).toBeNull();
+    // Told at the field, and not by the record that would refuse it.
+    expect(screen.getByText('Write something here.')).toBeTruthy();
+    expect(screen.queryByRole('alert')).toBeNull();
     await type('Who says so', 'County office');
     await tap('Write it down');
     await waitFor(() => expect(memory.path.value).toEqual(['due', 'months', '2028-03']));

@@ -83,7 +83,7 @@ export const lackWords: Readonly<Record<LackKind, string>> = {
   others:
     'Nothing here measures them. A laboratory does; or write down why they cannot be in it, and let the authority say whether that is enough.',
   leaching: 'A laboratory does the leaching test on the wet waste as it is.',
-  substance: 'Whether it holds any: ask who made it, or have it determined.',
+  substance: 'Free acid: titrate it. Of anything else: ask who made it, or have it determined.',
   asked: 'Ask the collector or the authority which test they take.',
   properties: 'It follows once the others above are determined.',
 };

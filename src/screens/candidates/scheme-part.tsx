@@ -60,7 +60,7 @@ export function SchemePart({ container, all, scheme, candidates }: Props) {
   return (
     <Part rule title={label} width="edge">
       {of('fires').length === 0 && (
-        <div class={styles.inset}>{none ? <Cited citation={none} /> : <p>{w.none}</p>}</div>
+        <div class={styles.inset}>{none ? <Cited citation={none} /> : <p>{w.none[scheme]}</p>}</div>
       )}
       <GroupOf {...group} {...(byPh.size > 0 ? { title: w.byCalculation } : {})} candidates={fires} />
       <GroupOf

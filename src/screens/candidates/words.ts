@@ -64,7 +64,16 @@ export const candidateWords = {
   byCalculation: 'By calculation from what is in it',
   byPhAlone: 'By the pH alone',
   byPhAloneSecond: 'No calculation says so: an extreme pH counts as corrosive until a test shows otherwise.',
-  none: 'No rule reaches its limit by what is known.',
+  none: {
+    clp: 'No rule reaches its limit by what is known.',
+    rcra: 'No rule reaches its limit by what is known.',
+    'rcra-ldr':
+      'Nothing is above a standard by what is known. Standards follow from the waste codes it arose with.',
+    california: 'No rule reaches its limit by what is known.',
+    'eu-hp': 'No rule reaches its limit by what is known.',
+    'waste-list': 'No entry follows by what is known.',
+    transport: 'No entry follows by numbers alone.',
+  } satisfies Readonly<Record<Scheme, string>>,
   judgement: 'Needs a judgement or a test',
   closeTitle: (n: number) => `Came close (${n})`,
   openHere: (codes: string) => `Not determined, gathered below: ${codes}.`,

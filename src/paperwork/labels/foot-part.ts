@@ -1,9 +1,8 @@
 /** The foot of a label: what must never be done, the two days, codes, and whose waste it is. */
 import { dayText } from '../dates';
 import type { Span } from '../document';
-import { notDetermined } from '../words';
 import { type Box, beside, fittedBox, nothing, ruleBox, stack, styleOf } from './boxes';
-import { dayWords, linesUpTo, markBox, type Setting, words } from './setting';
+import { dayWords, isDay, linesUpTo, markBox, oneLine, type Setting, words } from './setting';
 import { labelWords as w } from './words';
 
 function neverSpans({ label, leftOut, fit }: Setting): readonly Span[] {
@@ -34,7 +33,7 @@ export function neverBox(setting: Setting, width: number): Box {
 
 function dateBox(setting: Setting, name: string, date: string, width: number, size: number): Box {
   const { measure, leastType } = setting;
-  const most = date === notDetermined ? Math.min(1.3 * setting.bodyType, size) : size;
+  const most = isDay(date) ? size : Math.min(1.3 * setting.bodyType, size);
   const type = { face: 'bold', most, least: leastType } as const;
   const said = fittedBox(dayWords(date), type, { width, height: size * 1.2 }, w.cut, measure).box;
   return stack([words(setting, name, 'sans', 0, width), said], 0);
@@ -42,19 +41,19 @@ function dateBox(setting: Setting, name: string, date: string, width: number, si
 
 /** When its time began, and when it must have left. @param size type of the days, pt */
 export const dateBoxes = (setting: Setting, width: number, size: number): readonly [Box, Box] => {
-  const { law, start, mustLeaveBy } = setting.label;
+  const { start, startIs, mustLeaveBy } = setting.label;
   return [
-    dateBox(setting, w.start(law), start, width, size),
+    dateBox(setting, w.start[startIs], start, width, size),
     dateBox(setting, w.mustLeaveBy, mustLeaveBy, width, size),
   ];
 };
 
-function codesText({ label }: Setting): string {
-  if (label.contents.are === 'none') return '';
-  return label.codes.length === 0 ? w.codesNot : `${label.codes.map(w.code).join('. ')}.`;
+function codesText({ label: { contents, codes, codesNot } }: Setting): string {
+  if (contents.are === 'none') return '';
+  return [w.codes(codes, dayWords), codesNot.length > 0 ? w.codesNot(codesNot) : '']
+    .filter(Boolean)
+    .join(' ');
 }
-
-const oneLine = (address: string): string => address.replace(/\s*\n\s*/g, ', ');
 
 /** Codes, whose waste it is, and when the label was made, in the smallest type. */
 export function footBox(setting: Setting, width: number): Box {

@@ -4,7 +4,7 @@ import type { LabelHazards, LabelStanding } from './label-data';
 
 /**
  * @param standing whose word the classes are
- * @param indication the hazard in the words that the law asks for: "corrosive", "toxic", "HP 8"
+ * @param indication the hazard in the words that the law asks for: "corrosive", "HP 8 (corrosive)"
  */
 export const hazardsFromElements = (
   elements: LabelElements,

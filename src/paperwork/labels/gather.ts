@@ -1,9 +1,10 @@
-/** Gathers what labels say from the state, and from what others make of it: hazards, codes, the law that was chosen. */
+/** Gathers what labels say from the state, and from what others make of it: hazards and codes. */
 
+import type { Law } from '../../ledger/entries/local-rules';
+import { lawsOf, lawsStated } from '../../ledger/laws';
 import { hashOf } from '../../ledger/seal';
 import type { ContainerState, State } from '../../ledger/state';
 import { givesGas, namedKind, wasteKinds } from '../../ledger/waste-kinds';
-import { storageClock } from '../../rules/clocks/storage-clock';
 import { neverFor } from '../../safety/never-rules';
 import type { StreamKind } from '../../safety/stream-kind';
 import { dayOf } from '../dates';
@@ -11,7 +12,9 @@ import type { Asked } from '../disposal/asked';
 import { phOf, stateOf } from '../disposal/origins';
 import { capital, dataWords, joined, notDetermined, streamMeaning, streamWords, unbroken } from '../words';
 import { containerLink } from './container-link';
+import { daysOf } from './days';
 import type {
+  CodeList,
   LabelCode,
   LabelContents,
   LabelData,
@@ -20,6 +23,7 @@ import type {
   LabelsContent,
   LabelsData,
 } from './label-data';
+import { shipmentOf } from './shipment';
 
 export type LabelsAsked = Asked & {
   /** Where the app stands, with or without a page of it. */
@@ -28,15 +32,9 @@ export type LabelsAsked = Asked & {
 
 /** What the record alone does not tell of one container; absent: not determined. */
 export type LabelKnown = {
-  /** Where it is not what the local rules say. */
-  readonly law?: LabelLaw;
   readonly hazards?: LabelHazards;
   /** A transport entry is printed only once it is confirmed. */
   readonly codes?: readonly LabelCode[];
-  /** When the law's time began, where that is not the first waste in. A calendar day. */
-  readonly start?: string;
-  /** The careful last day. */
-  readonly mustLeaveBy?: string;
 };
 
 /** Kinds of what is in it, each once, as they are called now. */
@@ -89,53 +87,50 @@ function gasOf(state: State, { body, contents, doubtfulSince }: ContainerState):
   return body.cap === 'tight' ? 'fit-vent' : 'vented';
 }
 
-function startOf({ zone }: LabelsAsked, { firstWasteIn }: ContainerState, { start }: LabelKnown): string {
-  if (start !== undefined) return start;
-  return firstWasteIn === null ? notDetermined : dayOf(firstWasteIn, zone);
-}
-
-/** The day before the law's last one: whoever counts the first day as the first is still in time. */
-function leaveBy(
-  { state, now, zone }: LabelsAsked,
-  { firstWasteIn }: ContainerState,
-  known: LabelKnown,
-): string {
-  if (known.mustLeaveBy !== undefined) return known.mustLeaveBy;
-  const stated = state.rules.get('storage-days')?.body.stated;
-  if (firstWasteIn === null || stated?.rule !== 'storage-days') return notDetermined;
-  return storageClock(firstWasteIn, Number(stated.value.value), now, zone).carefulLastDay;
-}
-
 /** The words of the United States are asked for to the letter, and serve elsewhere as well. */
-function lawOf({ rules }: State): LabelLaw | undefined {
-  const stated = rules.get('laws')?.body.stated;
-  if (stated?.rule !== 'laws') return undefined;
-  return stated.value.some((law) => law.startsWith('us-')) ? 'us' : 'eu';
+function lawOf(state: State): LabelLaw | 'not determined' {
+  if (!lawsStated(state)) return notDetermined;
+  return lawsOf(state).some((law) => law.startsWith('us-')) ? 'us' : 'eu';
+}
+
+/** The list whose code each law has on a label. */
+const listOf: Readonly<Record<Law, CodeList>> = {
+  'us-federal': 'rcra',
+  'us-california': 'rcra',
+  eu: 'waste-list',
+};
+
+function missingOf(state: State, codes: readonly LabelCode[]): readonly CodeList[] {
+  const lists = new Set(lawsOf(state).map((law) => listOf[law]));
+  return [...lists].filter((list) => !codes.some((code) => code.list === list));
+}
+
+/** A transport entry is printed once it is confirmed; what was made of the record does not hold for contents that nobody knows. */
+function codesOf({ doubtfulSince }: ContainerState, { codes = [] }: LabelKnown): readonly LabelCode[] {
+  if (doubtfulSince !== null) return [];
+  return codes.filter(({ list, standing }) => list !== 'transport' || standing.is === 'confirmed');
 }
 
 function labelOf(asked: LabelsAsked, container: ContainerState, known: LabelKnown): LabelData {
   const { state, appAddress } = asked;
   const { containerId, code } = container.body;
-  const doubtful = container.doubtfulSince !== null;
+  const [law, contents, codes] = [lawOf(state), contentsOf(asked, container), codesOf(container, known)];
+  const shipment = shipmentOf(state, container, { law, contents }, codes);
   return {
     containerId,
     code: unbroken(code),
     link: containerLink(appAddress, containerId),
-    law: known.law ?? lawOf(state) ?? notDetermined,
-    contents: contentsOf(asked, container),
-    // What was made of the record does not hold for contents that nobody knows.
-    hazards: doubtful ? notDetermined : (known.hazards ?? notDetermined),
-    codes: doubtful
-      ? []
-      : (known.codes ?? []).filter(
-          ({ list, standing }) => list !== 'transport' || standing.is === 'confirmed',
-        ),
+    law,
+    contents,
+    hazards: container.doubtfulSince !== null ? notDetermined : (known.hazards ?? notDetermined),
+    codes,
+    codesNot: missingOf(state, codes),
+    ...(shipment ? { shipment } : {}),
     nevers: neverFor(wasteKinds(state, containerId).kinds)
       .filter(({ id }) => id !== 'seal-gassing')
       .map(({ short }) => short),
     gas: gasOf(state, container),
-    start: startOf(asked, container, known),
-    mustLeaveBy: leaveBy(asked, container, known),
+    ...daysOf(asked, container, law),
   };
 }
 

@@ -10,7 +10,7 @@ import { statements } from '../../reference/statements-tables';
 import { type Hazard, hazardOf } from '../../rules/clp/hazard';
 import { labelElements } from '../../rules/clp/label';
 import type { Supplement } from '../../rules/clp/supplements';
-import { indicationOf } from '../candidate-words';
+import { codeText, indicationOf, meaningOf } from '../candidate-words';
 import { joined } from '../words';
 import { hazardsFromElements } from './from-elements';
 import type { LabelKnown } from './gather';
@@ -29,7 +29,11 @@ function standingOf(answers: readonly AnswerState[]): LabelStanding {
 }
 
 /** Of a scheme: what was accepted, else what fires and nobody refused. */
-export function heldCodes(container: ContainerState, all: ContainerCandidates, scheme: Scheme): readonly string[] {
+export function heldCodes(
+  container: ContainerState,
+  all: ContainerCandidates,
+  scheme: Scheme,
+): readonly string[] {
   const accepted = acceptedNow(container, scheme);
   if (accepted.length > 0) return accepted.map(({ body }) => body.code);
   const candidates = bySchemes(all).find(([name]) => name === scheme)?.[1] ?? [];
@@ -52,13 +56,19 @@ function asGiven(code: string): LabelStatement {
   return { code, ...(text === undefined ? {} : { text }) };
 }
 
+/** "HP 7 (carcinogenic)"; one that no table knows has no words. */
+function propertyWords(code: string): string {
+  const means = meaningOf({ scheme: 'eu-hp', code });
+  return means === '' ? codeText(code) : `${codeText(code)} (${means})`;
+}
+
 /** The words that the law asks for: of what was accepted alone, once something was. */
 function indicationsOf(container: ContainerState, all: ContainerCandidates, confirmed: boolean): string[] {
   const codes = (scheme: Scheme): readonly string[] =>
     confirmed
       ? acceptedNow(container, scheme).map(({ body }) => body.code)
       : heldCodes(container, all, scheme);
-  return [...new Set([...codes('rcra').flatMap(indicationOf), ...codes('eu-hp')])];
+  return [...new Set([...codes('rcra').flatMap(indicationOf), ...codes('eu-hp').map(propertyWords)])];
 }
 
 /** Hazards of the classes; null where no class fires and some are open, so that nothing can be said. */

@@ -23,13 +23,15 @@ export type LabelHazards = {
   readonly statements: readonly LabelStatement[];
   /** Precautionary statements, those that come first first; six at most are printed. */
   readonly precautions: readonly LabelStatement[];
-  /** The hazard in the words that the law asks for: "corrosive", "toxic", "HP 8". */
+  /** The hazard in the words that the law asks for: "corrosive", "HP 8 (corrosive)". */
   readonly indication: readonly string[];
 };
 
+export type CodeList = 'waste-list' | 'rcra' | 'state' | 'transport';
+
 /** A code with whose list it is from: "Waste list", "11 02 07*". */
 export type LabelCode = {
-  readonly list: 'waste-list' | 'rcra' | 'state' | 'transport';
+  readonly list: CodeList;
   readonly code: string;
   readonly standing: LabelStanding;
 };
@@ -40,6 +42,18 @@ export type LabelContents =
   | { readonly are: 'doubtful'; readonly since: string; readonly byRecord: string }
   | { readonly are: 'none' };
 
+/** When the time began that `mustLeaveBy` ends: by the law, in the store after it stood beside the work, or not yet. */
+export type LabelStart = 'accumulation' | 'storage' | 'first-waste';
+
+/**
+ * What the United States ask for on a container before it is shipped, besides whose waste it is. Of numbers only those that
+ * somebody confirmed; the number of the manifest is on the manifest, and is written in by hand.
+ */
+export type LabelShipment = {
+  readonly manifestNumber: 'to be written in';
+  readonly wasteNumbers: readonly LabelCode[] | 'not determined';
+};
+
 export type LabelData = {
   readonly containerId: string;
   readonly code: string;
@@ -49,12 +63,18 @@ export type LabelData = {
   readonly contents: LabelContents;
   readonly hazards: LabelHazards | 'not determined';
   readonly codes: readonly LabelCode[];
+  /** Lists that the chosen laws go by, of which nobody and no rule has given a code. */
+  readonly codesNot: readonly CodeList[];
+  /** Set aside to leave, where the law asks for more before it is shipped: a second label. */
+  readonly shipment?: LabelShipment;
   /** Whole sentences: "Never add bleach or acid". */
   readonly nevers: readonly string[];
   /** `vented`: it gives off gas and its cap lets it out. `fit-vent`: it gives off gas and the cap is tight. */
   readonly gas: 'none' | 'vented' | 'fit-vent';
   readonly start: string | 'not determined';
-  readonly mustLeaveBy: string | 'not determined';
+  readonly startIs: LabelStart;
+  /** The careful last day. Beside the work no time runs yet. */
+  readonly mustLeaveBy: string | 'not determined' | 'no time runs yet';
 };
 
 /** Labels that are printed together. */

@@ -8,7 +8,8 @@ import { drawLine } from '../pdf/text';
 import type { LabelPart } from './boxes';
 import type { LabelsData } from './label-data';
 import { type LabelSheet, type LabelSheetId, labelSheets, labelSizes } from './label-sizes';
-import { type LabelLayout, labelLayout } from './layout';
+import type { LabelLayout } from './layout';
+import { labelLayouts } from './layouts';
 import type { FrameColour } from './pictograms';
 import { labelWords as w } from './words';
 
@@ -92,7 +93,8 @@ function drawSheets(
 ): void {
   const sheet = labelSheets[id];
   const skipped = Math.max(0, Math.min(firstPlace, sheet.places.length - 1));
-  data.labels.forEach((label, index) => {
+  const layouts = data.labels.flatMap((label) => labelLayouts(data, label, sheet.size, frame, pen.widthOf));
+  layouts.forEach((layout, index) => {
     const at = (index + skipped) % sheet.places.length;
     if (index === 0 || at === 0) {
       pen.document.addPage({ size: [sheet.width, sheet.height], margin: 0 });
@@ -100,7 +102,6 @@ function drawSheets(
     }
     const place = sheet.places[at];
     if (place === undefined) return;
-    const layout = labelLayout(data, label, sheet.size, frame, pen.widthOf);
     if (data.demo) drawDemo(pen, layout, place);
     const section = pen.tag(root, 'Sect');
     for (const part of layout.parts) drawPart(pen, section, part, place);

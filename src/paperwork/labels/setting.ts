@@ -5,7 +5,6 @@ import type { Drawing, MarkName, Text } from '../document';
 import { marks } from '../pdf/marks';
 import type { Face } from '../pdf/pen';
 import type { Style } from '../pdf/styles';
-import { notDetermined } from '../words';
 import { type Box, drawingBox, fittedBox, type Measure, nothing, styleOf, textBox } from './boxes';
 import type { LabelData, LabelsData } from './label-data';
 import type { FrameColour } from './pictograms';
@@ -77,5 +76,9 @@ export function linesUpTo(
 const markDrawing = (name: MarkName): Drawing => ({ width: 24, height: 24, says: '', shapes: marks[name] });
 export const markBox = (name: MarkName, side: number): Box => drawingBox(markDrawing(name), side);
 
-export const dayWords = (date: string): string =>
-  date === notDetermined ? notDetermined : calendarDayText(date);
+export const isDay = (text: string): boolean => /^\d{4}-/.test(text);
+
+/** A day as it is written; what stands in the place of one stays as it is. */
+export const dayWords = (date: string): string => (isDay(date) ? calendarDayText(date) : date);
+
+export const oneLine = (address: string): string => address.replace(/\s*\n\s*/g, ', ');

@@ -1,6 +1,8 @@
 /** Every word that stands on a label besides the data. */
-import { joined } from '../words';
-import type { LabelCode, LabelData, LabelLaw, LabelStanding } from './label-data';
+import { marking } from '../../reference/marking-tables';
+import { codeText } from '../candidate-words';
+import { capital, joined } from '../words';
+import type { CodeList, LabelCode, LabelData, LabelLaw, LabelStanding } from './label-data';
 import type { PictogramId } from './pictograms';
 
 /** As the rules call the symbols, for a reader that cannot see them. */
@@ -19,12 +21,43 @@ export const pictogramWords: Readonly<Record<PictogramId, string>> = {
 /** The fixed words. 40 CFR 262.16(b)(6)(i)(A) asks for "Hazardous Waste" so written; elsewhere the words are usual. */
 const headings: Readonly<Record<LabelLaw, string>> = { us: 'Hazardous Waste', eu: 'Hazardous waste' };
 
-const lists: Readonly<Record<LabelCode['list'], string>> = {
+const lists: Readonly<Record<CodeList, string>> = {
   'waste-list': 'Waste list',
   rcra: 'Waste code',
   state: 'State code',
   transport: '',
 };
+
+/** Words of the law, to the letter. */
+const asked = marking.shipment;
+
+type Day = (on: string) => string;
+
+const standingText = (standing: LabelStanding, n: number, day: Day): string => {
+  if (standing.is === 'candidate') return n === 1 ? 'candidate' : 'candidates';
+  return `confirmed by ${standing.by}, ${day(standing.on)}`;
+};
+
+/** Codes of one list with one standing, each group told once; a transport entry is a sentence of its own. */
+function grouped(codes: readonly LabelCode[]): readonly (readonly [LabelCode, ...LabelCode[]])[] {
+  const groups = new Map<string, [LabelCode, ...LabelCode[]]>();
+  for (const one of codes) {
+    const key = JSON.stringify([one.list, one.standing, one.list === 'transport' && one.code]);
+    const group = groups.get(key);
+    if (group) group.push(one);
+    else groups.set(key, [one]);
+  }
+  return [...groups.values()];
+}
+
+const codesText = (codes: readonly LabelCode[], day: Day): string =>
+  grouped(codes)
+    .map((group) => {
+      const [{ list, standing }] = group;
+      const all = group.map(({ code }) => codeText(code)).join(', ');
+      return `${lists[list]} ${all} (${standingText(standing, group.length, day)}).`.trim();
+    })
+    .join(' ');
 
 export const labelWords = {
   title: (codes: readonly string[]) => `Label${codes.length === 1 ? '' : 's'}: ${joined(codes)}`,
@@ -45,9 +78,9 @@ export const labelWords = {
       ? 'Candidate, not confirmed'
       : `Confirmed ${day(standing.on)} by ${standing.by}`,
   indication: (words: readonly string[]) => `Hazard: ${joined(words)}.`,
-  code: ({ list, code, standing }: LabelCode) =>
-    `${[lists[list], code].filter(Boolean).join(' ')}${standing.is === 'candidate' ? ' (candidate)' : ''}`,
-  codesNot: 'Waste code: not determined',
+  codes: codesText,
+  codesNot: (not: readonly CodeList[]) =>
+    `${capital(joined(not.map((list) => lists[list].toLowerCase())))}: not determined.`,
   never: 'Never: ',
   /** "Never add bleach", "Never add solvent", "Never in a can": "add bleach, solvent; in a can". */
   nevers: (rules: readonly string[]) => {
@@ -61,11 +94,24 @@ export const labelWords = {
     vented: ['Vented cap: ', 'never seal tight.'],
     'fit-vent': ['It gives off gas: ', 'fit a vented cap, never seal tight.'],
   },
-  start: (law: LabelData['law']) => (law === 'us' ? 'accumulation start' : 'first waste in'),
+  start: {
+    accumulation: 'accumulation start',
+    storage: 'storage start',
+    'first-waste': 'first waste in',
+  },
   mustLeaveBy: 'must leave by',
   owner: ({ name, address, telephone }: { name: string; address: string; telephone: string }) =>
     `${name}. Telephone: ${telephone}. ${address}.`,
+  telephone: (telephone: string) => `Telephone: ${telephone}.`,
   generator: (number: string) => `Generator number: ${number}.`,
+  shipment: {
+    warning: asked.warning.text,
+    generator: asked.generator.text,
+    number: asked.generatorNumber.text,
+    wasteNumbers: asked.wasteNumbers.text,
+    manifest: (number: string) => `${asked.manifest.text} (${number}):`,
+    confirmed: (whoAndWhen: string) => `Waste numbers confirmed by ${whoAndWhen}.`,
+  },
   made: (day: string, by: string) => `Label made ${day}; by: ${by}.`,
   noRed: 'Frames of the pictograms are red by rule; this printer has no red.',
   more: (n: number) => `+ ${n} more: see sheet.`,
@@ -81,6 +127,7 @@ export const labelWords = {
     second: 'batches, state, pH',
     indication: 'the end of the hazard in words',
     standing: 'the end of who confirmed it',
+    confirmed: 'the end of who confirmed the waste numbers',
     codes: 'the end of the waste codes',
     owner: 'the end of the address',
   },

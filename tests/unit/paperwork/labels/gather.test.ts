@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { duesOf } from '../../../../src/ledger/due';
+import type { IntentionOf } from '../../../../src/ledger/intention';
 import { hashOf } from '../../../../src/ledger/seal';
 import { hazardsFromElements } from '../../../../src/paperwork/labels/from-elements';
 import { type LabelKnown, labelsData } from '../../../../src/paperwork/labels/gather';
 import { labelElements } from '../../../../src/rules/clp/label';
-import { disposalState } from '../disposal-state';
+import { barrenLiquor, disposalState } from '../disposal-state';
 import { hazards } from './sample-labels';
 
 const appAddress = 'https://a.example/book/#/papers/labels';
@@ -33,6 +35,15 @@ const first = (...asked: Parameters<typeof of>) => {
   if (!label) throw new Error('no label');
   return label;
 };
+
+const states = ({ does }: Made, stated: IntentionOf<'state-local-rule'>['stated']) =>
+  does({ do: 'state-local-rule', stated, saidBy: 'County office', saidOn: '2026-03-03' });
+
+function inRecord({ state }: Made, containerId: string) {
+  const container = state.value.containers.get(containerId);
+  if (!container) throw new Error('no container');
+  return container;
+}
 
 describe('what a label says of a container', () => {
   test('comes from the record, and what nobody said is not determined', async () => {
@@ -66,8 +77,6 @@ describe('what a label says of a container', () => {
     });
     // 17 May and 180 days is 13 November.
     expect(first(memory, [memory.barren]).mustLeaveBy).toBe('2026-11-12');
-    const known = { mustLeaveBy: '2026-08-01', start: '2026-05-02' };
-    expect(first(memory, [memory.barren], [[memory.barren, known]])).toMatchObject(known);
   });
 
   test.each([
@@ -98,6 +107,41 @@ describe('what a label says of a container', () => {
     expect(printed(candidate).hazards).toEqual(hazards);
     expect(printed(candidate).codes.map(({ code }) => code)).toEqual(['D002']);
     expect(printed(confirmed).codes.map(({ code }) => code)).toEqual(['D002', 'UN 3264']);
+  });
+
+  test('counts from the day it came to the store, as the clocks do; beside the work no time runs', async () => {
+    const memory = await disposalState();
+    const { does, pass } = memory;
+    await states(memory, { rule: 'storage-days', value: { value: '180', unit: 'days' } });
+    await states(memory, { rule: 'near-work-limit', value: { value: '200', unit: 'L' } });
+    await states(memory, { rule: 'laws', value: ['us-federal'] });
+    const { body } = await does({
+      do: 'open-container',
+      code: 'C-11',
+      vessel: 'jerrican',
+      capacity: { value: '10', unit: 'L' },
+      material: 'HDPE',
+      cap: 'vented',
+      area: 'near-work',
+      openedOn: '2026-05-17',
+    });
+    const id = body.kind === 'container-opened' ? body.containerId : '';
+    await memory.logs(id, null, 'barren-liquor', barrenLiquor);
+    expect(first(memory, [id])).toMatchObject({
+      start: '2026-05-17',
+      startIs: 'first-waste',
+      mustLeaveBy: 'no time runs yet',
+    });
+    pass(10 * 86_400_000);
+    await does({ do: 'change-container', containerId: id, area: 'store' });
+    const due = duesOf(memory.state.value, inRecord(memory, id), memory.now.value, memory.shell.zone)[0];
+    expect(first(memory, [id])).toMatchObject({
+      start: '2026-05-27',
+      startIs: 'accumulation',
+      // 27 May and 180 days is 23 November.
+      mustLeaveBy: '2026-11-22',
+    });
+    expect(due).toMatchObject({ day: '2026-11-22', lastDay: '2026-11-23' });
   });
 
   test('says nothing of hazards and codes for contents that nobody knows any more', async () => {
@@ -132,6 +176,77 @@ describe('what a label says of a container', () => {
     expect(rest.labels.map(({ containerId }) => containerId)).toEqual([memory.barren, memory.wash]);
     expect(() => of(memory, ['no such'])).toThrow(/needs a container/);
   });
+});
+
+describe('a second label before a container is shipped', () => {
+  const candidate = { list: 'rcra', code: 'D002', standing: { is: 'candidate' } } as const;
+  const confirmed = {
+    list: 'rcra',
+    code: 'D011',
+    standing: { is: 'confirmed', by: 'A. Marsh', on: '2026-05-12' },
+  } as const;
+  const ofKnown = (memory: Made, id: string) =>
+    first(memory, [id], [[id, { hazards, codes: [candidate, confirmed] }]]);
+  const leaves = ({ does }: Made, containerId: string) =>
+    does({ do: 'mark-container', containerId, mark: 'leaving' });
+
+  test('comes once it is set aside to leave, with the numbers that somebody confirmed', async () => {
+    const memory = await disposalState();
+    await states(memory, { rule: 'laws', value: ['us-federal', 'eu'] });
+    expect(ofKnown(memory, memory.barren).shipment).toBeUndefined();
+    await leaves(memory, memory.barren);
+    expect(ofKnown(memory, memory.barren).shipment).toEqual({
+      manifestNumber: 'to be written in',
+      wasteNumbers: [confirmed],
+    });
+    expect(first(memory, [memory.barren], [[memory.barren, { codes: [candidate] }]]).shipment).toMatchObject({
+      wasteNumbers: 'not determined',
+    });
+    await memory.does({ do: 'mark-container', containerId: memory.barren, mark: 'staying' });
+    expect(ofKnown(memory, memory.barren).shipment).toBeUndefined();
+  });
+
+  test.each([
+    ['eu', false],
+    ['us-california', true],
+  ] as const)('where a law of the United States was chosen, and nowhere else: %s', async (law, comes) => {
+    const memory = await disposalState();
+    await leaves(memory, memory.barren);
+    expect(ofKnown(memory, memory.barren).shipment, 'no law was chosen').toBeUndefined();
+    await states(memory, { rule: 'laws', value: [law] });
+    expect(ofKnown(memory, memory.barren).shipment !== undefined).toBe(comes);
+  });
+
+  // 40 CFR 262.32(b): each container of 119 gallons or less.
+  test.each([
+    [{ value: '119', unit: 'US gal' }, true],
+    [{ value: '450', unit: 'L' }, true],
+    [{ value: '119.1', unit: 'US gal' }, false],
+    [{ value: '451', unit: 'L' }, false],
+  ] as const)('on containers up to 119 US gal: $value $unit', async (capacity, comes) => {
+    const memory = await disposalState();
+    await states(memory, { rule: 'laws', value: ['us-federal'] });
+    await memory.does({ do: 'change-container', containerId: memory.barren, capacity });
+    await leaves(memory, memory.barren);
+    expect(ofKnown(memory, memory.barren).shipment !== undefined).toBe(comes);
+  });
+
+  test.each(['damaged', 'held', 'contents-doubtful'] as const)('not on one that is %s', async (mark) => {
+    const memory = await disposalState();
+    await states(memory, { rule: 'laws', value: ['us-federal'] });
+    await leaves(memory, memory.barren);
+    await memory.does({ do: 'mark-container', containerId: memory.barren, mark });
+    expect(ofKnown(memory, memory.barren).shipment).toBeUndefined();
+  });
+});
+
+test('a list that a chosen law goes by, and of which there is no code, is told as not determined', async () => {
+  const memory = await disposalState();
+  expect(first(memory, [memory.barren]).codesNot, 'both, while nobody chose').toEqual(['rcra', 'waste-list']);
+  await states(memory, { rule: 'laws', value: ['eu'] });
+  const code = { list: 'waste-list', code: '11 02 07*', standing: { is: 'candidate' } } as const;
+  expect(first(memory, [memory.barren]).codesNot).toEqual(['waste-list']);
+  expect(first(memory, [memory.barren], [[memory.barren, { codes: [code] }]]).codesNot).toEqual([]);
 });
 
 test('the elements that the rules work out stand on a label as they are, further precautions after the first', () => {

@@ -9,12 +9,22 @@ import {
   labelSizes,
 } from '../../../../src/paperwork/labels/label-sizes';
 import { type LabelLayout, labelLayout } from '../../../../src/paperwork/labels/layout';
+import { labelLayouts } from '../../../../src/paperwork/labels/layouts';
 import { measureIn } from '../../../../src/paperwork/pdf/file';
 import { drawPage, onThermalPaper } from '../../../support/draw-pdf';
 import { paperFonts } from '../../../support/paper-fonts';
 import { readPdf } from '../../../support/read-pdf';
 import { readQr } from '../../../support/read-qr';
-import { doubtful, hazards, label, labels, overfull, precautions, statements } from './sample-labels';
+import {
+  doubtful,
+  hazards,
+  label,
+  labels,
+  leavingWith,
+  overfull,
+  precautions,
+  statements,
+} from './sample-labels';
 
 const make = (data: LabelsData, sheet: LabelSheetId, more: Partial<LabelsWanted> = {}) =>
   labelsPdf(data, { sheet, frame: 'red', firstPlace: 0, ...more }, paperFonts);
@@ -97,7 +107,7 @@ describe('what stands on a label', () => {
       '30 Mar 2026',
       'must leave by',
       '25 Sep 2026',
-      'Waste code D002 (candidate). Waste list 11 02 07*.',
+      'Waste code D002 (candidate). Waste list 11 02 07* (confirmed by A. Marsh, 12 May 2026).',
       'Weir Yard shed. Telephone: 0555 0142 (Maren). Weir Yard 6, Ostermill.',
       'Generator number: not determined.',
       'Label made 14 May 2026; by: Maren.',
@@ -108,7 +118,7 @@ describe('what stands on a label', () => {
   test('names who confirmed and when, and the words where no law was chosen', async () => {
     const standing = { is: 'confirmed', by: 'A. Marsh', on: '2026-05-12' } as const;
     const text = await said(
-      labels([label({ hazards: { ...hazards, standing }, law: 'not determined' })]),
+      labels([label({ hazards: { ...hazards, standing }, law: 'not determined', startIs: 'first-waste' })]),
       'A6',
     );
     expect(text.replace(/\u00a0/g, ' ')).toContain('Confirmed 12 May 2026 by A. Marsh');
@@ -121,6 +131,7 @@ describe('what stands on a label', () => {
     const unknown = label({
       hazards: 'not determined',
       codes: [],
+      codesNot: ['rcra'],
       start: 'not determined',
       mustLeaveBy: 'not determined',
     });
@@ -231,8 +242,8 @@ describe('a label that has more to say than it has room', () => {
   });
 
   test('prints everything where there is room, and leaves nothing out', () => {
-    for (const size of ['A6', '4x6in'] as const)
-      expect(layoutOf(labels([label()]), size).leftOut).toEqual([]);
+    const roomy = label({ codes: label().codes.slice(0, 1) });
+    for (const size of ['A6', '4x6in'] as const) expect(layoutOf(labels([roomy]), size).leftOut).toEqual([]);
   });
 
   test('never lies over itself, whatever it has to say', () => {
@@ -299,6 +310,92 @@ describe('a label that has more to say than it has room', () => {
         const layout = layoutOf(data, size);
         expect(layout.fits).toBe(true);
         expectApart(layout, size);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
+describe('the label before a container is shipped', () => {
+  // 40 CFR 262.32(b)(1), as quoted in PHMSA letter 10-0045 of 8 July 2010.
+  const warning =
+    'HAZARDOUS WASTE—Federal Law Prohibits Improper Disposal. If found, contact the nearest police or public safety authority or the U.S. Environmental Protection Agency.';
+  const second = (size: LabelSizeId, one: LabelsData['labels'][number], more: Partial<LabelsData> = {}) => {
+    const layout = labelLayouts(labels([one], more), one, size, 'red', measure).at(1);
+    if (!layout) throw new Error('no second label');
+    return layout;
+  };
+  const pages = async (size: LabelSizeId, data: LabelsData) =>
+    (await said(data, size)).replace(/\u00a0/g, ' ').split('\f');
+
+  test.each(sizes)(
+    'has the words of the law, whose waste it is, its numbers and a line, on %s',
+    async (size) => {
+      const workshop = { ...labels([]).workshop, generatorNumber: 'OHD 987 654 321' };
+      const [first, mark] = await pages(size, labels([leavingWith('D002', 'D011')], { workshop }));
+      expect(first, 'its own label stays as it was').toContain('Hazardous Waste C‑07');
+      expect(first).toContain('accumulation start');
+      expect(first).not.toContain('Federal Law');
+      for (const words of [
+        warning,
+        'C‑07',
+        'Generator’s Name and Address Weir Yard shed, Weir Yard 6, Ostermill',
+        'OHD 987 654 321',
+        'D002, D011',
+        'Manifest Tracking Number (to be written in):',
+        'Waste numbers confirmed by A. Marsh, 12 May 2026.',
+      ])
+        expect(mark, words).toContain(words);
+      const line = second(size, leavingWith()).parts.find(({ kind }) => kind === 'rule');
+      // Twelve characters by hand, a little over 3 mm each.
+      expect(line?.kind === 'rule' && line.width).toBeGreaterThanOrEqual((40 / 25.4) * 72);
+    },
+  );
+
+  test.each(sizes)('says "not determined" for all but the number of the manifest, on %s', async (size) => {
+    const unknown = {
+      name: 'not determined',
+      address: 'not determined',
+      telephone: 'not determined',
+      generatorNumber: 'not determined',
+    };
+    const [, mark = ''] = await pages(size, labels([leavingWith()], { workshop: unknown }));
+    expect(mark.match(/not determined/g)).toHaveLength(5);
+    expect(mark.match(/to be written in/g)).toHaveLength(1);
+  });
+
+  test('takes the next place of a sheet', async () => {
+    const { pages: drawn } = await read(labels([leavingWith('D002'), label()]), 'A4-of-4');
+    expect(drawn).toHaveLength(1);
+    expect(drawn[0]?.roles.filter((role) => role === 'Sect')).toHaveLength(3);
+  });
+
+  test.each(sizes)('opens the container, on %s at 203 dpi', async (size) => {
+    const drawn = await drawPage(await make(labels([leavingWith('D002')]), size), 203, 2);
+    expect(readQr(onThermalPaper(drawn))).toBe(label().link);
+  });
+
+  test('never lies over itself, and cuts nothing silently, whatever it has to say', () => {
+    const made = fc.record({
+      code: fc.stringMatching(/^[A-Z0-9\u2011]{1,200}$/),
+      name: fc.lorem({ maxCount: 12 }),
+      address: fc.lorem({ maxCount: 60 }),
+      number: fc.stringMatching(/^[A-Z0-9 ]{1,60}$/),
+      numbers: fc.array(fc.stringMatching(/^[DF]0\d\d$/), { maxLength: 40 }),
+      size: fc.constantFrom(...sizes),
+    });
+    fc.assert(
+      fc.property(made, ({ code, name, address, number, numbers, size }) => {
+        const workshop = { name, address, telephone: '0555 0142', generatorNumber: number };
+        const layout = second(size, { ...leavingWith(...numbers), code }, { workshop });
+        expect(layout.fits).toBe(true);
+        expectApart(layout, size);
+        const text = layout.parts
+          .flatMap((part) => (part.kind === 'text' ? part.lines : []))
+          .map(({ line }) => line.runs.map((run) => run.text).join(''))
+          .join(' ');
+        expect(text.includes('see sheet'), text).toBe(layout.leftOut.length > 0);
+        if (layout.leftOut.length === 0) for (const one of numbers) expect(text).toContain(one);
       }),
       { numRuns: 60 },
     );

@@ -61,9 +61,11 @@ export const label = (more: Partial<LabelData> = {}): LabelData => ({
       standing: { is: 'confirmed', by: 'A. Marsh', on: '2026-05-12' },
     },
   ],
+  codesNot: [],
   nevers: ['Never add ammonia waste', 'Never add bleach', 'Never let it dry'],
   gas: 'vented',
   start: '2026-03-30',
+  startIs: 'accumulation',
   mustLeaveBy: '2026-09-25',
   ...more,
 });
@@ -119,4 +121,19 @@ export const doubtful = label({
   contents: { are: 'doubtful', since: '2026-05-12', byRecord: 'Barren liquor' },
   hazards: 'not determined',
   codes: [],
+  codesNot: ['rcra', 'waste-list'],
 });
+
+const confirmed = { is: 'confirmed', by: 'A. Marsh', on: '2026-05-12' } as const;
+
+/** Set aside to leave, where the law of the United States was chosen. */
+export const leavingWith = (...numbers: readonly string[]): LabelData => {
+  const wasteNumbers = numbers.map((code) => ({ list: 'rcra', code, standing: confirmed }) as const);
+  return label({
+    codes: wasteNumbers,
+    shipment: {
+      manifestNumber: 'to be written in',
+      wasteNumbers: wasteNumbers.length > 0 ? wasteNumbers : 'not determined',
+    },
+  });
+};

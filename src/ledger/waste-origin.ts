@@ -28,16 +28,16 @@ function countedOnce(origin: Origin): Known {
 }
 
 /**
- * Wastes that were treated on site before one that is left of treating was logged: those of its batch where it has one, else
- * all; undefined among them stands for what no logged waste accounts for.
+ * Wastes that were treated on site before one that is left of treating was logged: with its batch where it has one, whatever
+ * else was in the pot; else all. Undefined among them stands for what no logged waste accounts for.
  */
 function treatedBefore(state: State, { body, at }: StreamState): readonly (StreamState | undefined)[] {
   const { batchId } = body;
   return [...state.treatments.values()]
     .filter((treatment) => treatment.at <= at)
-    .flatMap((treatment) => treatment.treated ?? [])
-    .map((part) => state.streams.get(part.streamId ?? ''))
-    .filter((one) => one === undefined || batchId === null || one.body.batchId === batchId);
+    .map(({ treated }) => (treated ?? []).map(({ streamId }) => state.streams.get(streamId ?? '')))
+    .filter((pot) => batchId === null || pot.some((one) => !one || one.body.batchId === batchId))
+    .flat();
 }
 
 /** What a waste was made from by treating, as far as the record tells. */

@@ -170,6 +170,10 @@ describe('flags on the shelf', () => {
     expect(
       codes(started(can(1), wash(1, '2'), mark('closed'), mark('reopened'), pour(1, 1, '1'))),
     ).not.toContain('added-while-closed');
+    const sameMinute = started(can(1), wash(1, '2'));
+    sameMinute.write(mark('closed'), 10, 10);
+    sameMinute.write(pour(1, 1, '1'), 11, 10);
+    expect(codes(sameMinute)).not.toContain('added-while-closed');
   });
 
   test('without local rules treatment is for planning only and nothing is fit for a drain', () => {

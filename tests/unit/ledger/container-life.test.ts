@@ -44,6 +44,15 @@ const covers: readonly (readonly [LifeName, Mark])[] = [
   ['closed', 'closed'],
 ];
 
+test('what is told to be none is none: no place and no tray any more, and the rest as it was', () => {
+  const scribe = new Scribe();
+  scribe.write({ ...can(1), place: 'North wall', tray: 'A' });
+  const containerId = id('c0', 1);
+  scribe.does({ do: 'change-container', containerId, tray: null, cap: 'tight' });
+  const { tray, place, cap } = scribe.state.containers.get(containerId)?.body ?? {};
+  expect([tray, place, cap]).toEqual([undefined, 'North wall', 'tight']);
+});
+
 describe('the life of a container', () => {
   test('is the first of all that were marked, in whichever order they were', () => {
     const marked = fc.shuffledSubarray(covers.map(([, as]) => as));

@@ -100,6 +100,30 @@ describe('what a container holds, for rules of classification', () => {
     expect(known(written(...limed)).mixture.open).toContain('Ca(NO3)2');
   });
 
+  it('takes no pH from before other contents came over, or somebody said what it is', () => {
+    const limed = [
+      silvery,
+      can(1),
+      can(2),
+      pour(1, 1, '1.00'),
+      begun(1, 1),
+      dose(1, '200'),
+      potRead(1, '9.1'),
+    ];
+    const other = [liquor(2, {}), pour(2, 2, '2.00')];
+    expect(known(written(...limed, ...other, tip(2, 1, '0.10'))).mixture.pH).toBeUndefined();
+    expect(known(written(...limed, ...other, tip(1, 2, '0.10'))).mixture.pH?.value.toString()).toBe('9.1');
+    const determined: PlainBody = {
+      kind: 'contents-determined',
+      v: 1,
+      containerId: id('c0', 1),
+      streamId: id('50', 2),
+      how: 'assay',
+      saidBy: 'Laboratory',
+    };
+    expect(known(written(...limed, ...other, determined)).mixture.pH).toBeUndefined();
+  });
+
   it('says nothing of contents that somebody doubts, or that no log accounts for', () => {
     const doubted = written(silvery, can(1), pour(1, 1, '2.00'), {
       kind: 'container-marked',
@@ -187,6 +211,9 @@ describe('what a container holds, for rules of classification', () => {
     expect(both(silvery)).toMatchObject({ sentence: expect.stringContaining('at most') });
     expect(both(silvery)?.value.toNumber()).toBeCloseTo(-0.1037, 3);
     expect(both(weak)).toBeUndefined();
+    // 0.016 mol/L in all: 1.8, and with what strong salt makes of it perhaps above 2.
+    const near = liquor(1, { freeAcid: [{ by: 'titration', result: { value: '0.032', unit: 'mol/L' } }] });
+    expect(both(near)).toBeUndefined();
   });
 
   it('leaves acid and metals open beside a residue of which nobody said what it holds', () => {

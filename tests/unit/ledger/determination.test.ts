@@ -298,6 +298,8 @@ describe('out of a container that broke', () => {
     expect(wholeOf(container(scribe))).toEqual([]);
     scribe.write(mark('damaged'));
     expect(mayBeDone(scribe.state, container(scribe))).not.toContain('move-all');
+    scribe.write({ kind: 'level-read', v: 1, containerId: one, level: litres('1.2') });
+    expect(wholeOf(container(scribe))).toEqual([litres('1.2')]);
   });
 
   test('places are named that are sound, empty and large enough, for the unknown neither tight nor glass', () => {

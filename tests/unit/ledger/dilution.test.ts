@@ -1,10 +1,11 @@
 /** Nothing may be diluted away: what mixing as planned would make disappear. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { comingOutOf } from '../../../src/ledger/dilution';
 import type { PlainBody } from '../../../src/ledger/entries/body';
 import type { Law } from '../../../src/ledger/entries/local-rules';
 import { flags } from '../../../src/ledger/flags';
-import { can, id, litres, pour, Scribe, tip } from './scribe';
+import { can, grams, id, litres, pour, Scribe, tip } from './scribe';
 
 type Findings = NonNullable<Extract<PlainBody, { kind: 'stream-logged' }>['liquid']>['findings'];
 
@@ -95,6 +96,30 @@ describe('hazardous properties of the European Union', () => {
     expect(refusedFor(plan(blue, clear, 'eu', '30'))).toContain('HP 14');
     expect(plan(blue, clear, 'eu', '1').ok).toBe(true);
   });
+});
+
+it('of what is moved over as litres and grams at once, both are mixed', () => {
+  const scribe = new Scribe();
+  const residue: PlainBody = {
+    kind: 'stream-logged',
+    v: 1,
+    streamId: id('50', 2),
+    batchId: null,
+    stepId: null,
+    stream: 'ceramic-residue',
+    solid: {
+      wetMass: grams('300'),
+      moisture: { by: 'not-determined' },
+      holds: { liquor: 'not-determined' },
+    },
+  };
+  for (const body of [water(1, '10', told({ Ag: '12' }), '0.1'), residue, can(1, '60'), pour(1, 1, '10')])
+    scribe.write(body);
+  scribe.write({ ...pour(2, 1, '1'), amount: grams('300') });
+  const both = comingOutOf(scribe.state, id('c0', 1), [litres('10'), grams('300')]);
+  expect(both?.contents.liquid?.volume.value.toNumber()).toBe(10);
+  expect(both?.contents.residues).toHaveLength(1);
+  expect(comingOutOf(scribe.state, id('c0', 1), [litres('10')])?.contents.residues).toEqual([]);
 });
 
 describe('what has happened', () => {

@@ -160,6 +160,23 @@ describe('beside the work', () => {
     expect(excess).toMatchObject({ from: '2028-01-03', day: '2028-01-05', lastDay: '2028-01-06' });
   });
 
+  it('counts a level on one that is empty by the record, and no level from before all of it went out', () => {
+    const level: PlainBody = {
+      kind: 'level-read',
+      v: 1,
+      containerId: containerId(1),
+      level: { value: '25', unit: 'L' },
+    };
+    const read = [
+      [noon('2028-01-01'), ...shelf(1), ...known, area(1, 'near-work')],
+      [noon('2028-01-03'), level],
+    ] as const;
+    const excessOf = (state: State) =>
+      dues(state, noon('2028-01-05'), berlin).find(({ kind }) => kind === 'move-excess');
+    expect(excessOf(recorded(...read))?.from).toBe('2028-01-03');
+    expect(excessOf(recorded(...read, [noon('2028-01-04'), tip(1, null, '25')]))).toBeUndefined();
+  });
+
   it('adds up what stands there, each by its own reading, and no more of what was brought to the store', () => {
     const state = recorded(
       [noon('2028-01-01'), ...shelf(3), ...known, area(1, 'near-work'), area(2, 'near-work')],

@@ -98,6 +98,33 @@ describe('wastes of a month', () => {
     expect(month(lone).judged[0]?.lacks).not.toEqual([]);
   });
 
+  it('count the sludge of a batch where waste of another, that was never counted, was in the same pot', () => {
+    const [a, b] = [id('ba', 1), id('ba', 2)];
+    const sludgeOf = (batchId: string) => ({ ...sludge(9, '900'), batchId }) as PlainBody;
+    const uncounted: PlainBody = {
+      kind: 'counting-said',
+      v: 1,
+      streamId: id('50', 2),
+      counted: 'not-hazardous',
+      saidBy: 'State agency',
+    };
+    const wastes = [
+      liquor(1, '10.0', 'barren-liquor', a),
+      liquor(2, '1.0', 'wash-water', b),
+      uncounted,
+      can(1, '20'),
+      can(2, '20'),
+      pour(1, 1, '10.0'),
+    ];
+    const treated = (can: number) => [begun(can, can), dose(can, '500'), treatmentEnd(can)];
+    const one = written(...wastes, pour(2, 1, '1.0'), ...treated(1), sludgeOf(a));
+    expect(counted(one)).toEqual([id('50', 1), id('50', 9)]);
+    const apart = written(...wastes, pour(2, 2, '1.0'), ...treated(1), ...treated(2), sludgeOf(a));
+    expect(counted(apart)).toEqual([id('50', 1)]);
+    const before = written(...wastes, sludgeOf(a), ...treated(1));
+    expect(counted(before)).toEqual([id('50', 1), id('50', 9)]);
+  });
+
   it('take somebody’s word, and count all the same while it is not known to be only corrosive', () => {
     const said = (as: 'straight-into-neutralisation' | 'not-hazardous'): PlainBody => ({
       kind: 'counting-said',
@@ -107,7 +134,21 @@ describe('wastes of a month', () => {
       saidBy: 'State agency',
     });
     expect(counted(written(liquor(1, '10.0'), said('not-hazardous')))).toEqual([]);
-    expect(counted(written(liquor(1, '10.0'), said('straight-into-neutralisation')))).toEqual([id('50', 1)]);
+    const acid = {
+      ...liquor(1, '10.0'),
+      liquid: {
+        volume: litres('10.0'),
+        findings: [],
+        freeAcid: [{ by: 'titration', result: { value: '1.31', unit: 'mol/L' } }],
+      },
+    } as PlainBody;
+    const straight = written(acid, said('straight-into-neutralisation'));
+    expect(counted(straight)).toEqual([id('50', 1)]);
+    // That it is corrosive rules nothing out: what else it is has to be known.
+    expect(month(straight).judged[0]).toMatchObject({
+      rule: 'straight-into-unit',
+      lacks: [expect.stringContaining('nothing but its corrosivity')],
+    });
   });
 });
 
@@ -178,6 +219,13 @@ describe('storage time', () => {
     const near = [rule, liquor(1, '2'), can(1), area(1, 'near-work'), pour(1, 1, '1')];
     expect(container(written(...near))).toBeNull();
     expect(container(written(...near, area(1, 'store')))).toBe(at(5));
+    // Said again of the same place it is one stand.
+    const again = written(...near, area(1, 'store'), area(1, 'store'), area(1, 'near-work'));
+    expect(again.containers.get(id('c0', 1))?.areas.map(({ is }) => is)).toEqual([
+      'near-work',
+      'store',
+      'near-work',
+    ]);
     // Filling up again does not start it anew, nor does carrying it back to the work.
     expect(container(written(...near, area(1, 'store'), pour(1, 1, '1')))).toBe(at(5));
     expect(container(written(...near, area(1, 'store'), area(1, 'near-work')))).toBe(at(5));
@@ -187,6 +235,19 @@ describe('storage time', () => {
     expect(container(written(rule, liquor(1, '2'), can(1), pour(1, 1, '2'), area(1, 'near-work')))).toBe(
       at(3),
     );
+  });
+
+  it('counts from the first waste where it was said in the same minute where it stands, and where it was carried away then', () => {
+    const scribe = new Scribe();
+    for (const body of [rule, liquor(1, '4'), can(1)]) scribe.write(body);
+    scribe.write(pour(1, 1, '2'), 10, 10);
+    scribe.write(area(1, 'near-work'), 11, 10);
+    expect(container(scribe.state)).toBeNull();
+    const carried = new Scribe();
+    for (const body of [rule, liquor(1, '4'), can(1), area(1, 'store')]) carried.write(body);
+    carried.write(area(1, 'near-work'), 10, 10);
+    carried.write(pour(1, 1, '2'), 11, 10);
+    expect(container(carried.state)).toBeNull();
   });
 
   it('begins anew for other waste once it was empty, and ends when it is gone', () => {

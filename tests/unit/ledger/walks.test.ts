@@ -13,6 +13,7 @@ import { requiredBefore } from '../../../src/ledger/step-offers';
 import {
   findingsAt,
   isToSee,
+  lastSeen,
   lastWalk,
   lookDue,
   looksOf,
@@ -244,6 +245,18 @@ describe('a walk under way', () => {
     });
     expect(scribe.tries(again, 61)).toMatchObject({ ok: false, refusal: { code: 'already-written' } });
   });
+});
+
+test('a list over all containers saw none that was not there yet', () => {
+  const scribe = new Scribe();
+  scribe.write(can(1), 1);
+  scribe.write(oldList(5), 5);
+  scribe.write(can(2), 10);
+  const seen = [1, 2].map((n) => {
+    const container = scribe.state.containers.get(id('c0', n));
+    return container && lastSeen(scribe.state, container);
+  });
+  expect(seen).toEqual([at(5), null]);
 });
 
 describe('the last walk', () => {

@@ -243,6 +243,10 @@ describe('a second label before a container is shipped', () => {
 test('a list that a chosen law goes by, and of which there is no code, is told as not determined', async () => {
   const memory = await disposalState();
   expect(first(memory, [memory.barren]).codesNot, 'both, while nobody chose').toEqual(['rcra', 'waste-list']);
+  const number = { list: 'rcra', code: 'D002', standing: { is: 'candidate' } } as const;
+  expect(first(memory, [memory.barren], [[memory.barren, { codes: [number] }]]).codesNot).toEqual([
+    'waste-list',
+  ]);
   await states(memory, { rule: 'laws', value: ['eu'] });
   const code = { list: 'waste-list', code: '11 02 07*', standing: { is: 'candidate' } } as const;
   expect(first(memory, [memory.barren]).codesNot).toEqual(['waste-list']);

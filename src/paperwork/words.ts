@@ -158,6 +158,8 @@ const withUnit = (text: string, unit: string) => `${text}\u2009${unit}`;
 
 /** What is not known. Never an empty place, never zero. */
 export const notDetermined = 'not determined';
+/** In the place of the day by which a container must leave: it is gone, or its waste has stood beside the work alone. */
+export const noTimeRuns = 'no time runs';
 
 const noneLogged = 'none logged';
 
@@ -425,7 +427,9 @@ export const paperWords = {
   firstIn: 'First waste in',
   since: (first: string, leave: string) => `${first}. Must leave by: ${leave}.`,
   mustLeaveBy: 'Must leave by',
-  mustLeave: (day: string, days: string, by: string, on: string) => `${day} (${days}: ${by}, ${on})`,
+  leaveDays: (careful: string, other: string) => `${careful}; by the longer count ${other}`,
+  daysFrom: (days: string, from: string) => `${days} from ${from}`,
+  mustLeave: (days: string, counted: string, by: string, on: string) => `${days} (${counted}: ${by}, ${on})`,
   mustLeaveOpen: 'not determined (no limit stated)',
   composition: 'What is in it',
   substance: 'Substance',

@@ -6,10 +6,20 @@ import type { ContainerData, DisposalData } from './disposal-data';
 import { dayOr, strong } from './printed';
 import { basesOf, compositionOf } from './sheet-tables';
 
-function mustLeave({ mustLeaveBy }: ContainerData): string {
-  if (mustLeaveBy === notDetermined) return w.mustLeaveOpen;
-  const { day, days, saidBy, saidOn } = mustLeaveBy;
-  return w.mustLeave(calendarDayText(day), days, saidBy, calendarDayText(saidOn));
+type Leave = Exclude<ContainerData['mustLeaveBy'], string>;
+
+/** The careful day, and beside it the other reading of "no more than so many days". */
+const leaveDays = ({ day, otherDay }: Leave): string =>
+  otherDay === undefined || otherDay === day
+    ? calendarDayText(day)
+    : w.leaveDays(calendarDayText(day), calendarDayText(otherDay));
+
+function mustLeave({ mustLeaveBy, firstWasteIn }: ContainerData): string {
+  if (mustLeaveBy === notDetermined && firstWasteIn !== notDetermined) return w.mustLeaveOpen;
+  if (typeof mustLeaveBy === 'string') return mustLeaveBy;
+  const { days, from, saidBy, saidOn } = mustLeaveBy;
+  const counted = from === undefined ? days : w.daysFrom(days, calendarDayText(from));
+  return w.mustLeave(leaveDays(mustLeaveBy), counted, saidBy, calendarDayText(saidOn));
 }
 
 const factsOf = (c: ContainerData): Block => ({
@@ -121,7 +131,7 @@ export function listBlocks(data: DisposalData): Block[] {
           code: strong(c.code),
           what: c.whatItIs,
           holds: c.fill.holds,
-          leave: c.mustLeaveBy === notDetermined ? notDetermined : calendarDayText(c.mustLeaveBy.day),
+          leave: typeof c.mustLeaveBy === 'string' ? c.mustLeaveBy : leaveDays(c.mustLeaveBy),
           open: openOf(c),
         },
       })),

@@ -5,7 +5,7 @@
  */
 import * as z from 'zod/mini';
 import { hashOf } from '../../ledger/seal';
-import { notDetermined } from '../words';
+import { noTimeRuns, notDetermined } from '../words';
 
 const Text = z.string().check(z.minLength(1));
 const Digits = z.string().check(z.regex(/^-?\d+(\.\d+)?$/));
@@ -139,7 +139,20 @@ export const ContainerData = z.strictObject({
   ph: Said,
   fill: z.strictObject({ holds: Text, capacity: Text, percent: Text, limit: Text }),
   firstWasteIn: orNotDetermined(Day),
-  mustLeaveBy: orNotDetermined(z.strictObject({ day: Day, days: Text, saidBy: Text, saidOn: Day })),
+  mustLeaveBy: z.union([
+    NotDetermined,
+    z.literal(noTimeRuns),
+    z.strictObject({
+      /** The careful one; in papers without the other day, the other one. */
+      day: Day,
+      /** By the longer count. */
+      otherDay: z.optional(Day),
+      from: z.optional(Day),
+      days: Text,
+      saidBy: Text,
+      saidOn: Day,
+    }),
+  ]),
   substances: z.array(Substance),
   ammonia: Said,
   chloride: Said,

@@ -7,9 +7,9 @@ import type { Flag } from '../../ledger/flags';
 import type { ContainerState, State } from '../../ledger/state';
 import { wasteKinds } from '../../ledger/waste-kinds';
 import { formatNumber, formatWritten } from '../../quantities/format';
-import { storageClock } from '../../rules/clocks/storage-clock';
 import { neverFor } from '../../safety/never-rules';
 import { calendarDayText, dayOf, dayText } from '../dates';
+import { mustLeave } from '../must-leave';
 import {
   capWords,
   flagWords,
@@ -32,17 +32,16 @@ import { type WorkedLines, workedLines } from './worked-lines';
 
 const thin = '\u2009';
 
-function mustLeaveBy(
-  { state, now, zone, sign }: Asked,
-  { firstWasteIn }: ContainerState,
-): ContainerData['mustLeaveBy'] {
-  const rule = state.rules.get('storage-days')?.body;
-  if (firstWasteIn === null || rule?.stated.rule !== 'storage-days') return notDetermined;
-  const { value } = rule.stated;
-  const { lastDay } = storageClock(firstWasteIn, Number(value.value), now, zone);
+function mustLeaveBy(asked: Asked, container: ContainerState): ContainerData['mustLeaveBy'] {
+  const leave = mustLeave(asked, container);
+  const rule = asked.state.rules.get('storage-days')?.body;
+  if (typeof leave === 'string') return leave;
+  if (rule?.stated.rule !== 'storage-days') return notDetermined;
   return {
-    day: lastDay,
-    days: w.daysText(formatWritten(value, sign)),
+    day: leave.day,
+    otherDay: leave.lastDay,
+    from: leave.from,
+    days: w.daysText(formatWritten(rule.stated.value, asked.sign)),
     saidBy: rule.saidBy,
     saidOn: rule.saidOn,
   };

@@ -73,8 +73,8 @@ export type LabelData = {
   readonly gas: 'none' | 'vented' | 'fit-vent';
   readonly start: string | 'not determined';
   readonly startIs: LabelStart;
-  /** The careful last day. Beside the work no time runs yet. */
-  readonly mustLeaveBy: string | 'not determined' | 'no time runs yet';
+  /** The careful last day; no time runs beside the work, and once it is gone. */
+  readonly mustLeaveBy: string | 'not determined' | 'no time runs';
 };
 
 /** Labels that are printed together. */

@@ -147,7 +147,9 @@ describe('the data of a disposal paper', () => {
     const [c] = disposalData([memory.barren], asked(memory)).containers;
     expect(c?.firstWasteIn).toBe('2026-05-17');
     expect(c?.mustLeaveBy).toMatchObject({
-      day: '2026-11-13',
+      day: '2026-11-12',
+      otherDay: '2026-11-13',
+      from: '2026-05-17',
       saidBy: 'County office',
       saidOn: '2026-03-03',
     });

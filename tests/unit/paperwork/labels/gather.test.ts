@@ -130,7 +130,7 @@ describe('what a label says of a container', () => {
     expect(first(memory, [id])).toMatchObject({
       start: '2026-05-17',
       startIs: 'first-waste',
-      mustLeaveBy: 'no time runs yet',
+      mustLeaveBy: 'no time runs',
     });
     pass(10 * 86_400_000);
     await does({ do: 'change-container', containerId: id, area: 'store' });

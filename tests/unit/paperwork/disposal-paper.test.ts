@@ -95,6 +95,30 @@ describe('a disposal paper', () => {
     expect(text).toMatch(/Never: add ammonia waste/);
   });
 
+  test('gives the careful day first, the other reading beside it, on the sheet and in the list', async () => {
+    const memory = await disposalState();
+    await memory.does({
+      do: 'state-local-rule',
+      stated: { rule: 'storage-days', value: { value: '180', unit: 'days' } },
+      saidBy: 'County office',
+      saidOn: '2026-03-03',
+    });
+    const [alone, both] = [
+      await made(memory, [memory.barren], { working: false }),
+      await made(memory, [memory.barren, memory.wash], { working: false }),
+    ];
+    // 17 May and 180 days is 13 November.
+    const days = '12 Nov 2026; by the longer count 13 Nov 2026';
+    expect(alone.text).toContain(
+      `Must leave by: ${days} (180 days from 17 May 2026: County office, 3 Mar 2026).`,
+    );
+    const list = both.pdf.pages
+      .map(({ text }) => text.replace(/\s+/g, ' '))
+      .find((page) => page.includes('Must leave'));
+    for (const part of ['12 Nov 2026;', 'by the longer', '13 Nov 2026']) expect(list).toContain(part);
+    expect(both.text.match(/12 Nov 2026/g)).toHaveLength(4);
+  });
+
   test('never says that anything is safe or compliant', async () => {
     const memory = await disposalState();
     const { text, data } = await made(memory, [memory.barren, memory.wash]);

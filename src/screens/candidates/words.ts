@@ -152,7 +152,6 @@ export const candidateWords = {
   // List of waste
   counterpart: 'Its mirror entry',
   isMirror: 'Hazardous properties decide between the two.',
-  order: 'In which order a code is chosen',
   otherwise: 'Under another condition',
   wrongCodes: 'Not to be taken',
   // Saying

@@ -54,6 +54,8 @@ export type TwoWays = {
   readonly treated?: WayTreated;
   /** When the oldest waste of those went in: treating does not change it. */
   readonly firstWasteIn: string | null;
+  /** Containers that the comparison is about: those counted, or the one asked for. */
+  readonly about: readonly string[];
   /** Whether the local rules let waste be treated here. */
   readonly allowed: 'yes' | 'no' | 'not-stated';
   /** Wet residue in those containers, which is on neither side. */
@@ -211,6 +213,7 @@ export function twoWays(state: State, ids: readonly string[], asked: TwoWaysAske
     leftOut: found.flatMap(({ containerId, is }) => (isCompared(is) ? [] : [{ containerId, why: is }])),
     ...(loads.length > 0 ? { asItIs: asItIsOf(state, loads) } : {}),
     ...(compared.length > 0 ? { treated: treatedOf(state, compared, asked) } : {}),
+    about,
     firstWasteIn: oldest(about.map((id) => state.containers.get(id)?.firstWasteIn)),
     allowed: allowedNow(state),
     residueToo: about.some((id) => containerFigures(state, id).contents.residues.length > 0),

@@ -1,8 +1,8 @@
 /** Both ways side by side: what goes, what it takes, money, month and clock, and what each still is. */
+import { dues } from '../../ledger/due';
 import type { TwoWays } from '../../ledger/two-ways';
 import { handingOver, type Said } from '../../reference/handing-over-tables';
 import { type BaseId, type Metal, metals } from '../../reference/tables';
-import { storageClock } from '../../rules/clocks/storage-clock';
 import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
@@ -25,14 +25,15 @@ const treatedName = ({ allowed }: TwoWays): string => (allowed === 'yes' ? w.tre
 
 const named = (found: readonly Metal[]): string => w.and(found.map((m) => metals[m].name));
 
-/** Since when the days run and to when, as the workshop's own limit has it. */
-function useDays({ firstWasteIn }: TwoWays): Days {
+/** Since when the days run and to when, by the careful count: of the container that must leave first. */
+function useDays({ about, firstWasteIn }: TwoWays): Days {
   const { state, now, zone } = useShell();
-  const rule = state.value.rules.get('storage-days')?.body.stated;
-  const since = firstWasteIn === null ? undefined : dayText(firstWasteIn, now.value);
-  if (firstWasteIn === null || rule?.rule !== 'storage-days') return { since, last: undefined };
-  const { lastDay } = storageClock(firstWasteIn, Number(rule.value.value), now.value, zone);
-  return { since, last: calendarDayText(lastDay, now.value) };
+  const first = dues(state.value, now.value, zone).find(
+    ({ kind, containerId }) => kind === 'leave' && containerId !== null && about.includes(containerId),
+  );
+  if (first)
+    return { since: calendarDayText(first.from, now.value), last: calendarDayText(first.day, now.value) };
+  return { since: firstWasteIn === null ? undefined : dayText(firstWasteIn, now.value), last: undefined };
 }
 
 /** What somebody wrote of it, with the source and whether one of us read it there. */

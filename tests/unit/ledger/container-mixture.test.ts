@@ -93,6 +93,11 @@ describe('what a container holds, for rules of classification', () => {
     expect(known(written(liquor(1, {}), can(1), pour(1, 1, '2.00'))).mixture.pH).toBeUndefined();
   });
 
+  it('has no pH where there is no acid to take it from', () => {
+    const none = liquor(1, { freeAcid: [{ by: 'titration', result: { value: '0', unit: 'mol/L' } }] });
+    expect(known(written(none, can(1), pour(1, 1, '2.00'))).mixture.pH).toBeUndefined();
+  });
+
   it('takes a pH that was read in the pot only while nothing was added after it', () => {
     const limed = [silvery, can(1, '5'), pour(1, 1, '2.00'), begun(1, 1), dose(1, '200'), potRead(1, '9.1')];
     expect(known(written(...limed)).mixture.pH?.value.toString()).toBe('9.1');
@@ -143,6 +148,8 @@ describe('what a container holds, for rules of classification', () => {
     expect(silver(after).div(silver(before)).toNumber()).toBeCloseTo(2 / 1.5, 9);
     const copper = (of: typeof before) => of.mixture.shares.get('Cu(NO3)2')?.value.times(of.mass.value);
     expect(copper(after)?.toNumber()).toBeCloseTo(copper(before)?.toNumber() ?? 0, 9);
+    // The density that was measured is not that of what is left, which is heavier.
+    expect(after.mass.value.div('1.5').toNumber()).toBeGreaterThan(1.13);
   });
 
   const lost = (volume: string): PlainBody => ({
@@ -150,6 +157,16 @@ describe('what a container holds, for rules of classification', () => {
     v: 1,
     containerId: id('c0', 1),
     amount: litres(volume),
+  });
+
+  it('is known no better than the water that went off was measured', () => {
+    const widthOf = (more: Partial<Extract<PlainBody, { kind: 'water-lost' }>>) => {
+      const water = { ...lost('0.50'), ...more } as PlainBody;
+      const silver = known(written(silvery, can(1), pour(1, 1, '2.00'), water)).levels.filtered.get('Ag');
+      return silver?.high.minus(silver.low).toNumber() ?? Number.NaN;
+    };
+    const half = { plusMinus: { value: '0.25', unit: 'L' }, as: 'k2' } as const;
+    expect(widthOf({ spread: half })).toBeGreaterThan(widthOf({}) * 2);
   });
 
   it('is not determined once all its water went off: what was dissolved lies in it, and nobody weighed that', () => {

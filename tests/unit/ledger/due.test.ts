@@ -133,6 +133,15 @@ describe('where no limit was entered', () => {
     expect([here('us-california'), here('eu'), here('eu', 'us-california')]).toEqual(['90', '365', '90']);
   });
 
+  it('a proof that came is awaited no more', () => {
+    const filed = recorded(
+      [noon('2028-01-01'), ...shelf(1)],
+      [noon('2028-01-12'), mark(1, 'gone')],
+      [noon('2028-01-20'), mark(1, 'proof-filed')],
+    );
+    expect(withoutLimit(filed, noon('2028-02-12'), berlin)).toEqual([]);
+  });
+
   it('ends with the limit', () => {
     expect(withoutLimit(shelfOfThree(), noon('2028-02-12'), berlin)).toEqual([]);
   });

@@ -106,6 +106,11 @@ describe('waste that stands near the work', () => {
     expect(found.passed?.since).toBe('2026-03-01');
   });
 
+  it('just reaching it at the high end has not passed it', () => {
+    expect(judged(at('2026-03-03', litres(207.2, 1))).mayHavePassed).toBeNull();
+    expect(judged(at('2026-03-03', litres(207.2, 1.1))).mayHavePassed?.since).toBe('2026-03-03');
+  });
+
   it('may have passed it at the high end of its range, before it has by its value', () => {
     const found = judged(at('2026-03-03', litres(205, 5)), at('2026-03-05', litres(209, 5)));
     expect(found.mayHavePassed?.since).toBe('2026-03-03');

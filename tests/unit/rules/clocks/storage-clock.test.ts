@@ -2,7 +2,7 @@ import { addDays, formatISO } from 'date-fns';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { calendarDay } from '../../../../src/rules/clocks/calendar-day';
-import { storageClock } from '../../../../src/rules/clocks/storage-clock';
+import { isDue, storageClock } from '../../../../src/rules/clocks/storage-clock';
 
 describe('the storage clock', () => {
   it('counts 180 calendar days from the first waste', () => {
@@ -24,6 +24,15 @@ describe('the storage clock', () => {
   it('has run out when the last day has passed, and says by how many days', () => {
     const clock = storageClock('2026-01-01T12:00:00.000Z', 10, '2026-01-13T12:00:00.000Z', 'UTC');
     expect(clock).toMatchObject({ daysLeft: -2, shareLeft: 0 });
+  });
+
+  it('is told of in its last quarter, and in its last thirty days where those are more', () => {
+    const due = (days: number, now: string) =>
+      isDue(storageClock('2026-01-01T12:00:00.000Z', days, `${now}T12:00:00.000Z`, 'UTC'));
+    // 365 days end on 1 January 2027; a quarter of them is 91.25 days.
+    expect([due(365, '2026-10-01'), due(365, '2026-10-02')]).toEqual([false, true]);
+    // 60 days end on 2 March.
+    expect([due(60, '2026-01-30'), due(60, '2026-01-31')]).toEqual([false, true]);
   });
 
   it('the day is the one where the workshop is', () => {

@@ -128,6 +128,8 @@ describe('what a test or a person decides', () => {
     expect(codes(found(spot, { pH: '10' }), 'judgement')).toEqual(expect.arrayContaining(['HP 1', 'HP 15']));
     expect(codes(found(spot), 'judgement')).toEqual(expect.arrayContaining(['HP 1', 'HP 15']));
     expect(codes(found(spot, { pH: '2.5' }), 'judgement')).toEqual(['HP 2']);
+    const either = codes(found(spot, { pH: ['6.5', '7.5'] }), 'judgement');
+    expect(either).toEqual(expect.arrayContaining(['HP 1', 'HP 15']));
     expect(only(found({ AgNO3: null, NH3aq: '1' }), 'HP 1')).toMatchObject({
       standing: 'open',
       lacks: ['Ag'],

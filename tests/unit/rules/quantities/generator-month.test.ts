@@ -187,6 +187,17 @@ describe('what is on site', () => {
     expect(sqg && standingAgainst(total('5999.99'), sqg, true)).toBe('near');
   });
 
+  it('is near by the high end of its range', () => {
+    expect(vsqg && standingAgainst(total('790'), vsqg, true)).toBe('under');
+    expect(vsqg && standingAgainst(total('790', 15), vsqg, true)).toBe('near');
+  });
+
+  it('of a month lacks only the mass of what the month counts', () => {
+    const other = { at: '2026-06-10T12:00:00.000Z' };
+    expect(month(arising('a', null, other)).unweighed).toEqual([]);
+    expect(month(arising('a', null)).unweighed.map(({ id }) => id)).toEqual(['a']);
+  });
+
   it('is not under a limit while some of it was not weighed', () => {
     expect(vsqg && standingAgainst(total('10'), vsqg, false)).toBe('not determined');
     expect(vsqg && standingAgainst(total('1001'), vsqg, false)).toBe('over');

@@ -191,6 +191,13 @@ describe('a reportable quantity in one package (USA)', () => {
     expect(of(acid('1.9'))).toEqual({});
   });
 
+  it('by the high end of its range, and with the share itself', () => {
+    const range = stated('package', ['0.40', '0.46'], 'kg');
+    expect(of({ rcraCodes: ['D011'], packageMass: range })).toEqual({ D011: 'yes' });
+    const small = of({ shares: { HNO3: '2' }, packageMass: stated('package', '10', 'kg') });
+    expect(Object.values(small)).toEqual(['no']);
+  });
+
   it('without the mass of a package it is not determined', () => {
     expect(of({ rcraCodes: ['D002', 'D011'] })).toEqual({ D002: 'not determined', D011: 'not determined' });
   });

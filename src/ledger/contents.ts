@@ -40,7 +40,7 @@ export type Contents = Pick<
   ContainerState,
   'holds' | 'contents' | 'firstWasteIn' | 'movements' | 'benchTests' | 'levels' | 'determined'
 > & { readonly othersSince: string | null };
-export type Placing = Pick<StreamState, 'placed' | 'placements' | 'whereNow'>;
+export type Placing = Pick<StreamState, 'placed' | 'placements'>;
 /** A treatment as it was told, without what it did. */
 export type ToldTreatment = Omit<TreatmentState, 'treated'>;
 
@@ -54,7 +54,7 @@ export const noContents: Contents = {
   determined: null,
   othersSince: null,
 };
-export const notPlaced: Placing = { placed: nothing, placements: [], whereNow: [] };
+export const notPlaced: Placing = { placed: nothing, placements: [] };
 
 type Ledger = {
   readonly pots: ReadonlyMap<string, Pot>;
@@ -270,14 +270,6 @@ const contentsOf = (pot: Pot): Contents => ({
   othersSince: pot.othersSince,
 });
 
-function whereNow(pots: ReadonlyMap<string, Pot>): ReadonlyMap<string, readonly string[]> {
-  const places = new Map<string, Set<string>>();
-  for (const [id, { parts }] of pots)
-    for (const { streamId } of parts.values())
-      if (streamId !== null) places.set(streamId, (places.get(streamId) ?? new Set()).add(id));
-  return new Map([...places].map(([streamId, ids]) => [streamId, [...ids]]));
-}
-
 export type Things = {
   /** The containers there are, with their marks in order. */
   readonly vessels: ReadonlyMap<string, Vessel>;
@@ -300,11 +292,9 @@ export function followed(
   const [placed, placements, treated] = [new Map(), new Map(), new Map()];
   const ledger: Ledger = { pots, vessels, streams, treatments, treated, placed, placements, upsets: [] };
   for (const happening of happenings) follow(ledger, happening);
-  const places = whereNow(pots);
   const placingOf = (id: string): Placing => ({
     placed: ledger.placed.get(id) ?? notPlaced.placed,
     placements: ledger.placements.get(id) ?? notPlaced.placements,
-    whereNow: places.get(id) ?? notPlaced.whereNow,
   });
   return {
     containers: new Map([...pots].map(([id, pot]) => [id, contentsOf(pot)])),

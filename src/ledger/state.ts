@@ -211,8 +211,6 @@ export type StreamState = Told<StreamLogged> & {
     readonly containerId: string;
     readonly amount: Amount;
   }[];
-  /** Containers in which some of it is now. */
-  readonly whereNow: readonly string[];
 };
 
 /** An entry that does not fit the others: what fits of it counts, the rest is kept in the history and flagged. */

@@ -90,6 +90,14 @@ describe('somebody says what is in a container', () => {
     scribe.write(can(2));
     scribe.write(tip(2, 1, '2'));
     expect(lifeOf(scribe.state, container(scribe)).is).toBe('not-determined');
+    scribe.write(wash(1, '1'));
+    const more = {
+      do: 'place-stream',
+      streamId: id('50', 1),
+      containerId: one,
+      amount: litres('1'),
+    } as const;
+    expect(scribe.tries(more)).toMatchObject({ ok: false, refusal: { code: 'contents-unaccounted' } });
     scribe.does(isWashWater, 30);
     expect(lifeOf(scribe.state, container(scribe)).is).toBe('filling');
   });

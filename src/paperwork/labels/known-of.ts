@@ -1,6 +1,6 @@
 /**
- * What a label says of hazards and codes: what somebody accepted for what is in it now, as confirmed; of a law by which
- * nobody has accepted anything, what its rules make of it, as candidates.
+ * What a label says of hazards and codes: all that fires and nobody refused, and all that somebody accepted for what is in it
+ * now. One word confirms one class and takes no other off the label; only of entries that exclude each other it chooses.
  */
 import { acceptedNow, wordOn } from '../../ledger/candidate-words';
 import { bySchemes, type ContainerCandidates, candidatesOf } from '../../ledger/container-candidates';
@@ -28,18 +28,29 @@ function standingOf(answers: readonly AnswerState[]): LabelStanding {
   return { is: 'confirmed', by, on };
 }
 
-/** Of a scheme: what was accepted, else what fires and nobody refused. */
+/** A waste has one entry of the list, and goes under one entry of transport: the accepted one stands for all. */
+const oneOfAll: ReadonlySet<Scheme> = new Set<Scheme>(['waste-list', 'transport']);
+
+/** Of a scheme: what was accepted, and what fires and nobody refused. */
 export function heldCodes(
   container: ContainerState,
   all: ContainerCandidates,
   scheme: Scheme,
 ): readonly string[] {
-  const accepted = acceptedNow(container, scheme);
-  if (accepted.length > 0) return accepted.map(({ body }) => body.code);
+  const accepted = acceptedNow(container, scheme).map(({ body }) => body.code);
+  if (oneOfAll.has(scheme) && accepted.length > 0) return accepted;
   const candidates = bySchemes(all).find(([name]) => name === scheme)?.[1] ?? [];
-  return candidates
+  const firing = candidates
     .filter((one) => one.standing === 'fires' && wordOn(container, one).is !== 'refused')
     .map(({ code }) => code);
+  return [...new Set([...firing, ...accepted])];
+}
+
+/** Confirmed once each of the codes has somebody's word. */
+function standingOfAll(container: ContainerState, scheme: Scheme, codes: readonly string[]): LabelStanding {
+  const accepted = acceptedNow(container, scheme);
+  const said = new Set(accepted.map(({ body }) => body.code));
+  return codes.every((code) => said.has(code)) ? standingOf(accepted) : { is: 'candidate' };
 }
 
 const supplementCodes = ['EUH071', 'EUH208'] as const;
@@ -62,18 +73,14 @@ function propertyWords(code: string): string {
   return means === '' ? codeText(code) : `${codeText(code)} (${means})`;
 }
 
-/** The words that the law asks for: of what was accepted alone, once something was. */
-function indicationsOf(container: ContainerState, all: ContainerCandidates, confirmed: boolean): string[] {
-  const codes = (scheme: Scheme): readonly string[] =>
-    confirmed
-      ? acceptedNow(container, scheme).map(({ body }) => body.code)
-      : heldCodes(container, all, scheme);
+/** The words that the law asks for. */
+function indicationsOf(container: ContainerState, all: ContainerCandidates): string[] {
+  const codes = (scheme: Scheme): readonly string[] => heldCodes(container, all, scheme);
   return [...new Set([...codes('rcra').flatMap(indicationOf), ...codes('eu-hp').map(propertyWords)])];
 }
 
 /** Hazards of the classes; null where no class fires and some are open, so that nothing can be said. */
 export function labelHazardsOf(container: ContainerState, all: ContainerCandidates): LabelHazards | null {
-  const accepted = acceptedNow(container, 'clp');
   const codes = heldCodes(container, all, 'clp');
   if (codes.length === 0 && all.clp.candidates.some(({ standing }) => standing === 'open')) return null;
   const hazards = codes.map(hazardOf).filter((hazard): hazard is Hazard => hazard !== null);
@@ -83,8 +90,8 @@ export function labelHazardsOf(container: ContainerState, all: ContainerCandidat
   const unread = codes.filter((code) => hazardOf(code) === null && !read.has(code)).map(asGiven);
   const made = hazardsFromElements(
     elements,
-    standingOf(accepted),
-    indicationsOf(container, all, accepted.length > 0),
+    standingOfAll(container, 'clp', codes),
+    indicationsOf(container, all),
   );
   return { ...made, statements: [...made.statements, ...unread] };
 }
@@ -99,16 +106,13 @@ const listed: readonly (readonly [LabelCode['list'], Scheme])[] = [
 /** Levels of the State are no codes, and a transport entry is printed once it is confirmed: of both only what was accepted. */
 function codesOf(container: ContainerState, all: ContainerCandidates): readonly LabelCode[] {
   return listed.flatMap(([list, scheme]) => {
-    const accepted = acceptedNow(container, scheme);
-    if (accepted.length > 0)
-      return accepted.map((one) => ({ list, code: one.body.code, standing: standingOf([one]) }));
-    return list === 'waste-list' || list === 'rcra'
-      ? heldCodes(container, all, scheme).map((code) => ({
-          list,
-          code,
-          standing: { is: 'candidate' } as const,
-        }))
-      : [];
+    const accepted = new Map(acceptedNow(container, scheme).map((one) => [one.body.code, one]));
+    const codes =
+      list === 'waste-list' || list === 'rcra' ? heldCodes(container, all, scheme) : [...accepted.keys()];
+    return codes.map((code) => {
+      const word = accepted.get(code);
+      return { list, code, standing: standingOf(word ? [word] : []) };
+    });
   });
 }
 

@@ -86,12 +86,21 @@ function byPh({ pH }: Mixture, calculated: readonly Hazard[]) {
   return { hazards: said.standing === 'fires' ? hazards : [], candidates };
 }
 
+const alone = new Map<SubstanceId, readonly Found[]>();
+
+/** What as much of a substance as may be would bring; it depends on the substance alone. */
+function mostThatItBrings(id: SubstanceId): readonly Found[] {
+  const known = alone.get(id) ?? calculate([mostOf(id)]).found.filter((f) => f.standing === 'fires');
+  alone.set(id, known);
+  return known;
+}
+
 /** Classes that what was not determined could bring, beyond those that fire already. */
 function leftOpen(open: readonly SubstanceId[], known: readonly Hazard[]): Candidate[] {
   const lacks = new Map<string, { found: Found; names: string[] }>();
   for (const id of open)
-    for (const found of calculate([mostOf(id)]).found) {
-      if (found.standing !== 'fires' || !isNew(found.hazard, known)) continue;
+    for (const found of mostThatItBrings(id)) {
+      if (!isNew(found.hazard, known)) continue;
       const code = hazardText(found.hazard);
       const names = [...(lacks.get(code)?.names ?? []), calledInRecord(id)];
       lacks.set(code, { found, names: [...new Set(names)] });

@@ -2,7 +2,7 @@
 import Decimal from 'decimal.js';
 import { containerFigures } from '../../ledger/container-figures';
 import type { RuleName } from '../../ledger/entries/local-rules';
-import { capacityOf, fillLimitPercent } from '../../ledger/fill';
+import { fillLimitPercent, fillPercent } from '../../ledger/fill';
 import type { Flag } from '../../ledger/flags';
 import type { ContainerState, State } from '../../ledger/state';
 import { wasteKinds } from '../../ledger/waste-kinds';
@@ -49,11 +49,10 @@ function mustLeaveBy(asked: Asked, container: ContainerState): ContainerData['mu
 
 function fillOf({ state, sign }: Asked, container: ContainerState): ContainerData['fill'] {
   const { percent, stated } = fillLimitPercent(state);
-  const share = container.holds.volume.div(capacityOf(container)).times(100);
   return {
     holds: heldText(container.holds, sign),
     capacity: amountText(container.body.capacity, sign),
-    percent: `${formatNumber(share, 0, sign)}${thin}%`,
+    percent: `${formatNumber(fillPercent(container), 0, sign)}${thin}%`,
     limit: w.limit(formatWritten({ value: percent, unit: '%' }, sign), stated),
   };
 }

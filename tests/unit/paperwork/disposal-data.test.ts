@@ -136,6 +136,33 @@ describe('the data of a disposal paper', () => {
     expect(c?.whatItIs).toBe('Nothing: the container is empty by the record.');
   });
 
+  test('counts the room that solids take up: a tub of sludge is not empty', async () => {
+    const memory = await disposalState();
+    const opened = await memory.does({
+      do: 'open-container',
+      vessel: 'tub',
+      capacity: { value: '10', unit: 'L' },
+      material: 'HDPE',
+      cap: 'lid',
+      openedOn: '2026-05-01',
+    });
+    const containerId = opened.body.kind === 'container-opened' ? opened.body.containerId : '';
+    await memory.does({
+      do: 'log-stream',
+      batchId: null,
+      stepId: null,
+      stream: 'hydroxide-sludge',
+      solid: {
+        wetMass: { value: '8', unit: 'kg' },
+        moisture: { by: 'not-determined' },
+        holds: { liquor: 'not-determined' },
+      },
+      placements: [{ containerId, amount: { value: '8', unit: 'kg' } }],
+    });
+    // 8 kg at 1.6 kg/L is 5 L of 10.
+    expect(disposalData([containerId], asked(memory)).containers[0]?.fill.percent).toBe('50\u2009%');
+  });
+
   test('counts the days only by the storage time that was entered', async () => {
     const memory = await disposalState();
     await memory.does({

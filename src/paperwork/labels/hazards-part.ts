@@ -56,18 +56,25 @@ function signsBox(setting: Setting, hazards: LabelHazards, width: number): Box {
   const row = pictureRow(setting, hazards, width);
   const signal = signalBox(setting, hazards);
   const room = row.width === 0 ? width : width - row.width - 8;
-  const rest = (own: number): Box =>
-    stack([indicationBox(setting, hazards, own), standingBox(setting, hazards, own)], 1);
+  const tried = (own: number, around: (rest: Box) => Box) => {
+    const leftOut = new Set<string>();
+    const its = { ...setting, leftOut };
+    const rest = stack([indicationBox(its, hazards, own), standingBox(its, hazards, own)], 1);
+    return { box: around(rest), leftOut };
+  };
   const ways = [
-    stack([row, beside([signal, rest(width - signal.width - 8)], 8, 'middle')], 2),
+    tried(width - signal.width - 8, (rest) => stack([row, beside([signal, rest], 8, 'middle')], 2)),
     ...(room >= signal.width
       ? [
-          stack([beside([row, signal], 8, 'middle'), rest(width)], 2),
-          beside([row, stack([signal, rest(room)], 1)], 8, 'middle'),
+          tried(width, (rest) => stack([beside([row, signal], 8, 'middle'), rest], 2)),
+          tried(room, (rest) => beside([row, stack([signal, rest], 1)], 8, 'middle')),
         ]
       : []),
   ];
-  return ways.reduce((least, way) => (way.height <= least.height ? way : least));
+  const { box, leftOut } = ways.reduce((least, way) => (way.box.height <= least.box.height ? way : least));
+  // Of ways that were not taken nothing is left out.
+  for (const what of leftOut) setting.leftOut.add(what);
+  return box;
 }
 
 function notDeterminedBox(setting: Setting, width: number): Box {

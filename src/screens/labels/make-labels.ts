@@ -17,7 +17,7 @@ const loadTools = async () => {
   const [gather, known, layout, pdf, file, fonts] = await Promise.all([
     import('../../paperwork/labels/gather'),
     import('./known'),
-    import('../../paperwork/labels/layout'),
+    import('../../paperwork/labels/layouts'),
     import('../../paperwork/labels/label-pdf'),
     import('../../paperwork/pdf/file'),
     import('../../paperwork/pdf/fonts'),
@@ -62,7 +62,8 @@ export const makeLabels = (wanted: LabelsWanted, common: Common): Promise<Made> 
 /** How the labels will look: each laid out as it is printed. */
 export type LabelsLaidOut = {
   readonly data: LabelsData;
-  readonly layouts: readonly LabelLayout[];
+  /** Of each container in turn, one or two. */
+  readonly layouts: readonly (readonly LabelLayout[])[];
   readonly fonts: Fonts;
 };
 
@@ -71,6 +72,6 @@ export async function layOutLabels(wanted: LabelsWanted, common: Common): Promis
   const use = await loadTools();
   const data = dataOf(wanted, common, use);
   const { size } = labelSheets[wanted.sheet];
-  const layouts = data.labels.map((label) => use.labelLayout(data, label, size, wanted.frame, use.measure));
+  const layouts = data.labels.map((label) => use.labelLayouts(data, label, size, wanted.frame, use.measure));
   return { data, layouts, fonts: use.fonts };
 }

@@ -3,6 +3,7 @@ import * as z from 'zod/mini';
 import type { ContainerState } from '../../ledger/state';
 import type { LabelData } from '../../paperwork/labels/label-data';
 import { labelSheetIds, placesOn } from '../../paperwork/labels/label-sizes';
+import type { LabelLayout } from '../../paperwork/labels/layout';
 import { Button } from '../../ui/button';
 import { Choices, Tick } from '../../ui/choices';
 import { unbroken } from '../../ui/figure-value';
@@ -37,11 +38,14 @@ const Draft = z.object({
 function LabelNotices({
   label,
   leftOut,
+  generatorNumber,
 }: {
   readonly label: LabelData;
   readonly leftOut: readonly string[];
+  readonly generatorNumber: string;
 }) {
-  const { code, hazards, contents } = label;
+  const { code, hazards, contents, shipment } = label;
+  const open = shipment ? w.shipmentOpen(generatorNumber, shipment) : [];
   return (
     <>
       {contents.are === 'doubtful' ? (
@@ -69,6 +73,16 @@ function LabelNotices({
           {w.hazards(code, hazards)}
         </Notice>
       )}
+      {shipment &&
+        (open.length > 0 ? (
+          <Notice mark="unknown" second={w.shipmentSecond}>
+            {w.shipment(code)} {w.shipmentLacks(open)}
+          </Notice>
+        ) : (
+          <p>
+            {w.shipment(code)} {w.shipmentSecond}
+          </p>
+        ))}
       {leftOut.length > 0 && (
         <p>
           {w.leftOut(code, leftOut)} {w.leftOutSecond}
@@ -78,19 +92,30 @@ function LabelNotices({
   );
 }
 
+const leftOutOf = (layouts: readonly LabelLayout[]): readonly string[] => [
+  ...new Set(layouts.flatMap(({ leftOut }) => leftOut)),
+];
+
 function Shown({ preview }: { readonly preview: Preview }) {
   if (preview.state === 'none') return null;
   if (preview.state === 'drawing') return <p role="status">{w.previewing}</p>;
   if (preview.state === 'not-loaded') return <p role="status">{paperWords.notLoaded}</p>;
   const { data, layouts } = preview.laidOut;
-  const [first] = layouts;
+  const [first = []] = layouts;
   const codes = data.labels.map(({ code }) => code);
   return (
     <>
       {codes.length > 1 && <p>{w.previewOf(codes)}</p>}
-      {first && <LabelPicture layout={first} />}
+      {first.map((layout, at) => (
+        <LabelPicture key={at === 0 ? 'own' : 'shipment'} layout={layout} />
+      ))}
       {data.labels.map((label, at) => (
-        <LabelNotices key={label.containerId} label={label} leftOut={layouts[at]?.leftOut ?? []} />
+        <LabelNotices
+          key={label.containerId}
+          label={label}
+          leftOut={leftOutOf(layouts[at] ?? [])}
+          generatorNumber={data.workshop.generatorNumber}
+        />
       ))}
     </>
   );

@@ -1,5 +1,5 @@
 /** Words of the labels' pages. */
-import type { LabelHazards } from '../../paperwork/labels/label-data';
+import type { LabelHazards, LabelShipment } from '../../paperwork/labels/label-data';
 import type { LabelSheetId } from '../../paperwork/labels/label-sizes';
 
 const sheets: Readonly<Record<LabelSheetId, readonly [label: string, second: string]>> = {
@@ -37,8 +37,16 @@ export const labelPageWords = {
   hazardsOpenSecond: 'The label says so; it shows no pictogram.',
   doubtful: (code: string) => `${code}: contents not determined`,
   doubtfulSecond: 'The label says so, and nothing of hazards.',
+  shipment: (code: string) =>
+    `${code} is set aside to leave: a second label has what 40 CFR 262.32 asks before it is shipped.`,
+  shipmentOpen: (generatorNumber: string, { wasteNumbers }: LabelShipment): readonly string[] => [
+    ...(generatorNumber === 'not determined' ? ['the EPA number of the workshop'] : []),
+    ...(wasteNumbers === 'not determined' ? ['waste numbers, as nobody has confirmed any'] : []),
+  ],
+  shipmentLacks: (what: readonly string[]) => `Not determined on it: ${what.join('; ')}.`,
+  shipmentSecond: 'Write the number of the manifest on it by hand.',
   makeIt: (n: number) => (n === 1 ? 'Make the label' : 'Make the labels'),
-  makeItSecond: (n: number) => (n === 1 ? '1 label' : `${n} labels`),
+  makeItSecond: (n: number) => (n === 1 ? 'For 1 container' : `For ${n} containers`),
   making: 'Making the labels …',
   chooseOne: 'Tick at least one container.',
   hazards: (code: string, { standing, signal }: LabelHazards) =>

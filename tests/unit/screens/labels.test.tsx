@@ -92,6 +92,25 @@ describe('making a label', () => {
     expect(paper?.body.fileName).toBe('label-C-07_C-02-A4-of-4-2026-05-17.pdf');
   });
 
+  test('shows the second label of a container that is to leave, and what is not determined on it', async () => {
+    const memory = await disposalState();
+    await memory.does({
+      do: 'state-local-rule',
+      stated: { rule: 'laws', value: ['us-federal'] },
+      saidBy: 'County office',
+      saidOn: '2026-03-03',
+    });
+    await memory.does({ do: 'mark-container', containerId: memory.barren, mark: 'leaving' });
+    open(memory.shell, `containers/${memory.barren}/label`);
+    await user.click(await screen.findByRole('radio', { name: /^A6/ }));
+    await label(/^The label says: .*Federal Law Prohibits Improper Disposal.*Manifest Tracking Number/);
+    expect(screen.getAllByRole('img', { name: /^The label says/ })).toHaveLength(2);
+    expect(screen.getByText(/C.07 is set aside to leave/).textContent).toMatch(
+      /the EPA number of the workshop; waste numbers, as nobody has confirmed any/,
+    );
+    expect(screen.getByText(/Write the number of the manifest on it by hand/)).toBeDefined();
+  });
+
   test('says so where the part that draws is not on the phone', async () => {
     vi.spyOn(console, 'warn').mockImplementation(() => undefined);
     fonts.missing = true;

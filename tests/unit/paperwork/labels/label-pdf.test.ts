@@ -176,6 +176,9 @@ describe('what stands on a label', () => {
   });
 });
 
+const linesText = ({ lines }: Extract<LabelPart, { kind: 'text' }>): string =>
+  lines.map(({ line }) => line.runs.map(({ text }) => text).join('')).join(' ');
+
 type Rectangle = readonly [left: number, top: number, right: number, bottom: number];
 
 /** Where each line of text and each drawing is drawn; white of the pattern does not count. */
@@ -234,6 +237,21 @@ describe('a label that has more to say than it has room', () => {
     expect(more).toBeGreaterThan(0);
     expect(new Set(text.match(/H9\d{3}/g)).size + more).toBe(300);
     expect(layoutOf(data, size).leftOut).toContain(`${more} hazard statements`);
+  });
+
+  test.each(sizes)('tells that the hazard in words is cut where it is, and nowhere else, on %s', (size) => {
+    const seen = new Set<boolean>();
+    for (let n = 1; n <= 30; n += 1) {
+      const indication = Array.from({ length: n }, (_, at) => `HP\u00a0${at} (a property)`);
+      const { parts, leftOut } = layoutOf(labels([label({ hazards: { ...hazards, indication } })]), size);
+      const line = parts
+        .map((part) => (part.kind === 'text' ? linesText(part) : ''))
+        .find((text) => text.startsWith('Hazard:'));
+      const cut = line?.includes('see sheet') ?? true;
+      expect(leftOut.includes('the end of the hazard in words'), `${n}: ${line}`).toBe(cut);
+      seen.add(cut);
+    }
+    expect(seen.size).toBe(2);
   });
 
   test('prints a code of 200 characters whole where it can', async () => {
@@ -390,10 +408,7 @@ describe('the label before a container is shipped', () => {
         const layout = second(size, { ...leavingWith(...numbers), code }, { workshop });
         expect(layout.fits).toBe(true);
         expectApart(layout, size);
-        const text = layout.parts
-          .flatMap((part) => (part.kind === 'text' ? part.lines : []))
-          .map(({ line }) => line.runs.map((run) => run.text).join(''))
-          .join(' ');
+        const text = layout.parts.map((part) => (part.kind === 'text' ? linesText(part) : '')).join(' ');
         expect(text.includes('see sheet'), text).toBe(layout.leftOut.length > 0);
         if (layout.leftOut.length === 0) for (const one of numbers) expect(text).toContain(one);
       }),

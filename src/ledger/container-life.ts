@@ -5,7 +5,7 @@
 import { isNothing } from './amounts';
 import type { ContainerMarked } from './entries/containers';
 import { fillLimit, takesUp } from './fill';
-import type { ContainerState, State, Told } from './state';
+import type { ContainerMovement, ContainerState, State, Told } from './state';
 import { wasteKinds } from './waste-kinds';
 import { wholeOf } from './whole-of';
 
@@ -37,12 +37,16 @@ export function saidEmpty({
   return emptied;
 }
 
-/** When the first thing that no logged waste accounts for came in, where its entry tells so. */
+/** Nothing is in it any more: where all the water went off, what was dissolved still is. */
+const emptiedBy = ({ after, purpose }: ContainerMovement): boolean =>
+  isNothing(after) && purpose !== 'evaporated';
+
+/** When the first thing that no logged waste accounts for came in, or was left as the water went off, where its entry tells so. */
 export function unaccountedSince(state: State, { movements }: ContainerState): string | null {
-  const empty = movements.findLastIndex(({ after }) => isNothing(after));
-  const told = movements.slice(empty + 1);
-  const placed = told.filter(({ purpose }) => purpose === 'placed');
-  return placed.find(({ streamId }) => !state.streams.has(streamId ?? ''))?.at ?? null;
+  const told = movements.slice(movements.findLastIndex(emptiedBy) + 1);
+  const unlogged = ({ purpose, streamId, after }: ContainerMovement): boolean =>
+    purpose === 'placed' ? !state.streams.has(streamId ?? '') : purpose === 'evaporated' && isNothing(after);
+  return told.find(unlogged)?.at ?? null;
 }
 
 /** When it came to its fill limit for the last time; null while it is under it. */

@@ -44,6 +44,14 @@ const covers: readonly (readonly [LifeName, Mark])[] = [
   ['closed', 'closed'],
 ];
 
+test('one from which all the water went off is not determined since then', () => {
+  const scribe = new Scribe();
+  for (const body of [can(1), wash(1, '2'), pour(1, 1, '2')]) scribe.write(body);
+  scribe.write({ kind: 'water-lost', v: 1, containerId: id('c0', 1), amount: litres('2') }, 30);
+  const container = scribe.state.containers.get(id('c0', 1));
+  expect(container && lifeOf(scribe.state, container)).toEqual({ is: 'not-determined', since: at(30) });
+});
+
 test('what is told to be none is none: no place and no tray any more, and the rest as it was', () => {
   const scribe = new Scribe();
   scribe.write({ ...can(1), place: 'North wall', tray: 'A' });

@@ -73,16 +73,11 @@ function LabelNotices({
           {w.hazards(code, hazards)}
         </Notice>
       )}
-      {shipment &&
-        (open.length > 0 ? (
-          <Notice mark="unknown" second={w.shipmentSecond}>
-            {w.shipment(code)} {w.shipmentLacks(open)}
-          </Notice>
-        ) : (
-          <p>
-            {w.shipment(code)} {w.shipmentSecond}
-          </p>
-        ))}
+      {shipment && (
+        <Notice mark={open.length > 0 ? 'unknown' : 'leaving'} second={w.shipmentSecond(open)}>
+          {w.shipment(code)}
+        </Notice>
+      )}
       {leftOut.length > 0 && (
         <p>
           {w.leftOut(code, leftOut)} {w.leftOutSecond}

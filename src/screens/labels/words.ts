@@ -37,14 +37,17 @@ export const labelPageWords = {
   hazardsOpenSecond: 'The label says so; it shows no pictogram.',
   doubtful: (code: string) => `${code}: contents not determined`,
   doubtfulSecond: 'The label says so, and nothing of hazards.',
-  shipment: (code: string) =>
-    `${code} is set aside to leave: a second label has what 40 CFR 262.32 asks before it is shipped.`,
+  shipment: (code: string) => `${code}: a second label before it is shipped`,
   shipmentOpen: (generatorNumber: string, { wasteNumbers }: LabelShipment): readonly string[] => [
     ...(generatorNumber === 'not determined' ? ['the EPA number of the workshop'] : []),
     ...(wasteNumbers === 'not determined' ? ['waste numbers, as nobody has confirmed any'] : []),
   ],
-  shipmentLacks: (what: readonly string[]) => `Not determined on it: ${what.join('; ')}.`,
-  shipmentSecond: 'Write the number of the manifest on it by hand.',
+  shipmentSecond: (open: readonly string[]) =>
+    [
+      'It is set aside to leave; the second has what 40 CFR 262.32 asks.',
+      ...(open.length > 0 ? [`Not determined on it: ${open.join('; ')}.`] : []),
+      'Write the number of the manifest on it by hand.',
+    ].join(' '),
   makeIt: (n: number) => (n === 1 ? 'Make the label' : 'Make the labels'),
   makeItSecond: (n: number) => (n === 1 ? 'For 1 container' : `For ${n} containers`),
   making: 'Making the labels …',

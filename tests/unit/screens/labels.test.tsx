@@ -105,10 +105,10 @@ describe('making a label', () => {
     await user.click(await screen.findByRole('radio', { name: /^A6/ }));
     await label(/^The label says: .*Federal Law Prohibits Improper Disposal.*Manifest Tracking Number/);
     expect(screen.getAllByRole('img', { name: /^The label says/ })).toHaveLength(2);
-    expect(screen.getByText(/C.07 is set aside to leave/).textContent).toMatch(
-      /the EPA number of the workshop; waste numbers, as nobody has confirmed any/,
+    expect(screen.getByText('C‑07: a second label before it is shipped')).toBeDefined();
+    expect(screen.getByText(/Write the number of the manifest on it by hand/).textContent).toMatch(
+      /Not determined on it: the EPA number of the workshop; waste numbers, as nobody has confirmed any\./,
     );
-    expect(screen.getByText(/Write the number of the manifest on it by hand/)).toBeDefined();
   });
 
   test('says so where the part that draws is not on the phone', async () => {

@@ -13,7 +13,7 @@ const noWider = async (page: Page): Promise<void> =>
 /** A phone on which the app is whole, with no network from here on. */
 async function offlinePhone(
   phone: Partial<Phone> = {},
-  before: (page: Page) => Promise<void> = async () => undefined,
+  before: (page: Page) => Promise<unknown> = async () => undefined,
 ) {
   const site = await openSite();
   const page = await openPhone({ width: 360, height: 800, ...phone });

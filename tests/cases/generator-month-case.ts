@@ -4,7 +4,7 @@
  * acute waste apart, that is left out of it, as the category counts it.
  */
 import * as z from 'zod/mini';
-import { meaningOf } from '../../src/quantities/unit';
+import { meaningOf, type Unit } from '../../src/quantities/unit';
 import type { Arising } from '../../src/rules/quantities/counting';
 import { type GeneratorMonth, generatorMonth } from '../../src/rules/quantities/generator-month';
 import { Amount, figureOf } from './amount';
@@ -65,7 +65,7 @@ const wordsOf = (event: Event): string =>
 
 /** Mass in kilograms, of a volume by its density; null where none is told. */
 function massOf(event: Event, name: string): Arising['kg'] {
-  for (const [key, unit] of Object.entries(masses)) {
+  for (const [key, unit] of Object.entries<Unit>(masses)) {
     const amount = z.parse(Mass, event[key]);
     if (amount === undefined || amount === null) continue;
     const { factor, dimension } = meaningOf(unit);

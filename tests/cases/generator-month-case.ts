@@ -13,10 +13,10 @@ import { type Check, compared, type Outcome, relative } from './outcome';
 import { sameSet } from './sets';
 
 /** How much, by the name of the field; the first that is told counts. */
-const masses = {
-  ...{ kg: 'kg', massKg: 'kg', lb: 'lb', lbs: 'lb', pounds: 'lb', g: 'g' },
-  ...{ L: 'L', litre: 'L', litres: 'L', liters: 'L', gal: 'US gal', gallons: 'US gal' },
-} as const;
+const masses: Readonly<Record<string, Unit>> = {
+  ...({ kg: 'kg', massKg: 'kg', lb: 'lb', lbs: 'lb', pounds: 'lb', g: 'g' } as const),
+  ...({ L: 'L', litre: 'L', litres: 'L', liters: 'L', gal: 'US gal', gallons: 'US gal' } as const),
+};
 
 const Mass = z.optional(z.nullable(Amount));
 const Event = z.looseObject({
@@ -65,7 +65,7 @@ const wordsOf = (event: Event): string =>
 
 /** Mass in kilograms, of a volume by its density; null where none is told. */
 function massOf(event: Event, name: string): Arising['kg'] {
-  for (const [key, unit] of Object.entries<Unit>(masses)) {
+  for (const [key, unit] of Object.entries(masses)) {
     const amount = z.parse(Mass, event[key]);
     if (amount === undefined || amount === null) continue;
     const { factor, dimension } = meaningOf(unit);

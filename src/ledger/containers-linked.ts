@@ -94,7 +94,7 @@ export function containersOf(
       goneSince,
       damagedSince: sinceMarked(marks, 'damaged', 'mended'),
       proofFiledAt: goneSince !== null && proof && proof.at >= goneSince ? proof.at : null,
-      doubtfulSince: doubtSince(marks, contents.determined),
+      doubtfulSince: doubtSince(marks, contents.determined, contents.movements),
     };
   });
 }

@@ -12,6 +12,7 @@ import {
 } from './amounts';
 import type {
   Amount,
+  ContainerMarked,
   ContentsDetermined,
   ContentsMoved,
   LevelRead,
@@ -132,8 +133,12 @@ function place(ledger: Ledger, { entryId, at, body }: Told<StreamPlaced>): void 
 
 /** Since when nobody knew what was in it, if nobody had said so by then. */
 function doubtfulBy({ vessels, pots }: Ledger, containerId: string, at: string): string | null {
-  const marks = vessels.get(containerId)?.marks.filter((told) => told.at <= at) ?? [];
-  return doubtSince(marks, pots.get(containerId)?.determined ?? null);
+  const pot = pots.get(containerId);
+  // What goes out in the minute in which it was emptied is what emptied it.
+  const isBefore = (told: Told<ContainerMarked>) =>
+    told.body.mark === 'emptied' ? told.at < at : told.at <= at;
+  const marks = vessels.get(containerId)?.marks.filter(isBefore) ?? [];
+  return doubtSince(marks, pot?.determined ?? null, pot?.movements ?? []);
 }
 
 /** More went out than was in. Where nobody knew what was in it, the record has nothing that could be contradicted. */

@@ -4,6 +4,7 @@ import { saidEmpty } from './container-life';
 import type { Flag } from './flags';
 import { levelAgainst } from './level-against';
 import type { ContainerState, State } from './state';
+import { wholeOf } from './whole-of';
 
 /** Levels are set against the record only while nothing that was told later explains the difference. */
 function flagOfLevel(container: ContainerState): Flag[] {
@@ -34,10 +35,10 @@ function flagOfEmptied(container: ContainerState): Flag[] {
 
 export function flagsOfLife(container: ContainerState): Flag[] {
   const about = { containerId: container.body.containerId };
-  const { damagedSince, holds, answers } = container;
+  const { damagedSince, doubtfulSince, answers } = container;
   const stale = answers.filter(({ staleSince, body }) => staleSince !== null && body.answer === 'accepted');
   return [
-    ...(damagedSince !== null && !isNothing(holds)
+    ...(damagedSince !== null && (doubtfulSince !== null || wholeOf(container).length > 0)
       ? [{ pressing: 'now', about, code: 'container-damaged', since: damagedSince } as const]
       : []),
     ...flagOfEmptied(container),
@@ -58,7 +59,8 @@ export function flagsOfLife(container: ContainerState): Flag[] {
 /** Movements since it was last empty: what was diluted before is gone with what it was in. */
 export function flagsOfDilution(state: State, { body, movements }: ContainerState): Flag[] {
   const emptied = movements.findLastIndex(({ after }) => isNothing(after));
-  const since = new Set(movements.slice(emptied + 1).map(({ entryId }) => entryId));
+  const inside = movements.slice(emptied + 1).filter(({ way }) => way === 'in');
+  const since = new Set(inside.map(({ entryId }) => entryId));
   return state.movements.flatMap(({ entryId, body: { diluted } }) =>
     diluted && since.has(entryId)
       ? [

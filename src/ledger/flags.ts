@@ -39,7 +39,7 @@ export type Flag = { readonly pressing: Pressing; readonly about: About } & (
       readonly limitStated: boolean;
     }
   | { readonly code: 'tight-cap-on-gassing-waste'; readonly streams: readonly StreamKind[] }
-  | { readonly code: 'contents-doubtful'; readonly since: string }
+  | { readonly code: 'contents-doubtful'; readonly since: string; readonly damaged: boolean }
   /** Two things of one vessel, or what it is made of and what is in it; `card` is the emergency card for it. */
   | {
       readonly code: 'met-what-it-must-not' | 'container-does-not-hold';
@@ -157,7 +157,13 @@ function flagsOfContainer(state: State, container: ContainerState): Flag[] {
   if (container.body.cap === 'tight' && (kinds.length > 0 || unaccounted))
     flags.push({ pressing: 'now', about, code: 'tight-cap-on-gassing-waste', streams: kinds });
   if (container.doubtfulSince !== null)
-    flags.push({ pressing: 'soon', about, code: 'contents-doubtful', since: container.doubtfulSince });
+    flags.push({
+      pressing: 'soon',
+      about,
+      code: 'contents-doubtful',
+      since: container.doubtfulSince,
+      damaged: container.damagedSince !== null,
+    });
   return [...flags, ...flagsOfLife(container), ...flagsOfDilution(state, container)];
 }
 

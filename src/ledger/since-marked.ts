@@ -1,6 +1,8 @@
 /** What was marked of a container as a whole: since when it holds. */
+
+import { isNothing } from './amounts';
 import type { ContainerMarked, ContentsDetermined } from './entries/containers';
-import type { Told } from './state';
+import type { ContainerMovement, Told } from './state';
 
 type Mark = ContainerMarked['mark'];
 type Marks = readonly Told<ContainerMarked>[];
@@ -15,10 +17,19 @@ export function sinceMarked(marks: Marks, as: Mark, undone: Mark): string | null
 const isAfter = (a: Told<unknown>, b: Told<unknown>): boolean =>
   a.at > b.at || (a.at === b.at && a.entryId > b.entryId);
 
-/** Somebody's doubt ends when it is known again, or when somebody says what it is. */
-export const doubtSince = (marks: Marks, determined: Told<ContentsDetermined> | null): string | null =>
-  sinceMarked(
-    determined ? marks.filter((told) => isAfter(told, determined)) : marks,
-    'contents-doubtful',
-    'contents-known',
-  );
+/**
+ * Somebody's doubt ends when it is known again, when somebody says what it is, or when the container was emptied: not where
+ * the record still held something then.
+ */
+export function doubtSince(
+  marks: Marks,
+  determined: Told<ContentsDetermined> | null,
+  movements: readonly Pick<ContainerMovement, 'at' | 'after'>[],
+): string | null {
+  const told = determined ? marks.filter((one) => isAfter(one, determined)) : marks;
+  const emptied = told.findLastIndex(({ body, at }) => {
+    const last = movements.findLast((movement) => movement.at <= at);
+    return body.mark === 'emptied' && (!last || isNothing(last.after));
+  });
+  return sinceMarked(told.slice(emptied + 1), 'contents-doubtful', 'contents-known');
+}

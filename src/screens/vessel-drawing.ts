@@ -1,9 +1,10 @@
 /** A container as a drawn vessel: true fill, tinted by its copper and nickel where that can be worked out. */
 import { tint } from '../chemistry/tint';
-import { asHeld } from '../ledger/amounts';
+import { asHeld, plus } from '../ledger/amounts';
 import { type ContainerFigures, containerFigures } from '../ledger/container-figures';
 import { capacityOf, fillLimitPercent, takesUp } from '../ledger/fill';
 import type { ContainerState, Held, State } from '../ledger/state';
+import { seenIn } from '../ledger/whole-of';
 import type { VesselDrawing } from '../ui/vessel';
 
 /** Wastes whose colour copper and nickel do not make: ammine blue, mud, paper. */
@@ -32,10 +33,11 @@ function tintOf(state: State, container: ContainerState, figures: ContainerFigur
 const family = (container: ContainerState): VesselDrawing['family'] =>
   container.body.vessel === 'drum' ? 'tub' : container.body.vessel;
 
-/** As it was read last, as a share of the capacity: how high it stands can be known where its contents are not. */
+/** As it was read last, or by the record, as a share of the capacity: how high it stands can be known where its contents are not. */
 function lastLevel(container: ContainerState): number | undefined {
-  const level = container.levels.at(-1)?.body.level;
-  return level && takesUp(asHeld(level)).div(capacityOf(container)).toNumber();
+  const seen = seenIn(container);
+  if (seen.length === 0) return undefined;
+  return takesUp(seen.map(asHeld).reduce(plus)).div(capacityOf(container)).toNumber();
 }
 
 /** @param figures given when they are worked out already */

@@ -1,4 +1,5 @@
 /** Two things picked from the lists, as sides of a meeting. */
+import { isDoubted } from '../../ledger/container-life';
 import { contentsSide, vesselSide } from '../../ledger/meeting-sides';
 import type { ContainerState, State } from '../../ledger/state';
 import { wasteKinds } from '../../ledger/waste-kinds';
@@ -46,10 +47,12 @@ const asOption = (thing: ThingId): SelectOption<string> => ({ value: thing, labe
 /** Everything that can be asked for: the containers that are there, wastes, what stands on the shelf, materials. */
 export function choicesOf(state: State, sign: DecimalSign): readonly SelectOption<string>[] {
   const here = [...state.containers.values()].filter(({ goneSince }) => goneSince === null);
-  const containers = here.map(({ body, holds }) => {
+  const containers = here.map((container) => {
+    const { body, holds } = container;
     const contents = contentsTitle(state, body.containerId);
     const held = contents === '' ? '' : `${contents}, ${heldText(holds, sign)}`;
-    return { value: containerValue(body.containerId), label: w.container(unbroken(body.code), held) };
+    const told = isDoubted(state, container) ? w.doubted : held;
+    return { value: containerValue(body.containerId), label: w.container(unbroken(body.code), told) };
   });
   return [
     ...listed('containers', containers),

@@ -55,6 +55,7 @@ export const apartWords = {
     other: 'Other',
     material: 'What containers are made of',
   },
+  doubted: 'contents not known',
   container: (code: string, contents: string) =>
     contents === '' ? `${code}, empty` : `${code}: ${contents}`,
   unlisted: 'Something that is not on this list',

@@ -3,6 +3,7 @@ import { isNothing } from '../../ledger/amounts';
 import type { ContainerFigures } from '../../ledger/container-figures';
 import { capacityOf, fillLimitPercent, fillPercent } from '../../ledger/fill';
 import type { ContainerState, State } from '../../ledger/state';
+import { seenIn } from '../../ledger/whole-of';
 import { formatNumber, formatWritten } from '../../quantities/format';
 import { FigureValue } from '../../ui/figure-value';
 import { VesselWithLeaders } from '../../ui/vessel-with-leaders';
@@ -24,7 +25,7 @@ function Level({ container }: Pick<Props, 'container'>) {
   const { holds, doubtfulSince, levels, body } = container;
   const capacity = amountText(body.capacity, sign.value);
   const percent = formatNumber(fillPercent(container), 0, sign.value);
-  const read = levels.at(-1)?.body.level;
+  const [read] = levels.length === 0 ? [] : seenIn(container);
   if (doubtfulSince !== null && read)
     return (
       <>

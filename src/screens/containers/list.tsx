@@ -2,6 +2,7 @@
 import { isDoubted, lifeOf } from '../../ledger/container-life';
 import { liquidContainers } from '../../ledger/liquid-containers';
 import type { ContainerState, State } from '../../ledger/state';
+import { seenIn } from '../../ledger/whole-of';
 import type { DecimalSign } from '../../quantities/format';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
@@ -57,15 +58,11 @@ export function ContainerRow({
   );
 }
 
-/** What it holds; of what nobody knows the level that was read, as far as one was. */
-function amountOf(
-  { holds, levels }: ContainerState,
-  doubted: boolean,
-  sign: DecimalSign,
-): string | undefined {
-  if (!doubted) return heldText(holds, sign);
-  const level = levels.at(-1)?.body.level;
-  return level && amountText(level, sign);
+/** What it holds; of what nobody knows the level that was read, or what the record had. */
+function amountOf(container: ContainerState, doubted: boolean, sign: DecimalSign): string | undefined {
+  if (!doubted) return heldText(container.holds, sign);
+  const seen = seenIn(container).map((amount) => amountText(amount, sign));
+  return seen.length === 0 ? undefined : seen.join(' + ');
 }
 
 function Containers({ all }: { readonly all: readonly ContainerState[] }) {

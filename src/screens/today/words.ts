@@ -52,7 +52,10 @@ export function flagWords(
         second: 'Nitric waste gives off gas for days. Fit a vented cap.',
       };
     case 'contents-doubtful':
-      return { title: `${name}: contents not known`, second: 'Do not add. Do not move.' };
+      return {
+        title: `${name}: contents not known`,
+        second: flag.damaged ? 'Do not add.' : 'Do not add. Do not move.',
+      };
     case 'met-what-it-must-not':
       return {
         title: `${name}: ${thingInside(flag.a)} has met ${thingInside(flag.b)}`,
@@ -96,7 +99,7 @@ export function flagWords(
     case 'was-diluted':
       return {
         title: `${name}: diluted, ${flag.codes.join(', ')} gone`,
-        second: 'Dilution is no treatment. Tell the collector that it had them.',
+        second: `Dilution is no treatment. Tell the collector that it had ${flag.codes.length === 1 ? 'it' : 'them'}.`,
       };
     case 'answer-stale':
       return {

@@ -9,7 +9,7 @@ import { applyAll } from '../../../src/ledger/fold';
 import type { Intention } from '../../../src/ledger/intention';
 import { emptyPlaces } from '../../../src/ledger/places-that-fit';
 import { verifyChain } from '../../../src/ledger/verify';
-import { wholeOf } from '../../../src/ledger/whole-of';
+import { seenIn, wholeOf } from '../../../src/ledger/whole-of';
 import { at, can, grams, id, litres, pour, Scribe, tip, wash } from './scribe';
 
 const [one, two] = [id('c0', 1), id('c0', 2)];
@@ -23,7 +23,7 @@ const container = ({ state }: Scribe, containerId = one) => {
 
 const codes = ({ state }: Scribe) => flags(state).map(({ code }) => code);
 
-const mark = (as: 'contents-doubtful' | 'damaged' | 'held', containerId = one) =>
+const mark = (as: 'contents-doubtful' | 'damaged' | 'emptied' | 'held', containerId = one) =>
   ({ kind: 'container-marked', v: 1, containerId, mark: as }) satisfies PlainBody;
 
 const isWashWater: Intention = {
@@ -242,13 +242,45 @@ describe('out of a container that broke', () => {
     expect(codes(scribe)).not.toContain('container-damaged');
   });
 
-  test('the doubt goes with what it is about', () => {
+  test('the doubt goes with what it is about, and out of what is empty', () => {
     const scribe = inDoubt();
     scribe.write(can(2));
     scribe.write(mark('damaged'));
+    expect(codes(scribe)).toContain('container-damaged');
     scribe.does(moveAll(), 20);
+    expect(container(scribe).doubtfulSince).toBeNull();
+    expect(codes(scribe)).not.toContain('container-damaged');
+    expect(codes(scribe)).not.toContain('more-taken-than-held');
     expect(lifeOf(scribe.state, container(scribe, two)).is).toBe('not-determined');
     expect(container(scribe, two).holds.volume.toFixed()).toBe('3');
+  });
+
+  test('what was found, and only read, is as pressing, and gone once it is moved over', () => {
+    const scribe = new Scribe();
+    scribe.write(can(1));
+    scribe.write(can(2));
+    scribe.write(mark('contents-doubtful'));
+    scribe.write({ kind: 'level-read', v: 1, containerId: one, level: litres('3.5') });
+    scribe.write(mark('damaged'));
+    const told = flags(scribe.state).filter(({ about }) => about.containerId === one);
+    expect(told).toContainEqual(expect.objectContaining({ code: 'container-damaged', pressing: 'now' }));
+    expect(told).toContainEqual(expect.objectContaining({ code: 'contents-doubtful', damaged: true }));
+    scribe.does(moveAll(), 20);
+    expect(container(scribe).doubtfulSince).toBeNull();
+    expect(seenIn(container(scribe))).toEqual([]);
+    expect(seenIn(container(scribe, two))).toEqual([litres('3.5')]);
+    expect(codes(scribe)).not.toContain('container-damaged');
+    expect(codes(scribe)).not.toContain('more-taken-than-held');
+  });
+
+  test('the doubt stays where the record still holds something, whatever was said of emptying', () => {
+    const scribe = new Scribe();
+    scribe.write(can(1));
+    scribe.write(wash(1, '3'));
+    scribe.write(pour(1, 1, '3'));
+    scribe.write(mark('contents-doubtful'));
+    scribe.write(mark('emptied'));
+    expect(container(scribe).doubtfulSince).not.toBeNull();
   });
 
   test('the doubt goes too with what was poured over already', () => {

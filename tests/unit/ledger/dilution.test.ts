@@ -163,6 +163,29 @@ describe('what has happened', () => {
     scribe.write(tip(1, null, '40'));
     expect(flagged()).toEqual([]);
   });
+
+  it('is flagged where they were mixed, and not on what was poured in out of another', () => {
+    const scribe = new Scribe();
+    for (const body of [
+      laws('us-federal'),
+      water(1, '10', told({ Ag: '12' }), '0.1'),
+      water(2, '40', told({}), '0.1'),
+      can(1, '60'),
+      can(2, '60'),
+      pour(1, 1, '10'),
+      pour(2, 2, '40'),
+    ])
+      scribe.write(body);
+    scribe.does({
+      do: 'log-move-happened',
+      fromContainerId: id('c0', 2),
+      toContainerId: id('c0', 1),
+      amount: litres('30'),
+      purpose: 'transfer',
+    });
+    const flagged = flags(scribe.state).filter(({ code }) => code === 'was-diluted');
+    expect(flagged.map(({ about }) => about.containerId)).toEqual([id('c0', 1)]);
+  });
 });
 
 describe('mixing that is let through', () => {

@@ -95,13 +95,24 @@ export function lawsTold(
 
 type Held = readonly [scheme: Scheme, codes: readonly string[]];
 
-/** Codes in one line, with whether they are somebody's word; null where there are none. */
+/** Whose word a code is; of a hazard class its statement stands for it ("Skin Sens. 1 H317"). */
+const saidBy = (container: ContainerState, scheme: Scheme, code: string): string =>
+  joined([
+    ...new Set(
+      acceptedNow(container, scheme)
+        .filter(({ body }) => body.code === code || body.code.endsWith(` ${code}`))
+        .map(({ body }) => body.saidBy),
+    ),
+  ]);
+
+/** Codes in one line, each with those of one person, or as candidates; null where there are none. */
 function codesSaid(container: ContainerState, lists: readonly Held[]): string | null {
   const byWhom = new Map<string, string[]>();
-  for (const [scheme, codes] of lists) {
-    const who = joined([...new Set(acceptedNow(container, scheme).map(({ body }) => body.saidBy))]);
-    byWhom.set(who, [...(byWhom.get(who) ?? []), ...codes.map(codeText)]);
-  }
+  for (const [scheme, codes] of lists)
+    for (const code of codes) {
+      const who = saidBy(container, scheme, code);
+      byWhom.set(who, [...(byWhom.get(who) ?? []), codeText(code)]);
+    }
   const said = [...byWhom].flatMap(([who, codes]) => {
     if (codes.length === 0) return [];
     const list = codes.join(', ');

@@ -110,7 +110,8 @@ describe('candidates on a disposal paper', () => {
     expect(carried).toBe('not determined');
     await says(memory, { scheme: 'clp', code: 'Skin Sens. 1 H317', answer: 'accepted' });
     await says(memory, { scheme: 'transport', code: 'UN 3264', answer: 'accepted' });
-    expect(first()?.[0]).toBe('H317 (confirmed by Fenwater)');
+    expect(first()?.[0]).toMatch(/H314, .*H350i.* \(candidates\)/);
+    expect(first()?.[0]).toMatch(/(^|; )H317 \(confirmed by Fenwater\)/);
     expect(first()?.[2]).toMatch(/^UN.3264 \(confirmed by Fenwater\)$/);
     const text = await printed(memory);
     expect(text).toContain('confirmed by Fenwater, 17 May 2026');

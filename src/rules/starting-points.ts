@@ -33,8 +33,9 @@ export type StartingPoint = {
   readonly note?: string;
 };
 
-/** Titles of sources say after a colon what stands there, and in brackets at their end where it was read. */
-const placeIn = (title: string): string => (title.split(':')[0] ?? title).replace(/ \([^()]*\)$/, '');
+/** Titles of sources say after a colon what stands there, and in brackets at their end where it was read; a paragraph, "(c)", is part of the place. */
+const placeIn = (title: string): string =>
+  (title.split(':')[0] ?? title).replace(/ \((?![a-z]\))[^()]*\)$/, '');
 
 const { storage, nearTheWork, inspection, month, onSite, proof, retention } = generator;
 

@@ -54,7 +54,7 @@ export const words = {
   choice: { missing: 'Choose one.' },
   /** A field that is picked, or written when it is none of the usual. */
   pick: {
-    another: 'somebody or something else',
+    another: 'another, not in this list',
     none: 'not said',
     write: (label: string) => `${label}, in words`,
   },

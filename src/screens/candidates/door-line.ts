@@ -13,6 +13,6 @@ export function doorLine(state: State, container: ContainerState): DoorLine {
     return { text: all === 'empty' ? w.emptySecond : w.notDeterminedSecond, mark: 'unknown' };
   const { firing, waiting: without } = waiting(container, all);
   const parts = [warningLine(container, all), codesLine(container, all)].filter((text) => text !== '');
-  if (parts.length === 0 || firing === 0) return { text: w.doorNothing, mark: 'unknown' };
+  if (parts.length === 0 || firing === 0) return { text: w.nothingFires, mark: 'unknown' };
   return { text: w.doorLine(parts.join('; '), without), mark: without === 0 ? 'confirmed' : 'candidate' };
 }

@@ -35,7 +35,6 @@ export const candidateWords = {
   doorSecond: 'Classes, codes and transport, by what is in it',
   doorLine: (said: string, n: number) =>
     n === 0 ? `${said}. Each has somebody’s word.` : `${said}. Not confirmed: ${n}.`,
-  doorNothing: 'No rule reaches its limit by what is known.',
   // Summary
   signal: (word: 'Danger' | 'Warning' | null) => word ?? 'No signal word',
   signalOpen: 'Signal word not determined',

@@ -8,7 +8,7 @@ import { FigureValue } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
-import { calendarDayText } from '../amounts';
+import { calendarDayText, dayText } from '../amounts';
 import { DueRow } from '../due/rows';
 import { dueWords, keptText } from '../due/words';
 import { useShell } from '../shell';
@@ -69,6 +69,20 @@ function UncountedRow({ state, container }: Props) {
   );
 }
 
+/** The proof that was filed of one that is gone: the paper's number, and the day. */
+function ProofRow({ container: { proofFiledAt, marks } }: Props) {
+  const { now } = useShell();
+  const filed = marks.findLast(({ body, at }) => body.mark === 'proof-filed' && at === proofFiledAt);
+  if (!filed) return null;
+  return (
+    <Row
+      title={w.proofFiled}
+      second={[filed.body.document, dayText(filed.at, now.value)].filter(Boolean).join(', ')}
+      href={`#/record/entry/${filed.entryId}`}
+    />
+  );
+}
+
 /** Until when what the record tells of one that is gone is kept. */
 function KeptRow({ state, container }: Props) {
   const { now, zone } = useShell();
@@ -90,13 +104,13 @@ export function ContainerClock({ state, container }: Props) {
   const here = goneSince === null;
   if (here && all.length === 0 && start === null && firstWasteIn === null) return null;
   const title = here ? w.storage : w.afterLeaving;
-  const dayText = (moment: string): string => calendarDayText(calendarDay(moment, zone), now.value);
+  const countedFrom = (moment: string): string => calendarDayText(calendarDay(moment, zone), now.value);
   return (
     <Part rule width="edge" title={title}>
       <Rows label={title}>
-        {start !== null && <Row title={w.storageFrom} figure={<span>{dayText(start)}</span>} />}
+        {start !== null && <Row title={w.storageFrom} figure={<span>{countedFrom(start)}</span>} />}
         {start === null && firstWasteIn !== null && here && (
-          <Row title={w.storageFirst} figure={<span>{dayText(firstWasteIn)}</span>} />
+          <Row title={w.storageFirst} figure={<span>{countedFrom(firstWasteIn)}</span>} />
         )}
         {all.map((due) => (
           <DueRow key={due.id} due={due} opens="count" both />
@@ -105,7 +119,10 @@ export function ContainerClock({ state, container }: Props) {
         {here ? (
           <AreaRow state={state} container={container} />
         ) : (
-          <KeptRow state={state} container={container} />
+          <>
+            <ProofRow state={state} container={container} />
+            <KeptRow state={state} container={container} />
+          </>
         )}
       </Rows>
     </Part>

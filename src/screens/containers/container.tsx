@@ -126,6 +126,8 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
             href={`#/containers/${containerId}/history`}
           />
         </Rows>
+      </Part>
+      <Part>
         <PhotoStrip photos={container.body.photos ?? []} />
       </Part>
       <Part rule>

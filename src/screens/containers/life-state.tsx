@@ -27,6 +27,9 @@ function noteOf({ marks }: ContainerState, is: LifeName): string {
   return [told?.to, told?.document, told?.note].filter(Boolean).join(', ');
 }
 
+/** What somebody wrote ends as a sentence before another follows. */
+const ended = (text: string): string => (text === '' || /[.!?]$/.test(text) ? text : `${text}.`);
+
 export function LifeState({ state, container }: Props) {
   const { now } = useShell();
   const { is, since } = lifeOf(state, container);
@@ -34,7 +37,7 @@ export function LifeState({ state, container }: Props) {
   if (quiet.has(is) || mark === undefined) return null;
   const told = is === 'not-determined' ? doubtTold(container) : noteOf(container, is);
   return (
-    <Notice mark={mark} second={[told, follows].filter(Boolean).join(' ')}>
+    <Notice mark={mark} second={follows ? [ended(told), follows].filter(Boolean).join(' ') : told}>
       {since === null ? word : w.since(word, dayText(since, now.value))}
     </Notice>
   );

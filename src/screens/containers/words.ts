@@ -26,6 +26,7 @@ export const containerWords = {
   since: (day: string) => `since ${day}`,
   storage: 'Storage time',
   afterLeaving: 'Proof and records',
+  proofFiled: 'Proof of disposal is filed',
   storageFrom: 'Counted from',
   storageFirst: 'First waste',
   standsAt: { 'near-work': 'Beside the work', store: 'In the store' },

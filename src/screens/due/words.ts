@@ -84,8 +84,7 @@ export const dueWords = {
     proof: (code: string, n: number, more: number) =>
       `${code} left ${n === 0 ? 'today' : `${days(n)} ago`}, no proof yet${more > 0 ? `; ${more} more` : ''}. `,
   },
-  comparison: ({ value, unit, source }: StartingPoint) =>
-    `For comparison: ${value} ${unit} (${source.title}).`,
+  comparison: ({ value, unit, cite }: StartingPoint) => `For comparison: ${value} ${unit} (${cite}).`,
   noLimit: 'No limit entered',
   enter: 'Enter it',
   // One date

@@ -90,7 +90,7 @@ describe('a container that was found', () => {
     const p = await found();
     expect(p.lifeAt(p.id)).toBe('not-determined');
     expect(screen.getByText(/^Contents not determined since 12 May$/)).toBeTruthy();
-    expect(screen.getByText(/Its label is gone\. S 2 in pencil Nothing may be added/)).toBeTruthy();
+    expect(screen.getByText(/Its label is gone\. S 2 in pencil\. Nothing may be added/)).toBeTruthy();
     expect(screen.getByText(/^as read, of 2.5/)).toBeTruthy();
     expect(screen.queryByText('Empty')).toBeNull();
     expect(screen.queryByRole('link', { name: 'Put in' })).toBeNull();
@@ -288,6 +288,7 @@ describe('what is said of a container', () => {
     await waitFor(() => expect(p.at(p.id).proofFiledAt).not.toBeNull());
     p.pass(60_000);
     p.show(`containers/${p.id}`);
+    expect(screen.getByRole('link', { name: /^Proof of disposal is filed V-9, / })).toBeTruthy();
     follow(p.shell, /^It came back$/);
     await tap('Write it down');
     await waitFor(() => expect(p.lifeAt(p.id)).toBe('filling'));

@@ -64,7 +64,7 @@ export function BaseRows({ state, container, figures }: Props) {
                 needed.openIn.length > 0 ? w.moreNeeded : `${p.low} ${words.to} ${p.high}\u202f${p.unit}`
               }
               figure={
-                <FigureValue value={`${needed.openIn.length > 0 ? w.atLeast : ''}${p.value}`} unit={p.unit} />
+                <FigureValue value={`${needed.openIn.length > 0 ? w.fromOn : ''}${p.value}`} unit={p.unit} />
               }
               href={`#/containers/${id}/base/${base}`}
               equals

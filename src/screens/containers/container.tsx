@@ -127,9 +127,11 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
           />
         </Rows>
       </Part>
-      <Part>
-        <PhotoStrip photos={container.body.photos ?? []} />
-      </Part>
+      {container.body.photos && (
+        <Part>
+          <PhotoStrip photos={container.body.photos} />
+        </Part>
+      )}
       <Part rule>
         <p>{words.caution}</p>
       </Part>

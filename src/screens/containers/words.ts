@@ -53,6 +53,8 @@ export const containerWords = {
   density: 'Density',
   volume: 'Liquor, held liquor included',
   atLeast: 'at least: ',
+  /** Before a figure whose row says in words that more may be needed. */
+  fromOn: '≥\u202f',
   disputed: (name: string) => `${name}: two ways of knowing disagree`,
   openIn: (names: string) => `not told in full by ${names}`,
   others: (names: string) => names,

@@ -2,9 +2,9 @@
  * What a container holds, as rules of classification take it. Metals in liquor count as their nitrates without water of
  * crystallisation, at the high end of what is known; what nobody determined is open and never nothing.
  */
-import { densityOf } from '../chemistry/density';
 import { molarMass } from '../chemistry/formula';
 import type { Load } from '../chemistry/load';
+import { densityToWeigh } from '../chemistry/usual-density';
 import { over, plus, times } from '../quantities/expression';
 import { type Figure, workedOut } from '../quantities/figure';
 import { nitrateOf, type SubstanceId, substances } from '../reference/substances-tables';
@@ -56,9 +56,9 @@ const besides: Partial<Readonly<Record<StreamKind, readonly SubstanceId[]>>> = {
   'hydroxide-sludge': ['Ca(NO3)2', 'Cu(OH)2', 'Ni(OH)2', 'AgCl'],
 };
 
-function massOf({ liquid, residues }: Contents): Figure<'kg'> {
+function massOf({ liquid, residues }: Contents, kinds: readonly StreamKind[]): Figure<'kg'> {
   const parts = [
-    ...(liquid ? [times(liquid.volume, densityOf(liquid))] : []),
+    ...(liquid ? [times(liquid.volume, densityToWeigh(liquid, kinds))] : []),
     ...residues.map(({ wetMass }) => wetMass),
   ];
   return workedOut({ sentence: 'Waste in the container', unit: 'kg', formula: plus(...parts) });
@@ -178,7 +178,7 @@ export function mixtureFrom(
   pH: Figure<'1'> | undefined,
 ): ContainerMixture {
   const load = wholeLoad(contents);
-  const mass = massOf(contents);
+  const mass = massOf(contents, kinds);
   const silent = silentResidues(contents).length > 0;
   const mixture: Mixture = {
     state: stateOf(contents, kinds),

@@ -1,6 +1,7 @@
 /**
  * Whether mixing as planned would make a code or a hazardous property of one of the two disappear. That is dilution: no
- * treatment, and forbidden by the laws that know the code. What nobody determined cannot show it, and does not hide it.
+ * treatment, and forbidden by the laws that know the code. A code rests on what is known: where that part alone falls below
+ * the limit, what nobody determined of the other waste is no proof that the code stays.
  */
 import { phRead } from '../chemistry/ph-from-acid';
 import type { Figure } from '../quantities/figure';
@@ -40,12 +41,18 @@ export type Part = {
   readonly pH: Figure<'1'> | undefined;
 };
 
-/** Codes by law, of those that fire; and those of which nobody can say that they do not. */
+/** What is missing is the pH: of a mixture nobody can tell it beforehand, so no code that rests on it is called gone. */
+const restsOnPh = ({ standing, lacks }: Candidate): boolean =>
+  standing === 'open' && lacks.some((lack) => lack === 'pH' || lack === 'acid reserve');
+
+/** Codes by law, of those that fire; and those that stay, or of which only a pH or a person can say that they do not. */
 function codesOf(part: Part, law: Law) {
   const found = candidatesBy[law](mixtureFrom(part.contents, part.kinds, part.pH));
-  const codes = (standings: readonly Candidate['standing'][]) =>
-    new Set(found.filter(({ standing }) => standings.includes(standing)).map(({ code }) => code));
-  return { fires: codes(['fires']), stays: codes(['fires', 'open', 'judgement']) };
+  const codes = (which: (one: Candidate) => boolean) => new Set(found.filter(which).map(({ code }) => code));
+  return {
+    fires: codes(({ standing }) => standing === 'fires'),
+    stays: codes((one) => one.standing === 'fires' || one.standing === 'judgement' || restsOnPh(one)),
+  };
 }
 
 function mixedPart(a: Part, b: Part): Part {

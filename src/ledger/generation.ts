@@ -1,7 +1,7 @@
 /** The wastes that arose, as the counting of a month takes them, and all that stands on site. */
-import { densityOf } from '../chemistry/density';
 import { weighed } from '../chemistry/evidence';
 import { loadOf } from '../chemistry/load';
+import { densityToWeigh } from '../chemistry/usual-density';
 import { type Expression, expression, plus, times } from '../quantities/expression';
 import { exact, type Figure, given, workedOut } from '../quantities/figure';
 import type { Arising } from '../rules/quantities/counting';
@@ -16,12 +16,12 @@ import { originOf } from './waste-origin';
 type Part = { readonly of: 'volume' | 'mass'; readonly kg: Expression };
 
 /** What of a waste is liquid and what is solid, each by mass. */
-function partsOf(state: State, { streamId, liquid, solid }: StreamLogged): readonly Part[] {
+function partsOf(state: State, { streamId, stream, liquid, solid }: StreamLogged): readonly Part[] {
   const liquor = liquid && liquorOf(state, streamId);
   const load = liquor && loadOf(liquor, streamId);
   const wet = solid && weighed(solid.wetMass, `stream/${streamId}/wet-mass`, 'Waste, wet', solid.massSpread);
   return [
-    ...(load ? [{ of: 'volume' as const, kg: times(load.volume, densityOf(load)) }] : []),
+    ...(load ? [{ of: 'volume' as const, kg: times(load.volume, densityToWeigh(load, [stream])) }] : []),
     ...(wet ? [{ of: 'mass' as const, kg: expression(wet) }] : []),
   ];
 }

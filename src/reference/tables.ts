@@ -150,6 +150,8 @@ export const liquor = z
     strongAcidFrom: Ranged,
     /** Of a drained wet solid, by kind of waste; a kind that is not named holds nobody knows how much. */
     moisture: z.record(z.string(), Ranged),
+    /** Of a liquor of which nobody determined what is dissolved in it, by kind of waste. */
+    usualDensity: z.record(z.string(), Ranged),
   })
   .parse(liquorJson);
 

@@ -162,7 +162,7 @@ export function refusalWords(refusal: Refusal): string {
     case 'finding-closed':
       return 'This finding is closed already.';
     case 'would-dilute':
-      return `${refusal.details.codes.join(', ')} would be gone by mixing. That is dilution: no treatment, and forbidden (${dilutionLaws(refusal.details.laws)}). Keep the two apart.`;
+      return `${refusal.details.codes.join(', ')} would be gone by mixing, by what is known. That is dilution: no treatment, and forbidden (${dilutionLaws(refusal.details.laws)}). Keep the two apart.`;
     case 'contents-doubtful':
       return 'Nobody knows for sure what is in it. Do not add; choose another container.';
     case 'more-than-held':

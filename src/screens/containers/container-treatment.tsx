@@ -90,7 +90,8 @@ export function ContainerTreatment(props: WithFigures) {
   const all = container.treatmentIds.flatMap((id) => state.treatments.get(id) ?? []);
   const running = runningTreatment(state, container.body.containerId);
   const holds = container.contents.length > 0;
-  if (!holds && all.length === 0 && container.benchTests.length === 0) return null;
+  const nothingBehind = all.length === 0 && container.benchTests.length === 0;
+  if ((!holds || container.doubtfulSince !== null) && nothingBehind) return null;
   return (
     <Part rule title={w.container} width="edge">
       <Rows>
@@ -101,7 +102,7 @@ export function ContainerTreatment(props: WithFigures) {
             <BehindRow key={treatment.body.treatmentId} treatment={treatment} />
           ))}
         <BenchRows state={state} container={container} />
-        {holds && <Ways {...props} />}
+        {holds && container.doubtfulSince === null && <Ways {...props} />}
       </Rows>
     </Part>
   );

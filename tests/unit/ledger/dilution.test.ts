@@ -76,9 +76,20 @@ describe('a waste with silver', () => {
     expect(refusedFor(plan(much, little, 'us-federal', '5'))).toEqual(['D011']);
   });
 
-  it('may be mixed where nobody knows what the other holds: then nothing is said to be gone', () => {
+  it('is not mixed with what nobody tested, where its own silver alone would fall below the limit', () => {
     const unknown = water(2, '40', [], '0.1');
-    expect(refusedFor(plan(silver, unknown, 'us-federal', '30'))).toBeNull();
+    expect(refusedFor(plan(silver, unknown, 'us-federal', '30'))).toEqual(['D011']);
+    // With 5 L: 8 mg/L by what is known, still D011.
+    expect(plan(silver, unknown, 'us-federal', '5').ok).toBe(true);
+  });
+
+  it('keeps a code that rests on a pH which nobody can tell before it is mixed', () => {
+    const acid = water(1, '10', told({}), '0.5');
+    const unknown: PlainBody = {
+      ...(water(2, '40', told({}), '0.1') as Extract<PlainBody, { kind: 'stream-logged' }>),
+      liquid: { volume: litres('40'), findings: told({}), freeAcid: [] },
+    };
+    expect(plan(acid, unknown, 'us-federal', '30').ok).toBe(true);
   });
 
   it('names the text of each law that forbids it', () => {

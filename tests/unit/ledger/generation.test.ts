@@ -152,6 +152,24 @@ describe('wastes of a month', () => {
   });
 });
 
+describe('a liquor of which nobody determined anything', () => {
+  it('is not weighed as water: the high end is that of the heaviest such liquor', () => {
+    const unknown: PlainBody = {
+      kind: 'stream-logged',
+      v: 1,
+      streamId: id('50', 1),
+      batchId: null,
+      stepId: null,
+      stream: 'leach-liquor',
+      liquid: { volume: litres('4.00'), findings: [], freeAcid: [] },
+    };
+    const { nonAcute } = month(written(unknown));
+    expect(nonAcute.high.gte(5.2)).toBe(true);
+    const state = written(unknown, can(1), pour(1, 1, '4.00'));
+    expect(onSite(state).total?.high.gte(5.2)).toBe(true);
+  });
+});
+
 describe('what stands on site', () => {
   it('is what is in containers and what is in none, less what is gone', () => {
     const poured = [liquor(1, '10.0'), can(1, '20'), pour(1, 1, '4.0')];

@@ -34,13 +34,28 @@ export function massOfStream(state: State, { body }: StreamState): Figure<'kg'> 
     : workedOut({ sentence: 'Waste, by mass', unit: 'kg', formula: plus(...parts) });
 }
 
+/** What was found and nobody knows yet: it has no mass, and belongs to the month in which it was found. */
+const foundOf = ({ body, doubtfulSince, contents }: ContainerState): Arising[] =>
+  doubtfulSince === null || contents.length > 0
+    ? []
+    : [
+        {
+          id: body.containerId,
+          at: doubtfulSince,
+          what: 'not determined',
+          kg: null,
+          acute: 'no',
+          origin: { kind: 'generated' },
+        },
+      ];
+
 const made = new WeakMap<State, readonly Arising[]>();
 
-/** Every waste that was logged; which of them a month counts is for the rules (`generatorMonth`). Made once for a state. */
+/** Every waste that was logged, and what was found and is not determined; which of them a month counts is for the rules (`generatorMonth`). Made once for a state. */
 export function arisings(state: State): readonly Arising[] {
   const known = made.get(state);
   if (known) return known;
-  const all = [...state.streams.values()].map(
+  const logged = [...state.streams.values()].map(
     (stream): Arising => ({
       id: stream.body.streamId,
       at: stream.at,
@@ -50,6 +65,7 @@ export function arisings(state: State): readonly Arising[] {
       origin: originOf(state, stream),
     }),
   );
+  const all = [...logged, ...[...state.containers.values()].flatMap(foundOf)];
   made.set(state, all);
   return all;
 }

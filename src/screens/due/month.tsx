@@ -1,7 +1,7 @@
 /** One month: what is counted and what is not, by which rule, and the category that it speaks for. */
 import { type MonthHeld, monthHeld } from '../../ledger/quantities-now';
 import type { Judged } from '../../rules/quantities/counting';
-import { FigureValue } from '../../ui/figure-value';
+import { FigureValue, unbroken } from '../../ui/figure-value';
 import { Mark } from '../../ui/marks';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
@@ -22,12 +22,13 @@ const isMonth = (text: string): boolean => /^\d{4}-(0[1-9]|1[0-2])$/.test(text);
 function JudgedRow({ judged }: { readonly judged: Judged }) {
   const { state, sign } = useShell();
   const { arising, lacks } = judged;
+  const found = state.value.containers.get(arising.id)?.body;
   return (
     <Row
-      title={streamTitle(state.value, arising.id)}
+      title={found ? w.foundIn(unbroken(found.code)) : streamTitle(state.value, arising.id)}
       second={lacks.length > 0 ? w.lacks(lacks) : undefined}
       figure={arising.kg ? <FigureValue {...shown(arising.kg, sign.value)} /> : <span>{w.noMass}</span>}
-      href={`#/due/wastes/${arising.id}`}
+      href={found ? `#/containers/${arising.id}` : `#/due/wastes/${arising.id}`}
     />
   );
 }

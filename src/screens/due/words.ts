@@ -171,6 +171,7 @@ export const dueWords = {
   } satisfies Record<Category, string>,
   candidate: 'Candidate, for this month alone. Your authority confirms.',
   atHigh: (category: string) => `By the high end: ${category.toLowerCase()}.`,
+  foundIn: (code: string) => `${code}: found, not determined`,
   unweighed: 'What has no mass is not in it: it may be higher.',
   entered: (what: string) => `Entered: ${what}`,
   // One waste

@@ -170,6 +170,22 @@ describe('a liquor of which nobody determined anything', () => {
   });
 });
 
+describe('what was found and nobody knows', () => {
+  it('is counted in the month in which it was found, without a mass, until somebody says what it is', () => {
+    const doubt: PlainBody = {
+      kind: 'container-marked',
+      v: 1,
+      containerId: id('c0', 1),
+      mark: 'contents-doubtful',
+      doubt: 'found',
+    };
+    const { unweighed } = month(written(can(1), doubt));
+    expect(unweighed.map(({ id: of }) => of)).toEqual([id('c0', 1)]);
+    // Waste that was counted as it was logged is not counted again because somebody doubts it.
+    expect(month(written(liquor(1, '2.0'), can(1), pour(1, 1, '2.0'), doubt)).unweighed).toEqual([]);
+  });
+});
+
 describe('what stands on site', () => {
   it('is what is in containers and what is in none, less what is gone', () => {
     const poured = [liquor(1, '10.0'), can(1, '20'), pour(1, 1, '4.0')];

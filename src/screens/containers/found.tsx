@@ -37,6 +37,8 @@ export function FoundContainer() {
     ...emptyVessel(),
     // What it is made of and what it takes is seldom written on it.
     material: 'other' as const,
+    // Until somebody looks, it may be under pressure.
+    cap: 'tight' as const,
     capacity: typed('L'),
     doubt: 'found' as const,
     level: typed('L'),

@@ -70,11 +70,12 @@ describe('somebody says what is in a container', () => {
   test('nothing may be added before it, and something after it', () => {
     const scribe = inDoubt();
     scribe.write(wash(2, '1'));
+    // So little that no property of what is there goes by it.
     const more: Intention = {
       do: 'place-stream',
       streamId: id('50', 2),
       containerId: one,
-      amount: litres('1'),
+      amount: litres('0.1'),
     };
     expect(scribe.tries(more)).toMatchObject({ ok: false, refusal: { code: 'contents-doubtful' } });
     expect(codes(scribe)).toContain('contents-doubtful');

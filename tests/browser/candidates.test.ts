@@ -72,7 +72,7 @@ test('what the laws make of a can is there offline, by keyboard, and what the co
   await label.waitFor();
   const says = await label.getAttribute('aria-label');
   expect(says).toMatch(/H317/);
-  expect(says, 'one word takes no other hazard off the label, and does not confirm it').toMatch(/H318/);
+  expect(says, 'one word takes no other hazard off the label, and does not confirm it').toMatch(/H314/);
   expect(says).toMatch(/[Cc]andidate/);
   expectClean(page);
 });

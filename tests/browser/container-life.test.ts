@@ -82,7 +82,9 @@ test.each([
   await follow(page, 'Say what it is');
   await titled(page, /what it is$/).waitFor();
   await pick(page, 'Kind of waste', /^Wash water/);
-  await fill(page, 'Copper', '0.3');
+  // As much as keeps every property of what is poured in: nothing is diluted.
+  await fill(page, 'Copper', '1.2');
+  await fill(page, 'Nickel', '0.6');
   await pick(page, 'Who says so', /^Joost/);
   await expectAccessible(page);
   await tap(page, 'That is what it is');

@@ -81,21 +81,32 @@ export async function openPhone({ width, height, dark = false, camera }: Phone):
 /** No console error, uncaught error or breach of the security policy so far, in any page of this phone. */
 export const expectClean = (page: Page): void => expect(troubles.get(page.context())).toEqual([]);
 
+const heightOf = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollHeight);
+
+/**
+ * What a program finds wrong with all of the page. A row half behind the foot of the page would count as too small a target,
+ * though it scrolls, so the page is looked at whole; one that outgrew the room meanwhile is looked at again.
+ */
+async function wrongWith(page: Page, size: { readonly width: number; readonly height: number } | null) {
+  for (;;) {
+    const room = Math.max(size?.height ?? 0, await heightOf(page)) + 600;
+    if (size) await page.setViewportSize({ width: size.width, height: room });
+    const { violations } = await page.evaluate(() =>
+      (globalThis as unknown as { axe: typeof axe }).axe.run({
+        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+        rules: { 'target-size': { enabled: true } },
+      }),
+    );
+    if (!size || (await heightOf(page)) <= room) return violations;
+  }
+}
+
 /** The page as it stands breaks no rule of WCAG 2.2 A and AA, nor a best practice, that a program can check. */
 export async function expectAccessible(page: Page): Promise<void> {
-  // A row half behind the foot of the page would count as too small a target, though it scrolls: look at all of it, with
-  // room for what a page still learns and adds.
   const size = page.viewportSize();
-  const all = await page.evaluate(() => document.documentElement.scrollHeight);
-  if (size) await page.setViewportSize({ width: size.width, height: Math.max(size.height, all) + 600 });
   // Evaluated by the browser's own debugger, which the security policy of the page does not reach.
   await page.evaluate(axe.source);
-  const { violations } = await page.evaluate(() =>
-    (globalThis as unknown as { axe: typeof axe }).axe.run({
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-      rules: { 'target-size': { enabled: true } },
-    }),
-  );
+  const violations = await wrongWith(page, size);
   if (size) await page.setViewportSize(size);
   const list = violations.map(({ id, impact, help, nodes }) =>
     [

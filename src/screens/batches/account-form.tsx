@@ -4,15 +4,15 @@ import * as z from 'zod/mini';
 import { acidFault } from '../../chemistry/evidence-faults';
 import type { Charge, Recovery } from '../../ledger/entries/accounts';
 import type { Intention } from '../../ledger/intention';
-import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { SelectField } from '../../ui/select-field';
 import { Begun } from '../begun';
-import { Fault, useWriting } from '../fault';
+import { useWriting } from '../fault';
 import { readTyped, Typed, typed, useForm } from '../form';
 import { Frame } from '../frame';
+import { KeepButton } from '../keep-button';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
 import { useTried } from '../tried';
@@ -149,14 +149,7 @@ export function AccountForm({ at }: { readonly at: Readonly<Record<string, strin
     <Frame
       title={w.formTitle(unbroken(state.value.batches.get(batchId)?.body.code ?? ''))}
       ways={[{ label: words.back, href: `#/batches/${batchId}` }]}
-      actions={
-        <>
-          <Fault words={fault} />
-          <Button look="primary" disabled={busy} onTap={() => void keep()}>
-            {w.keep}
-          </Button>
-        </>
-      }
+      actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.keep} />}
     >
       {kept === null && <Begun form={form} />}
       <Part>

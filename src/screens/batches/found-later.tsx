@@ -1,7 +1,6 @@
 /** What was found out of a logged liquid later: a strip, a titration, a laboratory's number. It stands beside the rest. */
 import * as z from 'zod/mini';
 import { liquorOf } from '../../ledger/container-load';
-import { Button } from '../../ui/button';
 import { Part } from '../../ui/page';
 import { TextField } from '../../ui/text-field';
 import { streamTitle } from '../amounts';
@@ -11,6 +10,7 @@ import { containerWords } from '../containers/words';
 import { Fault, useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
+import { KeepButton } from '../keep-button';
 import { useShell } from '../shell';
 import { given, useTried } from '../tried';
 import { momentStated, When, WhenDraft } from '../when';
@@ -58,14 +58,7 @@ export function FoundLater({ at }: { readonly at: Readonly<Record<string, string
       title={w.laterTitle}
       second={w.laterSecond(streamTitle(state.value, streamId))}
       ways={ways}
-      actions={
-        <>
-          <Fault words={fault} />
-          <Button look="primary" disabled={busy} onTap={() => void keep()}>
-            {w.laterKeep}
-          </Button>
-        </>
-      }
+      actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.laterKeep} />}
     >
       <Begun form={form} />
       <Part>

@@ -2,13 +2,13 @@
 import * as z from 'zod/mini';
 import { nextCode } from '../../ledger/decisions/codes';
 import type { Feed } from '../../ledger/entries/batches';
-import { Button } from '../../ui/button';
 import { Choices } from '../../ui/choices';
 import { Part } from '../../ui/page';
 import { TextField } from '../../ui/text-field';
-import { Fault, useWriting } from '../fault';
+import { useWriting } from '../fault';
 import { readTyped, Typed, typed, useForm } from '../form';
 import { Frame } from '../frame';
+import { KeepButton } from '../keep-button';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
 import { useTried } from '../tried';
@@ -52,14 +52,7 @@ export function NewBatch() {
     <Frame
       title={w.newTitle}
       ways={[{ label: words.back, href: '#/batches' }]}
-      actions={
-        <>
-          <Fault words={fault} />
-          <Button look="primary" disabled={busy} onTap={() => void keep()}>
-            {w.keep}
-          </Button>
-        </>
-      }
+      actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.keep} />}
     >
       <Part>
         <NumberField

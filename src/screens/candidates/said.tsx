@@ -3,15 +3,15 @@ import { Scheme } from '../../ledger/entries/candidates';
 import type { ContainerState } from '../../ledger/state';
 import { codeText } from '../../paperwork/candidate-words';
 import { calendarDay } from '../../rules/clocks/calendar-day';
-import { Button } from '../../ui/button';
 import { Choices } from '../../ui/choices';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { PhotoField } from '../../ui/photo-field';
 import { Begun } from '../begun';
-import { Fault, useWriting } from '../fault';
+import { useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
+import { KeepButton } from '../keep-button';
 import { usePhotos } from '../photos/use-photos';
 import { useShell } from '../shell';
 import { faultless, given, useTried } from '../tried';
@@ -68,14 +68,7 @@ function SaidForm({ container, about }: { readonly container: ContainerState; re
       title={about ? w.sayTitle(codeText(about.code)) : w.anotherTitle(unbroken(container_))}
       second={about ? w.saySecond : w.anotherSecond}
       ways={[{ label: words.back, href: `#/${back}` }]}
-      actions={
-        <>
-          <Fault words={fault} />
-          <Button look="primary" disabled={busy} onTap={() => void keep()}>
-            {w.keep}
-          </Button>
-        </>
-      }
+      actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.keep} />}
     >
       <Begun form={form} />
       <Part>

@@ -7,9 +7,10 @@ import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { PhotoField } from '../../ui/photo-field';
 import { TextField } from '../../ui/text-field';
-import { Fault, useWriting } from '../fault';
+import { useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
+import { KeepButton } from '../keep-button';
 import { usePhotos } from '../photos/use-photos';
 import { useShell } from '../shell';
 import { given, useTried } from '../tried';
@@ -56,14 +57,7 @@ function ChangeForm({ container }: { readonly container: ContainerState }) {
     <Frame
       title={w.changeTitle(unbroken(body.code))}
       ways={[{ label: words.back, href: `#/containers/${containerId}` }]}
-      actions={
-        <>
-          <Fault words={fault} />
-          <Button look="primary" disabled={busy} onTap={() => void keep()}>
-            {w.keepChange}
-          </Button>
-        </>
-      }
+      actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.keepChange} />}
     >
       <Part>
         <VesselForm draft={form.value} onChange={form.change} tried={tried} />

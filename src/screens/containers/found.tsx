@@ -3,15 +3,15 @@ import * as z from 'zod/mini';
 import { nextCode } from '../../ledger/decisions/codes';
 import type { Amount } from '../../ledger/entries/containers';
 import { Photos } from '../../ledger/entries/photos';
-import { Button } from '../../ui/button';
 import { Choices } from '../../ui/choices';
 import { Part } from '../../ui/page';
 import { PhotoField } from '../../ui/photo-field';
 import { TextField } from '../../ui/text-field';
 import { Begun } from '../begun';
-import { Fault, useWriting } from '../fault';
+import { useWriting } from '../fault';
 import { readTyped, Typed, typed, useForm } from '../form';
 import { Frame } from '../frame';
+import { KeepButton } from '../keep-button';
 import { NumberField } from '../number-field';
 import { usePhotos } from '../photos/use-photos';
 import { useShell } from '../shell';
@@ -78,14 +78,7 @@ export function FoundContainer() {
       title={w.foundTitle}
       second={w.foundSecond}
       ways={[{ label: words.back, href: '#/containers' }]}
-      actions={
-        <>
-          <Fault words={fault} />
-          <Button look="primary" disabled={busy} onTap={() => void keep()}>
-            {w.keepFound}
-          </Button>
-        </>
-      }
+      actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.keepFound} />}
     >
       <Begun form={form} />
       <Part>

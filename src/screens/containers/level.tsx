@@ -4,15 +4,15 @@ import { nothing, unitsOf } from '../../ledger/amounts';
 import type { Amount } from '../../ledger/entries/containers';
 import { Photos } from '../../ledger/entries/photos';
 import { levelAgainst } from '../../ledger/level-against';
-import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { PhotoField } from '../../ui/photo-field';
 import { TextField } from '../../ui/text-field';
 import { heldText } from '../amounts';
-import { Fault, useWriting } from '../fault';
+import { useWriting } from '../fault';
 import { readTyped, Typed, typed, useForm } from '../form';
 import { Frame } from '../frame';
+import { KeepButton } from '../keep-button';
 import { NumberField } from '../number-field';
 import { usePhotos } from '../photos/use-photos';
 import { useShell } from '../shell';
@@ -60,14 +60,7 @@ export function ReadLevel({ at }: { readonly at: Readonly<Record<string, string>
       title={w.levelTitle(unbroken(container?.body.code ?? ''))}
       second={container?.doubtfulSince === null ? w.levelSecond(heldText(held, sign.value)) : undefined}
       ways={[{ label: words.back, href: `#/containers/${id}` }]}
-      actions={
-        <>
-          <Fault words={fault} />
-          <Button look="primary" disabled={busy} onTap={() => void keep()}>
-            {w.keepLevel}
-          </Button>
-        </>
-      }
+      actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.keepLevel} />}
     >
       <Part>
         <NumberField

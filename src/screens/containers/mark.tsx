@@ -15,6 +15,7 @@ import { heldText } from '../amounts';
 import { Fault, useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
+import { KeepButton } from '../keep-button';
 import { usePhotos } from '../photos/use-photos';
 import { PickOrWrite } from '../pick-or-write';
 import { useShell } from '../shell';
@@ -157,14 +158,7 @@ function MarkForm({ container, mark }: FormProps) {
       title={w.marked(unbroken(code), doingWords[mark].short)}
       second={contentsText(state.value, container)}
       ways={[{ label: words.back, href: `#/${page}/more` }]}
-      actions={
-        <>
-          <Fault words={fault} />
-          <Button look="primary" disabled={busy} onTap={() => void keep()}>
-            {w.keep}
-          </Button>
-        </>
-      }
+      actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.keep} />}
     >
       {mark === 'emptied' && holds && (
         <>

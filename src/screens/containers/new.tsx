@@ -5,12 +5,12 @@ import { Photos } from '../../ledger/entries/photos';
 import { contentsSide, streamSide } from '../../ledger/meeting-sides';
 import type { State } from '../../ledger/state';
 import { goesWith } from '../../safety/must-not-meet/matter';
-import { Button } from '../../ui/button';
 import { Part } from '../../ui/page';
 import { PhotoField } from '../../ui/photo-field';
-import { Fault, useWriting } from '../fault';
+import { useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
+import { KeepButton } from '../keep-button';
 import { usePhotos } from '../photos/use-photos';
 import { useShell } from '../shell';
 import { useTried } from '../tried';
@@ -60,14 +60,7 @@ export function NewContainer({ at }: Props) {
       title={w.newTitle}
       second={belongs(state.value, at)}
       ways={[{ label: words.back, href: '#/containers' }]}
-      actions={
-        <>
-          <Fault words={fault} />
-          <Button look="primary" onTap={() => void keep()} disabled={busy}>
-            {w.keepContainer}
-          </Button>
-        </>
-      }
+      actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.keepContainer} />}
     >
       <Part>
         <VesselForm draft={form.value} onChange={form.change} tried={tried} nextCode={nextCode('C', codes)} />

@@ -14,9 +14,10 @@ import { TextField } from '../../ui/text-field';
 import { contentsTitle } from '../amounts';
 import { type ApartRefusal, cardOf, cardThen, isApart, refusedFor } from '../apart/refused';
 import { RefusedTransfer } from '../apart/refused-transfer';
-import { Fault, useWriting } from '../fault';
+import { useWriting } from '../fault';
 import { readTyped, Typed, typed, useForm } from '../form';
 import { Frame } from '../frame';
+import { KeepButton } from '../keep-button';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
 import { useTried } from '../tried';
@@ -130,17 +131,13 @@ export function TakeOut({ at }: { readonly at: Readonly<Record<string, string>> 
       second={contentsTitle(state.value, id)}
       ways={[{ label: words.back, href: `#/containers/${id}` }]}
       actions={
-        <>
-          <Fault words={fault} />
+        <KeepButton fault={fault} busy={busy} keep={() => keep('move-contents')} label={w.takeItOut}>
           {refusal && mayHaveHappened(refusal) && (
             <Button disabled={busy} onTap={() => void keep('log-move-happened')}>
               {w.happenedAnyway}
             </Button>
           )}
-          <Button look="primary" disabled={busy} onTap={() => void keep('move-contents')}>
-            {w.takeItOut}
-          </Button>
-        </>
+        </KeepButton>
       }
     >
       <Part>

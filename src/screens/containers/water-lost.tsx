@@ -1,12 +1,12 @@
 /** Water that went off from a container: less liquid, with the same in it. */
 import * as z from 'zod/mini';
-import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { TextField } from '../../ui/text-field';
-import { Fault, useWriting } from '../fault';
+import { useWriting } from '../fault';
 import { readTyped, Typed, typed, useForm } from '../form';
 import { Frame } from '../frame';
+import { KeepButton } from '../keep-button';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
 import { given, useTried } from '../tried';
@@ -41,14 +41,7 @@ export function WaterLost({ at }: { readonly at: Readonly<Record<string, string>
       title={w.waterTitle(unbroken(container?.body.code ?? ''))}
       second={w.waterSecond}
       ways={[{ label: words.back, href: `#/containers/${id}` }]}
-      actions={
-        <>
-          <Fault words={fault} />
-          <Button look="primary" disabled={busy} onTap={() => void keep()}>
-            {w.keep}
-          </Button>
-        </>
-      }
+      actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.keep} />}
     >
       <Part>
         <NumberField

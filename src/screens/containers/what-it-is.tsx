@@ -5,7 +5,6 @@ import { ContentsDetermined } from '../../ledger/entries/containers';
 import { Photos } from '../../ledger/entries/photos';
 import type { ContainerState } from '../../ledger/state';
 import { StreamKind } from '../../safety/stream-kind';
-import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { PhotoField } from '../../ui/photo-field';
@@ -21,6 +20,7 @@ import { Begun } from '../begun';
 import { Fault, useWriting } from '../fault';
 import { type Form, useForm } from '../form';
 import { Frame } from '../frame';
+import { KeepButton } from '../keep-button';
 import { usePhotos } from '../photos/use-photos';
 import { PickOrWrite } from '../pick-or-write';
 import { useShell } from '../shell';
@@ -193,14 +193,7 @@ function WhatItIsForm({ container }: { readonly container: ContainerState }) {
       title={w.determineTitle(unbroken(code))}
       second={w.determineSecond}
       ways={[{ label: words.back, href: `#/containers/${containerId}` }]}
-      actions={
-        <>
-          <Fault words={fault} />
-          <Button look="primary" disabled={busy} onTap={() => void keep()}>
-            {w.keepWhatItIs}
-          </Button>
-        </>
-      }
+      actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.keepWhatItIs} />}
     >
       <Begun form={form} />
       <Part>

@@ -2,7 +2,6 @@
 import type { BenchTestState, ContainerState } from '../../ledger/state';
 import { formatWritten } from '../../quantities/format';
 import { baseIds, bases } from '../../reference/tables';
-import { Button } from '../../ui/button';
 import { Choices } from '../../ui/choices';
 import { unbroken } from '../../ui/figure-value';
 import { Mark } from '../../ui/marks';
@@ -12,9 +11,10 @@ import { SelectField } from '../../ui/select-field';
 import { amountText, contentsTitle, momentText } from '../amounts';
 import { Begun } from '../begun';
 import { Nowhere } from '../checklist/nowhere';
-import { Fault, useWriting } from '../fault';
+import { useWriting } from '../fault';
 import { type Form, useForm } from '../form';
 import { Frame } from '../frame';
+import { KeepButton } from '../keep-button';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
 import { useTried } from '../tried';
@@ -133,14 +133,7 @@ function Bench({ container }: { readonly container: ContainerState }) {
       title={w.benchTitle(unbroken(code))}
       second={contentsTitle(state.value, containerId) || w.benchSecond}
       ways={[{ label: words.back, href: `#/containers/${containerId}` }]}
-      actions={
-        <>
-          <Fault words={fault} />
-          <Button look="primary" disabled={busy} onTap={() => void keep()}>
-            {w.keepBench}
-          </Button>
-        </>
-      }
+      actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.keepBench} />}
     >
       <Begun form={form} />
       <Part>

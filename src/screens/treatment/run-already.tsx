@@ -1,13 +1,13 @@
 /** A treatment that was begun before anything here allowed it: the record takes the truth, and marks it. */
 import type { ContainerState } from '../../ledger/state';
-import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { TextField } from '../../ui/text-field';
 import { Nowhere } from '../checklist/nowhere';
-import { Fault, useWriting } from '../fault';
+import { useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
+import { KeepButton } from '../keep-button';
 import { useShell } from '../shell';
 import { given, useTried } from '../tried';
 import { momentStated, When } from '../when';
@@ -42,14 +42,7 @@ function Already({ container }: { readonly container: ContainerState }) {
       title={w.alreadyTitle(unbroken(code))}
       second={w.alreadySecond}
       ways={[{ label: words.back, href: `#/treatment/begin/${containerId}` }]}
-      actions={
-        <>
-          <Fault words={fault} />
-          <Button look="primary" disabled={busy} onTap={() => void keep()}>
-            {w.alreadyWrite}
-          </Button>
-        </>
-      }
+      actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.alreadyWrite} />}
     >
       <StageFields form={form} tried={tried} />
       <Part rule>

@@ -16,9 +16,10 @@ import { SelectField } from '../../ui/select-field';
 import { cardThen } from '../apart/refused';
 import { Begun } from '../begun';
 import { Nowhere } from '../checklist/nowhere';
-import { Fault, useWriting } from '../fault';
+import { useWriting } from '../fault';
 import { readTyped, Typed, typed, useForm } from '../form';
 import { Frame, hour } from '../frame';
+import { KeepButton } from '../keep-button';
 import { NumberField } from '../number-field';
 import { agentName } from '../record/treatment-words';
 import { useShell } from '../shell';
@@ -104,14 +105,7 @@ function Dose({ treatment }: { readonly treatment: TreatmentState }) {
       title={w.doseTitle(code)}
       second={w.doseSecond}
       ways={[{ label: words.back, href: `#/treatment/${treatmentId}` }]}
-      actions={
-        <>
-          <Fault words={fault} />
-          <Button look="primary" disabled={busy} onTap={() => void keep()}>
-            {w.keepDose}
-          </Button>
-        </>
-      }
+      actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.keepDose} />}
     >
       <Begun form={form} />
       <Part>

@@ -4,7 +4,6 @@ import type { TreatmentState } from '../../ledger/state';
 import { lastPh } from '../../ledger/treatment';
 import { isAtEnd, stageOf } from '../../ledger/treatment-run';
 import { formatWritten } from '../../quantities/format';
-import { Button } from '../../ui/button';
 import { Choices } from '../../ui/choices';
 import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
@@ -12,9 +11,10 @@ import { Part } from '../../ui/page';
 import { TextField } from '../../ui/text-field';
 import { useNotAsked } from '../checklist/asked-rows';
 import { Nowhere } from '../checklist/nowhere';
-import { Fault, useWriting } from '../fault';
+import { useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
+import { KeepButton } from '../keep-button';
 import { useShell } from '../shell';
 import { given, useTried } from '../tried';
 import { momentStated, When, WhenDraft } from '../when';
@@ -78,14 +78,7 @@ function End({ treatment }: Props) {
       title={w.endTitle(unbroken(state.value.containers.get(containerId)?.body.code ?? ''))}
       second={w.endSecond}
       ways={[{ label: words.back, href: `#/treatment/${treatmentId}` }]}
-      actions={
-        <>
-          <Fault words={fault} />
-          <Button look="primary" disabled={busy} onTap={() => void keep()}>
-            {w.keepEnd}
-          </Button>
-        </>
-      }
+      actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.keepEnd} />}
     >
       <Part>
         <Choices

@@ -2,7 +2,6 @@
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { TreatmentState } from '../../ledger/state';
 import { metalSymbols, metals } from '../../reference/tables';
-import { Button } from '../../ui/button';
 import { Choices } from '../../ui/choices';
 import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
@@ -16,9 +15,10 @@ import { logWords } from '../batches/words';
 import { Begun } from '../begun';
 import { Nowhere } from '../checklist/nowhere';
 import { capital } from '../containers/load-table';
-import { Fault, useWriting } from '../fault';
+import { useWriting } from '../fault';
 import { type Form, useForm } from '../form';
 import { Frame } from '../frame';
+import { KeepButton } from '../keep-button';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
 import { useTried } from '../tried';
@@ -148,17 +148,13 @@ function Reading({ treatment }: { readonly treatment: TreatmentState }) {
       second={w.readingSecond}
       ways={[{ label: words.back, href: `#/treatment/${treatmentId}` }]}
       actions={
-        <>
-          <Fault words={fault} />
+        <KeepButton fault={fault} busy={busy} keep={keep} label={w.keepReading}>
           {tried && reads.nothing && (
             <Notice mark="wrong" role="alert">
               {w.nothingRead}
             </Notice>
           )}
-          <Button look="primary" disabled={busy} onTap={() => void keep()}>
-            {w.keepReading}
-          </Button>
-        </>
+        </KeepButton>
       }
     >
       <Begun form={form} />

@@ -97,6 +97,3 @@ export function landDisposal(waste: LandDisposal): readonly Candidate[] {
     ...underlying.map((element) => heldAgainst(element, `UTS ${element}`, 'underlying', waste)),
   ].filter((found) => found !== null);
 }
-
-/** No treatment; to be said wherever a standard is shown. */
-export const dilutionIsNoTreatment = cited(rcra.rules.dilution);

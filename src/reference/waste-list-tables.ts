@@ -35,18 +35,8 @@ const wrongIds = Object.keys(wasteListJson.wrong) as [WrongId, ...WrongId[]];
 export type WasteListRuleId = keyof typeof wasteListJson.rules;
 const ruleIds = Object.keys(wasteListJson.rules) as [WasteListRuleId, ...WasteListRuleId[]];
 
-/** Beginnings of words that all have to stand in a text. */
-const Words = z.array(z.array(z.string()).check(z.minLength(1)));
-
 const Kind = z.strictObject({
   name: z.string(),
-  words: Words,
-  /** Words that may as well say what another waste holds: they count only where nothing else names it. */
-  holds: z.optional(Words),
-  /** It is a thing that carries a waste: what it carries, named beside it, does not make it another kind. */
-  bearer: z.optional(z.literal(true)),
-  /** It is named by where it goes: only where no words say what it is or where it arises. */
-  destination: z.optional(z.literal(true)),
   /** The likeliest first. `only`: under the condition that `why` states, else not proposed. */
   entries: z
     .array(z.strictObject({ code: wasteCode, why: z.string(), only: z.optional(z.literal(true)) }))
@@ -63,10 +53,7 @@ export const wasteList = z
     /** Chapters in the order in which they are looked through; "99": codes that end so. */
     order: z.array(z.strictObject({ chapters: z.array(z.string()), says: z.string() })),
     entries: z.record(wasteCode, Entry),
-    views: z.record(
-      z.enum(workViews),
-      z.strictObject({ name: z.string(), says: z.string(), words: Words, ...told }),
-    ),
+    views: z.record(z.enum(workViews), z.strictObject({ name: z.string(), says: z.string(), ...told })),
     /** Codes that are not to be taken, and why. */
     wrong: z.record(z.enum(wrongIds), z.strictObject({ codes: z.array(Code), says: z.string(), ...told })),
     kinds: z.record(z.enum(wasteKinds), Kind),

@@ -5,10 +5,10 @@
 import * as z from 'zod/mini';
 import { reactivity } from '../../src/reference/reactivity-tables';
 import { cellsBetween, chartCell, isRefused } from '../../src/safety/must-not-meet/chart';
-import { thingsOfGroups } from '../../src/safety/must-not-meet/matter';
 import { meetings } from '../../src/safety/must-not-meet/meetings';
 import type { Check, Outcome } from './outcome';
 import { sameSet } from './sets';
+import { thingsOfGroups } from './things-of-groups';
 
 const Group = z.union([
   z.int().check(z.positive()),

@@ -6,7 +6,7 @@ import * as z from 'zod/mini';
 import { wasteKinds, wasteList, workViews } from '../../src/reference/waste-list-tables';
 import { euHpCandidates } from '../../src/rules/eu-hp/candidates';
 import { type WasteAsked, wasteListEntries } from '../../src/rules/waste-list/entries';
-import { kindFromWords, viewFromWords } from '../../src/rules/waste-list/kind-from-words';
+import { kindFromWords, viewFromWords } from './kind-of-words';
 import { MixtureInput, mixtureOf, stateNamed } from './mixture-input';
 import type { Check, Outcome } from './outcome';
 

@@ -1,11 +1,29 @@
 /** The kind of waste, and what the work is seen as, out of words that a person wrote. */
-import {
-  type WasteKind,
-  type WorkView,
-  wasteKinds,
-  wasteList,
-  workViews,
-} from '../../reference/waste-list-tables';
+import * as z from 'zod/mini';
+import { type WasteKind, type WorkView, wasteKinds, workViews } from '../../src/reference/waste-list-tables';
+import kindWordsJson from './kind-words.json';
+
+/** Beginnings of words that all have to stand in a text. */
+const Words = z.array(z.array(z.string()).check(z.minLength(1)));
+
+const { kinds, views } = z
+  .strictObject({
+    about: z.string(),
+    kinds: z.record(
+      z.enum(wasteKinds),
+      z.strictObject({
+        words: Words,
+        /** Words that may as well say what another waste holds: they count only where nothing else names it. */
+        holds: z.optional(Words),
+        /** It is a thing that carries a waste: what it carries, named beside it, does not make it another kind. */
+        bearer: z.optional(z.literal(true)),
+        /** It is named by where it goes: only where no words say what it is or where it arises. */
+        destination: z.optional(z.literal(true)),
+      }),
+    ),
+    views: z.record(z.enum(workViews), Words),
+  })
+  .parse(kindWordsJson);
 
 const begins = (text: string, stem: string): boolean =>
   new RegExp(`(^|[^a-z])${stem.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}`).test(text);
@@ -33,10 +51,10 @@ const best = <T>(all: readonly T[], score: (one: T) => number): T | null => {
  */
 export function kindFromWords(written: string): WasteKind | null {
   const text = written.toLowerCase();
-  const score = (kind: WasteKind) => matched(text, wasteList.kinds[kind].words);
-  const bearers = wasteKinds.filter((kind) => wasteList.kinds[kind].bearer);
-  const bySource = wasteKinds.filter((kind) => !wasteList.kinds[kind].destination);
-  const byContent = (kind: WasteKind) => matched(text, wasteList.kinds[kind].holds ?? []);
+  const score = (kind: WasteKind) => matched(text, kinds[kind].words);
+  const bearers = wasteKinds.filter((kind) => kinds[kind].bearer);
+  const bySource = wasteKinds.filter((kind) => !kinds[kind].destination);
+  const byContent = (kind: WasteKind) => matched(text, kinds[kind].holds ?? []);
   return (
     best(bearers, score) ?? best(bySource, score) ?? best(bySource, byContent) ?? best(wasteKinds, score)
   );
@@ -45,5 +63,5 @@ export function kindFromWords(written: string): WasteKind | null {
 /** What the work is seen as; null where the words say nothing other than what this trade does, or say what it is not. */
 export const viewFromWords = (written: string): WorkView | null => {
   const text = written.toLowerCase().replaceAll(/\b(no|not|never|without)\b[^,;.]*/g, '');
-  return best(workViews, (view) => matched(text, wasteList.views[view].words));
+  return best(workViews, (view) => matched(text, views[view]));
 };

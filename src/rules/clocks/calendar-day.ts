@@ -46,15 +46,20 @@ export function calendarDay(at: string, zone: string): string {
 /** How long something may last, in whole calendar units. */
 export type Period = { readonly count: number; readonly unit: 'days' | 'months' | 'years' };
 
+/** A day is written with four digits of its year, so that days in order are texts in order. */
+const lastWritten = '9999-12-31';
+
 /**
  * The day so long after a day; where a month has no such day, its last. With days, the day itself is day 0.
+ * The last that can be written stands for any later one: a limit mistyped by millions leaves every page readable.
  * Source: Regulation (EEC, Euratom) 1182/71, article 3(1) and (2)(c) (from memory); the US Federal Rules of Civil
  * Procedure, rule 6(a)(1), count days in the same way.
  * @example dayAfter('2028-02-29', { count: 1, unit: 'years' }) // '2029-02-28'
  */
 export function dayAfter(day: string, { count, unit }: Period): string {
   const add = { days: addDays, months: addMonths, years: addYears }[unit];
-  return asDay(add(asDate(day), count));
+  const after = add(asDate(day), count);
+  return after <= asDate(lastWritten) ? asDay(after) : lastWritten;
 }
 
 /** Calendar days from one day to another, negative when the second is earlier. @example daysBetween('2028-02-28', '2028-03-01') // 2 */

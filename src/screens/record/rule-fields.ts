@@ -13,7 +13,7 @@ import { Photos } from '../../ledger/entries/photos';
 import type { IntentionOf } from '../../ledger/intention';
 import type { StartingPoint } from '../../rules/starting-points';
 import { type FieldRead, readTyped, Typed } from '../form';
-import { given, missing } from '../tried';
+import { given, givenPhotos, missing } from '../tried';
 import { words } from '../words';
 import { ruleWords } from './rule-words';
 import { saidFaults, saidOf, saidShape } from './said-fields';
@@ -53,8 +53,20 @@ export const takesAmount = (rule: RuleName): rule is AmountRule => Object.hasOwn
 /** Days, walks and years are whole; kilograms and litres need not be. */
 const isWhole = (rule: AmountRule): boolean => ['days', 'years'].includes(units[rule][0]);
 
+/** More is a slip of the finger: a hundred years, a thousand tonnes. Source: reasoned. */
+const most: Readonly<Record<string, number>> = {
+  '%': 100,
+  days: 36_525,
+  years: 100,
+  kg: 1_000_000,
+  lb: 2_000_000,
+  L: 100_000,
+  'US gal': 25_000,
+};
+
 export function readAmount(rule: AmountRule, { amount }: RuleFields): FieldRead<string> {
-  const read = readTyped(amount, { aboveZero: true, ...(rule === 'fill-limit' ? { most: 100 } : {}) });
+  const limit = most[amount.unit];
+  const read = readTyped(amount, { aboveZero: true, ...(limit === undefined ? {} : { most: limit }) });
   return read.state === 'written' && isWhole(rule) && read.written.value.includes('.')
     ? { state: 'wrong', fault: words.number.whole }
     : read;
@@ -133,7 +145,7 @@ export function ruleIntention(rule: UsualRule, fields: RuleFields): IntentionOf<
       saidOn: fields.saidOn,
       ...given('document', fields.document),
       ...takenFrom(fields),
-      ...(fields.photos.length > 0 ? { photos: fields.photos } : {}),
+      ...givenPhotos(fields.photos),
     }
   );
 }

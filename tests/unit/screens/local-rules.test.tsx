@@ -77,6 +77,17 @@ describe('rules of other kinds', () => {
     expect(state.value.rules.size).toBe(1);
   });
 
+  test('a number that no authority can have said is refused where it is typed', async () => {
+    const { shell, state } = await workshopInMemory();
+    open(shell, 'record/rules/storage-days');
+    await user.type(screen.getByLabelText('How long may waste stay?'), '99999999');
+    await user.type(screen.getByLabelText('Who said so'), 'County office');
+    await user.type(screen.getByLabelText('When'), '2026-05-12');
+    await tap('Keep this rule');
+    expect(screen.getByText('At most 36525 days. Check the number and its unit.')).toBeTruthy();
+    expect(state.value.rules.size).toBe(0);
+  });
+
   test('each that is needed has its row, and what holds while it is not entered', async () => {
     const { shell } = await workshopInMemory();
     open(shell, 'record/rules');

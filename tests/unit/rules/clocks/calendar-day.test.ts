@@ -67,6 +67,12 @@ describe('calendar days', () => {
     expect(dayAfter('2026-01-31', { count: 1, unit: 'months' })).toBe('2026-02-28');
   });
 
+  it('what no calendar reaches is the last day that can be written, and still later than any other', () => {
+    for (const count of [99_999_999, 3_000_000])
+      expect(dayAfter('2026-03-02', { count, unit: 'days' })).toBe('9999-12-31');
+    expect(dayAfter('9999-12-30', { count: 1, unit: 'days' })).toBe('9999-12-31');
+  });
+
   it('2100 has no leap day, 2000 had one', () => {
     expect(daysOfMonth('2100-02').last).toBe('2100-02-28');
     expect(daysOfMonth('2000-02').last).toBe('2000-02-29');

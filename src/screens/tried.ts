@@ -1,5 +1,6 @@
 /** After a try to go on, faults show at every field and the first one has the focus, wherever it is on the page. */
 import { useEffect, useState } from 'preact/hooks';
+import type { Photo } from '../ledger/entries/photos';
 import { words } from './words';
 
 export function useTried(): { readonly tried: boolean; readonly tryNow: () => void } {
@@ -20,6 +21,10 @@ export const missing = (text: string, fault: string = words.text.missing): strin
 /** A field that may stay empty is left out of what is written. @example given('phone', ' ') // {} */
 export const given = <K extends string>(key: K, text: string): { readonly [P in K]?: string } =>
   text.trim() === '' ? {} : ({ [key]: text.trim() } as { readonly [P in K]: string });
+
+/** None is left out likewise. */
+export const givenPhotos = (photos: readonly Photo[]): { readonly photos?: Photo[] } =>
+  photos.length === 0 ? {} : { photos: [...photos] };
 
 /** Whether a form has no fault. */
 export const faultless = (faults: Readonly<Record<string, string | undefined>>): boolean =>

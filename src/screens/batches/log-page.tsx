@@ -14,7 +14,7 @@ import { Fault } from '../fault';
 import type { Form } from '../form';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
-import { useTried } from '../tried';
+import { given, useTried } from '../tried';
 import { momentStated, When } from '../when';
 import { refusalWords, streamName, words } from '../words';
 import { IntoContainer, type IntoDraft } from './into-container';
@@ -53,10 +53,13 @@ export function LogPage<D extends Shared>({ batchId, kind, form, readable, lines
     const stream = stated(readable);
     await keeping.keep({ stream, amount: readable.amount, into, when }, seen, card);
   }
-  const stated = ({ part }: NonNullable<Readable>) => {
-    const looked = colour.trim() === '' ? {} : { colour: colour.trim() };
-    return { batchId, stepId: null, stream: kind, ...part, ...looked };
-  };
+  const stated = ({ part }: NonNullable<Readable>) => ({
+    batchId,
+    stepId: null,
+    stream: kind,
+    ...part,
+    ...given('colour', colour),
+  });
   if (readable && isApart(keeping.refusal))
     return (
       <NotInto

@@ -11,7 +11,7 @@ import { Frame } from '../frame';
 import { KeepButton } from '../keep-button';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
-import { useTried } from '../tried';
+import { given, useTried } from '../tried';
 import { words } from '../words';
 import { capacitorWords, eraWords, batchWords as w } from './words';
 
@@ -40,8 +40,8 @@ export function NewBatch() {
     const written = await write({
       do: 'open-batch',
       feed: { capacitors, era, mass: read.written },
-      ...(code.trim() === '' ? {} : { code: code.trim() }),
-      ...(note.trim() === '' ? {} : { note: note.trim() }),
+      ...given('code', code),
+      ...given('note', note),
     });
     const body = written?.[0]?.body;
     if (body?.kind !== 'batch-opened') return;

@@ -14,7 +14,7 @@ import { Frame } from '../frame';
 import { KeepButton } from '../keep-button';
 import { usePhotos } from '../photos/use-photos';
 import { useShell } from '../shell';
-import { faultless, given, useTried } from '../tried';
+import { faultless, given, givenPhotos, useTried } from '../tried';
 import { words } from '../words';
 import { candidatePath, candidatesPath } from './addresses';
 import { CodeFields, faultsOf, SaidDraft, WhoFields } from './said-fields';
@@ -56,7 +56,7 @@ function SaidForm({ container, about }: { readonly container: ContainerState; re
     const more = {
       ...given('document', document),
       ...given('note', note),
-      ...(photos.length > 0 ? { photos } : {}),
+      ...givenPhotos(photos),
     };
     if (!(await write({ do: 'answer-candidate', containerId, ...said, ...more }))) return;
     form.done();

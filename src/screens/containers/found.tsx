@@ -15,7 +15,7 @@ import { KeepButton } from '../keep-button';
 import { NumberField } from '../number-field';
 import { usePhotos } from '../photos/use-photos';
 import { useShell } from '../shell';
-import { given, useTried } from '../tried';
+import { given, givenPhotos, useTried } from '../tried';
 import { momentStated, When, WhenDraft } from '../when';
 import { words } from '../words';
 import { doubtWords, lifeWords as w } from './life-words';
@@ -64,7 +64,7 @@ export function FoundContainer() {
         ...intention,
         doubt: { doubt, ...given('note', note) },
         ...(level.state === 'written' ? { level: level.written as Amount } : {}),
-        ...(photos.length === 0 ? {} : { photos: [...photos] }),
+        ...givenPhotos(photos),
       },
       at,
     );

@@ -16,7 +16,7 @@ import { KeepButton } from '../keep-button';
 import { NumberField } from '../number-field';
 import { usePhotos } from '../photos/use-photos';
 import { useShell } from '../shell';
-import { given, useTried } from '../tried';
+import { given, givenPhotos, useTried } from '../tried';
 import { momentStated, When, WhenDraft } from '../when';
 import { words } from '../words';
 import { lifeWords as w } from './life-words';
@@ -47,7 +47,7 @@ export function ReadLevel({ at }: { readonly at: Readonly<Record<string, string>
     const level = {
       level: read.written as Amount,
       ...given('note', form.value.note),
-      ...(photos.length === 0 ? {} : { photos: [...photos] }),
+      ...givenPhotos(photos),
     };
     if (!(await write({ do: 'log-level', containerId: id, ...level }, when))) return;
     form.done();

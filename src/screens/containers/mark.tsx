@@ -19,7 +19,7 @@ import { KeepButton } from '../keep-button';
 import { usePhotos } from '../photos/use-photos';
 import { PickOrWrite } from '../pick-or-write';
 import { useShell } from '../shell';
-import { given, useTried } from '../tried';
+import { given, givenPhotos, useTried } from '../tried';
 import { momentStated, When, WhenDraft } from '../when';
 import { words } from '../words';
 import { contentsText } from './contents-text';
@@ -147,7 +147,7 @@ function MarkForm({ container, mark }: FormProps) {
     if (at === null) return;
     const photos = await pictures.settled();
     if (photos === null) return;
-    const told = { ...toldOf(mark, form.latest()), ...(photos.length === 0 ? {} : { photos: [...photos] }) };
+    const told = { ...toldOf(mark, form.latest()), ...givenPhotos(photos) };
     if (!(await write({ do: 'mark-container', containerId, mark, ...told }, at))) return;
     form.done();
     // What leaks cannot wait for somebody to look for the way.

@@ -13,7 +13,7 @@ import { Frame } from '../frame';
 import { KeepButton } from '../keep-button';
 import { usePhotos } from '../photos/use-photos';
 import { useShell } from '../shell';
-import { useTried } from '../tried';
+import { givenPhotos, useTried } from '../tried';
 import { words } from '../words';
 import { TakeOutDraft, takeOutDraft } from './take-out';
 import { emptyVessel, VesselDraft, VesselForm, vesselIntention } from './vessel-form';
@@ -43,7 +43,7 @@ export function NewContainer({ at }: Props) {
     if (!intention) return;
     const photos = await pictures.settled();
     if (photos === null) return;
-    const written = await write({ ...intention, ...(photos.length === 0 ? {} : { photos: [...photos] }) });
+    const written = await write({ ...intention, ...givenPhotos(photos) });
     const body = written?.[0]?.body;
     if (body?.kind !== 'container-opened') return;
     form.done();

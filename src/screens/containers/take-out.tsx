@@ -20,7 +20,7 @@ import { Frame } from '../frame';
 import { KeepButton } from '../keep-button';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
-import { useTried } from '../tried';
+import { given, useTried } from '../tried';
 import { vesselDrawing } from '../vessel-drawing';
 import { momentStated, When, WhenDraft } from '../when';
 import { words } from '../words';
@@ -105,7 +105,7 @@ export function TakeOut({ at }: { readonly at: Readonly<Record<string, string>> 
       toContainerId: purpose === 'transfer' ? into : null,
       amount: read.written as Amount,
       purpose,
-      ...(note.trim() === '' ? {} : { note: note.trim() }),
+      ...given('note', note),
     };
     const written = await write({ do: how, ...moved }, at);
     if (!written) return;

@@ -24,7 +24,7 @@ import { KeepButton } from '../keep-button';
 import { usePhotos } from '../photos/use-photos';
 import { PickOrWrite } from '../pick-or-write';
 import { useShell } from '../shell';
-import { given, missing, useTried } from '../tried';
+import { given, givenPhotos, missing, useTried } from '../tried';
 import { momentStated, When, WhenDraft } from '../when';
 import { streamName, words } from '../words';
 import { howWords, lifeWords as w } from './life-words';
@@ -182,7 +182,7 @@ function WhatItIsForm({ container }: { readonly container: ContainerState }) {
       saidBy: saidBy.trim(),
       ...given('document', document),
       ...given('note', note),
-      ...(photos.length === 0 ? {} : { photos: [...photos] }),
+      ...givenPhotos(photos),
     } as const;
     if (!(await write(intention, at))) return;
     form.done();

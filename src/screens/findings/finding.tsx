@@ -12,6 +12,7 @@ import { performedWords } from '../fault';
 import { Frame } from '../frame';
 import { PhotoStrip } from '../photos/photo-strip';
 import { useShell } from '../shell';
+import { givenPhotos } from '../tried';
 import { DonePage } from './done';
 import { findingWords as w } from './words';
 
@@ -113,8 +114,7 @@ export function CloseFinding({ at }: { readonly at: Readonly<Record<string, stri
       second={saidOf(finding)}
       onBack={() => go(home, 'replace')}
       write={async (done, photos) => {
-        const added = photos.length === 0 ? {} : { photos };
-        const closed = await perform({ do: 'close-finding', findingId, done, ...added });
+        const closed = await perform({ do: 'close-finding', findingId, done, ...givenPhotos(photos) });
         if (closed.ok) go(home, 'replace');
         return performedWords(closed);
       }}

@@ -11,6 +11,7 @@ import { tick } from '../../ui/stay-awake';
 import { useUndo } from '../checklist/use-undo';
 import { useWriting } from '../fault';
 import { useShell } from '../shell';
+import { givenPhotos } from '../tried';
 import type { WalkDraft } from './draft';
 import { useKeptWalk } from './kept-walk';
 import { walkWords as w } from './words';
@@ -77,8 +78,8 @@ function useWalking(only: string | undefined) {
     if (!ended) return;
     for (const { findingId, done, photos } of walk.done) {
       const closed = shell.state.value.findings.get(findingId)?.closed;
-      const added = photos.length === 0 ? {} : { photos };
-      if (!closed && (await write({ do: 'close-finding', findingId, done, ...added })) === null) return;
+      if (!closed && (await write({ do: 'close-finding', findingId, done, ...givenPhotos(photos) })) === null)
+        return;
     }
     drop();
     shell.go(`walk/done/${walk.walkId}`, 'replace');

@@ -6,6 +6,7 @@ import type { RunFailure } from '../../safety/checklist-run';
 import type { Answered, Given } from '../../safety/run-schema';
 import { tick } from '../../ui/stay-awake';
 import { performedWords } from '../fault';
+import { givenPhotos } from '../tried';
 import type { Stop, WalkDraft, Wrong } from './draft';
 import type { Walking } from './use-walk';
 
@@ -95,8 +96,9 @@ export function wrongOn(walking: Walking) {
       goOn([...draft.done, { findingId, done, photos }]);
       return null;
     }
-    const added = photos.length === 0 ? {} : { photos };
-    const why = performedWords(await shell.perform({ do: 'close-finding', findingId, done, ...added }));
+    const why = performedWords(
+      await shell.perform({ do: 'close-finding', findingId, done, ...givenPhotos(photos) }),
+    );
     if (why === null) goOn();
     return why;
   }

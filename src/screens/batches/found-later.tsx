@@ -2,7 +2,6 @@
 import * as z from 'zod/mini';
 import { liquorOf } from '../../ledger/container-load';
 import { Part } from '../../ui/page';
-import { TextField } from '../../ui/text-field';
 import { streamTitle } from '../amounts';
 import { Begun } from '../begun';
 import { lifeWords as w } from '../containers/life-words';
@@ -11,9 +10,10 @@ import { Fault, useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
 import { KeepButton } from '../keep-button';
+import { NoteAndWhen } from '../note-and-when';
 import { useShell } from '../shell';
 import { given, useTried } from '../tried';
-import { momentStated, When, WhenDraft } from '../when';
+import { momentStated, WhenDraft } from '../when';
 import { words } from '../words';
 import { feedTold } from './evidence-from-batch';
 import { evidenceWords } from './evidence-words';
@@ -70,14 +70,7 @@ export function FoundLater({ at }: { readonly at: Readonly<Record<string, string
           liquor={liquorOf(state.value, streamId) ?? null}
           tried={tried}
         />
-        <TextField
-          label={containerWords.note}
-          value={note}
-          maxLength={500}
-          hint={words.optional}
-          onInput={(text) => form.change({ note: text })}
-        />
-        <When value={when} onInput={(stated) => form.change({ when: stated })} />
+        <NoteAndWhen form={form} label={containerWords.note} />
         {tried && wrong && <Fault words={words.number.look} />}
       </Part>
     </Frame>

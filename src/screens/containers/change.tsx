@@ -6,15 +6,15 @@ import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { PhotoField } from '../../ui/photo-field';
-import { TextField } from '../../ui/text-field';
 import { useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
 import { KeepButton } from '../keep-button';
+import { NoteAndWhen } from '../note-and-when';
 import { usePhotos } from '../photos/use-photos';
 import { useShell } from '../shell';
 import { given, useTried } from '../tried';
-import { momentStated, When, WhenDraft } from '../when';
+import { momentStated, WhenDraft } from '../when';
 import { words } from '../words';
 import { lifeWords as w } from './life-words';
 import { VesselDraft, VesselForm, vesselChange, vesselDraftOf } from './vessel-form';
@@ -62,14 +62,7 @@ function ChangeForm({ container }: { readonly container: ContainerState }) {
       <Part>
         <VesselForm draft={form.value} onChange={form.change} tried={tried} />
         <PhotoField {...pictures.field} />
-        <TextField
-          label={containerWords.note}
-          value={note}
-          maxLength={500}
-          hint={words.optional}
-          onInput={(text) => form.change({ note: text })}
-        />
-        <When value={when} onInput={(stated) => form.change({ when: stated })} />
+        <NoteAndWhen form={form} label={containerWords.note} />
         <Button look="plain" href={`#/record/entry/${entryId}`}>
           {w.changeHint}
         </Button>

@@ -7,17 +7,17 @@ import { levelAgainst } from '../../ledger/level-against';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { PhotoField } from '../../ui/photo-field';
-import { TextField } from '../../ui/text-field';
 import { heldText } from '../amounts';
 import { useWriting } from '../fault';
 import { readTyped, Typed, typed, useForm } from '../form';
 import { Frame } from '../frame';
 import { KeepButton } from '../keep-button';
+import { NoteAndWhen } from '../note-and-when';
 import { NumberField } from '../number-field';
 import { usePhotos } from '../photos/use-photos';
 import { useShell } from '../shell';
 import { given, givenPhotos, useTried } from '../tried';
-import { momentStated, When, WhenDraft } from '../when';
+import { momentStated, WhenDraft } from '../when';
 import { words } from '../words';
 import { lifeWords as w } from './life-words';
 
@@ -73,14 +73,7 @@ export function ReadLevel({ at }: { readonly at: Readonly<Record<string, string>
           evidence={w.levelHint}
         />
         <PhotoField {...pictures.field} />
-        <TextField
-          label={w.note}
-          value={form.value.note}
-          maxLength={500}
-          hint={words.optional}
-          onInput={(note) => form.change({ note })}
-        />
-        <When value={form.value.when} onInput={(when) => form.change({ when })} />
+        <NoteAndWhen form={form} label={w.note} />
       </Part>
     </Frame>
   );

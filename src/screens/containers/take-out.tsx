@@ -10,7 +10,6 @@ import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { SelectField } from '../../ui/select-field';
-import { TextField } from '../../ui/text-field';
 import { contentsTitle } from '../amounts';
 import { type ApartRefusal, cardOf, cardThen, isApart, refusedFor } from '../apart/refused';
 import { RefusedTransfer } from '../apart/refused-transfer';
@@ -18,11 +17,12 @@ import { useWriting } from '../fault';
 import { readTyped, Typed, typed, useForm } from '../form';
 import { Frame } from '../frame';
 import { KeepButton } from '../keep-button';
+import { NoteAndWhen } from '../note-and-when';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
 import { given, useTried } from '../tried';
 import { vesselDrawing } from '../vessel-drawing';
-import { momentStated, When, WhenDraft } from '../when';
+import { momentStated, WhenDraft } from '../when';
 import { words } from '../words';
 import { containerChoice, hereFirst } from './container-choice';
 import { containerWords as w } from './words';
@@ -168,14 +168,7 @@ export function TakeOut({ at }: { readonly at: Readonly<Record<string, string>> 
             error={tried && missing ? words.choice.missing : undefined}
           />
         )}
-        <TextField
-          label={w.note}
-          value={note}
-          maxLength={500}
-          hint={words.optional}
-          onInput={(text) => form.change({ note: text })}
-        />
-        <When value={when} onInput={(stated) => form.change({ when: stated })} />
+        <NoteAndWhen form={form} label={w.note} />
       </Part>
     </Frame>
   );

@@ -2,15 +2,15 @@
 import * as z from 'zod/mini';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
-import { TextField } from '../../ui/text-field';
 import { useWriting } from '../fault';
 import { readTyped, Typed, typed, useForm } from '../form';
 import { Frame } from '../frame';
 import { KeepButton } from '../keep-button';
+import { NoteAndWhen } from '../note-and-when';
 import { NumberField } from '../number-field';
 import { useShell } from '../shell';
 import { given, useTried } from '../tried';
-import { momentStated, When, WhenDraft } from '../when';
+import { momentStated, WhenDraft } from '../when';
 import { words } from '../words';
 import { lifeWords as w } from './life-words';
 
@@ -52,14 +52,7 @@ export function WaterLost({ at }: { readonly at: Readonly<Record<string, string>
           read={read}
           tried={tried}
         />
-        <TextField
-          label={w.note}
-          value={note}
-          maxLength={500}
-          hint={words.optional}
-          onInput={(text) => form.change({ note: text })}
-        />
-        <When value={when} onInput={(stated) => form.change({ when: stated })} />
+        <NoteAndWhen form={form} label={w.note} />
       </Part>
     </Frame>
   );

@@ -123,8 +123,16 @@ export const faultWords = (fault: EvidenceFault): string => {
   }
 };
 
-export const readLine = (draft: Lines, { key }: Line): FieldRead<string> =>
-  readTyped(draft[key] ?? typed(''), { most: 1_000_000 });
+/**
+ * Most that a liquid can hold; a number beyond is a slip of the finger or of the unit. Pure nitric acid has 24 mol/L; silver
+ * nitrate, which dissolves best of all here, about 1 kg of silver a litre. Source: memory.
+ */
+const mostDissolved: Readonly<Record<string, number>> = { 'g/L': 1500, 'mg/L': 1_500_000, 'mol/L': 24 };
+
+export const readLine = (draft: Lines, { key }: Line): FieldRead<string> => {
+  const field = draft[key] ?? typed('');
+  return readTyped(field, { most: mostDissolved[field.unit] ?? 1_000_000 });
+};
 
 /**
  * Reads every line; a group is empty when all its lines are, and wrong when only some are filled that may not stay empty.

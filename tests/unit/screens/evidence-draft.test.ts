@@ -5,6 +5,7 @@ import {
   emptyMetal,
   fitted,
   type MetalDraft,
+  readLine,
   readMetal,
   withLine,
 } from '../../../src/screens/batches/evidence-draft';
@@ -22,6 +23,17 @@ describe('evidence of a metal in a form', () => {
   test('assumed between two values begins with one unit for both', () => {
     const draft = fitted({ ...emptyMetal('Cu'), by: 'assumed' }, bounds);
     expect([draft.a.unit, draft.b.unit]).toEqual(['g/L', 'g/L']);
+  });
+
+  test('more than any liquid can hold is refused at its line, in the unit that was chosen', () => {
+    const faultAt = (field: MetalDraft['a']) => {
+      const read = readLine(copper('photometer', field), { key: 'a', label: 'Copper', units: ['g/L'] });
+      return read.state === 'wrong' ? read.fault : read.state;
+    };
+    expect(faultAt(typed('99999', 'g/L'))).toMatch(/^At most 1500 g\/L\./);
+    expect(faultAt(typed('9000', 'mol/L'))).toMatch(/^At most 24 mol\/L\./);
+    expect(faultAt(typed('99999', 'mg/L'))).toBe('written');
+    expect(readMetal(copper('photometer', typed('99999', 'g/L'))).state).toBe('wrong');
   });
 
   test('choosing the unit of one bound chooses that of the other, both ways', () => {

@@ -1,9 +1,9 @@
 /** Behind the sheets: the working of every figure, what it stands on, the rules of what must not meet, the entries. */
 import { momentText } from '../dates';
 import { type Block, type Cell, table } from '../document';
-import { capital, statusWords, paperWords as w } from '../words';
-
+import { capital, statusWords } from '../words';
 import type { ContainerData, DisposalData, WorkingLine } from './disposal-data';
+import { paperWords as w } from './paper-words';
 import { rangeText, strong } from './printed';
 
 type NeverLine = ContainerData['mustNotMeet'][number];

@@ -1,7 +1,8 @@
 /** The candidates of a container behind its sheet: law by law, then the rules they name, what is missing, and why dilution is no way out. */
 import { type Block, table } from '../document';
-import { capital, joined, paperWords as w } from '../words';
+import { capital, joined } from '../words';
 import type { ContainerData, DisposalData } from './disposal-data';
+import { paperWords as w } from './paper-words';
 import { rangeText, strong } from './printed';
 
 type Laws = NonNullable<ContainerData['laws']>;

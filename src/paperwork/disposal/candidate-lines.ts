@@ -18,8 +18,9 @@ import { codeText, meaningOf, nameOfLack, schemeWords, standingWords } from '../
 import { calendarDayText } from '../dates';
 import { limitShown } from '../ground-words';
 import { heldCodes, labelHazardsOf } from '../labels/known-of';
-import { joined, notDetermined, statusWords, dataWords as w } from '../words';
+import { joined, notDetermined, statusWords } from '../words';
 import type { Asked } from './asked';
+import { dataWords as w } from './data-words';
 import type { ContainerData, PaperFigure } from './disposal-data';
 import type { WorkedLines } from './worked-lines';
 

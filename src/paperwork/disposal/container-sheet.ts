@@ -1,8 +1,9 @@
 /** The sheet of one container, the list of several, and the place they stand in. */
 import { calendarDayText } from '../dates';
 import { type Block, type Drawing, table } from '../document';
-import { notDetermined, paperWords as w } from '../words';
+import { notDetermined } from '../words';
 import type { ContainerData, DisposalData } from './disposal-data';
+import { paperWords as w } from './paper-words';
 import { dayOr, strong } from './printed';
 import { basesOf, compositionOf } from './sheet-tables';
 

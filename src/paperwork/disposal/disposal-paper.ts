@@ -1,11 +1,12 @@
 /** The disposal paper of one or several containers, set from its data alone. */
 import { momentText } from '../dates';
 import type { Block, Drawing, Paper, PaperDocument } from '../document';
-import { joined, paperWords as w } from '../words';
+import { joined } from '../words';
 import { entriesBlocks, publishedBlocks, workingBlocks } from './appendix';
 import { candidatesBlocks } from './candidate-blocks';
 import { listBlocks, sheetBlocks } from './container-sheet';
 import { type DisposalData, jsonText } from './disposal-data';
+import { paperWords as w } from './paper-words';
 import { placeBlocks } from './place-blocks';
 
 export type DisposalPaper = {

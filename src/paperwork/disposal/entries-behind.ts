@@ -4,9 +4,11 @@ import type { Body } from '../../ledger/entries/body';
 import { namedBy } from '../../ledger/standing';
 import type { State } from '../../ledger/state';
 import { formatWritten } from '../../quantities/format';
-import { agentWords, kindWords, notDetermined, unbroken, dataWords as w } from '../words';
+import { notDetermined, unbroken } from '../words';
 import { type Asked, amountText } from './asked';
+import { agentWords, dataWords as w } from './data-words';
 import type { ContainerData } from './disposal-data';
+import { kindWords } from './entry-words';
 import { streamText } from './origins';
 
 /** Containers that something in this one was poured over from, itself first. */

@@ -10,21 +10,15 @@ import { formatNumber, formatWritten } from '../../quantities/format';
 import { neverFor } from '../../safety/never-rules';
 import { calendarDayText, dayOf, dayText } from '../dates';
 import { mustLeave } from '../must-leave';
-import {
-  capWords,
-  flagWords,
-  lawWords,
-  notDetermined,
-  ruleWords,
-  unbroken,
-  vesselWords,
-  dataWords as w,
-} from '../words';
+import { lawNames, ruleNames } from '../rule-words';
+import { notDetermined, unbroken } from '../words';
 import { type Asked, amountText, heldText } from './asked';
 import { candidatesOn, lawsTold } from './candidate-lines';
 import { basesNoteOf, basesOf, residuesOf, substancesOf } from './composition';
+import { capWords, vesselWords, dataWords as w } from './data-words';
 import { type ContainerData, type DisposalContent, type DisposalData, sealed } from './disposal-data';
 import { entriesBehind } from './entries-behind';
+import { flagWords } from './flag-words';
 import { flagsBehind } from './open-points';
 import { colourOf, howItArose, layersOf, phOf, stateOf, testWasteOf, whatItIs } from './origins';
 import { treatmentsTold } from './treatments';
@@ -143,7 +137,7 @@ function ruleValue({ state, sign }: Asked, rule: RuleName): string {
     case 'proof-days':
       return w.daysText(formatWritten(stated.value, sign));
     case 'laws':
-      return stated.value.map((law) => lawWords[law]).join(', ');
+      return stated.value.map((law) => lawNames[law]).join(', ');
     case 'generator-category':
       return stated.value;
     case 'month-limit':
@@ -164,11 +158,11 @@ function ruleValue({ state, sign }: Asked, rule: RuleName): string {
 const onlyIfStated: ReadonlySet<RuleName> = new Set<RuleName>(['discharge-limits', 'discharge-ph']);
 
 const localRulesOf = (asked: Asked): DisposalContent['localRules'] =>
-  (Object.keys(ruleWords) as RuleName[]).flatMap((rule) => {
+  (Object.keys(ruleNames) as RuleName[]).flatMap((rule) => {
     const told = asked.state.rules.get(rule)?.body;
     if (!told && onlyIfStated.has(rule)) return [];
     return {
-      rule: ruleWords[rule],
+      rule: ruleNames[rule],
       value: ruleValue(asked, rule),
       saidBy: told?.saidBy ?? notDetermined,
       saidOn: told?.saidOn ?? notDetermined,

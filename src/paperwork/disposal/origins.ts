@@ -5,18 +5,9 @@ import { namedKind } from '../../ledger/waste-kinds';
 import { formatWritten } from '../../quantities/format';
 import type { StreamKind } from '../../safety/stream-kind';
 import { dayOf, dayText, spanText } from '../dates';
-import {
-  capacitorWords,
-  capital,
-  eraWords,
-  instrumentWords,
-  notDetermined,
-  streamMeaning,
-  streamWords,
-  unbroken,
-  dataWords as w,
-} from '../words';
+import { capital, notDetermined, streamMeaning, streamWords, unbroken } from '../words';
 import { type Asked, amountText, heldText, massText } from './asked';
+import { capacitorWords, eraWords, instrumentWords, dataWords as w } from './data-words';
 import { treatedColour, treatedPh } from './treatments';
 
 /** "barren liquor, B-17" */

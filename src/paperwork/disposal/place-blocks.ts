@@ -1,7 +1,8 @@
 /** The workshop and its local rules, as every paper prints them. */
 import { type Block, table } from '../document';
-import { notDetermined, paperWords as w } from '../words';
+import { notDetermined } from '../words';
 import type { DisposalData } from './disposal-data';
+import { paperWords as w } from './paper-words';
 import { dayOr, strong } from './printed';
 
 export function placeBlocks({ workshop, localRules }: DisposalData): Block[] {

@@ -1,8 +1,9 @@
 /** Figures and days as the cells of a paper. */
 import { calendarDayText } from '../dates';
 import type { Cell } from '../document';
-import { notDetermined, paperWords as w } from '../words';
+import { notDetermined } from '../words';
 import type { PaperFigure } from './disposal-data';
+import { paperWords as w } from './paper-words';
 
 /** What a value says, or that nobody determined it. */
 export type Or<T> = T | typeof notDetermined;

@@ -1,7 +1,8 @@
 /** The two tables of a sheet: what is in a container, and the base it would take. */
 import { type Block, type Cell, type Row, table } from '../document';
-import { notDetermined, paperWords as w } from '../words';
+import { notDetermined } from '../words';
 import type { ContainerData, DisposalData, PaperFigure } from './disposal-data';
+import { paperWords as w } from './paper-words';
 import { likelyCell, type Or, rangeText, strong, unitOf } from './printed';
 
 type Substance = ContainerData['substances'][number];

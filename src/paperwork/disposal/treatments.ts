@@ -3,8 +3,9 @@ import type { ContainerState, TreatmentState } from '../../ledger/state';
 import { dosedIn, fellShort, lastPh, type PhReading, treatmentOf } from '../../ledger/treatment';
 import { formatWritten } from '../../quantities/format';
 import { momentText } from '../dates';
-import { agentWords, capital, instrumentWords, notDetermined, unbroken, dataWords as w } from '../words';
+import { capital, notDetermined, unbroken } from '../words';
 import { type Asked, massText } from './asked';
+import { agentWords, instrumentWords, dataWords as w } from './data-words';
 
 /** "9.2 by paper, 12 May 2026, 16:40" */
 const phText = ({ sign, zone }: Asked, { at, body }: PhReading): string =>

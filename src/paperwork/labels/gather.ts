@@ -9,8 +9,9 @@ import { neverFor } from '../../safety/never-rules';
 import type { StreamKind } from '../../safety/stream-kind';
 import { dayOf } from '../dates';
 import type { Asked } from '../disposal/asked';
+import { dataWords } from '../disposal/data-words';
 import { phOf, stateOf } from '../disposal/origins';
-import { capital, dataWords, joined, notDetermined, streamMeaning, streamWords, unbroken } from '../words';
+import { capital, joined, notDetermined, streamMeaning, streamWords, unbroken } from '../words';
 import { containerLink } from './container-link';
 import { daysOf } from './days';
 import type {

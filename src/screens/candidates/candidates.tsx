@@ -3,6 +3,7 @@ import { bySchemes, type ContainerCandidates } from '../../ledger/container-cand
 import type { NoMixture } from '../../ledger/container-mixture';
 import { lawsOf, lawsStated } from '../../ledger/laws';
 import type { ContainerState } from '../../ledger/state';
+import { lawNames } from '../../paperwork/rule-words';
 import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
@@ -10,7 +11,6 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { containerWords } from '../containers/words';
 import { Frame } from '../frame';
-import { lawWords } from '../record/rule-words';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { candidatesPath } from './addresses';
@@ -26,7 +26,7 @@ import { candidateWords as w } from './words';
 function Laws() {
   const { state } = useShell();
   const stated = lawsStated(state.value);
-  const laws = lawsOf(state.value).map((law) => lawWords[law]);
+  const laws = lawsOf(state.value).map((law) => lawNames[law]);
   return (
     <Part>
       {!stated && (

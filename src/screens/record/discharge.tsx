@@ -1,5 +1,6 @@
 /** States what an authorised discharge may hold: most of each metal, or the pH between two ends. */
 import type { DischargeRule } from '../../ledger/entries/local-rules';
+import { ruleNames } from '../../paperwork/rule-words';
 import { metals } from '../../reference/tables';
 import { calendarDay } from '../../rules/clocks/calendar-day';
 import { Part } from '../../ui/page';
@@ -110,7 +111,7 @@ export function DischargeForm({ rule }: { readonly rule: DischargeRule }) {
   return (
     <Frame
       place="record"
-      title={dischargeRuleWords[rule].name}
+      title={ruleNames[rule]}
       second={known ? ruleFormWords.again : dischargeRuleWords[rule].meanwhile}
       ways={[
         { label: words.cancel, onTap: leave },

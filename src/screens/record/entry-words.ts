@@ -3,6 +3,7 @@ import { format } from 'date-fns';
 import type { Body, BodyOf } from '../../ledger/entries/body';
 import type { LocalRule } from '../../ledger/entries/local-rules';
 import type { HistoryLine, State } from '../../ledger/state';
+import { ruleNames } from '../../paperwork/rule-words';
 import { type DecimalSign, formatWritten } from '../../quantities/format';
 import { bases } from '../../reference/tables';
 import { unbroken } from '../../ui/figure-value';
@@ -12,7 +13,6 @@ import { stepWords } from '../batches/words';
 import { streamName } from '../words';
 import { clockEnd, clockName, silverOutcome, verdictText } from './clock-words';
 import { listChangeText } from './list-words';
-import { ruleNameOf } from './rule-words';
 import { treatmentTitle } from './treatment-words';
 
 export const entryWords = {
@@ -129,7 +129,7 @@ const recoveryText = ({ what, mass }: BodyOf<'batch-recovered'>['recovery'], sig
   `${recoveryWords[what]} ${amount(mass, sign)}`;
 
 /** In the middle of a line. */
-const ruleName = (stated: LocalRule): string => lower(ruleNameOf(stated.rule));
+const ruleName = (stated: LocalRule): string => lower(ruleNames[stated.rule]);
 
 /** One line for each kind, so that a new kind does not compile until it has its words. */
 export function entryTitle(state: State, body: Body, sign: DecimalSign): string {

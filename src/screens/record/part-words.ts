@@ -4,6 +4,7 @@ import type { Body, PlainBody } from '../../ledger/entries/body';
 import type { RuleName } from '../../ledger/entries/local-rules';
 import type { Priced } from '../../ledger/entries/prices';
 import type { State } from '../../ledger/state';
+import { ruleNames } from '../../paperwork/rule-words';
 import { type DecimalSign, formatWritten } from '../../quantities/format';
 import { metals } from '../../reference/tables';
 import { checklists } from '../../safety/checklists';
@@ -23,7 +24,7 @@ import {
   streamText,
 } from './entry-words';
 import { at, type Leaf, type Path } from './leaves';
-import { ruleNameOf, yesNo } from './rule-words';
+import { yesNo } from './rule-words';
 import { agentText, allowedText, outcomeText, pricedText, treatmentText } from './treatment-words';
 import { dischargeFormWords } from './words';
 
@@ -209,7 +210,7 @@ export function leafText(state: State, leaf: Leaf | undefined, sign: DecimalSign
   if (key === 'by') return howKnownWords[value] ?? value;
   if (key === 'metal') return metals[value as keyof typeof metals]?.name ?? value;
   if (key === 'stream') return streamName[value as keyof typeof streamName] ?? value;
-  if (key === 'rule') return ruleNameOf(value as RuleName);
+  if (key === 'rule') return ruleNames[value as RuleName];
   if (path[0] === 'stated' && key === 'value') return yesNo[value as keyof typeof yesNo] ?? value;
   if (value === 'true' || value === 'false') return value === 'true' ? entryWords.yes : entryWords.no;
   return chosen.has(String(key)) ? value.replaceAll('-', ' ') : value;

@@ -1,10 +1,11 @@
 /** The value of a local rule: a quantity, yes or no, laws, or the authority's own word. */
 import { Law, type UsualRule } from '../../ledger/entries/local-rules';
+import { lawNames } from '../../paperwork/rule-words';
 import { Choices, Tick, TickGroup } from '../../ui/choices';
 import { TextField } from '../../ui/text-field';
 import { NumberField } from '../number-field';
 import { type RuleFields, readAmount, type ruleFaults, takesAmount, unitsOf } from './rule-fields';
-import { lawWords, ruleWords, yesNoAnswers } from './rule-words';
+import { ruleWords, yesNoAnswers } from './rule-words';
 import { ruleFormWords as w } from './words';
 
 type Props = {
@@ -47,7 +48,7 @@ export function RuleValueField({ rule, value, change, faults, tried }: Props) {
         {Law.options.map((law) => (
           <Tick
             key={law}
-            label={lawWords[law]}
+            label={lawNames[law]}
             checked={value.laws.includes(law)}
             onChange={(ticked) =>
               change({

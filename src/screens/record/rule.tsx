@@ -1,5 +1,6 @@
 /** States one local rule: its value, who said so, when, which document; or takes a starting point over. */
 import type { UsualRule } from '../../ledger/entries/local-rules';
+import { ruleNames } from '../../paperwork/rule-words';
 import { calendarDay } from '../../rules/clocks/calendar-day';
 import { Part } from '../../ui/page';
 import { PhotoField } from '../../ui/photo-field';
@@ -50,7 +51,7 @@ function RuleForm({ rule }: { readonly rule: UsualRule }) {
   return (
     <Frame
       place="record"
-      title={ruleWords[rule].name}
+      title={ruleNames[rule]}
       second={known ? w.again : ruleWords[rule].meanwhile}
       ways={[
         { label: words.cancel, onTap: leave },

@@ -6,6 +6,7 @@ import {
   type RuleName,
 } from '../../ledger/entries/local-rules';
 import type { WorkshopDescribed } from '../../ledger/entries/workshop';
+import { lawNames, ruleNames } from '../../paperwork/rule-words';
 import { type DecimalSign, formatWritten } from '../../quantities/format';
 import { type Metal, metals } from '../../reference/tables';
 import { FigureValue } from '../../ui/figure-value';
@@ -19,7 +20,7 @@ import { words } from '../words';
 import { isDischargeRule } from './discharge-fields';
 import { capital } from './entry-words';
 import styles from './record.module.css';
-import { dischargeRuleWords, lawWords, ruleGroups, ruleWords, yesNo } from './rule-words';
+import { dischargeRuleWords, ruleGroups, ruleWords, yesNo } from './rule-words';
 import { dischargeFormWords, recordWords, ruleFormWords as w } from './words';
 
 /** A value that one column at the right cannot hold stands as words. */
@@ -40,7 +41,7 @@ function valueText(stated: LocalRule, sign: DecimalSign): string | undefined {
           .join(', '),
       );
     case 'laws':
-      return stated.value.map((law) => lawWords[law]).join('; ');
+      return stated.value.map((law) => lawNames[law]).join('; ');
     case 'generator-category':
       return stated.value;
     default:
@@ -58,7 +59,7 @@ const Value = ({ stated }: { readonly stated: LocalRule }) => {
 
 function StatedRow({ rule, body }: { readonly rule: RuleName; readonly body: LocalRuleStated }) {
   const { now, sign } = useShell();
-  const { name } = isDischargeRule(rule) ? dischargeRuleWords[rule] : ruleWords[rule];
+  const name = ruleNames[rule];
   const text = valueText(body.stated, sign.value);
   // A text of law says so by itself; the day is the one on which it was taken over.
   const said = w.said(body.saidBy, calendarDayText(body.saidOn, now.value));
@@ -79,7 +80,8 @@ function RuleRow({ rule }: { readonly rule: RuleName }) {
   const { state } = useShell();
   const body = state.value.rules.get(rule)?.body;
   if (body) return <StatedRow rule={rule} body={body} />;
-  const { name, meanwhile } = isDischargeRule(rule) ? dischargeRuleWords[rule] : ruleWords[rule];
+  const name = ruleNames[rule];
+  const { meanwhile } = isDischargeRule(rule) ? dischargeRuleWords[rule] : ruleWords[rule];
   return (
     <Row
       mark={<Mark kind="unknown" />}

@@ -1,10 +1,11 @@
 /** What laws say of a rule, to take over one by one. Taking one over fills the form; nothing is written by it. */
+
+import { lawNames } from '../../paperwork/rule-words';
 import { type StartingPoint, startingPointsFor } from '../../rules/starting-points';
 import { Button, Buttons } from '../../ui/button';
 import { Part } from '../../ui/page';
 import styles from './record.module.css';
 import type { RuleFields } from './rule-fields';
-import { lawWords } from './rule-words';
 import { ruleFormWords as w } from './words';
 
 type Props = {
@@ -27,7 +28,7 @@ export function StartingPoints({ rule, taken, onTake }: Props) {
           <Button
             key={`${point.start} ${point.forWhom} ${point.value}`}
             onTap={() => onTake(point)}
-            second={w.startSecond(lawWords[point.start], point)}
+            second={w.startSecond(lawNames[point.start], point)}
           >
             {isTaken(taken, point)
               ? w.startTaken(point.value, point.unit)

@@ -8,6 +8,8 @@ export type AnswerFailure =
   | { readonly code: 'wrong-kind'; readonly wanted: Item['kind'] }
   | { readonly code: 'no-such-answer'; readonly answer: string }
   | { readonly code: 'not-a-reading'; readonly failure: NumberFailure }
+  /** A slip of the finger: nothing in a workshop shows that. */
+  | { readonly code: 'impossible-reading' }
   | { readonly code: 'not-applicable-refused' }
   /** The app works this out: a person cannot tap it. */
   | { readonly code: 'only-worked-out' }
@@ -49,10 +51,19 @@ export function readSigned(written: string): ReturnType<typeof readNumber> {
     : read;
 }
 
+/** Between which a meter or thermometer can show anything at all. Source: reasoned. */
+const possible: Readonly<Record<string, { readonly low: string; readonly high: string }>> = {
+  '°C': { low: '-60', high: '400' },
+  pH: { low: '-2', high: '16' },
+};
+
 function reading(item: ReadingItem, written: string, reason: string | undefined): Judged {
   const read = readSigned(written);
   if (!read.ok) return refused({ code: 'not-a-reading', failure: read.failure });
   const value = new Decimal(read.value);
+  const bounds = possible[item.unit];
+  if (bounds && (value.lt(bounds.low) || value.gt(bounds.high)))
+    return refused({ code: 'impossible-reading' });
   if (item.min !== undefined && value.lt(item.min)) return amiss(item, read.value, 'below', reason);
   if (item.max !== undefined && value.gt(item.max)) return amiss(item, read.value, 'above', reason);
   return inOrder(read.value);

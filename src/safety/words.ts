@@ -27,6 +27,7 @@ export const failureWords: Readonly<Record<RunFailure['code'], string>> = {
   'wrong-kind': 'That is not an answer to this question.',
   'no-such-answer': 'That answer is not on the list.',
   'not-a-reading': 'Enter a number.',
+  'impossible-reading': 'No meter shows that. Read it again, then key it in.',
   'not-applicable-refused': 'This item applies every time.',
   'only-worked-out': 'The app works this out. Nobody can tap it.',
   'another-station': 'The app has you at another place. Choose the place first.',

@@ -53,7 +53,7 @@ export function PickOrWrite(props: Props) {
           onInput(chosen === another || chosen === none ? '' : chosen);
         }}
         hint={writing ? undefined : hint}
-        error={writing ? undefined : error}
+        error={writing || error === undefined ? undefined : words.choice.missing}
       />
       {writing && written}
     </>

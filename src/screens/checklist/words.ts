@@ -60,9 +60,12 @@ export const saidWords = (
 export const askedAndSaid = (ask: string, answer: string): string =>
   `${ask}${ask.endsWith('?') ? '' : ':'} ${answer}.`;
 
+/** A line that is to be confirmed, and is not so. */
+export const notSo = (ask: string): string => `Not so: ${ask}`;
+
 /** What stopped, with its figure. */
 export function stopTitle(item: Item, answered: Answered, sign: DecimalSign): string {
-  if (answered.kind === 'confirm') return `Not so: ${item.ask}.`;
+  if (answered.kind === 'confirm') return `${notSo(item.ask)}.`;
   return askedAndSaid(item.ask, given(answered, sign));
 }
 

@@ -9,7 +9,7 @@ import { useTapGuard } from '../../ui/tap-guard';
 import { TextField } from '../../ui/text-field';
 import { AskedItem } from '../checklist/asked-item';
 import { Reason } from '../checklist/further-pages';
-import { askedAndSaid, words as listWords, saidWords, sentence } from '../checklist/words';
+import { askedAndSaid, words as listWords, notSo, saidWords, sentence } from '../checklist/words';
 import { Fault } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
@@ -53,7 +53,7 @@ function WhichLook({ on, wrong }: Props) {
         <div class={styles.many}>
           {looks.map((item) => (
             <Button key={item.id} onTap={guard(() => on.chooseLook(wrong, item.id))}>
-              {item.ask}
+              {item.kind === 'confirm' ? notSo(item.ask) : item.ask}
             </Button>
           ))}
         </div>

@@ -163,6 +163,12 @@ describe('a reading at its limits', () => {
     });
   });
 
+  it.each(['1111', '-300'])('of %s °C is a slip of the finger: refused, and asked again', (written) => {
+    expect(say('leach-check', 'lck-temp', reading(written))).toMatchObject({
+      failure: { code: 'impossible-reading' },
+    });
+  });
+
   it('is held against the limit worked out for this run, which is kept with it', () => {
     const bounds = { 'neutraliser-for-acid': { min: '2.5', from: '2 L of 65 % acid' } };
     let now = standing(begin(listNamed('spill-response-readiness'), { ...context, bounds }, T0));
@@ -359,7 +365,10 @@ const someAnswer = (item: Item, pick: number): Given => {
   if (item.naReasons && pick % 7 === 0) return { kind: 'not-applicable', reason };
   if (item.kind === 'confirm') return { kind: 'confirm', yes: pick % 5 !== 0, reason };
   if (item.kind === 'reading')
-    return reading(String(pick % 4 === 0 ? pick * 50 : (item.min ?? item.max)), reason);
+    return reading(
+      String(pick % 4 === 0 ? pick % (item.unit === 'pH' ? 15 : 300) : (item.min ?? item.max)),
+      reason,
+    );
   const choice = item.choices[pick % item.choices.length];
   if (choice?.result) return { kind: 'worked-out', result: choice.result, from: 'the ventilation check' };
   return { kind: 'choice', answer: choice?.answer ?? '', reason, who: { name: 'Tobias', at: past(3600) } };

@@ -1,8 +1,8 @@
 /** What must not meet, on a phone with no network: refused, written down all the same, led to the card; a pair looked up. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { expectAccessible, expectClean, openPhone, untilKept } from './phone';
-import { openSite } from './site';
+import { offlineInWorkshop } from './invented-workshop';
+import { expectAccessible, expectClean } from './phone';
 
 const follow = (page: Page, name: string | RegExp) => page.getByRole('link', { name }).first().click();
 const titled = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name });
@@ -34,21 +34,12 @@ test.each([{ dark: false }, { dark: true }])(
   'a transfer that must not be is refused, dark: $dark',
   { timeout: 180_000 },
   async ({ dark }) => {
-    const site = await openSite();
-    const page = await openPhone({ width: 360, height: 800, dark });
-    await page.clock.install({ time: new Date('2026-05-14T07:42:00Z') });
-    await page.goto(site.address);
-    await untilKept(page);
-    await page.getByRole('button', { name: /invented workshop/ }).click();
-    await titled(page, /May/).waitFor();
+    const { page, goTo } = await offlineInWorkshop({ dark });
     if (dark) {
-      await page.goto(`${site.address}#/record/reading`);
+      await goTo('record/reading');
       await page.getByRole('radio', { name: 'Dark' }).check();
-      await page.goto(`${site.address}#/today`);
-      await titled(page, /May/).waitFor();
+      await goTo('today');
     }
-    await site.stop();
-    await page.context().setOffline(true);
 
     await follow(page, /^Containers$/);
     await follow(page, /C.07/);

@@ -1,6 +1,7 @@
 /** Candidates of a container on a phone without network: read by keyboard, in large text, one accepted and seen on the label. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { openWorkshop } from './invented-workshop';
 import { expectAccessible, expectClean, openPhone, untilKept } from './phone';
 import { openSite } from './site';
 
@@ -9,8 +10,7 @@ const title = (page: Page, name: string | RegExp) => page.getByRole('heading', {
 /** Opens the invented workshop's first can of barren liquor. */
 async function openLiquor(page: Page, address: string): Promise<void> {
   await page.goto(address);
-  await page.getByRole('button', { name: /invented workshop/ }).click();
-  await title(page, /day/).waitFor();
+  await openWorkshop(page);
   await page.getByRole('link', { name: 'Containers', exact: true }).click();
   await title(page, 'Containers').waitFor();
   await page.getByRole('link', { name: /^C.02/ }).click();

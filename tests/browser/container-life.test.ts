@@ -1,8 +1,8 @@
 /** The life of a container on a phone with no network: found, not determined, said what it is, filled, broken, moved over, gone. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { expectAccessible, expectClean, openPhone, untilKept } from './phone';
-import { openSite } from './site';
+import { offlineInWorkshop } from './invented-workshop';
+import { expectAccessible, expectClean } from './phone';
 
 /** Words are the whole name, since "Containers" stands in other names too. */
 const follow = (page: Page, name: string | RegExp) =>
@@ -39,19 +39,11 @@ test.each([
   { width: 360, height: 800, dark: false },
   { width: 412, height: 915, dark: true },
 ])('from found to gone, $width × $height, dark: $dark', { timeout: 240_000 }, async ({ dark, ...size }) => {
-  const site = await openSite();
-  const page = await openPhone({ ...size, dark });
-  await page.clock.install({ time: new Date('2026-05-14T07:42:00Z') });
-  await page.goto(site.address);
-  await untilKept(page);
-  await tap(page, /invented workshop/);
-  await titled(page, /May/).waitFor();
+  const { page, goTo } = await offlineInWorkshop({ ...size, dark });
   if (dark) {
-    await page.goto(`${site.address}#/record/reading`);
+    await goTo('record/reading');
     await page.getByRole('radio', { name: 'Dark' }).check();
   }
-  await site.stop();
-  await page.context().setOffline(true);
 
   // Found: it stands on the shelf, and nobody knows what it is.
   await follow(page, 'Containers');

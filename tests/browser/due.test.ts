@@ -3,35 +3,13 @@ import { readFile } from 'node:fs/promises';
 import ICAL from 'ical.js';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { expectAccessible, expectClean, openPhone, type Phone, untilKept } from './phone';
+import { offlineInWorkshop } from './invented-workshop';
+import { expectAccessible, expectClean, openPhone, untilKept } from './phone';
 import { openSite } from './site';
 
 const title = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name });
 const noWider = async (page: Page): Promise<void> =>
   expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBe(0);
-
-/** A phone on which the app is whole, with no network from here on. */
-async function offlinePhone(
-  phone: Partial<Phone> = {},
-  before: (page: Page) => Promise<unknown> = async () => undefined,
-) {
-  const site = await openSite();
-  const page = await openPhone({ width: 360, height: 800, ...phone });
-  await page.clock.install({ time: new Date('2026-05-14T07:42:00Z') });
-  await before(page);
-  await page.goto(site.address);
-  await untilKept(page);
-  await site.stop();
-  await page.context().setOffline(true);
-  return { page, goTo: (place: string) => page.goto(`${site.address}#/${place}`) };
-}
-
-async function inDemo(phone: Partial<Phone> = {}) {
-  const { page, goTo } = await offlinePhone(phone);
-  await page.getByRole('button', { name: /invented workshop/ }).click();
-  await page.getByText('Invented demo workshop').waitFor();
-  return { page, goTo };
-}
 
 /** States a local rule by its form. */
 async function states(page: Page, goTo: (place: string) => Promise<unknown>, rule: string, value: string) {
@@ -45,7 +23,7 @@ async function states(page: Page, goTo: (place: string) => Promise<unknown>, rul
 
 describe('in the invented workshop', () => {
   it('Today has last days in order, each opens how it was counted, and the file holds them all', async () => {
-    const { page, goTo } = await inDemo();
+    const { page, goTo } = await offlineInWorkshop();
     await states(page, goTo, 'storage-days', '30');
     await states(page, goTo, 'month-limit', '8');
     await goTo('today');
@@ -115,7 +93,7 @@ describe('in the invented workshop', () => {
     { width: 412, height: 915, dark: true },
     { width: 360, height: 800, dark: false },
   ])('its pages fit at twice the size of text, $width px wide', async (phone) => {
-    const { page, goTo } = await inDemo(phone);
+    const { page, goTo } = await offlineInWorkshop(phone);
     for (const address of [
       'today',
       'due',
@@ -125,7 +103,6 @@ describe('in the invented workshop', () => {
       'due/calendar',
     ]) {
       await goTo(address);
-      await page.getByRole('heading', { level: 1 }).waitFor();
       await page.evaluate(() => {
         document.documentElement.style.fontSize = '225%';
       });
@@ -136,21 +113,24 @@ describe('in the invented workshop', () => {
 });
 
 it('an installed app has the number of what is due on its icon, and takes it away', async () => {
-  const { page, goTo } = await offlinePhone({}, (fresh) =>
-    fresh.addInitScript(() => {
-      const asked = window.matchMedia.bind(window);
-      window.matchMedia = (query) =>
-        query.includes('display-mode')
-          ? ({ ...asked(query), matches: true } as MediaQueryList)
-          : asked(query);
-      const told: string[] = [];
-      Object.assign(window, { told });
-      Object.assign(navigator, {
-        setAppBadge: async (count: number) => void told.push(String(count)),
-        clearAppBadge: async () => void told.push('none'),
-      });
-    }),
-  );
+  const site = await openSite();
+  const page = await openPhone({ width: 360, height: 800 });
+  await page.clock.install({ time: new Date('2026-05-14T07:42:00Z') });
+  await page.addInitScript(() => {
+    const asked = window.matchMedia.bind(window);
+    window.matchMedia = (query) =>
+      query.includes('display-mode') ? ({ ...asked(query), matches: true } as MediaQueryList) : asked(query);
+    const told: string[] = [];
+    Object.assign(window, { told });
+    Object.assign(navigator, {
+      setAppBadge: async (count: number) => void told.push(String(count)),
+      clearAppBadge: async () => void told.push('none'),
+    });
+  });
+  await page.goto(site.address);
+  await untilKept(page);
+  await site.stop();
+  await page.context().setOffline(true);
   const told = () => page.evaluate(() => (window as unknown as { told: string[] }).told);
   await page.getByRole('link', { name: /Set up my workshop/ }).click();
   await page.getByLabel('Name of the workshop').fill('Kiln Yard');
@@ -163,7 +143,7 @@ it('an installed app has the number of what is due on its icon, and takes it awa
   await title(page, /Local rules/).waitFor();
   await expect.poll(told).toEqual(['none']);
   // A rinse that is due in fifteen minutes, and over after them.
-  await goTo('sos/eye-skin');
+  await page.goto(`${site.address}#/sos/eye-skin`);
   await page.getByRole('button', { name: /^Start 15 min/ }).click();
   await page.getByRole('timer').waitFor();
   await page.clock.fastForward(16 * 60_000);

@@ -8,6 +8,7 @@ import { drawPage, onThermalPaper } from '../support/draw-pdf';
 import { writeFilm } from '../support/film';
 import { readPdf } from '../support/read-pdf';
 import { readQr } from '../support/read-qr';
+import { openWorkshop } from './invented-workshop';
 import { expectAccessible, expectClean, openPhone } from './phone';
 import { openSite } from './site';
 
@@ -15,8 +16,7 @@ const title = (page: Page, name: string | RegExp) => page.getByRole('heading', {
 
 async function openDemo(page: Page, address: string): Promise<void> {
   await page.goto(address);
-  await page.getByRole('button', { name: /invented workshop/ }).click();
-  await title(page, /day/).waitFor();
+  await openWorkshop(page);
 }
 
 async function openFirstContainer(page: Page): Promise<void> {

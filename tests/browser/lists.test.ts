@@ -12,8 +12,8 @@ import {
   questionOn,
   tapAnswer,
 } from './checklist-answers';
-import { expectAccessible, expectClean, openPhone, untilKept } from './phone';
-import { openSite } from './site';
+import { inWorkshop } from './invented-workshop';
+import { expectAccessible, expectClean } from './phone';
 
 const standsBy = 'Joost Merrin';
 const heading = (page: Page, name: string | RegExp = /./) => page.getByRole('heading', { level: 1, name });
@@ -26,17 +26,7 @@ type Bench = { readonly page: Page; readonly batch: string; readonly to: (place:
 
 /** The invented workshop: at its hood, the walk round in date, batch B-03 in the leach. */
 async function atTheBench(): Promise<Bench> {
-  const site = await openSite();
-  const page = await openPhone({ width: 360, height: 800 });
-  await page.clock.install();
-  await page.goto(site.address);
-  await untilKept(page);
-  await page.getByRole('button', { name: /invented workshop/ }).click();
-  await page.getByText('Invented demo workshop').waitFor();
-  const to = async (place: string): Promise<void> => {
-    await page.goto(`${site.address}#/${place}`);
-    await heading(page).waitFor();
-  };
+  const { page, goTo: to } = await inWorkshop();
   await to('batches');
   const href = await page.getByRole('link', { name: /B.03/ }).getAttribute('href');
   return { page, to, batch: href?.split('/').at(-1) ?? '' };

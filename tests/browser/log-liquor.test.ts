@@ -1,5 +1,6 @@
 /** A liquor is logged on a narrow phone: no vessel and no size of text cuts a figure off. */
 import { expect, test } from 'vitest';
+import { openWorkshop } from './invented-workshop';
 import { expectClean, openPhone } from './phone';
 import { openSite } from './site';
 
@@ -7,8 +8,7 @@ test('its figures and what is typed are seen whole beside any vessel, at any siz
   const site = await openSite();
   const page = await openPhone({ width: 360, height: 800 });
   await page.goto(site.address);
-  await page.getByRole('button', { name: /invented workshop/ }).click();
-  await page.getByRole('heading', { level: 1, name: /day/ }).waitFor();
+  await openWorkshop(page);
   for (const name of ['Batches', /B.03/, 'Log what a step gave', 'Leach liquor'])
     await page.getByRole('link', { name }).first().click();
   const write = (name: string, text: string) => page.getByRole('textbox', { name, exact: true }).fill(text);

@@ -1,6 +1,7 @@
 /** What a person has typed or written down is there again, whatever happens to the page. */
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
+import { openWorkshop } from './invented-workshop';
 import { expectAccessible, expectClean, openPhone, untilKept } from './phone';
 import { openSite, type Site } from './site';
 
@@ -12,8 +13,7 @@ async function inDemo(site: Site, place: string, dark = false): Promise<Page> {
   const page = await openPhone({ width: 360, height: 800, dark });
   await page.goto(site.address);
   await untilKept(page);
-  await page.getByRole('button', { name: /invented workshop/ }).click();
-  await page.getByText('Invented demo workshop').waitFor();
+  await openWorkshop(page);
   await page.goto(`${site.address}#/${place}`);
   return page;
 }

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { cameraPicture } from './camera-picture';
+import { openWorkshop } from './invented-workshop';
 import { expectAccessible, expectClean, openPhone, untilKept } from './phone';
 import { openSite } from './site';
 
@@ -14,8 +15,7 @@ async function newContainer(dark = false): Promise<Page> {
   const page = await openPhone({ width: 360, height: 800, dark });
   await page.goto(site.address);
   await untilKept(page);
-  await page.getByRole('button', { name: /invented workshop/ }).click();
-  await page.getByText('Invented demo workshop').waitFor();
+  await openWorkshop(page);
   await page.goto(`${site.address}#/containers/new`);
   await page.getByRole('group', { name: 'Photos' }).waitFor();
   return page;

@@ -2,8 +2,8 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { answerUntil, looked } from './checklist-answers';
-import { expectAccessible, expectClean, openPhone, untilKept } from './phone';
-import { openSite } from './site';
+import { offlineInWorkshop } from './invented-workshop';
+import { expectAccessible, expectClean } from './phone';
 
 const title = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name });
 const follow = (page: Page, name: string | RegExp) => page.getByRole('link', { name }).first().click();
@@ -61,15 +61,7 @@ async function clears(page: Page, list: string, mayStart: string): Promise<void>
 }
 
 test('silver is looked for from the first list to the jar', { timeout: 240_000 }, async () => {
-  const site = await openSite();
-  const page = await openPhone({ width: 360, height: 800 });
-  await page.clock.install({ time: new Date('2026-05-14T07:42:00Z') });
-  await page.goto(site.address);
-  await untilKept(page);
-  await page.getByRole('button', { name: /invented workshop/ }).click();
-  await title(page, /May/).waitFor();
-  await site.stop();
-  await page.context().setOffline(true);
+  const { page } = await offlineInWorkshop();
 
   await follow(page, 'Batches');
   await follow(page, /B.03/);

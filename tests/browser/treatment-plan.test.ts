@@ -1,6 +1,7 @@
 /** A treatment planned before anything goes in, on a phone with no network: base and pH, what stays dissolved, portions. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { openWorkshop } from './invented-workshop';
 import { expectAccessible, expectClean, openPhone, untilKept } from './phone';
 import { openSite } from './site';
 
@@ -33,8 +34,7 @@ test.each([false, true])(
     const page = await openPhone({ width: 360, height: 800, dark });
     await page.goto(site.address);
     await untilKept(page);
-    await page.getByRole('button', { name: /invented workshop/ }).click();
-    await page.getByRole('heading', { level: 1, name: /day/ }).waitFor();
+    await openWorkshop(page);
     if (dark) await chooseDark(page);
     // The pages of a treatment are fetched when they are first opened: the worker must have them by then.
     await site.stop();

@@ -2,8 +2,8 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { answerUntil, looked, tapAnswer } from './checklist-answers';
-import { expectAccessible, expectClean, openPhone, untilKept } from './phone';
-import { openSite } from './site';
+import { offlineInWorkshop } from './invented-workshop';
+import { expectAccessible, expectClean } from './phone';
 
 const tap = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 const follow = (page: Page, name: string | RegExp) => page.getByRole('link', { name }).first().click();
@@ -54,15 +54,7 @@ async function read(page: Page, ph: string, celsius: string): Promise<void> {
 }
 
 test('a treatment goes from its rule to its end', { timeout: 180_000 }, async () => {
-  const site = await openSite();
-  const page = await openPhone({ width: 360, height: 800 });
-  await page.clock.install({ time: new Date('2026-05-14T07:42:00Z') });
-  await page.goto(site.address);
-  await untilKept(page);
-  await tap(page, /invented workshop/);
-  await page.getByRole('heading', { level: 1, name: /May/ }).waitFor();
-  await site.stop();
-  await page.context().setOffline(true);
+  const { page } = await offlineInWorkshop();
 
   await follow(page, /^Containers$/);
   await follow(page, /C.02/);

@@ -1,5 +1,6 @@
 /** Handing over as it is beside treating first, as a phone shows it: in the invented workshop, with prices of its own. */
 import { expect, test } from 'vitest';
+import { openWorkshop } from './invented-workshop';
 import { expectAccessible, expectClean, openPhone } from './phone';
 import { openSite } from './site';
 
@@ -9,8 +10,7 @@ test('both ways stand side by side, take prices in place, and open their working
   const { address } = await openSite();
   const page = await openPhone({ width: 360, height: 800 });
   await page.goto(address);
-  await page.getByRole('button', { name: /invented workshop/ }).click();
-  await page.getByRole('heading', { level: 1, name: /day/ }).waitFor();
+  await openWorkshop(page);
   await page.goto(`${address}#/containers`);
   await page.getByRole('link', { name: /Hand over as it is/ }).click();
   await page.getByRole('list', { name: 'To hand over' }).waitFor();

@@ -1,24 +1,15 @@
 /** A working place described and a charge checked at it, on a phone with no network: keyboard, reload half-way, both themes, large text. */
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { expectAccessible, expectClean, openPhone, type Phone, untilKept } from './phone';
-import { openSite } from './site';
+import { offlineInWorkshop } from './invented-workshop';
+import { expectAccessible, expectClean, type Phone } from './phone';
 
 const title = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name });
 const line = (page: Page, name: string) => page.getByLabel(name, { exact: true });
 
 /** A phone in the invented workshop, at the batch in the leach, with no network from here on. */
-async function offlineInDemo(phone: Partial<Phone> = {}) {
-  const site = await openSite();
-  const page = await openPhone({ width: 360, height: 800, ...phone });
-  await page.clock.install({ time: new Date('2026-05-14T07:42:00Z') });
-  await page.goto(site.address);
-  await untilKept(page);
-  await page.getByRole('button', { name: /invented workshop/ }).click();
-  await page.getByText('Invented demo workshop').waitFor();
-  await site.stop();
-  await page.context().setOffline(true);
-  const goTo = (place: string) => page.goto(`${site.address}#/${place}`);
+async function atTheLeach(phone: Partial<Phone> = {}) {
+  const { page, goTo } = await offlineInWorkshop(phone);
   await goTo('batches');
   const href = await page.getByRole('link', { name: /B.03/ }).getAttribute('href');
   return { page, goTo, batch: href?.split('/').at(-1) ?? '' };
@@ -58,7 +49,7 @@ async function copper(page: Page, grams: string): Promise<void> {
 }
 
 it('a charge is checked half before a reload and half after, taken, and answers the list that asked', async () => {
-  const { page, goTo, batch } = await offlineInDemo();
+  const { page, goTo, batch } = await atTheLeach();
   await goTo(`ventilation/${batch}/leach-start`);
   await looksRight(page, 'Ventilation check');
   await copper(page, '50');
@@ -85,7 +76,7 @@ it('a charge is checked half before a reload and half after, taken, and answers 
 });
 
 it('works by the keyboard, in the dark, at twice the size of text', async () => {
-  const { page, goTo, batch } = await offlineInDemo({ dark: true });
+  const { page, goTo, batch } = await atTheLeach({ dark: true });
   await goTo('record/reading');
   await page.getByRole('radio', { name: /dark/i }).check();
   await page.evaluate(() => {
@@ -110,7 +101,7 @@ it('works by the keyboard, in the dark, at twice the size of text', async () => 
 });
 
 it('a place is described, marked when it is due, and measured again', async () => {
-  const { page, goTo } = await offlineInDemo();
+  const { page, goTo } = await atTheLeach();
   await goTo('record/stations');
   await looksRight(page, 'Working places');
   await page.getByRole('link', { name: 'Describe a place' }).click();

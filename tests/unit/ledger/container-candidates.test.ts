@@ -10,7 +10,8 @@ import {
 import type { PlainBody } from '../../../src/ledger/entries/body';
 import type { Law } from '../../../src/ledger/entries/local-rules';
 import type { State } from '../../../src/ledger/state';
-import { begun, can, dose, id, litres, pour, Scribe, treatmentEnd } from './scribe';
+import { mark, rule, solid } from './dated';
+import { begun, can, dose, id, litres, pour, put, treatmentEnd, written } from './scribe';
 
 const barren: PlainBody = {
   kind: 'stream-logged',
@@ -33,13 +34,7 @@ const barren: PlainBody = {
   },
 };
 
-const laws = (...value: Law[]): PlainBody => ({
-  kind: 'local-rule-stated',
-  v: 1,
-  stated: { rule: 'laws', value },
-  saidBy: 'Authority',
-  saidOn: '2026-01-10',
-});
+const laws = (...value: Law[]) => rule({ rule: 'laws', value });
 
 const said = (code: string, answer: 'accepted' | 'refused'): PlainBody => ({
   kind: 'candidate-answered',
@@ -54,11 +49,7 @@ const said = (code: string, answer: 'accepted' | 'refused'): PlainBody => ({
 
 const start = [barren, can(1), pour(1, 1, '2.00')] as const;
 
-function state(...bodies: readonly PlainBody[]): State {
-  const scribe = new Scribe();
-  for (const body of [...start, ...bodies]) scribe.write(body);
-  return scribe.state;
-}
+const state = (...bodies: readonly PlainBody[]): State => written(...start, ...bodies);
 
 function inCan(of: State) {
   const container = of.containers.get(id('c0', 1));
@@ -105,30 +96,13 @@ describe('candidates of a barren liquor', () => {
   });
 
   it('are none where nobody knows what is in it', () => {
-    const doubted = state({
-      kind: 'container-marked',
-      v: 1,
-      containerId: id('c0', 1),
-      mark: 'contents-doubtful',
-    });
+    const doubted = state(mark(1, 'contents-doubtful'));
     expect(candidatesOf(doubted, inCan(doubted))).toBe('not-determined');
   });
 });
 
 describe('the standards of land disposal', () => {
-  const sludge: PlainBody = {
-    kind: 'stream-logged',
-    v: 1,
-    streamId: id('50', 2),
-    batchId: null,
-    stepId: null,
-    stream: 'hydroxide-sludge',
-    solid: {
-      wetMass: { value: '900', unit: 'g' },
-      moisture: { by: 'not-determined' },
-      holds: { liquor: 'not-determined' },
-    },
-  };
+  const sludge = solid(2, '900', 'hydroxide-sludge');
   const ldrOf = (of: State, n: number) => {
     const container = of.containers.get(id('c0', n));
     const all = container && candidatesOf(of, container);
@@ -138,15 +112,9 @@ describe('the standards of land disposal', () => {
 
   it('stay with the sludge of a waste that had the code, though nobody has tested the sludge', () => {
     const limed = [begun(1, 1), dose(1, '300'), treatmentEnd(1)];
-    const put: PlainBody = {
-      kind: 'stream-placed',
-      v: 1,
-      streamId: id('50', 2),
-      containerId: id('c0', 2),
-      amount: { value: '900', unit: 'g' },
-    };
-    expect(ldrOf(state(laws('us-federal'), ...limed, sludge, can(2), put), 2)).toContain('D011');
-    expect(ldrOf(state(laws('us-federal'), sludge, can(2), put), 2)).not.toContain('D011');
+    const kept = [sludge, can(2), put(2, 2, '900')];
+    expect(ldrOf(state(laws('us-federal'), ...limed, ...kept), 2)).toContain('D011');
+    expect(ldrOf(state(laws('us-federal'), ...kept), 2)).not.toContain('D011');
   });
 
   it('stay with the liquor itself once it is treated', () => {

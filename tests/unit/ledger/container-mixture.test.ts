@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { mixtureOf } from '../../../src/ledger/container-mixture';
 import type { PlainBody } from '../../../src/ledger/entries/body';
 import type { State } from '../../../src/ledger/state';
-import { begun, can, dose, grams, id, litres, potRead, pour, Scribe, tip } from './scribe';
+import { solid } from './dated';
+import { begun, can, dose, id, litres, potRead, pour, put, Scribe, tip, written } from './scribe';
 
 type Logged = Extract<PlainBody, { kind: 'stream-logged' }>;
 type Liquid = NonNullable<Logged['liquid']>;
@@ -31,12 +32,6 @@ const silvery = liquor(1, {
   findings: [assay('Cu', '20'), assay('Ni', '5'), assay('Ag', '1.5')],
   freeAcid: [{ by: 'titration', result: { value: '2.5391', unit: 'mol/L' } }],
 });
-
-function written(...bodies: readonly PlainBody[]): State {
-  const scribe = new Scribe();
-  for (const body of bodies) scribe.write(body);
-  return scribe.state;
-}
 
 function inCan(state: State, n = 1) {
   const container = state.containers.get(id('c0', n));
@@ -234,21 +229,10 @@ describe('what a container holds, for rules of classification', () => {
   });
 
   it('leaves acid and metals open beside a residue of which nobody said what it holds', () => {
-    const residue: PlainBody = {
-      kind: 'stream-logged',
-      v: 1,
-      streamId: id('50', 2),
-      batchId: null,
-      stepId: null,
-      stream: 'ceramic-residue',
-      solid: {
-        wetMass: grams('300'),
-        moisture: { by: 'not-determined' },
-        holds: { liquor: 'not-determined' },
-      },
-    };
-    const put = { ...pour(2, 1, '1'), amount: grams('300') };
-    const { mixture, levels } = known(written(silvery, residue, can(1), pour(1, 1, '2.00'), put));
+    const residue = solid(2, '300', 'ceramic-residue');
+    const { mixture, levels } = known(
+      written(silvery, residue, can(1), pour(1, 1, '2.00'), put(2, 1, '300')),
+    );
     expect(mixture.open).toEqual(expect.arrayContaining(['HNO3', 'Cu(NO3)2']));
     expect(mixture.shares.has('HNO3')).toBe(true);
     expect(levels.open).toEqual(expect.arrayContaining(['Cu', 'Ag']));

@@ -5,62 +5,17 @@ import type { PlainBody } from '../../../src/ledger/entries/body';
 import { arisings, onSite } from '../../../src/ledger/generation';
 import type { State } from '../../../src/ledger/state';
 import { generatorMonth } from '../../../src/rules/quantities/generator-month';
-import { at, begun, can, dose, grams, id, litres, pour, Scribe, tip, treatmentEnd } from './scribe';
-
-function written(...bodies: readonly PlainBody[]): State {
-  const scribe = new Scribe();
-  for (const body of bodies) scribe.write(body);
-  return scribe.state;
-}
+import { area, liquid, mark, rule, solid } from './dated';
+import { at, begun, can, dose, grams, id, litres, pour, Scribe, tip, treatmentEnd, written } from './scribe';
 
 type Kind = Extract<PlainBody, { kind: 'stream-logged' }>['stream'];
 
-const liquor = (
-  n: number,
-  volume: string,
-  stream: Kind = 'barren-liquor',
-  batch: string | null = null,
-): PlainBody => ({
-  kind: 'stream-logged',
-  v: 1,
-  streamId: id('50', n),
-  batchId: batch,
-  stepId: null,
-  stream,
-  liquid: { volume: litres(volume), density: { value: '1.100', unit: 'kg/L' }, findings: [], freeAcid: [] },
-});
+const liquor = (n: number, volume: string, stream: Kind = 'barren-liquor', batch: number | null = null) =>
+  liquid(n, volume, '1.100', stream, batch);
 
-const sludge = (n: number, mass: string): PlainBody => ({
-  kind: 'stream-logged',
-  v: 1,
-  streamId: id('50', n),
-  batchId: null,
-  stepId: null,
-  stream: 'hydroxide-sludge',
-  solid: { wetMass: grams(mass), moisture: { by: 'not-determined' }, holds: { liquor: 'not-determined' } },
-});
+const sludge = (n: number, mass: string) => solid(n, mass, 'hydroxide-sludge');
 
-const rule: PlainBody = {
-  kind: 'local-rule-stated',
-  v: 1,
-  stated: { rule: 'near-work-limit', value: { value: '200', unit: 'L' } },
-  saidBy: 'Authority',
-  saidOn: '2026-01-10',
-};
-
-const mark = (n: number, as: 'gone' | 'came-back'): PlainBody => ({
-  kind: 'container-marked',
-  v: 1,
-  containerId: id('c0', n),
-  mark: as,
-});
-
-const area = (n: number, is: 'near-work' | 'store'): PlainBody => ({
-  kind: 'container-changed',
-  v: 1,
-  containerId: id('c0', n),
-  area: is,
-});
+const nearWork = rule({ rule: 'near-work-limit', value: { value: '200', unit: 'L' } });
 
 const month = (state: State) => generatorMonth(arisings(state), '2026-03', 'Europe/Paris');
 const counted = (state: State) =>
@@ -99,8 +54,8 @@ describe('wastes of a month', () => {
   });
 
   it('count the sludge of a batch where waste of another, that was never counted, was in the same pot', () => {
-    const [a, b] = [id('ba', 1), id('ba', 2)];
-    const sludgeOf = (batchId: string) => ({ ...sludge(9, '900'), batchId }) as PlainBody;
+    const [a, b] = [1, 2];
+    const sludgeOf = (batch: number) => solid(9, '900', 'hydroxide-sludge', batch);
     const uncounted: PlainBody = {
       kind: 'counting-said',
       v: 1,
@@ -250,7 +205,7 @@ describe('storage time', () => {
   });
 
   it('counts from the day it was brought to the store where it stood beside the work, and not before', () => {
-    const near = [rule, liquor(1, '2'), can(1), area(1, 'near-work'), pour(1, 1, '1')];
+    const near = [nearWork, liquor(1, '2'), can(1), area(1, 'near-work'), pour(1, 1, '1')];
     expect(container(written(...near))).toBeNull();
     expect(container(written(...near, area(1, 'store')))).toBe(at(5));
     // Said again of the same place it is one stand.
@@ -266,26 +221,26 @@ describe('storage time', () => {
   });
 
   it('counts what stood somewhere before anybody said where', () => {
-    expect(container(written(rule, liquor(1, '2'), can(1), pour(1, 1, '2'), area(1, 'near-work')))).toBe(
+    expect(container(written(nearWork, liquor(1, '2'), can(1), pour(1, 1, '2'), area(1, 'near-work')))).toBe(
       at(3),
     );
   });
 
   it('counts from the first waste where it was said in the same minute where it stands, and where it was carried away then', () => {
     const scribe = new Scribe();
-    for (const body of [rule, liquor(1, '4'), can(1)]) scribe.write(body);
+    for (const body of [nearWork, liquor(1, '4'), can(1)]) scribe.write(body);
     scribe.write(pour(1, 1, '2'), 10, 10);
     scribe.write(area(1, 'near-work'), 11, 10);
     expect(container(scribe.state)).toBeNull();
     const carried = new Scribe();
-    for (const body of [rule, liquor(1, '4'), can(1), area(1, 'store')]) carried.write(body);
+    for (const body of [nearWork, liquor(1, '4'), can(1), area(1, 'store')]) carried.write(body);
     carried.write(area(1, 'near-work'), 10, 10);
     carried.write(pour(1, 1, '2'), 11, 10);
     expect(container(carried.state)).toBeNull();
   });
 
   it('begins anew for other waste once it was empty, and ends when it is gone', () => {
-    const emptied = [rule, liquor(1, '4'), can(1), area(1, 'store'), pour(1, 1, '2'), tip(1, null, '2')];
+    const emptied = [nearWork, liquor(1, '4'), can(1), area(1, 'store'), pour(1, 1, '2'), tip(1, null, '2')];
     expect(container(written(...emptied))).toBeNull();
     expect(container(written(...emptied, pour(1, 1, '2')))).toBe(at(6));
     expect(container(written(...emptied, pour(1, 1, '2'), mark(1, 'gone')))).toBeNull();

@@ -61,6 +61,13 @@ export class Scribe {
   }
 }
 
+/** The state after these entries, a minute apart. */
+export function written(...bodies: readonly PlainBody[]): State {
+  const scribe = new Scribe();
+  for (const body of bodies) scribe.write(body);
+  return scribe.state;
+}
+
 export const wash = (n: number, volume: string, stream: 'wash-water' | 'leach-liquor' = 'wash-water') =>
   ({
     kind: 'stream-logged',
@@ -93,6 +100,10 @@ export const pour = (stream: number, into: number, volume: string) =>
     containerId: id('c0', into),
     amount: litres(volume),
   }) satisfies PlainBody;
+
+/** The same of what is weighed. */
+export const put = (stream: number, into: number, mass: string) =>
+  ({ ...pour(stream, into, '0'), amount: grams(mass) }) satisfies PlainBody;
 
 export const tip = (from: number, to: number | null, volume: string) =>
   ({

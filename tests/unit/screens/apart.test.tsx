@@ -4,6 +4,7 @@ import type { ContainerOpened } from '../../../src/ledger/entries/containers';
 import type { StreamKind } from '../../../src/safety/stream-kind';
 import { choose, fill, follow, open, tap, user } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
+import { logLiquid, openCan } from '../../support/waste-in-cans';
 
 const litres = (value: string) => ({ value, unit: 'L' }) as const;
 const title = () => screen.getByRole('heading', { level: 1 }).textContent?.replaceAll('\u2011', '-');
@@ -11,30 +12,9 @@ const plain = (text: string | null | undefined) => (text ?? '').replaceAll('\u20
 
 async function withContainers() {
   const memory = await workshopInMemory();
-  const can = async (made: Partial<ContainerOpened> = {}): Promise<string> => {
-    const { body } = await memory.does({
-      do: 'open-container',
-      vessel: 'jerrican',
-      capacity: litres('5'),
-      material: 'HDPE',
-      cap: 'vented',
-      openedOn: '2026-05-01',
-      ...made,
-    });
-    return body.kind === 'container-opened' ? body.containerId : '';
-  };
-  const log = async (stream: StreamKind, volume: string, containerId?: string): Promise<string> => {
-    const amount = litres(volume);
-    const { body } = await memory.does({
-      do: 'log-stream',
-      batchId: memory.batch,
-      stepId: null,
-      stream,
-      liquid: { volume: amount, findings: [], freeAcid: [] },
-      ...(containerId === undefined ? {} : { placements: [{ containerId, amount }] }),
-    });
-    return body.kind === 'stream-logged' ? body.streamId : '';
-  };
+  const can = (made?: Partial<ContainerOpened>) => openCan(memory, made);
+  const log = (stream: StreamKind, volume: string, containerId?: string) =>
+    logLiquid(memory, stream, litres(volume), containerId);
   const holds = (id: string) => Number(memory.state.value.containers.get(id)?.holds.volume.toFixed());
   /** The page moved on: past the moment in which a tap does not count. */
   const look = () => memory.pass(1000);

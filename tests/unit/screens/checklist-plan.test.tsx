@@ -2,6 +2,7 @@
 import { screen } from '@testing-library/preact';
 import { describe, expect, it } from 'vitest';
 import { beginDraftName } from '../../../src/screens/treatment/run-stages';
+import { logLiquid, openCan } from '../../support/waste-in-cans';
 import {
   answerInOrder,
   answerUntil,
@@ -26,24 +27,8 @@ type Stage = { readonly agent: 'limestone' | 'hydrated-lime'; readonly ph: strin
 /** At the list for a can of 5 L that holds 2.00 L, with a plan chosen. */
 async function planned(...stages: readonly Stage[]) {
   const workshop = await readied();
-  const { body } = await workshop.does({
-    do: 'open-container',
-    vessel: 'jerrican',
-    capacity: { value: '5', unit: 'L' },
-    material: 'HDPE',
-    cap: 'vented',
-    openedOn: '2026-05-01',
-  });
-  const containerId = body.kind === 'container-opened' ? body.containerId : '';
-  const volume = { value: '2.00', unit: 'L' } as const;
-  await workshop.does({
-    do: 'log-stream',
-    batchId: workshop.batch,
-    stepId: null,
-    stream: 'barren-liquor',
-    liquid: { volume, findings: [], freeAcid: [] },
-    placements: [{ containerId, amount: volume }],
-  });
+  const containerId = await openCan(workshop);
+  await logLiquid(workshop, 'barren-liquor', { value: '2.00', unit: 'L' }, containerId);
   workshop.shell.chooseStation(await station(workshop, 'Hood by the window', hood));
   workshop.shell.draft.keep(beginDraftName(containerId), {
     stages: stages.map(({ agent, ph }) => ({ agent, target: { typed: ph, unit: '1' } })),

@@ -6,6 +6,7 @@ import { screenAt } from '../../../src/app/routes';
 import { calendarDays, makeCalendar } from '../../../src/screens/due/calendar-file';
 import { fill, open, row, tap, type } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
+import { openCan } from '../../support/waste-in-cans';
 
 type Memory = Awaited<ReturnType<typeof workshopInMemory>>;
 
@@ -14,18 +15,8 @@ const litres = (value: string) => ({ value, unit: 'L' }) as const;
 /** In Paris 1 March 2028 is a Wednesday. */
 const start = '2028-03-01T08:00:00.000Z';
 
-async function can(memory: Memory, code: string): Promise<string> {
-  const { body } = await memory.does({
-    do: 'open-container',
-    code,
-    vessel: 'jerrican',
-    capacity: litres('20'),
-    material: 'HDPE',
-    cap: 'vented',
-    openedOn: '2028-03-01',
-  });
-  return body.kind === 'container-opened' ? body.containerId : '';
-}
+const can = (memory: Memory, code: string) =>
+  openCan(memory, { code, capacity: litres('20'), openedOn: '2028-03-01' });
 
 async function waste(memory: Memory, containerId: string, volume: string): Promise<string> {
   const { body } = await memory.does({

@@ -1,38 +1,19 @@
 import { act, fireEvent, screen, waitFor } from '@testing-library/preact';
 import { describe, expect, test } from 'vitest';
-import type { Amount } from '../../../src/ledger/entries/containers';
 import type { StreamKind } from '../../../src/safety/stream-kind';
 import { choose, fill, open, tap, user } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
+import { logLiquid, openCan } from '../../support/waste-in-cans';
 
 const anyway = () => screen.queryByRole('button', { name: 'It is in already. Write it down.' });
-const litres = (value: string): Amount => ({ value, unit: 'L' });
+const litres = (value: string) => ({ value, unit: 'L' }) as const;
 
 /** A workshop with two containers of 5 L; `holding` logs a waste and puts it into one of them. */
 async function withContainers() {
   const memory = await workshopInMemory();
-  const can = async (): Promise<string> => {
-    const { body } = await memory.does({
-      do: 'open-container',
-      vessel: 'jerrican',
-      capacity: { value: '5', unit: 'L' },
-      material: 'HDPE',
-      cap: 'vented',
-      openedOn: '2026-05-01',
-    });
-    return body.kind === 'container-opened' ? body.containerId : '';
-  };
-  const log = async (stream: StreamKind, volume: Amount, containerId?: string): Promise<string> => {
-    const { body } = await memory.does({
-      do: 'log-stream',
-      batchId: memory.batch,
-      stepId: null,
-      stream,
-      liquid: { volume: volume as { value: string; unit: 'L' }, findings: [], freeAcid: [] },
-      ...(containerId === undefined ? {} : { placements: [{ containerId, amount: volume }] }),
-    });
-    return body.kind === 'stream-logged' ? body.streamId : '';
-  };
+  const can = () => openCan(memory);
+  const log = (stream: StreamKind, volume: Parameters<typeof logLiquid>[2], containerId?: string) =>
+    logLiquid(memory, stream, volume, containerId);
   const [first, second] = [await can(), await can()];
   const holds = (id: string) => memory.state.value.containers.get(id)?.holds.volume.toFixed();
   return { ...memory, can, log, first, second, holds, form: `batches/${memory.batch}/log/barren-liquor` };

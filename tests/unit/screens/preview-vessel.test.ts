@@ -5,6 +5,7 @@ import { emptyState } from '../../../src/ledger/state';
 import { emptyInto } from '../../../src/screens/batches/into-container';
 import { previewVessel } from '../../../src/screens/batches/preview-vessel';
 import { workshopInMemory } from '../../support/shell-in-memory';
+import { logLiquid, openCan } from '../../support/waste-in-cans';
 
 const liquor = (value: string, unit: 'L' | 'mL') =>
   liquorFrom(writtenLiquor('draft', { volume: { value, unit }, findings: [], freeAcid: [] }));
@@ -32,24 +33,11 @@ describe('the vessel drawn while a liquid is logged', () => {
 
   test('one that is there is drawn in litres with what it holds, and without a level when that is doubtful', async () => {
     const { does, state, batch } = await workshopInMemory();
-    const { body } = await does({
-      do: 'open-container',
-      vessel: 'bottle',
-      capacity: { value: '500', unit: 'mL' },
-      material: 'glass',
-      cap: 'vented',
-      openedOn: '2026-05-01',
-    });
-    const where = body.kind === 'container-opened' ? body.containerId : '';
-    const amount = { value: '100', unit: 'mL' } as const;
-    await does({
-      do: 'log-stream',
-      batchId: batch,
-      stepId: null,
-      stream: 'wash-water',
-      liquid: { volume: amount, findings: [], freeAcid: [] },
-      placements: [{ containerId: where, amount }],
-    });
+    const where = await openCan(
+      { does },
+      { vessel: 'bottle', capacity: { value: '500', unit: 'mL' }, material: 'glass' },
+    );
+    await logLiquid({ does, batch }, 'wash-water', { value: '100', unit: 'mL' }, where);
     const chosen = { ...emptyInto('jerrican'), where };
     expect(previewVessel(state.value, chosen, liquor('250', 'mL'))).toMatchObject({
       family: 'bottle',

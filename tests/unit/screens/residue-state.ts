@@ -1,20 +1,16 @@
 /** An invented workshop with a can that holds barren liquor, and a tub with the wet ceramic that holds some of it. */
+
+import { openCan } from '../../support/waste-in-cans';
 import { barrenLiquor, disposalState } from '../paperwork/disposal-state';
 
 export async function residueState() {
   const memory = await disposalState();
-  const { body } = await memory.does({
-    do: 'open-container',
+  const tub = await openCan(memory, {
     code: 'C-09',
     vessel: 'tub',
-    capacity: { value: '5', unit: 'L' },
-    material: 'HDPE',
-    cap: 'vented',
     place: 'Shed, north wall',
     tray: 'nitrate tray',
-    openedOn: '2026-05-01',
   });
-  const tub = body.kind === 'container-opened' ? body.containerId : '';
   const holds = async (wet: string, liquor: string): Promise<void> => {
     await memory.does({
       do: 'log-stream',

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { StreamKind } from '../../../src/safety/stream-kind';
 import { choose, fill, open, tap, user } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
+import { logLiquid, openCan } from '../../support/waste-in-cans';
 
 const heading = (name: string | RegExp) => screen.findByRole('heading', { level: 1, name });
 
@@ -45,25 +46,12 @@ async function atTheBench() {
     await memory.does({ do: 'start-step', step, batchId: batch, clearance: list.id });
   }
   async function holding(stream: StreamKind, code: string): Promise<void> {
-    const { body } = await memory.does({
-      do: 'open-container',
+    const containerId = await openCan(memory, {
       code,
       vessel: 'bottle',
       capacity: { value: '1', unit: 'L' },
-      material: 'HDPE',
-      cap: 'vented',
-      openedOn: '2026-05-01',
     });
-    const containerId = body.kind === 'container-opened' ? body.containerId : '';
-    const amount = { value: '20', unit: 'mL' } as const;
-    await memory.does({
-      do: 'log-stream',
-      batchId: batch,
-      stepId: null,
-      stream,
-      liquid: { volume: amount, findings: [], freeAcid: [] },
-      placements: [{ containerId, amount }],
-    });
+    await logLiquid(memory, stream, { value: '20', unit: 'mL' }, containerId);
   }
   /** A finger comes a second after the page. */
   async function press(name: string | RegExp): Promise<void> {

@@ -7,29 +7,19 @@ import { inOrder, leafText, partText, worthSaying } from '../../../src/screens/r
 import { vesselDrawing } from '../../../src/screens/vessel-drawing';
 import { open, user } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
+import { logLiquid, openCan } from '../../support/waste-in-cans';
 
 /** A can of leach liquor with everything that can be told of a treatment. */
 async function treated() {
   const memory = await workshopInMemory();
-  const { body } = await memory.does({
-    do: 'open-container',
+  const containerId = await openCan(memory, {
     code: 'C-07',
     vessel: 'tub',
     capacity: { value: '20', unit: 'L' },
-    material: 'HDPE',
     cap: 'open',
     openedOn: '2026-05-12',
   });
-  const containerId = body.kind === 'container-opened' ? body.containerId : '';
-  const volume = { value: '4.00', unit: 'L' } as const;
-  await memory.does({
-    do: 'log-stream',
-    batchId: memory.batch,
-    stepId: null,
-    stream: 'leach-liquor',
-    liquid: { volume, findings: [], freeAcid: [] },
-    placements: [{ containerId, amount: volume }],
-  });
+  await logLiquid(memory, 'leach-liquor', { value: '4.00', unit: 'L' }, containerId);
   const bench = await memory.does({
     do: 'log-bench-test',
     containerId,

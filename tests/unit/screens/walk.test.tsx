@@ -4,38 +4,14 @@ import { describe, expect, it, test } from 'vitest';
 import { flags } from '../../../src/ledger/flags';
 import { walkList } from '../../../src/ledger/walks';
 import { workshopInMemory } from '../../support/shell-in-memory';
+import { logLiquid, openCan } from '../../support/waste-in-cans';
 import { tap as begin, heading, key as keyIn, leadsTo, reload, show, type Workshop } from './at-the-bench';
 
-const litres = (value: string) => ({ value, unit: 'L' }) as const;
-
 /** A can with this much in it. @returns its id */
-async function stands(
-  workshop: Workshop,
-  code: string,
-  volume = '2',
-  tray = 'nitrate tray',
-): Promise<string> {
-  const { body } = await workshop.does({
-    do: 'open-container',
-    code,
-    vessel: 'jerrican',
-    capacity: litres('5'),
-    material: 'HDPE',
-    cap: 'vented',
-    place: 'North wall',
-    tray,
-    openedOn: '2026-05-01',
-  });
-  const containerId = body.kind === 'container-opened' ? body.containerId : '';
+async function stands(workshop: Workshop, code: string, volume = '2'): Promise<string> {
+  const containerId = await openCan(workshop, { code, place: 'North wall', tray: 'nitrate tray' });
   if (volume === '0') return containerId;
-  await workshop.does({
-    do: 'log-stream',
-    batchId: workshop.batch,
-    stepId: null,
-    stream: 'barren-liquor',
-    liquid: { volume: litres(volume), findings: [], freeAcid: [] },
-    placements: [{ containerId, amount: litres(volume) }],
-  });
+  await logLiquid(workshop, 'barren-liquor', { value: volume, unit: 'L' }, containerId);
   return containerId;
 }
 
@@ -227,7 +203,7 @@ describe('something is wrong', () => {
     await tap(workshop, 'Something else is wrong');
     expect(screen.queryByRole('button', { name: 'Leak or crust?' })).toBeNull();
     // A look to be confirmed is wrong already: only its reason is asked.
-    await tap(workshop, 'Label readable, dated');
+    await tap(workshop, 'Not so: Label readable, dated');
     await tap(workshop, 'Written by hand for now');
     await tap(workshop, 'Write it down, go on');
     expect(heading()).toBe(code(2));
@@ -275,7 +251,7 @@ describe('something is wrong', () => {
     const workshop = await shelf(1);
     show(workshop);
     await tap(workshop, 'Something is wrong');
-    await tap(workshop, 'Tray dry and whole');
+    await tap(workshop, 'Not so: Tray dry and whole');
     await tap(workshop, 'Tray ordered');
     await tap(workshop, 'Write it down, go on');
     await placeInOrder(workshop);
@@ -349,7 +325,7 @@ describe('a stop', () => {
     const workshop = await shelf(1);
     show(workshop);
     await tap(workshop, 'Something is wrong');
-    await tap(workshop, 'Tray dry and whole');
+    await tap(workshop, 'Not so: Tray dry and whole');
     await tap(workshop, 'Tray ordered');
     await tap(workshop, 'Something else is wrong');
     await tap(workshop, 'Leak or crust?');
@@ -468,7 +444,7 @@ describe('a finger that slipped', () => {
     const workshop = await shelf(2);
     show(workshop);
     await tap(workshop, 'Something is wrong');
-    await tap(workshop, 'Tray dry and whole');
+    await tap(workshop, 'Not so: Tray dry and whole');
     await tap(workshop, 'Tray ordered');
     await tap(workshop, 'Write it down, go on');
     await tap(workshop, /^Undo: C.01/);
@@ -630,7 +606,7 @@ test('a finding tells what was seen, by whom, and is closed with what was done; 
   const workshop = await shelf(1);
   show(workshop);
   await tap(workshop, 'Something is wrong');
-  await tap(workshop, 'Tray dry and whole');
+  await tap(workshop, 'Not so: Tray dry and whole');
   await tap(workshop, 'Tray ordered');
   fill('More to it', 'Crack at the handle');
   await tap(workshop, 'Write it down, go on');

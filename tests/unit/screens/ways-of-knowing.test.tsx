@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { AcidFinding, Finding } from '../../../src/ledger/entries/findings';
 import { choose, fill, open, tap } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
+import { openCan } from '../../support/waste-in-cans';
 
 const options = (label: string) =>
   within(screen.getByLabelText(label))
@@ -251,15 +252,7 @@ describe('the page of a waste', () => {
   test('a container that holds it says so beside the metal', async () => {
     const { shell, log, does } = await workshop();
     const id = await log([photometer('9.0'), assay]);
-    const { body } = await does({
-      do: 'open-container',
-      vessel: 'jerrican',
-      capacity: { value: '5', unit: 'L' },
-      material: 'HDPE',
-      cap: 'vented',
-      openedOn: '2026-05-01',
-    });
-    const containerId = body.kind === 'container-opened' ? body.containerId : '';
+    const containerId = await openCan({ does });
     await does({ do: 'place-stream', streamId: id, containerId, amount: { value: '3.00', unit: 'L' } });
     open(shell, `containers/${containerId}`);
     const link = screen.getByRole('link', { name: /two ways of knowing disagree/ });
@@ -269,15 +262,7 @@ describe('the page of a waste', () => {
 
 test('a container names the way in which each is known, not the widest number in it; nitrate is worked out', async () => {
   const { shell, batch, does } = await workshopInMemory();
-  const { body } = await does({
-    do: 'open-container',
-    vessel: 'jerrican',
-    capacity: { value: '5', unit: 'L' },
-    material: 'HDPE',
-    cap: 'vented',
-    openedOn: '2026-05-01',
-  });
-  const containerId = body.kind === 'container-opened' ? body.containerId : '';
+  const containerId = await openCan({ does });
   const volume = { value: '3.00', unit: 'L' } as const;
   await does({
     do: 'log-stream',

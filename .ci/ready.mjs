@@ -59,12 +59,28 @@ export const chromiumPath = () =>
     .flatMap((folder) => ['chromium', 'chromium-browser'].map((name) => join(folder, name)))
     .find(canRun);
 
-/** @returns {boolean} whether Chromium is there now */
-export function installChromium() {
-  if (chromiumPath()) return true;
+/** @param {string} name */
+const onPath = (name) =>
+  (process.env.PATH ?? '').split(delimiter).some((folder) => canRun(join(folder, name)));
+
+/** What the tests call that no npm package brings: the Debian package, and whether it is there already. */
+const debian = {
+  chromium: () => chromiumPath() !== undefined,
+  'poppler-utils': () => ['pdftotext', 'pdffonts', 'pdfinfo', 'pdfdetach'].every(onPath),
+  python3: () => onPath('python3'),
+};
+
+/**
+ * Installs what is missing of these, where that can be done.
+ * @param {(keyof typeof debian)[]} packages
+ * @returns {boolean} whether all are there now
+ */
+export function installDebian(packages) {
+  const missing = packages.filter((name) => !debian[name]());
+  if (missing.length === 0) return true;
   if (process.getuid?.() !== 0 || !existsSync('/etc/debian_version')) {
     console.error(
-      'The browser tests need Chromium. Install it, or name it: CHROMIUM=/path/to/chromium npm test',
+      `The tests need ${missing.join(' and ')} (the names of the Debian packages). Install them; Chromium may also be named: CHROMIUM=/path/to/chromium npm test`,
     );
     return false;
   }
@@ -73,7 +89,7 @@ export function installChromium() {
   const quiet = { DEBIAN_FRONTEND: 'noninteractive' };
   return (
     run('apt-get', [...apt, 'update'], quiet) &&
-    run('apt-get', [...apt, 'install', '-y', '--no-install-recommends', 'chromium'], quiet) &&
-    chromiumPath() !== undefined
+    run('apt-get', [...apt, 'install', '-y', '--no-install-recommends', ...missing], quiet) &&
+    missing.every((name) => debian[name]())
   );
 }

@@ -105,6 +105,7 @@ export type Doing =
   | 'read-level'
   | 'water-lost'
   | 'change-vessel'
+  | 'hand-over'
   | ContainerMarked['mark'];
 
 /** The likeliest in each life. */
@@ -113,7 +114,7 @@ const likeliest: Readonly<Record<LifeName, Doing>> = {
   damaged: 'move-all',
   'not-determined': 'say-what-it-is',
   held: 'let-go',
-  leaving: 'gone',
+  leaving: 'hand-over',
   closed: 'leaving',
   full: 'take-out',
   emptied: 'put-in',
@@ -139,6 +140,7 @@ function sensible(state: State, container: ContainerState): Readonly<Record<Doin
     'say-what-it-is': here && doubted,
     // Its parts are logged: only somebody's doubt stands in the way.
     'contents-known': here && doubtfulSince !== null && logged,
+    'hand-over': here && (!nothing || doubted),
     'take-out': here && !nothing,
     'read-level': here,
     'proof-filed': !here && proofFiledAt === null,

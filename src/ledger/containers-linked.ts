@@ -5,7 +5,7 @@ import type { ContainerChanged, ContainerMarked, ContainerOpened } from './entri
 import { asHappened, grouped, mapped } from './grouping';
 import { doubtSince, sinceMarked } from './since-marked';
 import type { SortedFacts } from './sorted-facts';
-import type { ContainerState, Told } from './state';
+import type { ContainerState, HandOverState, Told } from './state';
 
 /** The vessel with all that was changed about it since. */
 function vesselNow(opened: ContainerOpened, changes: readonly Told<ContainerChanged>[]): ContainerOpened {
@@ -55,6 +55,29 @@ type AboutContainers = {
   readonly marks: ReadonlyMap<string, readonly Told<ContainerMarked>[]>;
   readonly contents: ReadonlyMap<string, Contents>;
   readonly treatments: ReadonlyMap<string, ToldTreatment>;
+  readonly handOvers: ReadonlyMap<string, HandOverState>;
+};
+
+/** The hand-over that a container left with then; undefined where it went some other way. */
+const handOverOf = (
+  handOvers: AboutContainers['handOvers'],
+  containerId: string,
+  goneSince: string,
+): HandOverState | undefined =>
+  [...handOvers.values()].findLast(
+    ({ at, body }) => at === goneSince && body.containers.some((taken) => taken.containerId === containerId),
+  );
+
+/** When its proof was filed: the one of its hand-over, or, where it went some other way, the one that was marked. */
+const proofAt = (
+  left: HandOverState | undefined,
+  containerId: string,
+  marks: ContainerState['marks'],
+  goneSince: string,
+): string | null => {
+  const marked = marks.findLast(({ body, at }) => body.mark === 'proof-filed' && at >= goneSince);
+  const filed = left?.parts.find((part) => part.containerId === containerId)?.proofAt;
+  return filed ?? marked?.at ?? null;
 };
 
 export function containersOf(
@@ -74,7 +97,7 @@ export function containersOf(
       (answered.get(containerId) ?? []).map((told) => [`${told.body.scheme} ${told.body.code}`, told]),
     );
     const goneSince = sinceMarked(marks, 'gone', 'came-back');
-    const proof = marks.findLast(({ body }) => body.mark === 'proof-filed');
+    const left = goneSince === null ? undefined : handOverOf(about.handOvers, containerId, goneSince);
     return {
       ...fact,
       ...contents,
@@ -93,7 +116,8 @@ export function containersOf(
       leavingSince: sinceMarked(marks, 'leaving', 'staying'),
       goneSince,
       damagedSince: sinceMarked(marks, 'damaged', 'mended'),
-      proofFiledAt: goneSince !== null && proof && proof.at >= goneSince ? proof.at : null,
+      handOverId: left?.body.handOverId ?? null,
+      proofFiledAt: goneSince === null ? null : proofAt(left, containerId, marks, goneSince),
       doubtfulSince: doubtSince(marks, contents.determined, contents.movements),
     };
   });

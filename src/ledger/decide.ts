@@ -13,6 +13,7 @@ import {
   placeStream,
 } from './decisions/containers';
 import { correctEntry, withdrawEntry } from './decisions/corrections';
+import { fileProof, logHandOver, logRejectedLoad } from './decisions/hand-overs';
 import { closeFinding, finishWalk } from './decisions/inspections';
 import { logMove, moveAll, moveContents } from './decisions/moves';
 import { stated } from './decisions/stated';
@@ -140,6 +141,12 @@ function decided(state: State, intention: Intention, context: Context): Decided 
       return written({ kind: 'price-stated', v, ...stated(intention) });
     case 'record-paper':
       return written({ kind: 'paper-made', v, paperId: context.newId(), ...stated(intention) });
+    case 'log-hand-over':
+      return logHandOver(intention, context);
+    case 'log-rejected-load':
+      return logRejectedLoad(state, intention);
+    case 'file-proof':
+      return fileProof(state, intention);
     case 'correct-entry':
       return correctEntry(state, intention);
     case 'withdraw-entry':

@@ -33,6 +33,7 @@ const asContainer = (intention: IntentionOf<'open-container'>): ContainerState =
     heldSince: null,
     leavingSince: null,
     goneSince: null,
+    handOverId: null,
     damagedSince: null,
     proofFiledAt: null,
   };

@@ -11,7 +11,7 @@ import type { TimeLimit } from '../rules/clocks/time-limit';
 import { accumulationStart } from './accumulation';
 import type { RuleName } from './entries/local-rules';
 import { daysToMove, nearWork } from './near-work';
-import type { ContainerState, State } from './state';
+import type { ContainerState, HandOverState, State } from './state';
 import { lookDue, notSeenSince, type WalkDue, walkDue } from './walks';
 
 export type Due = {
@@ -19,6 +19,8 @@ export type Due = {
   readonly id: string;
   readonly kind: 'leave' | 'walk' | 'look' | 'move-excess' | 'proof';
   readonly containerId: string | null;
+  /** The load whose proof is awaited, of all its containers together. */
+  readonly handOverId?: string;
   /** The calendar day from which it counts. */
   readonly from: string;
   /** Days that are allowed, and the local rule that says so; `stated` is false where a careful number is taken. */
@@ -78,25 +80,44 @@ function leaving({ state, now, zone, today }: Asked, container: ContainerState):
   ];
 }
 
-function proofOf({ state, zone, today }: Asked, container: ContainerState): Due[] {
-  const { goneSince, proofFiledAt, body } = container;
+/** What runs from the day on which something left; none where no such rule was entered. */
+function proofFrom({ state, zone, today }: Asked, leftAt: string) {
   const days = daysOf(state, 'proof-days');
-  if (days === null || goneSince === null || proofFiledAt !== null) return [];
-  const from = calendarDay(goneSince, zone);
+  if (days === null) return null;
+  const from = calendarDay(leftAt, zone);
   const due = proofDue(from, null, days, today);
-  if (due.state === 'received') return [];
+  if (due.state === 'received') return null;
   const counts = counted(from, due, days, today);
-  return [
-    {
-      ...counts,
-      id: `proof/${body.containerId}`,
-      kind: 'proof',
-      containerId: body.containerId,
-      limit: { days, rule: 'proof-days', stated: true },
-      near: counts.daysLeft <= toldFrom.proof,
-    },
-  ];
+  return {
+    ...counts,
+    kind: 'proof' as const,
+    limit: { days, rule: 'proof-days' as const, stated: true },
+    near: counts.daysLeft <= toldFrom.proof,
+  };
 }
+
+/** Of a container that went some other way than by a hand-over. */
+function proofOf(asked: Asked, { goneSince, handOverId, proofFiledAt, body }: ContainerState): Due[] {
+  if (goneSince === null || handOverId !== null || proofFiledAt !== null) return [];
+  const { containerId } = body;
+  const runs = proofFrom(asked, goneSince);
+  return runs ? [{ ...runs, id: `proof/${containerId}`, containerId }] : [];
+}
+
+/** Of a load, until the proof of all that did not come back is there. */
+function proofOfLoad(asked: Asked, handOver: HandOverState): Due[] {
+  const { handOverId } = handOver.body;
+  const runs = awaited(asked.state, handOver).length > 0 ? proofFrom(asked, handOver.at) : null;
+  return runs ? [{ ...runs, id: `proof/${handOverId}`, containerId: null, handOverId }] : [];
+}
+
+/** Containers of a load that left with it, did not come back, and of which no proof is filed. */
+export const awaited = (state: State, { body, parts }: HandOverState): readonly string[] =>
+  parts.flatMap(({ containerId, proofAt }) => {
+    const container = state.containers.get(containerId);
+    const away = container?.handOverId === body.handOverId && container.proofFiledAt === null;
+    return away && proofAt === null ? [containerId] : [];
+  });
 
 /** A walk has one last day: its interval is from one look to the next. */
 const ofWalk = ({ due: day, daysLeft, days, stated }: WalkDue) => ({
@@ -145,7 +166,13 @@ function excess({ state, now, zone, today }: Asked): Due[] {
 /** Storage time and proof of one container, as they run; none where neither does. @param zone where the workshop is */
 export function duesOf(state: State, container: ContainerState, now: string, zone: string): readonly Due[] {
   const asked = { state, now, zone, today: calendarDay(now, zone) };
-  return [...leaving(asked, container), ...proofOf(asked, container)];
+  const load = state.handOvers.get(container.handOverId ?? '');
+  const ofLoad = load && awaited(state, load).includes(container.body.containerId);
+  return [
+    ...leaving(asked, container),
+    ...proofOf(asked, container),
+    ...(ofLoad ? proofOfLoad(asked, load) : []),
+  ];
 }
 
 /** Most pressing first. @param zone where the workshop is */
@@ -158,6 +185,7 @@ export function dues(state: State, now: string, zone: string): readonly Due[] {
     ...walk(asked),
     ...containers.flatMap((container) => leaving(asked, container)),
     ...containers.flatMap((container) => proofOf(asked, container)),
+    ...[...state.handOvers.values()].flatMap((handOver) => proofOfLoad(asked, handOver)),
   ].sort((a, b) => a.daysLeft - b.daysLeft);
 }
 

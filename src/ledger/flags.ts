@@ -56,7 +56,13 @@ export type Flag = { readonly pressing: Pressing; readonly about: About } & (
       readonly taken: string;
       readonly unit: 'L' | 'g';
     }
-  | { readonly code: 'added-while-closed' | 'added-while-held' | 'added-while-gone' }
+  | {
+      readonly code:
+        | 'added-while-closed'
+        | 'added-while-held'
+        | 'added-while-gone'
+        | 'handed-over-while-gone';
+    }
   | { readonly code: 'placed-in-another-unit' }
   /** It is broken, and something is still in it. */
   | { readonly code: 'container-damaged'; readonly since: string }

@@ -81,6 +81,9 @@ export type Intention =
   | Does<'log-bench-test', Stated<'bench-tested'>>
   | Does<'state-price', Stated<'price-stated'>>
   | Does<'record-paper', Stated<'paper-made', 'paperId'>>
+  | Does<'log-hand-over', Stated<'handed-over', 'handOverId'>>
+  | Does<'log-rejected-load', Stated<'load-rejected'>>
+  | Does<'file-proof', Stated<'proof-filed'>>
   | Does<'correct-entry', Omit<BodyOf<'entry-corrected'>, 'kind' | 'v'>>
   | Does<'withdraw-entry', Omit<BodyOf<'entry-withdrawn'>, 'kind' | 'v'>>;
 

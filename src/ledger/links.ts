@@ -4,6 +4,7 @@ import { containersOf } from './containers-linked';
 import { followed, notPlaced, type Placing, type ToldTreatment } from './contents';
 import type { StreamLogged, StreamTested } from './entries/streams';
 import { asHappened, byId, grouped, mapped } from './grouping';
+import { handedOverWhileGone, handOversOf, marksOf } from './hand-overs-linked';
 import { unknownReferences } from './references';
 import type { SortedFacts } from './sorted-facts';
 import {
@@ -171,12 +172,13 @@ export function linked(facts: SortedFacts, befell: readonly Happening[]): State 
   const steps = stepsOf(facts, troubles);
   const logged = loggedStreams(facts, troubles);
   const opened = byId(facts['container-opened'], ({ containerId }) => containerId, troubles);
-  const marks = grouped(asHappened(facts['container-marked']), ({ body }) => body.containerId);
+  const marks = marksOf(facts);
   const vessels = mapped(opened, (_, id) => ({ marks: marks.get(id) ?? [] }));
   const told = treatmentsOf(facts, troubles);
   const happenings = asHappened(befell);
   const things = { vessels, streams: logged, treatments: told };
   const { containers, placings, treated, upsets } = followed(happenings, things);
+  const handOvers = handOversOf(facts, (id) => containers.get(id)?.movements ?? [], troubles);
   const state: State = {
     ...emptyState,
     workshop: facts['workshop-described'].at(-1) ?? null,
@@ -192,7 +194,8 @@ export function linked(facts: SortedFacts, befell: readonly Happening[]): State 
     clocks: clocksOf(facts, troubles),
     silverChecks: byId(asHappened(facts['silver-checked']), ({ checkId }) => checkId, troubles),
     streams: streamsOf(facts, logged, placings),
-    containers: containersOf(facts, opened, { marks, contents: containers, treatments: told }),
+    containers: containersOf(facts, opened, { marks, contents: containers, treatments: told, handOvers }),
+    handOvers,
     walks: walksOf(facts),
     findings: findingsOf(facts),
     treatments: mapped(told, (fact, id) => ({ ...fact, treated: treated.get(id) ?? null })),
@@ -200,7 +203,7 @@ export function linked(facts: SortedFacts, befell: readonly Happening[]): State 
     papers: byId(facts['paper-made'], ({ paperId }) => paperId, troubles),
     movements: happenings.filter(isMovement),
     happenings,
-    upsets,
+    upsets: [...upsets, ...handedOverWhileGone(facts, marks)],
   };
   return { ...state, troubles: [...troubles, ...unknownReferences(facts, state)] };
 }

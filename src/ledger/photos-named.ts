@@ -1,4 +1,6 @@
 /** Which photos something names, wherever in it they stand. */
+import * as z from 'zod/mini';
+import { FiledPaper } from './entries/files';
 import { Photo } from './entries/photos';
 
 /** Every photo in a body, an entry or a draft, in the order in which they stand there. */
@@ -6,6 +8,13 @@ export function photosNamed(value: unknown): readonly Photo[] {
   if (typeof value !== 'object' || value === null) return [];
   const read = Photo.safeParse(value);
   return read.success ? [read.data] : Object.values(value).flatMap(photosNamed);
+}
+
+/** What must be kept beside the entries before a body may name it: its photos, and papers that came as a file. */
+export function filesNamed(value: unknown): readonly { readonly hash: string }[] {
+  if (typeof value !== 'object' || value === null) return [];
+  const read = z.union([Photo, FiledPaper]).safeParse(value);
+  return read.success ? [read.data] : Object.values(value).flatMap(filesNamed);
 }
 
 /** A hash, alone or inside a longer text such as an address. */

@@ -17,6 +17,8 @@ export type Reference = {
     | 'station'
     | 'list'
     | 'finding'
+    | 'hand-over'
+    | 'paper'
     | 'entry';
   readonly id: string;
   /** Field of the body that holds it. */
@@ -128,6 +130,17 @@ export function referencesOf(body: Body): Reference[] {
       return ref('container', 'containerId', body.containerId);
     case 'paper-made':
       return body.containerIds.flatMap((id) => ref('container', 'containerIds', id));
+    case 'handed-over':
+      return [
+        ...body.containers.flatMap(({ containerId }) => ref('container', 'containers', containerId)),
+        ...ref('paper', 'paperId', body.paperId ?? null),
+      ];
+    case 'load-rejected':
+    case 'proof-filed':
+      return [
+        ...ref('hand-over', 'handOverId', body.handOverId),
+        ...body.containerIds.flatMap((id) => ref('container', 'containerIds', id)),
+      ];
     case 'entry-corrected':
       return [...ref('entry', 'corrects', body.corrects), ...referencesOf(body.body)];
     case 'entry-withdrawn':
@@ -162,6 +175,10 @@ export function knows(state: State, { to, id }: Reference): boolean {
       return changedLists(state).has(id);
     case 'finding':
       return state.findings.has(id);
+    case 'hand-over':
+      return state.handOvers.has(id);
+    case 'paper':
+      return state.papers.has(id);
     case 'entry':
       return state.log.some((entry) => entry.id === id);
     default:

@@ -102,6 +102,11 @@ type Reason =
   | { readonly code: 'nothing-to-treat'; readonly details: { readonly containerId: string } }
   /** Volumes in L, as decimals. */
   | { readonly code: 'over-capacity' | 'over-fill-limit'; readonly details: Overfill }
+  /** It did not leave with that load. */
+  | {
+      readonly code: 'not-of-hand-over';
+      readonly details: { readonly handOverId: string; readonly containerId: string };
+    }
   | { readonly code: 'same-container'; readonly details: { readonly containerId: string } }
   | {
       readonly code: 'another-kind';

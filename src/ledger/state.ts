@@ -23,6 +23,7 @@ import type {
   WaterLost,
 } from './entries/containers';
 import type { Entry } from './entries/entry';
+import type { HandedOver, LoadRejected, ProofFiled } from './entries/hand-overs';
 import type { ContainerInspected, FindingClosed, Found, WalkFinished } from './entries/inspections';
 import type { LocalRuleStated, RuleName } from './entries/local-rules';
 import type { PaperMade } from './entries/papers';
@@ -159,11 +160,25 @@ export type WalkState = {
   readonly finished: Told<WalkFinished> | null;
 };
 
+/** A container of a hand-over. `held` is what it held by the record just then; null where it has not come back, or no proof is filed. */
+export type HandedOverPart = HandedOver['containers'][number] & {
+  readonly held: Held;
+  readonly backAt: string | null;
+  readonly proofAt: string | null;
+};
+
+/** What came of it in the order in which it happened. */
+export type HandOverState = Told<HandedOver> & {
+  readonly rejected: readonly Told<LoadRejected>[];
+  readonly proofs: readonly Told<ProofFiled>[];
+  readonly parts: readonly HandedOverPart[];
+};
+
 /** `body` is the vessel as it is now. */
 export type ContainerState = Told<ContainerOpened> & {
   /** As they were told, in the order in which they happened. */
   readonly changes: readonly Told<ContainerChanged>[];
-  /** In the order in which they were made. */
+  /** In the order in which they were made, with those that hand-overs and rejected loads say of it. */
   readonly marks: readonly Told<ContainerMarked>[];
   readonly movements: readonly ContainerMovement[];
   readonly holds: Held;
@@ -183,6 +198,8 @@ export type ContainerState = Told<ContainerOpened> & {
   readonly heldSince: string | null;
   readonly leavingSince: string | null;
   readonly goneSince: string | null;
+  /** The hand-over that it left with; null while it is here, or where it went some other way. */
+  readonly handOverId: string | null;
   readonly damagedSince: string | null;
   readonly proofFiledAt: string | null;
   /**
@@ -232,7 +249,11 @@ export type Upset =
       readonly unit: 'L' | 'g';
     }
   | {
-      readonly code: 'added-while-closed' | 'added-while-held' | 'added-while-gone';
+      readonly code:
+        | 'added-while-closed'
+        | 'added-while-held'
+        | 'added-while-gone'
+        | 'handed-over-while-gone';
       readonly entryId: string;
       readonly containerId: string;
     }
@@ -284,6 +305,8 @@ export type State = {
   readonly walks: ReadonlyMap<string, WalkState>;
   readonly findings: ReadonlyMap<string, FindingState>;
   readonly treatments: ReadonlyMap<string, TreatmentState>;
+  /** In the order in which they happened. */
+  readonly handOvers: ReadonlyMap<string, HandOverState>;
   readonly prices: ReadonlyMap<Priced, Told<PriceStated>>;
   readonly papers: ReadonlyMap<string, Told<PaperMade>>;
   /** In the order in which they happened. */
@@ -314,6 +337,7 @@ export const emptyState: State = {
   walks: new Map(),
   findings: new Map(),
   treatments: new Map(),
+  handOvers: new Map(),
   prices: new Map(),
   papers: new Map(),
   movements: [],

@@ -189,6 +189,8 @@ export function refusalWords(refusal: Refusal): string {
       return 'This treatment has ended already.';
     case 'nothing-to-treat':
       return 'By the record there is nothing in it. Put the waste in first.';
+    case 'not-of-hand-over':
+      return 'One of these containers did not leave with that load.';
     case 'same-container':
       return 'From and into are the same container.';
     case 'another-kind':

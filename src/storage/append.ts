@@ -2,7 +2,7 @@
 import type { IDBPTransaction } from 'idb';
 import type { Body } from '../ledger/entries/body';
 import type { Entry } from '../ledger/entries/entry';
-import { hashesIn, photosNamed } from '../ledger/photos-named';
+import { filesNamed, hashesIn } from '../ledger/photos-named';
 import { seal } from '../ledger/seal';
 import type { Database, DeviceHead, Shape } from './database';
 import { done, failed, failureOf, type StoreFailure, type StoreResult } from './failure';
@@ -101,7 +101,7 @@ async function headIn(transaction: Transaction): Promise<DeviceHead> {
  */
 async function photosMissing(transaction: Transaction, bodies: readonly Body[]): Promise<readonly string[]> {
   const missing: string[] = [];
-  for (const { hash } of photosNamed(bodies))
+  for (const { hash } of filesNamed(bodies))
     if ((await transaction.objectStore('photos').getKey(hash)) === undefined) missing.push(hash);
   if (missing.length === 0) return missing;
   const named = hashesIn(await transaction.objectStore('entries').getAll());

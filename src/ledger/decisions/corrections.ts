@@ -26,6 +26,10 @@ function subjectOf(body: PlainBody): string | null {
       return body.treatmentId;
     case 'paper-made':
       return body.paperId;
+    case 'handed-over':
+    case 'load-rejected':
+    case 'proof-filed':
+      return body.handOverId;
     case 'clock-started':
       return body.clockId;
     case 'silver-checked':

@@ -16,6 +16,7 @@ import {
   StreamPlaced,
   WaterLost,
 } from './containers';
+import { HandedOver, LoadRejected, ProofFiled } from './hand-overs';
 import { TimedId } from './identity';
 import { ContainerInspected, FindingClosed, WalkFinished } from './inspections';
 import { LocalRuleStated } from './local-rules';
@@ -60,6 +61,9 @@ export const PlainBody = z.discriminatedUnion('kind', [
   WalkFinished,
   FindingClosed,
   PaperMade,
+  HandedOver,
+  LoadRejected,
+  ProofFiled,
   TreatmentBegun,
   DoseAdded,
   PotRead,

@@ -19,18 +19,24 @@ import { streamText } from './origins';
 import type { WorkedLines } from './worked-lines';
 
 type Substance = ContainerData['substances'][number];
+type Evidence = NonNullable<Substance['evidence']>[number];
 type BaseLine = ContainerData['bases'][number];
 
-/** "photometer, 11 May 2026": the evidence that the range of a figure goes back to. */
-function howKnown({ state, zone }: Asked, figure: Figure, what: Metal | 'acid'): string {
-  const days = new Map<string, string[]>();
+/** The evidence that the range of a figure goes back to, each kind with its days. */
+function evidenceOf({ state, zone }: Asked, figure: Figure, what: Metal | 'acid'): Evidence[] {
+  const days = new Map<string, Set<string>>();
   for (const { by, on, at } of evidenceBehind(state, figure, what)) {
     const how = howKnownWords[by] ?? by;
-    days.set(how, [...(days.get(how) ?? []), on ?? dayOf(at, zone)]);
+    days.set(how, (days.get(how) ?? new Set()).add(on ?? dayOf(at, zone)));
   }
-  const found = [...days].map(([how, on]) => w.evidenceOn(how, daysText(on)));
-  return found.length > 0 ? found.join('; ') : (howKnownWords[mostlyKnownBy(figure)] ?? figure.how);
+  return [...days].map(([how, on]) => ({ how, on: [...on].sort() }));
 }
+
+/** @example "photometer, 11 May 2026" */
+const howKnown = (figure: Figure, evidence: readonly Evidence[]): string =>
+  evidence.length > 0
+    ? evidence.map(({ how, on }) => w.evidenceOn(how, daysText(on))).join('; ')
+    : (howKnownWords[mostlyKnownBy(figure)] ?? figure.how);
 
 const namesOf = ({ state }: Asked, streamIds: readonly string[]): string[] => [
   ...new Set(streamIds.map((id) => streamText(state, id))),
@@ -45,14 +51,15 @@ function substance(
   name: string,
   symbol: string,
   { all, perLitre }: Found,
-  known: (figure: Figure) => string,
+  known: (figure: Figure) => string | readonly Evidence[],
 ): Substance {
+  const how = all.figure ? known(all.figure) : notDetermined;
   return {
     name,
     symbol,
     aLitre: perLitre ? lines.of(perLitre, containerId) : notDetermined,
     inAll: all.figure ? lines.of(all.figure, containerId) : notDetermined,
-    howKnown: all.figure ? known(all.figure) : notDetermined,
+    howKnown: typeof how === 'string' || !all.figure ? notDetermined : howKnown(all.figure, how),
     notToldBy: namesOf(asked, all.openIn),
   };
 }
@@ -74,7 +81,7 @@ export function substancesOf(
       capital(metals[metal].name),
       metal,
       { all, perLitre: found?.perLitre },
-      (figure) => howKnown(asked, figure, metal),
+      (figure) => evidenceOf(asked, figure, metal),
     );
   });
   const acid = substance(
@@ -84,7 +91,7 @@ export function substancesOf(
     w.freeAcid,
     'HNO3',
     { all: figures.acid, perLitre: figures.acidPerLitre },
-    (figure) => howKnown(asked, figure, 'acid'),
+    (figure) => evidenceOf(asked, figure, 'acid'),
   );
   const nitrate = substance(
     asked,

@@ -7,209 +7,316 @@ import * as z from 'zod/mini';
 import { hashOf } from '../../ledger/seal';
 import { noTimeRuns, notDetermined } from '../words';
 
+/** The sentence goes into the published schema: beside the member, so that neither is changed without the other. */
+const says = <S extends z.ZodMiniType>(schema: S, sentence: string): S => schema.check(z.describe(sentence));
+const named = <S extends z.ZodMiniType>(schema: S, id: string, description: string): S => {
+  z.globalRegistry.add(schema, { id, description });
+  return schema;
+};
+
 const Text = z.string().check(z.minLength(1));
-const Digits = z.string().check(z.regex(/^-?\d+(\.\d+)?$/));
-const Hash = z.string().check(z.regex(/^[0-9a-f]{64}$/));
-const Instant = z.iso.datetime({ precision: 3 });
-const Day = z.iso.date();
-const NotDetermined = z.literal(notDetermined);
+const Hash = named(z.string().check(z.regex(/^[0-9a-f]{64}$/)), 'Hash', 'SHA-256 in lower-case hexadecimal.');
+const Digits = named(
+  z.string().check(z.regex(/^-?\d+(\.\d+)?$/)),
+  'Digits',
+  'A number as text, so that no digit is lost: decimal point, no exponent, hyphen-minus before a negative one.',
+);
+const Instant = named(z.iso.datetime({ precision: 3 }), 'Instant', 'A moment in UTC, with milliseconds.');
+const Day = named(z.iso.date(), 'Day', 'A calendar day in the zone of the workshop.');
+const NotDetermined = named(
+  z.literal(notDetermined),
+  'NotDetermined',
+  'Not measured, or not said by anybody. It does not mean zero.',
+);
 const orNotDetermined = <S extends z.ZodMiniType>(schema: S) => z.union([NotDetermined, schema]);
+const text = (sentence: string) => says(Text, sentence);
+const texts = (sentence: string) => says(z.array(Text), sentence);
 /** Text that is "not determined" where nobody said. */
-const Said = Text;
+const told = (sentence: string) => says(Text, `${sentence} "${notDetermined}" where nobody said.`);
 
 /** `likely`, `low`, `high` as printed; `value`, `lowValue`, `highValue` with every digit. Ranges hold about 19 times in 20. */
-export const PaperFigure = z.strictObject({
-  likely: Text,
-  low: Text,
-  high: Text,
-  unit: Text,
-  value: Digits,
-  lowValue: Digits,
-  highValue: Digits,
-  /** Line of the working; absent where no working was asked for. */
-  line: z.optional(Text),
+export const PaperFigure = named(
+  z.strictObject({
+    likely: text('Likely value as printed: as many digits as the range allows, typographic signs.'),
+    low: text('Low end as printed, rounded outwards.'),
+    high: text('High end as printed, rounded outwards.'),
+    unit: text('Unit of all six numbers; "1" where there is none.'),
+    value: says(Digits, 'Likely value with every digit.'),
+    lowValue: says(Digits, 'Low end with every digit.'),
+    highValue: says(Digits, 'High end with every digit.'),
+    line: z.optional(text('Line of the working that it comes from; absent where no working was asked for.')),
+  }),
+  'Figure',
+  'A figure with its range, which holds about 19 times in 20. An exact one has its value at both ends.',
+);
+const figure = (sentence: string) => says(PaperFigure, sentence);
+const figureOrNot = (sentence: string) => says(orNotDetermined(PaperFigure), sentence);
+const dayOrNot = (sentence: string) => says(orNotDetermined(Day), sentence);
+
+const Evidence = z.strictObject({
+  how: text('What it was determined by, e.g. "photometer".'),
+  on: says(z.array(Day), 'The days that it was determined on.'),
 });
 
 const Substance = z.strictObject({
-  name: Text,
-  symbol: Text,
-  aLitre: orNotDetermined(PaperFigure),
-  inAll: orNotDetermined(PaperFigure),
-  howKnown: Said,
-  /** Wastes in it that do not tell: what is given is at least there. */
-  notToldBy: z.array(Text),
+  name: text('Name of the substance.'),
+  symbol: text('Symbol of the element, or formula.'),
+  aLitre: figureOrNot('In a litre of liquid.'),
+  inAll: figureOrNot('In the whole container.'),
+  howKnown: told('What the amount goes back to, and of which day, in words.'),
+  evidence: z.optional(
+    says(
+      z.array(Evidence),
+      'What the amount goes back to, as data; absent in papers made before it was told, and where there is none.',
+    ),
+  ),
+  notToldBy: texts('Wastes in it that do not tell: what is given is at least there.'),
 });
 
 const BaseLine = z.strictObject({
-  base: Text,
-  formula: Text,
-  purity: z.strictObject({ percent: Text, saidBy: Text }),
-  mass: orNotDetermined(PaperFigure),
-  heat: orNotDetermined(PaperFigure),
-  rise: orNotDetermined(PaperFigure),
-  sludgeDry: orNotDetermined(PaperFigure),
-  sludgeDrained: orNotDetermined(PaperFigure),
-  carbonDioxide: z.union([z.literal('none'), NotDetermined, PaperFigure]),
-  doesNotBringDown: z.array(Text),
-  notToldBy: z.array(Text),
+  base: text('Name of the base.'),
+  formula: text('Its formula.'),
+  purity: says(
+    z.strictObject({ percent: text('Per cent by mass.'), saidBy: text('Who or what says so.') }),
+    'Purity that was reckoned with.',
+  ),
+  mass: figureOrNot('Mass of it that neutralising the whole container would take.'),
+  heat: figureOrNot('Heat that it would give off.'),
+  rise: figureOrNot('Rise of temperature, all at once and no heat lost.'),
+  sludgeDry: figureOrNot('Mass of what it would bring down, dry.'),
+  sludgeDrained: figureOrNot('Mass of what it would bring down, drained and still wet.'),
+  carbonDioxide: says(
+    z.union([z.literal('none'), NotDetermined, PaperFigure]),
+    'Carbon dioxide that it would give off; "none" of a base that gives none.',
+  ),
+  doesNotBringDown: texts('Metals in it that this base leaves dissolved.'),
+  notToldBy: texts('Wastes in it that do not tell: they are not counted.'),
 });
 
 const NeverLine = z.strictObject({
-  rule: Text,
-  never: Text,
-  happens: Text,
-  source: Text,
-  status: Text,
+  rule: text('The rule in short.'),
+  never: text('What must not meet.'),
+  happens: text('What happens if it does.'),
+  source: text('Where the rule is from.'),
+  status: text('How well the source is known.'),
 });
 
-const Candidate = z.strictObject({ what: Text, says: Text, confirms: Text });
+const Candidate = z.strictObject({
+  what: text('Hazard class, waste code or transport entry.'),
+  says: told('The codes, each with who confirmed it or as a candidate.'),
+  confirms: text('Who has to confirm it before anything moves.'),
+});
+
+const Ground = z.strictObject({
+  sentence: text('What the number is.'),
+  figure: figure('The number of this container.'),
+  limit: figure('The limit that it was held against.'),
+});
 
 /** A candidate of a law: its code with what it means, how it stands, its numbers, its rule and whose word there is. */
 const CandidateLine = z.strictObject({
-  scheme: Text,
-  code: Text,
-  means: z.optional(Text),
-  standing: Text,
-  numbers: z.array(z.strictObject({ sentence: Text, figure: PaperFigure, limit: PaperFigure })),
-  lacks: z.array(Text),
-  rule: Text,
-  cite: Text,
-  status: Text,
-  said: Text,
+  scheme: text('The law or list that the code is of.'),
+  code: text('The code.'),
+  means: z.optional(text('What the code means; absent where the code says it.')),
+  standing: text('Whether it reaches its limit, came close, needs a judgement, or is not determined.'),
+  numbers: says(z.array(Ground), 'The numbers behind it.'),
+  lacks: texts('What is not determined and would decide it.'),
+  rule: text('The rule in words.'),
+  cite: text('Where the rule stands.'),
+  status: text('How well the source is known.'),
+  said: text('Whose word there is on it, or that nobody has confirmed it.'),
 });
 
 const Laws = z.strictObject({
-  candidates: z.array(CandidateLine),
-  /** Codes that somebody gave and the rules did not propose. */
-  given: z.array(z.strictObject({ scheme: Text, code: Text, said: Text })),
-  /** What is not determined, with the codes that wait for it. */
-  lacking: z.array(z.strictObject({ what: z.array(Text), decides: z.array(Text) })),
-  dilution: z.array(z.strictObject({ rule: Text, cite: Text, status: Text })),
+  candidates: says(z.array(CandidateLine), 'What the rules propose. A candidate is no classification.'),
+  given: says(
+    z.array(
+      z.strictObject({
+        scheme: text('The law or list that the code is of.'),
+        code: text('The code.'),
+        said: text('Whose word it is.'),
+      }),
+    ),
+    'Codes that somebody gave and the rules did not propose.',
+  ),
+  lacking: says(
+    z.array(
+      z.strictObject({
+        what: texts('What is not determined.'),
+        decides: texts('The codes that wait for it.'),
+      }),
+    ),
+    'What is not determined, with the codes that wait for it.',
+  ),
+  dilution: says(
+    z.array(
+      z.strictObject({
+        rule: text('The rule in words.'),
+        cite: text('Where the rule stands.'),
+        status: text('How well the source is known.'),
+      }),
+    ),
+    'What each law says on diluting.',
+  ),
 });
 
 const Residue = z.strictObject({
-  name: Text,
-  wetMass: PaperFigure,
-  heldLiquor: orNotDetermined(PaperFigure),
+  name: text('What the solid is.'),
+  wetMass: figure('Its mass, wet.'),
+  heldLiquor: figureOrNot('Volume of the liquor that it holds.'),
 });
 
 const EntryLine = z.strictObject({
-  number: z.int().check(z.minimum(1)),
-  id: Text,
-  hash: Hash,
-  happenedAt: Instant,
-  kind: Text,
-  says: Text,
-  who: Said,
+  number: says(z.int().check(z.minimum(1)), 'Place in the record, from 1.'),
+  id: text('Identifier of the entry.'),
+  hash: says(Hash, 'Hash of the entry, as the record has it.'),
+  happenedAt: says(Instant, 'When it happened.'),
+  kind: text('Kind of entry.'),
+  says: text('What it is about, in a few words.'),
+  who: told('Who made it.'),
+});
+
+const Source = z.strictObject({
+  title: text('The source.'),
+  status: text('How well it is known.'),
 });
 
 export const WorkingLine = z.strictObject({
-  id: Text,
-  /** Container for whose sake it was worked out first. */
-  containerId: Text,
-  kind: z.enum(['evidence', 'published', 'worked-out']),
-  sentence: Text,
-  /** With the numbers put in. */
-  formula: z.optional(Text),
-  from: z.array(Text),
-  /** With as many digits as a hand calculation needs. */
-  result: PaperFigure,
-  howKnown: Text,
-  sources: z.array(z.strictObject({ title: Text, status: Text })),
-  note: z.optional(Text),
+  id: text('E and a number for evidence, P for a published value, W for what was worked out.'),
+  containerId: text('Container for whose sake it was worked out first.'),
+  kind: says(
+    z.enum(['evidence', 'published', 'worked-out']),
+    'Read, measured or said here; out of a publication; or worked out from other lines.',
+  ),
+  sentence: text('What the line gives.'),
+  formula: z.optional(text('The formula with the numbers put in; only of what was worked out.')),
+  from: texts('Lines that it is worked out from.'),
+  result: figure('The result, with as many digits as a hand calculation needs.'),
+  howKnown: text('How it is known.'),
+  sources: says(z.array(Source), 'Where it is from.'),
+  note: z.optional(text('What stays to be said about it.')),
+});
+
+const MustLeave = z.strictObject({
+  day: says(
+    Day,
+    'The careful day by which it must have left; in papers without `otherDay`, the only one reckoned.',
+  ),
+  otherDay: z.optional(says(Day, 'The day by the longer count.')),
+  from: z.optional(says(Day, 'The day that the time began.')),
+  days: text('How long it may stand, in words.'),
+  saidBy: text('Who said so.'),
+  saidOn: says(Day, 'When they said so.'),
+});
+
+const Fill = z.strictObject({
+  holds: text('What is in it, by volume and mass.'),
+  capacity: text('What it can hold.'),
+  percent: text('How full it is.'),
+  limit: text('How full it may be, and whose word that is.'),
 });
 
 export const ContainerData = z.strictObject({
-  containerId: Text,
-  code: Text,
-  empty: z.boolean(),
-  vessel: Text,
-  capacity: Text,
-  material: Text,
-  cap: Text,
-  place: Said,
-  tray: Said,
-  whatItIs: Said,
-  howItArose: z.array(Text),
-  /** What was done to it, and what follows; absent where nothing was. */
-  treated: z.optional(z.array(Text)),
-  state: Said,
-  colour: Said,
-  layers: Said,
-  ph: Said,
-  fill: z.strictObject({ holds: Text, capacity: Text, percent: Text, limit: Text }),
-  firstWasteIn: orNotDetermined(Day),
-  mustLeaveBy: z.union([
-    NotDetermined,
-    z.literal(noTimeRuns),
-    z.strictObject({
-      /** The careful one; in papers without the other day, the other one. */
-      day: Day,
-      /** By the longer count. */
-      otherDay: z.optional(Day),
-      from: z.optional(Day),
-      days: Text,
-      saidBy: Text,
-      saidOn: Day,
-    }),
-  ]),
-  substances: z.array(Substance),
-  ammonia: Said,
-  chloride: Said,
-  liquor: orNotDetermined(PaperFigure),
-  density: orNotDetermined(PaperFigure),
-  residues: z.array(Residue),
-  bases: z.array(BaseLine),
-  /** Why no base is given, or what stays to be said about it. */
-  basesNote: Text,
-  mustNotMeet: z.array(NeverLine),
-  candidates: z.array(Candidate),
-  /** What the laws make of it; absent where nobody knows what is in it, and in papers made before they were told. */
-  laws: z.optional(Laws),
-  /** What is wrong or doubtful by the record. */
-  flags: z.array(Text),
-  entries: z.array(EntryLine),
+  containerId: text('Identifier of the container in the record.'),
+  code: text('Code that stands on the container; hyphens are U+2011, so that it stays on one line.'),
+  empty: says(z.boolean(), 'Whether it is empty by the record.'),
+  vessel: text('Kind of vessel.'),
+  capacity: text('What it can hold.'),
+  material: told('What it is made of.'),
+  cap: text('How it is closed.'),
+  place: told('Where it stands.'),
+  tray: told('The tray under it.'),
+  whatItIs: told('What is in it.'),
+  howItArose: texts('How it came about: batches, steps, days.'),
+  treated: z.optional(texts('What was done to it, and what follows; absent where nothing was.')),
+  state: told('Liquid, solid, slurry.'),
+  colour: told('Its colour.'),
+  layers: told('Its layers.'),
+  ph: told('Its pH, by what and when.'),
+  fill: says(Fill, 'How full it is.'),
+  firstWasteIn: dayOrNot('The day that the first waste was put in.'),
+  mustLeaveBy: says(
+    z.union([NotDetermined, z.literal(noTimeRuns), MustLeave]),
+    `By when it must have left; "${noTimeRuns}" where none does.`,
+  ),
+  substances: says(
+    z.array(Substance),
+    'What is dissolved: copper and nickel first, then other metals, acid, nitrate.',
+  ),
+  ammonia: told('Whether waste with ammonia was logged in it.'),
+  chloride: told('Whether waste with chloride was logged in it.'),
+  liquor: figureOrNot('Volume of the liquid.'),
+  density: figureOrNot('Density of the liquid.'),
+  residues: says(z.array(Residue), 'Wet solids in it.'),
+  bases: says(z.array(BaseLine), 'What neutralising it would take, by each base that the workshop keeps.'),
+  basesNote: text('Why no base is given, or what stays to be said about it.'),
+  mustNotMeet: says(z.array(NeverLine), 'What must not meet it.'),
+  candidates: says(z.array(Candidate), 'Class, code and transport entry for the first page.'),
+  laws: z.optional(
+    says(
+      Laws,
+      'What the laws make of it; absent where nobody knows what is in it, and in papers made before they were told.',
+    ),
+  ),
+  flags: texts('What is wrong or doubtful by the record.'),
+  entries: says(z.array(EntryLine), 'The entries of the record that stand behind it.'),
 });
 
 const RuleLine = z.strictObject({
-  rule: Text,
-  value: Said,
-  saidBy: Said,
-  saidOn: orNotDetermined(Day),
-  document: Said,
+  rule: text('The rule.'),
+  value: told('What it says here.'),
+  saidBy: told('Who said so.'),
+  saidOn: dayOrNot('When they said so.'),
+  document: told('The document that it stands in.'),
 });
 
 const Workshop = z.strictObject({
-  name: Said,
-  address: Said,
-  generatorNumber: Said,
-  emergencyNumber: Said,
-  authority: Said,
-  collector: Said,
-  hazardousWasteCounter: Said,
+  name: told('Name of the workshop.'),
+  address: told('Its address.'),
+  generatorNumber: told('Its number as a generator of waste.'),
+  emergencyNumber: told('Telephone for an emergency.'),
+  authority: told('Its authority, and how to reach it.'),
+  collector: told('Its collector, how to reach it, its licence.'),
+  hazardousWasteCounter: told('The counter that takes hazardous waste.'),
 });
 
-const told = {
-  v: z.literal(1),
-  kind: z.literal('disposal-paper'),
-  language: z.literal('en'),
-  demo: z.boolean(),
-  madeAt: Instant,
-  zone: Text,
-  madeBy: Said,
-  workshop: Workshop,
-  localRules: z.array(RuleLine),
-  treatment: Text,
-  cautions: z.array(Text).check(z.minLength(1)),
-  containers: z.array(ContainerData).check(z.minLength(1)),
-  working: z.array(WorkingLine),
-  /** The record as it stood. */
-  lastEntry: z.strictObject({ number: z.int(), id: Text, hash: Hash, writtenAt: Instant }),
+const content = {
+  v: says(z.literal(1), 'Version of this shape.'),
+  kind: says(z.literal('disposal-paper'), 'What this file is.'),
+  language: says(z.literal('en'), 'Language of the texts (BCP 47).'),
+  demo: says(z.boolean(), 'Whether everything in it is invented.'),
+  madeAt: says(Instant, 'When the paper was made.'),
+  zone: text('Time zone of the workshop (IANA), by which its days are counted.'),
+  madeBy: told('Who made the paper.'),
+  workshop: says(Workshop, 'The workshop that generated the waste.'),
+  localRules: says(z.array(RuleLine), 'The local rules as somebody stated them.'),
+  treatment: text('Whether treatment is allowed here.'),
+  cautions: says(z.array(Text).check(z.minLength(1)), 'What everybody has to know who acts on this.'),
+  containers: says(z.array(ContainerData).check(z.minLength(1)), 'The containers, in the order asked for.'),
+  working: says(
+    z.array(WorkingLine),
+    'The working of every figure: each line after all the lines that it stands on.',
+  ),
+  lastEntry: says(
+    z.strictObject({
+      number: says(z.int(), 'Its place in the record.'),
+      id: text('Its identifier.'),
+      hash: says(Hash, 'Its hash, which seals all entries before it.'),
+      writtenAt: says(Instant, 'When it was written.'),
+    }),
+    'The last entry of the record as it stood.',
+  ),
 };
 
 /** `contentHash` is the SHA-256 of the canonical JSON (RFC 8785) of everything else. */
-export const DisposalData = z.strictObject({ ...told, contentHash: Hash });
-const DisposalContent = z.strictObject(told);
+export const DisposalData = z.strictObject({
+  ...content,
+  contentHash: says(
+    Hash,
+    'SHA-256 of the canonical JSON (RFC 8785) of everything in this file but this member.',
+  ),
+});
+const DisposalContent = z.strictObject(content);
 
 export type PaperFigure = z.infer<typeof PaperFigure>;
 export type WorkingLine = z.infer<typeof WorkingLine>;

@@ -88,6 +88,11 @@ function isBehind(body: Body, behind: Behind, clearances: ReadonlySet<string>, e
       return [body.fromContainerId, body.toContainerId].some(
         (id) => id !== null && behind.containers.has(id),
       );
+    case 'handed-over':
+      return body.containers.some(({ containerId }) => behind.containers.has(containerId));
+    case 'load-rejected':
+    case 'proof-filed':
+      return body.containerIds.some((id) => behind.containers.has(id));
     case 'dose-added':
     case 'pot-read':
     case 'treatment-ended':
@@ -159,6 +164,11 @@ function about({ state, sign }: Asked, body: Body): string {
       return [code(body.containerId), ...body.found.map(({ ask, answer }) => `${ask} ${answer}`)].join(': ');
     case 'finding-closed':
       return body.done;
+    case 'handed-over':
+      return `${body.containers.map(({ containerId }) => code(containerId)).join(', ')} → ${body.collector.name}`;
+    case 'load-rejected':
+    case 'proof-filed':
+      return body.containerIds.map(code).join(', ');
     case 'entry-corrected':
       return w.corrects(kindWords[body.body.kind]);
     default:

@@ -33,6 +33,8 @@ export function flagWords(
       return 'Something was added while it was being held as it was.';
     case 'added-while-gone':
       return 'Something was added though it was marked as gone.';
+    case 'handed-over-while-gone':
+      return 'It was handed over though it was gone already.';
     case 'container-damaged':
       return `The container is damaged, since ${day(flag.since)}, and is not empty by the record.`;
     case 'said-empty-yet-holds':

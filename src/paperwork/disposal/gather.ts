@@ -10,6 +10,7 @@ import { formatNumber, formatWritten } from '../../quantities/format';
 import { neverFor } from '../../safety/never-rules';
 import { calendarDayText, dayOf, dayText } from '../dates';
 import { mustLeave } from '../must-leave';
+import { type Tell, untold } from '../progress';
 import { lawNames, ruleNames } from '../rule-words';
 import { notDetermined, unbroken } from '../words';
 import { type Asked, amountText, heldText } from './asked';
@@ -180,12 +181,19 @@ function treatmentOf({ rules }: State): string {
 
 /**
  * Everything that a disposal paper for these containers says, in the order asked for.
+ * @param tell how many containers are gathered
  * @throws when none of the containers is in the record, or the record is empty
  */
-export function disposalData(containerIds: readonly string[], asked: Asked): DisposalData {
+export function disposalData(
+  containerIds: readonly string[],
+  asked: Asked,
+  tell: Tell = untold,
+): DisposalData {
   const { state, now, zone, madeBy, demo } = asked;
   const lines = workedLines(asked.sign);
-  const containers = [...new Set(containerIds)].flatMap((id) => {
+  const ids = [...new Set(containerIds)];
+  const containers = ids.flatMap((id, done) => {
+    tell({ stage: 'gathering', done, of: ids.length });
     const container = state.containers.get(id);
     return container ? [containerData(asked, lines, container)] : [];
   });

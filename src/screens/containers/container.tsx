@@ -37,12 +37,12 @@ function Thumb({ state, container }: { readonly state: State; readonly container
   return (
     <Buttons side>
       {first && (
-        <Button look="primary" centred href={doingHref(containerId, first)}>
+        <Button look="primary" centred href={doingHref(container, first)}>
           {doingWords[first].short}
         </Button>
       )}
       {second && (
-        <Button centred href={doingHref(containerId, second)}>
+        <Button centred href={doingHref(container, second)}>
           {doingWords[second].short}
         </Button>
       )}

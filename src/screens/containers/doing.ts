@@ -1,5 +1,6 @@
 /** Where each thing that may be done with a container is done. */
 import type { Doing } from '../../ledger/container-life';
+import type { ContainerState } from '../../ledger/state';
 
 const pages: Readonly<Partial<Record<Doing, string>>> = {
   'put-in': 'in',
@@ -11,5 +12,15 @@ const pages: Readonly<Partial<Record<Doing, string>>> = {
   'change-vessel': 'change',
 };
 
-export const doingHref = (containerId: string, doing: Doing): string =>
-  `#/containers/${containerId}/${pages[doing] ?? `mark/${doing}`}`;
+/** Of a container that left with a load: done for the load. */
+const pagesOfLoad: Readonly<Partial<Record<Doing, string>>> = {
+  'proof-filed': 'proof',
+  'came-back': 'back',
+};
+
+export function doingHref({ body, handOverId }: ContainerState, doing: Doing): string {
+  const ofLoad = handOverId === null ? undefined : pagesOfLoad[doing];
+  if (ofLoad !== undefined) return `#/hand-overs/${handOverId}/${ofLoad}`;
+  if (doing === 'hand-over') return `#/hand-overs/new/${body.containerId}`;
+  return `#/containers/${body.containerId}/${pages[doing] ?? `mark/${doing}`}`;
+}

@@ -24,7 +24,7 @@ export function MoreOfContainer({ at }: { readonly at: Readonly<Record<string, s
         <Buttons>
           {container &&
             mayBeDone(state.value, container).map((doing) => (
-              <Button key={doing} href={doingHref(id, doing)} second={doingWords[doing].second}>
+              <Button key={doing} href={doingHref(container, doing)} second={doingWords[doing].second}>
                 {doingWords[doing].short}
               </Button>
             ))}

@@ -4,6 +4,7 @@ import type { DueDay } from '../../paperwork/calendar/due-calendar';
 import { unbroken } from '../../ui/figure-value';
 import { calendarDayText } from '../amounts';
 import type { Common } from '../papers/making';
+import { codesOfDue } from './rows';
 import { dueTitle, dueWords as w } from './words';
 
 export type CalendarMade =
@@ -24,8 +25,8 @@ export type Dated = Pick<Common, 'state' | 'now' | 'zone' | 'demo'>;
 /** Each last day as a calendar has it; the invented workshop never takes the place of a real one's days. */
 export function calendarDays({ state, now, zone, demo }: Dated): readonly DueDay[] {
   return dues(state, now, zone).map((due) => {
-    const { id, day, lastDay, from, limit, kind, containerId } = due;
-    const code = unbroken(state.containers.get(containerId ?? '')?.body.code ?? '');
+    const { id, day, lastDay, from, limit, kind } = due;
+    const code = codesOfDue(state, due);
     const text = (one: string): string => calendarDayText(one, now);
     return {
       id: demo ? `invented/${id}` : id,

@@ -11,7 +11,7 @@ import { Frame } from '../frame';
 import { isRule } from '../record/rule-fields';
 import { useShell } from '../shell';
 import { words } from '../words';
-import { codeIn } from './rows';
+import { codesOfDue } from './rows';
 import { countsFrom, dueTitle, dueWords as w, weekday } from './words';
 
 /** Who said the limit, and when. */
@@ -72,7 +72,13 @@ function Counted({ due }: { readonly due: Due }) {
 const doors: Readonly<Record<Due['kind'], (due: Due) => { readonly href: string; readonly label: string }>> =
   {
     leave: ({ containerId }) => ({ href: `#/containers/${containerId}`, label: w.open }),
-    proof: ({ containerId }) => ({ href: `#/containers/${containerId}/mark/proof-filed`, label: w.file }),
+    proof: ({ containerId, handOverId }) => ({
+      href:
+        handOverId === undefined
+          ? `#/containers/${containerId}/mark/proof-filed`
+          : `#/hand-overs/${handOverId}/proof`,
+      label: w.file,
+    }),
     walk: () => ({ href: '#/walk', label: w.toWalk }),
     look: ({ containerId }) => ({ href: `#/walk/${containerId}`, label: w.toWalk }),
     'move-excess': () => ({ href: '#/due/near-work', label: w.nearThere }),
@@ -94,7 +100,7 @@ export function DueDay({ at }: { readonly at: Readonly<Record<string, string>> }
   const { href, label } = doors[due.kind](due);
   return (
     <Frame
-      title={dueTitle(due, codeIn({ state }, due.containerId))}
+      title={dueTitle(due, codesOfDue(state.value, due))}
       second={weekday(due.day, now.value)}
       ways={ways}
       actions={

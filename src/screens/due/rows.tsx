@@ -1,6 +1,7 @@
 /** What is due, and how much there is, as rows. */
-import type { Due } from '../../ledger/due';
+import { awaited, type Due } from '../../ledger/due';
 import type { AmountNear } from '../../ledger/pressing';
+import type { State } from '../../ledger/state';
 import { type Endless, withoutLimit } from '../../ledger/without-limit';
 import type { Figure } from '../../quantities/figure';
 import { calendarDay, monthOf } from '../../rules/clocks/calendar-day';
@@ -14,6 +15,13 @@ import { amountTitle, dueTitle, dueWhen, dueWords as w } from './words';
 export const codeIn = ({ state }: Pick<Shell, 'state'>, containerId: string | null): string =>
   unbroken(state.value.containers.get(containerId ?? '')?.body.code ?? '');
 
+/** What a last day is about: a container, or all of a load. */
+export const codesOfDue = (state: State, { containerId, handOverId }: Due): string => {
+  const load = state.handOvers.get(handOverId ?? '');
+  const ids = load ? awaited(state, load) : [containerId ?? ''];
+  return ids.map((id) => unbroken(state.containers.get(id)?.body.code ?? '')).join(', ');
+};
+
 /** A limit or a total as text: "100 kg". */
 export function useAmountText(): (figure: Figure) => string {
   const { sign } = useShell();
@@ -24,7 +32,8 @@ export function useAmountText(): (figure: Figure) => string {
 }
 
 /** Where what is due is done. */
-const placeOf = ({ kind, containerId }: Due): string => {
+const placeOf = ({ kind, containerId, handOverId }: Due): string => {
+  if (handOverId !== undefined) return `#/hand-overs/${handOverId}`;
   if (kind === 'walk') return '#/walk';
   if (kind === 'look') return `#/walk/${containerId}`;
   if (kind === 'move-excess') return '#/due/near-work';
@@ -44,11 +53,11 @@ type DueRowProps = {
 
 export function DueRow({ due, opens = 'place', both = false }: DueRowProps) {
   const { now, zone, state } = useShell();
-  const { id, daysLeft, shareLeft, near, containerId } = due;
+  const { id, daysLeft, shareLeft, near } = due;
   return (
     <Row
       {...(near ? { mark: <Mark kind={markOfDue(due)} share={shareLeft} /> } : { start: 'text' as const })}
-      title={dueTitle(due, codeIn({ state }, containerId))}
+      title={dueTitle(due, codesOfDue(state.value, due))}
       second={dueWhen(due, { today: calendarDay(now.value, zone), now: now.value, both })}
       href={opens === 'place' ? placeOf(due) : `#/due/days/${id}`}
       figure={daysLeft > 0 ? <FigureValue value={String(daysLeft)} unit={w.days(daysLeft)} /> : undefined}

@@ -223,6 +223,12 @@ export function entryTitle(state: State, body: Body, sign: DecimalSign): string 
       return `${containerCode(state, body.containerId)}: ${markText[body.mark]}`;
     case 'paper-made':
       return `Paper made: ${body.fileName}`;
+    case 'handed-over':
+      return `${body.containers.map(({ containerId }) => containerCode(state, containerId)).join(', ')} handed over to ${body.collector.name}`;
+    case 'load-rejected':
+      return `Load rejected: ${body.containerIds.map((id) => containerCode(state, id)).join(', ')} here again`;
+    case 'proof-filed':
+      return `Proof of disposal: ${body.containerIds.map((id) => containerCode(state, id)).join(', ')}`;
     case 'treatment-begun':
     case 'dose-added':
     case 'pot-read':

@@ -82,6 +82,8 @@ export function flagWords(
       return { title: `${name} was filled while held`, second: 'Let it go, or correct the entry.' };
     case 'added-while-gone':
       return { title: `${name} was filled though gone`, second: 'Correct one of the entries.' };
+    case 'handed-over-while-gone':
+      return { title: `${name} was handed over though gone`, second: 'Correct one of the entries.' };
     case 'container-damaged':
       return { title: `${name} is damaged`, second: 'Move all of it to a sound container, now.' };
     case 'said-empty-yet-holds':

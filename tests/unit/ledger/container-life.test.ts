@@ -186,7 +186,7 @@ describe('what may be done with a container', () => {
     [['contents-doubtful'], 'say-what-it-is'],
     [['contents-doubtful', 'damaged'], 'move-all'],
     [['held'], 'let-go'],
-    [['leaving'], 'gone'],
+    [['leaving'], 'hand-over'],
     [['gone'], 'proof-filed'],
     [['gone', 'proof-filed'], 'came-back'],
     [['damaged', 'emptied'], 'move-all'],

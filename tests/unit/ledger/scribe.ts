@@ -353,6 +353,33 @@ const plain: fc.Arbitrary<PlainBody> = fc.oneof(
       found: [],
     }),
   ),
+  fc.tuple(few, few, few).map(
+    ([n, a, b]): PlainBody => ({
+      kind: 'handed-over',
+      v: 1,
+      handOverId: id('40', n),
+      collector: { name: 'Fen Carriers' },
+      containers: [...new Set([a, b])].map((c) => ({ containerId: id('c0', c) })),
+      signatures: {},
+    }),
+  ),
+  fc.tuple(few, few).map(
+    ([n, c]): PlainBody => ({
+      kind: 'load-rejected',
+      v: 1,
+      handOverId: id('40', n),
+      containerIds: [id('c0', c)],
+      why: 'drum leaked',
+    }),
+  ),
+  fc.tuple(few, few).map(
+    ([n, c]): PlainBody => ({
+      kind: 'proof-filed',
+      v: 1,
+      handOverId: id('40', n),
+      containerIds: [id('c0', c)],
+    }),
+  ),
   few.map((n): PlainBody => ({ kind: 'finding-closed', v: 1, findingId: id('f1', n), done: 'vent freed' })),
   fc.tuple(fc.constantFrom('iron' as const, 'collection-visit' as const), volume).map(
     ([what, value]): PlainBody => ({

@@ -22,21 +22,19 @@ type Substance = ContainerData['substances'][number];
 type Evidence = NonNullable<Substance['evidence']>[number];
 type BaseLine = ContainerData['bases'][number];
 
-/** The evidence that the range of a figure goes back to, each kind with its days. */
-function evidenceOf({ state, zone }: Asked, figure: Figure, what: Metal | 'acid'): Evidence[] {
-  const days = new Map<string, Set<string>>();
+type Known = Pick<Substance, 'howKnown' | 'evidence'>;
+
+/** The evidence that the range of a figure goes back to, each kind with its days: "photometer, 11 May 2026". */
+function knownBy({ state, zone }: Asked, figure: Figure, what: Metal | 'acid'): Known {
+  const days = new Map<string, readonly string[]>();
   for (const { by, on, at } of evidenceBehind(state, figure, what)) {
     const how = howKnownWords[by] ?? by;
-    days.set(how, (days.get(how) ?? new Set()).add(on ?? dayOf(at, zone)));
+    days.set(how, [...(days.get(how) ?? []), on ?? dayOf(at, zone)]);
   }
-  return [...days].map(([how, on]) => ({ how, on: [...on].sort() }));
+  if (days.size === 0) return { howKnown: howKnownWords[mostlyKnownBy(figure)] ?? figure.how };
+  const evidence = [...days].map(([how, on]): Evidence => ({ how, on: [...new Set(on)].sort() }));
+  return { howKnown: evidence.map(({ how, on }) => w.evidenceOn(how, daysText(on))).join('; '), evidence };
 }
-
-/** @example "photometer, 11 May 2026" */
-const howKnown = (figure: Figure, evidence: readonly Evidence[]): string =>
-  evidence.length > 0
-    ? evidence.map(({ how, on }) => w.evidenceOn(how, daysText(on))).join('; ')
-    : (howKnownWords[mostlyKnownBy(figure)] ?? figure.how);
 
 const namesOf = ({ state }: Asked, streamIds: readonly string[]): string[] => [
   ...new Set(streamIds.map((id) => streamText(state, id))),
@@ -51,15 +49,14 @@ function substance(
   name: string,
   symbol: string,
   { all, perLitre }: Found,
-  known: (figure: Figure) => string | readonly Evidence[],
+  known: (figure: Figure) => Known,
 ): Substance {
-  const how = all.figure ? known(all.figure) : notDetermined;
   return {
     name,
     symbol,
     aLitre: perLitre ? lines.of(perLitre, containerId) : notDetermined,
     inAll: all.figure ? lines.of(all.figure, containerId) : notDetermined,
-    howKnown: typeof how === 'string' || !all.figure ? notDetermined : howKnown(all.figure, how),
+    ...(all.figure ? known(all.figure) : { howKnown: notDetermined }),
     notToldBy: namesOf(asked, all.openIn),
   };
 }
@@ -81,7 +78,7 @@ export function substancesOf(
       capital(metals[metal].name),
       metal,
       { all, perLitre: found?.perLitre },
-      (figure) => evidenceOf(asked, figure, metal),
+      (figure) => knownBy(asked, figure, metal),
     );
   });
   const acid = substance(
@@ -91,7 +88,7 @@ export function substancesOf(
     w.freeAcid,
     'HNO3',
     { all: figures.acid, perLitre: figures.acidPerLitre },
-    (figure) => evidenceOf(asked, figure, 'acid'),
+    (figure) => knownBy(asked, figure, 'acid'),
   );
   const nitrate = substance(
     asked,
@@ -100,7 +97,7 @@ export function substancesOf(
     w.nitrate,
     'NO3-',
     { all: figures.nitrate, perLitre: figures.nitratePerLitre },
-    () => w.workedFromAbove,
+    () => ({ howKnown: w.workedFromAbove }),
   );
   return [...each, acid, nitrate];
 }

@@ -136,4 +136,8 @@ export const dataWords = {
   corrects: (kind: string) => `correction of: ${kind}`,
   withdraws: (kind: string) => `withdrawal of: ${kind}`,
   outOfShelf: 'off the shelf',
+  says: (who: string) => `says ${who}`,
+  ventilation: { enough: 'the place is enough', split: 'split the charge', none: 'no place for it' },
+  seen: (codes: readonly string[]) => (codes.length === 0 ? 'none seen' : `seen: ${codes.join(', ')}`),
+  notSeen: (code: string, why: string) => `not looked at: ${code}, ${why}`,
 } as const;

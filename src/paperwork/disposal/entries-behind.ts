@@ -3,13 +3,11 @@
 import type { Body } from '../../ledger/entries/body';
 import { namedBy } from '../../ledger/standing';
 import type { State } from '../../ledger/state';
-import { formatWritten } from '../../quantities/format';
-import { notDetermined, unbroken } from '../words';
-import { type Asked, amountText } from './asked';
-import { agentWords, dataWords as w } from './data-words';
+import { notDetermined } from '../words';
+import type { Asked } from './asked';
 import type { ContainerData } from './disposal-data';
+import { entrySays } from './entry-says';
 import { kindWords } from './entry-words';
-import { streamText } from './origins';
 
 /** Containers that something in this one was poured over from, itself first. */
 function upstream(state: State, containerId: string, seen = new Set<string>()): ReadonlySet<string> {
@@ -121,61 +119,6 @@ function isBehind(body: Body, behind: Behind, clearances: ReadonlySet<string>, e
   }
 }
 
-/** What an entry is about, in a few words. */
-function about({ state, sign }: Asked, body: Body): string {
-  const code = (id: string | null) =>
-    id === null ? w.outOfShelf : unbroken(state.containers.get(id)?.body.code ?? notDetermined);
-  switch (body.kind) {
-    case 'stream-placed':
-      return `${streamText(state, body.streamId)} → ${code(body.containerId)}, ${amountText(body.amount, sign)}`;
-    case 'contents-moved':
-      return `${code(body.fromContainerId)} → ${code(body.toContainerId)}, ${amountText(body.amount, sign)}`;
-    case 'stream-logged':
-      return streamText(state, body.streamId);
-    case 'container-opened':
-    case 'batch-opened':
-      return unbroken(body.code);
-    case 'container-marked':
-      return `${code(body.containerId)}: ${body.mark.replaceAll('-', ' ')}`;
-    case 'treatment-begun':
-      return code(body.containerId);
-    case 'dose-added':
-      return `${agentWords(body.agent)}, ${amountText(body.mass, sign)}`;
-    case 'pot-read':
-      return body.ph ? `pH ${formatWritten(body.ph.value, sign)}` : kindWords[body.kind];
-    case 'bench-tested':
-      return `${code(body.containerId)}: ${agentWords(body.agent)}, ${amountText(body.mass, sign)} in ${amountText(body.sampleVolume, sign)}`;
-    case 'treatment-ended':
-      return w.outcome[body.outcome];
-    case 'step-started':
-    case 'step-ended':
-      return (state.steps.get(body.stepId)?.body.step ?? notDetermined).replaceAll('-', ' ');
-    case 'checklist-finished':
-      return `${body.checklist.title}: ${body.outcome}`;
-    case 'checklist-answered-later':
-      return `${body.answer.ask} ${body.answer.answer}`;
-    case 'workshop-described':
-      return body.name;
-    case 'local-rule-stated':
-      return body.stated.rule.replaceAll('-', ' ');
-    case 'base-described':
-      return body.base.replaceAll('-', ' ');
-    case 'container-inspected':
-      return [code(body.containerId), ...body.found.map(({ ask, answer }) => `${ask} ${answer}`)].join(': ');
-    case 'finding-closed':
-      return body.done;
-    case 'handed-over':
-      return `${body.containers.map(({ containerId }) => code(containerId)).join(', ')} → ${body.collector.name}`;
-    case 'load-rejected':
-    case 'proof-filed':
-      return body.containerIds.map(code).join(', ');
-    case 'entry-corrected':
-      return w.corrects(kindWords[body.body.kind]);
-    default:
-      return kindWords[body.kind];
-  }
-}
-
 /** In the order of the record; `number` is the place in it. */
 export function entriesBehind(asked: Asked, containerId: string): ContainerData['entries'] {
   const { state } = asked;
@@ -193,6 +136,7 @@ export function entriesBehind(asked: Asked, containerId: string): ContainerData[
     const named = namedBy(entry);
     if (named !== null && ids.has(named)) ids.add(entry.id);
   }
+  const byId = new Map(state.log.map((entry) => [entry.id, entry]));
   return state.log.flatMap((entry, index) => {
     if (!ids.has(entry.id)) return [];
     const who = entry.who === null ? undefined : state.people.get(entry.who)?.body.name;
@@ -203,7 +147,7 @@ export function entriesBehind(asked: Asked, containerId: string): ContainerData[
         hash: entry.hash,
         happenedAt: entry.happenedAt,
         kind: kindWords[entry.body.kind],
-        says: about(asked, entry.body),
+        says: entrySays(asked, entry.body, byId.get(namedBy(entry) ?? '')?.body),
         who: who ?? notDetermined,
       },
     ];

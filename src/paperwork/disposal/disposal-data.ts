@@ -5,34 +5,21 @@
  */
 import * as z from 'zod/mini';
 import { hashOf } from '../../ledger/seal';
-import { noTimeRuns, notDetermined } from '../words';
-
-/** The sentence goes into the published schema: beside the member, so that neither is changed without the other. */
-const says = <S extends z.ZodMiniType>(schema: S, sentence: string): S => schema.check(z.describe(sentence));
-const named = <S extends z.ZodMiniType>(schema: S, id: string, description: string): S => {
-  z.globalRegistry.add(schema, { id, description });
-  return schema;
-};
-
-const Text = z.string().check(z.minLength(1));
-const Hash = named(z.string().check(z.regex(/^[0-9a-f]{64}$/)), 'Hash', 'SHA-256 in lower-case hexadecimal.');
-const Digits = named(
-  z.string().check(z.regex(/^-?\d+(\.\d+)?$/)),
-  'Digits',
-  'A number as text, so that no digit is lost: decimal point, no exponent, hyphen-minus before a negative one.',
-);
-const Instant = named(z.iso.datetime({ precision: 3 }), 'Instant', 'A moment in UTC, with milliseconds.');
-const Day = named(z.iso.date(), 'Day', 'A calendar day in the zone of the workshop.');
-const NotDetermined = named(
-  z.literal(notDetermined),
-  'NotDetermined',
-  'Not measured, or not said by anybody. It does not mean zero.',
-);
-const orNotDetermined = <S extends z.ZodMiniType>(schema: S) => z.union([NotDetermined, schema]);
-const text = (sentence: string) => says(Text, sentence);
-const texts = (sentence: string) => says(z.array(Text), sentence);
-/** Text that is "not determined" where nobody said. */
-const told = (sentence: string) => says(Text, `${sentence} "${notDetermined}" where nobody said.`);
+import {
+  Day,
+  Digits,
+  Hash,
+  Instant,
+  NotDetermined,
+  named,
+  orNotDetermined,
+  says,
+  Text,
+  text,
+  texts,
+  told,
+} from '../described';
+import { noTimeRuns } from '../words';
 
 /** `likely`, `low`, `high` as printed; `value`, `lowValue`, `highValue` with every digit. Ranges hold about 19 times in 20. */
 export const PaperFigure = named(

@@ -72,6 +72,8 @@ export default defineConfig({
   define: { 'import.meta.env.VITE_VERSION': JSON.stringify(version) },
   // The engine that makes papers is one file, loaded only when a paper is made.
   build: { outDir: '../dist', emptyOutDir: true, chunkSizeWarningLimit: 600 },
+  // What the worker of the papers is made of is loaded part by part, too.
+  worker: { format: 'es' },
   plugins: [preact(), securityPolicy(), installable],
   test: {
     root: import.meta.dirname,

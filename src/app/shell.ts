@@ -1,6 +1,7 @@
 /** Puts the open record, the clock, the address and the preferences together into what a screen may see and do. */
 import { computed, signal } from '@preact/signals';
 import { v7 } from 'uuid';
+import { makeInWorker } from '../screens/papers/make-in-worker';
 import { preparePicture } from '../screens/photos/prepare-picture';
 import type { PhotoFound, PhotoKept, Shell } from '../screens/shell';
 import { deleteRecord } from '../storage/database';
@@ -126,6 +127,7 @@ export function shellOf(book: Book): Shell {
     perform: (intention, happenedAt) => book.perform(intention, person.value, happenedAt),
     keepPhoto: (picture) => keepPhotoIn(book, picture),
     photo: (hash) => photoOf(book, hash),
+    makePaper: makeInWorker,
     newId: v7,
     draft: {
       read: (form, schema) => readDraft(book.name, form, schema),

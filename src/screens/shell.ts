@@ -12,6 +12,7 @@ import type { DecimalSign } from '../quantities/format';
 import type { RecordName } from '../storage/database';
 import type { StoreFailure } from '../storage/failure';
 import type { Corrupted } from '../storage/record';
+import type { MakePaper } from './papers/making';
 import type { PhotoFault } from './photos/prepare-picture';
 
 /** What became of an intention: written, refused by the rules, or not stored. */
@@ -73,6 +74,8 @@ export interface Shell {
   /** Makes a picture small, takes out of it what is not the picture, and keeps it. Resolves once it is on the disk. */
   readonly keepPhoto: (picture: Blob) => Promise<PhotoKept>;
   readonly photo: (hash: string) => Promise<PhotoFound>;
+  /** Makes a paper without keeping the page from being used. */
+  readonly makePaper: MakePaper;
   readonly newId: () => string;
   readonly draft: {
     readonly read: <S extends z.ZodMiniType>(form: string, schema: S) => z.infer<S> | null;

@@ -10,6 +10,8 @@ import type { Intention } from '../../src/ledger/intention';
 import { seal } from '../../src/ledger/seal';
 import { emptyState, type State } from '../../src/ledger/state';
 import type { DecimalSign } from '../../src/quantities/format';
+import { runJob } from '../../src/screens/papers/jobs';
+import { type Made, type MakePaper, madeOf } from '../../src/screens/papers/making';
 import type { PhotoFault } from '../../src/screens/photos/prepare-picture';
 import type { Performed, PhotoKept, Shell, Theme } from '../../src/screens/shell';
 import type { StoreFailure } from '../../src/storage/failure';
@@ -44,6 +46,15 @@ const counting = () => {
 };
 
 const device = '0d000000-0000-7000-8000-000000000001';
+
+/** The function that a worker runs, run here: there is no worker. */
+const makeHere: MakePaper = (job, common, tell) => {
+  let cancel = (): void => undefined;
+  const cancelled = new Promise<Made>((resolve) => {
+    cancel = () => resolve({ ok: false, failure: { code: 'cancelled' } });
+  });
+  return { made: Promise.race([cancelled, runJob(job, () => common, tell).then(madeOf)]), cancel };
+};
 
 export function shellInMemory(
   start = '2026-05-12T08:00:00.000Z',
@@ -141,6 +152,7 @@ export function shellInMemory(
       if (type === null || photoHash(bytes) !== hash) return { state: 'damaged' };
       return { state: 'there', picture: new Blob([bytes], { type }) };
     },
+    makePaper: makeHere,
     newId,
     draft: {
       read: (form, schema) => {

@@ -112,9 +112,14 @@ function whiteAbove(block: Block, previous: Block | undefined): number {
   return underRule ? 5 : previous?.kind === 'heading' ? 2 : 5;
 }
 
-/** The blocks below each other, cut into what goes on a page whole. */
-export function layOut(blocks: readonly Block[], place: Place): readonly Item[] {
+/** The blocks below each other, cut into what goes on a page whole. @param begins is told the index of each */
+export function layOut(
+  blocks: readonly Block[],
+  place: Place,
+  begins?: (index: number) => void,
+): readonly Item[] {
   return blocks.flatMap((block, index) => {
+    begins?.(index);
     const items = itemsOf(place, block);
     return index === 0 ? items : spaced(items, whiteAbove(block, blocks[index - 1]));
   });

@@ -1,5 +1,5 @@
-/** A PDF/A-3a file: tagged, with its language, its fonts and its attachments inside. pdfkit is loaded with the first. */
-import type PDFDocument from 'pdfkit';
+/** A PDF/A-3a file: tagged, with its language, its fonts and its attachments inside. */
+import PDFDocument from 'pdfkit';
 import type { Attachment } from '../document';
 import { type Fonts, type Pen, penFor, type Tag } from './pen';
 
@@ -14,10 +14,9 @@ export interface FileAbout {
   readonly createdAt: string;
 }
 
-async function newDocument(about: FileAbout, fonts: Fonts): Promise<PDFDocument> {
-  const { default: Pdf } = await import('pdfkit');
+function newDocument(about: FileAbout, fonts: Fonts): PDFDocument {
   const created = new Date(about.createdAt);
-  const document = new Pdf({
+  const document = new PDFDocument({
     autoFirstPage: false,
     font: null,
     pdfVersion: '1.7',
@@ -75,7 +74,7 @@ export async function pdfFile(
   attachments: readonly Attachment[],
   draw: (pen: Pen, root: Tag) => void,
 ): Promise<Uint8Array> {
-  const document = await newDocument(about, fonts);
+  const document = newDocument(about, fonts);
   const bytes = bytesOf(document);
   const root = document.struct('Document');
   document.addStructure(root);
@@ -87,7 +86,7 @@ export async function pdfFile(
 }
 
 /** How wide a text is in the fonts of the papers, for whoever lays out before a file is made. */
-export async function measureIn(fonts: Fonts): Promise<Pen['widthOf']> {
+export function measureIn(fonts: Fonts): Pen['widthOf'] {
   const about = { title: '', language: 'en', subject: '', author: '', createdAt: '2000-01-01T00:00:00Z' };
-  return penFor(await newDocument(about, fonts)).widthOf;
+  return penFor(newDocument(about, fonts)).widthOf;
 }

@@ -1,4 +1,5 @@
 import type { Attachment, PaperDocument } from '../document';
+import { type Tell, untold } from '../progress';
 import { layOut } from './blocks';
 import { pdfFile } from './file';
 import { areaOf, drawFurniture, drawWatermark, mastheadItem, sheetOf } from './furniture';
@@ -9,9 +10,11 @@ import { type Place, spaced } from './slices';
 /** What goes with a paper into its file. */
 export interface RenderOptions {
   readonly attachments?: readonly Attachment[];
+  /** How many parts are set, then how many pages are drawn. */
+  readonly tell?: Tell;
 }
 
-function itemsOf(pen: Pen, paper: PaperDocument, tag: Tag) {
+function itemsOf(pen: Pen, paper: PaperDocument, tag: Tag, tell: Tell) {
   const { width, margin } = sheetOf(paper.paper);
   const lowest = Math.min(areaOf(pen, paper, 0).height, areaOf(pen, paper, 1).height);
   const place: Place = {
@@ -21,15 +24,18 @@ function itemsOf(pen: Pen, paper: PaperDocument, tag: Tag) {
     pageHeight: lowest,
     headingShift: paper.masthead === undefined ? 0 : 1,
   };
-  if (paper.masthead === undefined) return layOut(paper.parts, place);
+  const of = paper.parts.length;
+  const items = layOut(paper.parts, place, (done) => tell({ stage: 'setting', done, of }));
+  if (paper.masthead === undefined) return items;
   const head = mastheadItem(place, paper.title, paper.masthead);
-  return [head, ...spaced(layOut(paper.parts, place), 12)];
+  return [head, ...spaced(items, 12)];
 }
 
-function drawPages(pen: Pen, paper: PaperDocument, tag: Tag): void {
+function drawPages(pen: Pen, paper: PaperDocument, tag: Tag, tell: Tell): void {
   const { width, height } = sheetOf(paper.paper);
-  const pages = paginate(itemsOf(pen, paper, tag), (page) => areaOf(pen, paper, page));
+  const pages = paginate(itemsOf(pen, paper, tag, tell), (page) => areaOf(pen, paper, page));
   pages.forEach((placed, index) => {
+    tell({ stage: 'drawing', done: index, of: pages.length });
     pen.document.addPage({ size: [width, height], margin: 0 });
     if (paper.watermark !== undefined) drawWatermark(pen, paper, paper.watermark);
     for (const { draw, x, y } of placed) draw(x, y);
@@ -39,7 +45,7 @@ function drawPages(pen: Pen, paper: PaperDocument, tag: Tag): void {
 
 /**
  * The paper as a PDF/A-3a file: tagged, with its language, its fonts and the attachments inside. The same paper gives the
- * same bytes. pdfkit is loaded when the first paper is made.
+ * same bytes.
  * @throws when a cell, a note, a fact or a result is blank, or a table has no rows: what is not known is said in words
  */
 export const renderPdf = (
@@ -47,4 +53,6 @@ export const renderPdf = (
   fonts: Fonts,
   options: RenderOptions = {},
 ): Promise<Uint8Array> =>
-  pdfFile(paper, fonts, options.attachments ?? [], (pen, root) => drawPages(pen, paper, root));
+  pdfFile(paper, fonts, options.attachments ?? [], (pen, root) =>
+    drawPages(pen, paper, root, options.tell ?? untold),
+  );

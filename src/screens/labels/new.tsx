@@ -15,7 +15,8 @@ import { Fault } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
 import { Made } from '../papers/made';
-import { usualSheet } from '../papers/make-paper';
+import { usualSheet } from '../papers/sheet';
+import { PaperUnderWay } from '../papers/under-way';
 import { useCommon, useMaking } from '../papers/use-making';
 import { paperWords } from '../papers/words';
 import { useShell } from '../shell';
@@ -23,7 +24,6 @@ import { words } from '../words';
 import { HazardPictogram } from './hazard-pictogram';
 import { LabelPicture } from './label-picture';
 import styles from './labels.module.css';
-import { makeLabels } from './make-labels';
 import { type Preview, usePreview } from './use-preview';
 import { labelPageWords as w } from './words';
 
@@ -151,7 +151,7 @@ export function NewLabels({ at }: { readonly at: Readonly<Record<string, string>
     firstPlace: 0,
   }));
   const { value, change } = form;
-  const { make, made, fault, busy } = useMaking(makeLabels, form.done);
+  const { make, made, fault, busy, underWay } = useMaking(form.done);
   const containers = [...state.value.containers.values()];
   const containerIds = containers
     .map(({ body }) => body.containerId)
@@ -174,15 +174,19 @@ export function NewLabels({ at }: { readonly at: Readonly<Record<string, string>
       actions={
         <>
           <Fault words={fault} />
-          <Button
-            look="primary"
-            voice="serif"
-            disabled={busy || containers.length === 0}
-            second={busy ? undefined : count === 0 ? w.chooseOne : w.makeItSecond(count)}
-            onTap={() => void make(wanted)}
-          >
-            {busy ? w.making : w.makeIt(count)}
-          </Button>
+          {underWay ? (
+            <PaperUnderWay name={w.making} underWay={underWay} />
+          ) : (
+            <Button
+              look="primary"
+              voice="serif"
+              disabled={busy || containers.length === 0}
+              second={busy ? undefined : count === 0 ? w.chooseOne : w.makeItSecond(count)}
+              onTap={() => void make({ kind: 'labels', wanted })}
+            >
+              {busy ? w.making : w.makeIt(count)}
+            </Button>
+          )}
         </>
       }
     >

@@ -2,7 +2,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Fonts } from '../../paperwork/pdf/pen';
 import type { Common } from '../papers/making';
-import { type LabelsLaidOut, type LabelsWanted, layOutLabels } from './make-labels';
+import type { LabelsWanted } from './labels-job';
+import { type LabelsLaidOut, layOutLabels } from './lay-out-labels';
 
 const families = {
   sans: ['Leesbook paper sans', '400'],

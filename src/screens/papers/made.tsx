@@ -22,9 +22,18 @@ type MadeProps = {
 
 const ofDisposal = { title: w.madeTitle, confirm: w.madeConfirm, keep: w.madeKeep, open: w.open };
 
+function SaveBeside({ file }: { readonly file: File }) {
+  const { says, second } = w.besides(file.type);
+  return (
+    <Button href={useAddress(file)} download={file.name} second={second}>
+      {says}
+    </Button>
+  );
+}
+
 export function Made({ paper, says = ofDisposal }: MadeProps) {
-  const { pdf, json, codes, contentHash } = paper;
-  const [pdfAddress, jsonAddress] = [useAddress(pdf), useAddress(json)];
+  const { file, besides, codes, contentHash } = paper;
+  const address = useAddress(file);
   return (
     <Frame
       title={says.title}
@@ -33,14 +42,14 @@ export function Made({ paper, says = ofDisposal }: MadeProps) {
       ways={[{ label: w.toPapers, href: '#/papers' }]}
       actions={
         <Buttons>
-          <Button look="primary" voice="serif" href={pdfAddress} download={pdf.name}>
+          <Button look="primary" voice="serif" href={address} download={file.name}>
             {w.save}
           </Button>
           <Buttons side>
-            <Button centred href={pdfAddress} beside>
+            <Button centred href={address} beside>
               {says.open}
             </Button>
-            <ShareFile file={pdf} />
+            <ShareFile file={file} />
           </Buttons>
         </Buttons>
       }
@@ -50,14 +59,16 @@ export function Made({ paper, says = ofDisposal }: MadeProps) {
         <p>{says.keep}</p>
       </Part>
       <Rows>
-        <Row title={<span class={styles.hash}>{pdf.name}</span>} second={w.fileName} />
+        <Row title={<span class={styles.hash}>{file.name}</span>} second={w.fileName} />
         <Row title={<span class={styles.hash}>{contentHash}</span>} second={w.contentHash} />
       </Rows>
-      <Part rule>
-        <Button href={jsonAddress} download={json.name} second={w.saveDataSecond}>
-          {w.saveData}
-        </Button>
-      </Part>
+      {besides.length > 0 && (
+        <Part rule>
+          {besides.map((one) => (
+            <SaveBeside key={one.name} file={one} />
+          ))}
+        </Part>
+      )}
     </Frame>
   );
 }

@@ -1,47 +1,63 @@
 /** What making any paper has in common: what it is made of, what comes of it, and what may keep it from being made. */
 import type { Asked } from '../../paperwork/disposal/asked';
+import type { Tell } from '../../paperwork/progress';
+import type { Job } from './jobs';
 
 /** The state, the moment, the place and the person. */
-export type Common = Asked;
+export type Common = Asked & {
+  /** The address that the phone shows: where the pattern on a label leads. */
+  readonly appAddress: string;
+};
 
-export type MadePaper = {
+export type PaperFile = {
+  readonly name: string;
+  readonly mime: string;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+};
+
+/** What comes of a job, on its way to the page. */
+export type PaperFiles = {
   readonly containerIds: readonly string[];
   readonly codes: readonly string[];
   readonly contentHash: string;
-  readonly pdf: File;
-  readonly json: File;
+  /** The paper itself first; after it the same for programs. */
+  readonly files: readonly [PaperFile, ...PaperFile[]];
+};
+
+export type MadePaper = Omit<PaperFiles, 'files'> & {
+  readonly file: File;
+  readonly besides: readonly File[];
 };
 
 export type PaperFailure =
   | { readonly code: 'not-loaded' }
-  | { readonly code: 'not-made'; readonly name: string };
+  /** The phone has no memory for it. */
+  | { readonly code: 'too-large' }
+  | { readonly code: 'not-made'; readonly name: string }
+  | { readonly code: 'cancelled' };
 
-export type Made =
-  | { readonly ok: true; readonly paper: MadePaper }
+export type Made<T = MadePaper> =
+  | { readonly ok: true; readonly paper: T }
   | { readonly ok: false; readonly failure: PaperFailure };
 
-/** Bytes on a buffer of their own, as a file wants them. */
-export const fileOf = (bytes: Uint8Array, name: string, type: string): File =>
-  new File([new Uint8Array(bytes)], name, { type });
+/** A paper on its way. It always ends: made, failed, or cancelled. */
+export type Making = { readonly made: Promise<Made>; readonly cancel: () => void };
 
-const nameOf = (cause: unknown): string => (cause instanceof Error ? cause.name : String(cause));
+/** Begins a paper; the one way for a screen to make one. */
+export type MakePaper = (job: Job, common: Common, tell: Tell) => Making;
 
-/** The paper, or what kept it from being made: a part that is not on the phone yet, or a fault of ours. */
-export async function madeWith<T>(
-  load: () => Promise<T>,
-  set: (use: T) => Promise<MadePaper>,
-): Promise<Made> {
-  let loaded: T;
-  try {
-    loaded = await load();
-  } catch (cause) {
-    console.warn('papers cannot be made yet', cause);
-    return { ok: false, failure: { code: 'not-loaded' } };
-  }
-  try {
-    return { ok: true, paper: await set(loaded) };
-  } catch (cause) {
-    console.warn('the paper was not made', cause);
-    return { ok: false, failure: { code: 'not-made', name: nameOf(cause) } };
-  }
+/** Bytes on a buffer of their own, as they travel. */
+export const paperFile = (bytes: Uint8Array, name: string, mime: string): PaperFile => ({
+  name,
+  mime,
+  bytes: new Uint8Array(bytes),
+});
+
+/** As a page saves and shares it. */
+export function madeOf(made: Made<PaperFiles>): Made {
+  if (!made.ok) return made;
+  const { files, ...rest } = made.paper;
+  const [file, ...besides] = files.map(({ bytes, name, mime }) => new File([bytes], name, { type: mime }));
+  if (!file) return { ok: false, failure: { code: 'not-made', name: 'no file' } };
+  return { ok: true, paper: { ...rest, file, besides } };
 }

@@ -10,9 +10,10 @@ import { useShell } from '../shell';
 import { words } from '../words';
 import { ContainerChoice, OpenRows } from './choice';
 import { Made } from './made';
-import { makePaper, usualSheet } from './make-paper';
 import { openRowsOfPlace } from './open-rows';
 import styles from './papers.module.css';
+import { usualSheet } from './sheet';
+import { PaperUnderWay } from './under-way';
 import { useMaking } from './use-making';
 import { paperWords as w } from './words';
 
@@ -29,9 +30,10 @@ export function NewPaper({ at }: { readonly at: Readonly<Record<string, string>>
     sheet: usualSheet(navigator.language),
     working: true,
   }));
-  const { make, made, fault, busy } = useMaking(makePaper, done);
+  const { make, made, fault, busy, underWay } = useMaking(done);
   const containers = [...state.value.containers.values()].filter(({ contents }) => contents.length > 0);
   const chosen = containers.map(({ body }) => body.containerId).filter((id) => value.chosen.includes(id));
+  const { sheet, working } = value;
   const open = openRowsOfPlace(state.value);
   const ways = [{ label: words.back, href: '#/papers' }];
   if (made) return <Made paper={made} />;
@@ -43,15 +45,19 @@ export function NewPaper({ at }: { readonly at: Readonly<Record<string, string>>
       actions={
         <>
           <Fault words={fault} />
-          <Button
-            look="primary"
-            voice="serif"
-            disabled={busy || containers.length === 0}
-            second={busy ? undefined : chosen.length === 0 ? w.chooseOne : w.makeItSecond(chosen.length)}
-            onTap={() => void make({ containerIds: chosen, sheet: value.sheet, working: value.working })}
-          >
-            {busy ? w.making : w.makeIt}
-          </Button>
+          {underWay ? (
+            <PaperUnderWay name={w.making} underWay={underWay} />
+          ) : (
+            <Button
+              look="primary"
+              voice="serif"
+              disabled={busy || containers.length === 0}
+              second={busy ? undefined : chosen.length === 0 ? w.chooseOne : w.makeItSecond(chosen.length)}
+              onTap={() => void make({ kind: 'disposal', wanted: { containerIds: chosen, sheet, working } })}
+            >
+              {busy ? w.making : w.makeIt}
+            </Button>
+          )}
         </>
       }
     >
@@ -84,19 +90,19 @@ export function NewPaper({ at }: { readonly at: Readonly<Record<string, string>>
       <Part rule>
         <Choices
           legend={w.sheet}
-          value={value.sheet}
-          choices={(['A4', 'Letter'] as const).map((sheet) => ({
-            value: sheet,
-            label: w.sheets[sheet],
-            second: w.sheetSeconds[sheet],
+          value={sheet}
+          choices={(['A4', 'Letter'] as const).map((one) => ({
+            value: one,
+            label: w.sheets[one],
+            second: w.sheetSeconds[one],
           }))}
-          onChoose={(sheet) => change({ sheet })}
+          onChoose={(one) => change({ sheet: one })}
         />
         <Tick
           label={w.working}
           second={w.workingSecond}
-          checked={value.working}
-          onChange={(working) => change({ working })}
+          checked={working}
+          onChange={(printed) => change({ working: printed })}
         />
         <p role="status">{busy ? w.making : ''}</p>
         <p>{words.caution}</p>

@@ -1,12 +1,28 @@
 /** Makes a paper and writes it down. */
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { useWriting } from '../fault';
 import { useShell } from '../shell';
-import type { Common, Made, MadePaper, PaperFailure } from './making';
+import { type HowFar, howFar, notBegun } from './how-far';
+import type { Job } from './jobs';
+import type { Common, MadePaper, Making, PaperFailure } from './making';
 import { paperWords as w } from './words';
 
-const failureText = (failure: PaperFailure): string =>
-  failure.code === 'not-loaded' ? w.notLoaded : w.notMade(failure.name);
+/** So long without a word, ms, and the page says that nothing moves: one container takes a slow phone a second or two. */
+const silenceMs = 30_000;
+
+/** Null for what the person chose. */
+function failureText(failure: PaperFailure): string | null {
+  switch (failure.code) {
+    case 'not-loaded':
+      return w.notLoaded;
+    case 'too-large':
+      return w.tooLarge;
+    case 'not-made':
+      return w.notMade(failure.name);
+    case 'cancelled':
+      return null;
+  }
+}
 
 /** What every paper is made of, at the moment of a tap. */
 export function useCommon(): () => Common {
@@ -18,41 +34,67 @@ export function useCommon(): () => Common {
     madeBy: person.value === null ? null : (state.value.people.get(person.value)?.body.name ?? null),
     sign: sign.value,
     demo: record === 'demo',
+    appAddress: window.location.href,
   });
 }
 
+export type UnderWay = {
+  readonly howFar: HowFar;
+  /** Nothing was heard for a while. */
+  readonly silent: boolean;
+  /** Ends it; nothing is written. */
+  readonly cancel: () => void;
+};
+
+/** True when `told` has not changed for a while. */
+function useSilence(told: unknown): boolean {
+  const [silent, setSilent] = useState(false);
+  useEffect(() => {
+    setSilent(false);
+    if (told === null) return;
+    const timer = setTimeout(() => setSilent(true), silenceMs);
+    return () => clearTimeout(timer);
+  }, [told]);
+  return silent;
+}
+
 /**
- * Once however often it is tapped.
- * @param setIt makes the file
+ * Once however often it is tapped. Leaving the page ends what is being made.
  * @param done after it is in the record
  */
-export function useMaking<W extends { readonly containerIds: readonly string[] }>(
-  setIt: (wanted: W, common: Common) => Promise<Made>,
-  done: () => void,
-) {
+export function useMaking(done: () => void) {
+  const { makePaper } = useShell();
   const common = useCommon();
-  const { write, fault, setFault } = useWriting();
+  const { write, fault, setFault, busy: writing } = useWriting();
   const [made, setMade] = useState<MadePaper | null>(null);
-  const [busy, setBusy] = useState(false);
-  const running = useRef(false);
-  async function make(wanted: W): Promise<void> {
-    if (running.current) return;
-    if (wanted.containerIds.length === 0) return setFault(w.chooseOne);
-    running.current = true;
-    setBusy(true);
-    setFault(null);
-    const result = await setIt(wanted, common());
-    if (result.ok) {
-      const { contentHash, pdf, containerIds: ids } = result.paper;
-      const fileName = pdf.name;
-      const paper = { containerIds: [...ids], contentHash, fileName, format: 'pdf' as const };
-      if (await write({ do: 'record-paper', ...paper })) {
-        done();
-        setMade(result.paper);
-      }
-    } else setFault(failureText(result.failure));
-    running.current = false;
-    setBusy(false);
+  const [told, setTold] = useState<HowFar | null>(null);
+  const silent = useSilence(told);
+  const making = useRef<Making | null>(null);
+  useEffect(() => () => making.current?.cancel(), []);
+
+  async function keep(paper: MadePaper): Promise<void> {
+    const { contentHash, file, containerIds } = paper;
+    const of = { containerIds: [...containerIds], contentHash, fileName: file.name, format: 'pdf' as const };
+    if (!(await write({ do: 'record-paper', ...of }))) return;
+    done();
+    setMade(paper);
   }
-  return { make, made, fault, busy };
+
+  async function make(job: Job): Promise<void> {
+    if (making.current) return;
+    if (job.wanted.containerIds.length === 0) return setFault(w.chooseOne);
+    setFault(null);
+    setTold(notBegun);
+    making.current = makePaper(job, common(), (progress) => setTold(howFar(progress)));
+    const result = await making.current.made;
+    if (result.ok) await keep(result.paper);
+    else setFault(failureText(result.failure));
+    making.current = null;
+    setTold(null);
+  }
+
+  const cancel = (): void => making.current?.cancel();
+  /** Null while nothing is being made, or once it is being written down. */
+  const underWay: UnderWay | null = told && !writing ? { howFar: told, silent, cancel } : null;
+  return { make, made, fault, busy: told !== null, underWay };
 }

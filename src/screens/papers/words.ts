@@ -1,3 +1,8 @@
+/** Files that go with a paper, by what they are. */
+const besides: Readonly<Record<string, { readonly says: string; readonly second: string }>> = {
+  'application/json': { says: 'Save the data behind it', second: 'JSON; it lies inside the PDF as well' },
+};
+
 /** Words of the papers. */
 export const paperWords = {
   title: 'Papers',
@@ -22,9 +27,22 @@ export const paperWords = {
   makeItSecond: (n: number) =>
     n === 1 ? '1 container. Gaps stay visible.' : `${n} containers. Gaps stay visible.`,
   making: 'Making the paper …',
+  beginning: 'Beginning',
+  stages: {
+    reading: () => 'Reading the record',
+    gathering: (done: number, of: number) => `Gathering what is known: ${done} of ${of}`,
+    setting: (done: number, of: number) => `Setting the text: ${done} of ${of}`,
+    drawing: (done: number, of: number) => `Drawing the pages: ${done} of ${of}`,
+  },
+  silent:
+    'Nothing has moved for half a minute. You can wait, or cancel and make it of fewer containers. Nothing is lost.',
+  cancel: 'Cancel',
+  cancelSecond: 'Nothing is written down',
   chooseOne: 'Tick at least one container.',
   notLoaded:
     'A part of Leesbook that makes papers is not on this phone yet. Nothing is lost: open Leesbook once with a network, then make it again.',
+  tooLarge:
+    'This phone has not enough memory for it. Nothing is lost: close other apps, or make it of fewer containers at a time.',
   notMade: (name: string) => `The paper could not be made (${name}). Nothing is lost. Try again.`,
   untold: {
     Cu: 'Copper not determined',
@@ -52,8 +70,7 @@ export const paperWords = {
   madeConfirm: 'It is confirmed by nobody yet. Your authority or collector decides.',
   open: 'Open it',
   save: 'Save it',
-  saveData: 'Save the data behind it',
-  saveDataSecond: 'JSON; it lies inside the PDF as well',
+  besides: (mime: string) => besides[mime] ?? { says: 'Save what goes with it', second: mime },
   contentHash: 'Hash of its content, SHA-256',
   fileName: 'File',
   toPapers: 'To the papers',

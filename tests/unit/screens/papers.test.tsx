@@ -68,14 +68,14 @@ describe('making papers', () => {
 
   test('makes one paper from two taps, writes it down, and offers the files', async () => {
     const memory = await disposalState();
-    const moment = vi.spyOn(memory.shell, 'moment');
+    const making = vi.spyOn(memory.shell, 'makePaper');
     show(memory, { id: memory.barren });
     await userEvent.click(screen.getByRole('checkbox', { name: /whole working/ }));
     expect(memory.drafts.size).toBe(1);
     const button = make();
     button.click();
     button.click();
-    expect(moment, 'a paper begins with its time').toHaveBeenCalledTimes(1);
+    expect(making).toHaveBeenCalledTimes(1);
     await screen.findByText('The paper is made', {}, { timeout: 10_000 });
     const [paper, ...more] = papersIn(memory);
     expect(more).toEqual([]);

@@ -34,7 +34,7 @@ const said = async (...asked: Parameters<typeof make>) =>
   (await read(...asked)).pages.map(({ text }) => text.replace(/\s+/g, ' ')).join('\f');
 
 const sizes: readonly LabelSizeId[] = ['A6', '105x74', '4x6in'];
-const measure = await measureIn(paperFonts);
+const measure = measureIn(paperFonts);
 const layoutOf = (data: LabelsData, size: LabelSizeId): LabelLayout => {
   const [first] = data.labels;
   if (!first) throw new Error('no label');

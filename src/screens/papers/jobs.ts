@@ -1,0 +1,63 @@
+/**
+ * Every paper that can be made, as a job: plain data that goes to the worker. One more paper is one more kind here and the
+ * function that makes it; its module is loaded when the first one is made.
+ */
+import type { Fonts } from '../../paperwork/pdf/pen';
+import type { Tell } from '../../paperwork/progress';
+import type { LabelsWanted } from '../labels/labels-job';
+import type { DisposalWanted } from './disposal-job';
+import type { Common, Made, PaperFailure, PaperFiles } from './making';
+
+type Wanted = {
+  readonly disposal: DisposalWanted;
+  readonly labels: LabelsWanted;
+};
+
+type Kind = keyof Wanted;
+
+/** `wanted` is plain data that can be copied to the worker. */
+export type Job<K extends Kind = Kind> = {
+  readonly [P in K]: { readonly kind: P; readonly wanted: Wanted[P] };
+}[K];
+
+/** Makes one kind of paper. What it throws is told as a fault of ours. */
+export type Maker<W> = (wanted: W, common: Common, tell: Tell, fonts: Fonts) => Promise<PaperFiles>;
+
+const makers: { readonly [K in Kind]: () => Promise<Maker<Wanted[K]>> } = {
+  disposal: async () => (await import('./disposal-job')).makeDisposal,
+  labels: async () => (await import('../labels/labels-job')).makeLabels,
+};
+
+type Run = (common: Common, tell: Tell) => Promise<PaperFiles>;
+
+async function load<K extends Kind>({ kind, wanted }: Job<K>): Promise<Run> {
+  const [maker, { loadFonts }] = await Promise.all([makers[kind](), import('../../paperwork/pdf/fonts')]);
+  const fonts = await loadFonts();
+  return (common, tell) => maker(wanted, common, tell, fonts);
+}
+
+/** What engines say when there is no room for an array or a text. */
+const noRoom = /allocation|array length|string length|out of memory|too large/i;
+
+export const failureOf = (cause: unknown): PaperFailure => {
+  if (!(cause instanceof Error)) return { code: 'not-made', name: String(cause) };
+  const tooLarge = cause instanceof RangeError && noRoom.test(cause.message);
+  return tooLarge ? { code: 'too-large' } : { code: 'not-made', name: cause.name };
+};
+
+/** The files, or what kept them from being made: a part that is not on the phone yet, no memory, or a fault of ours. */
+export async function runJob(job: Job, common: () => Common, tell: Tell): Promise<Made<PaperFiles>> {
+  let run: Run;
+  try {
+    run = await load(job);
+  } catch (cause) {
+    console.warn('papers cannot be made yet', cause);
+    return { ok: false, failure: { code: 'not-loaded' } };
+  }
+  try {
+    return { ok: true, paper: await run(common(), tell) };
+  } catch (cause) {
+    console.warn('the paper was not made', cause);
+    return { ok: false, failure: failureOf(cause) };
+  }
+}

@@ -40,6 +40,10 @@ const figure = (sentence: string) => says(PaperFigure, sentence);
 const figureOrNot = (sentence: string) => says(orNotDetermined(PaperFigure), sentence);
 const dayOrNot = (sentence: string) => says(orNotDetermined(Day), sentence);
 
+/** What is counted by the ledger, without a range. */
+const amount = (sentence: string) =>
+  says(z.strictObject({ value: says(Digits, 'The number.'), unit: text('Its unit.') }), sentence);
+
 const Evidence = z.strictObject({
   how: text('What it was determined by, e.g. "photometer".'),
   on: says(z.array(Day), 'The days that it was determined on.'),
@@ -201,6 +205,18 @@ const Fill = z.strictObject({
   capacity: text('What it can hold.'),
   percent: text('How full it is.'),
   limit: text('How full it may be, and whose word that is.'),
+  amounts: z.optional(
+    says(
+      z.strictObject({
+        volume: amount('Volume of the liquid in it.'),
+        mass: amount('Mass of the wet solids in it.'),
+        capacity: amount('What it can hold.'),
+        percent: amount('How full it is.'),
+        limit: amount('How full it may be.'),
+      }),
+      'The same as numbers; absent in papers made before they were told.',
+    ),
+  ),
 });
 
 export const ContainerData = z.strictObject({
@@ -257,7 +273,7 @@ const RuleLine = z.strictObject({
   document: told('The document that it stands in.'),
 });
 
-const Workshop = z.strictObject({
+export const Workshop = z.strictObject({
   name: told('Name of the workshop.'),
   address: told('Its address.'),
   generatorNumber: told('Its number as a generator of waste.'),

@@ -49,6 +49,13 @@ function fillOf({ state, sign }: Asked, container: ContainerState): ContainerDat
     capacity: amountText(container.body.capacity, sign),
     percent: `${formatNumber(fillPercent(container), 0, sign)}${thin}%`,
     limit: w.limit(formatWritten({ value: percent, unit: '%' }, sign), stated),
+    amounts: {
+      volume: { value: container.holds.volume.toFixed(), unit: 'L' },
+      mass: { value: container.holds.mass.toFixed(), unit: 'g' },
+      capacity: { ...container.body.capacity },
+      percent: { value: fillPercent(container).toFixed(), unit: '%' },
+      limit: { value: percent, unit: '%' },
+    },
   };
 }
 
@@ -110,7 +117,7 @@ function containerData(asked: Asked, lines: WorkedLines, container: ContainerSta
   };
 }
 
-function workshopOf({ workshop }: State): DisposalContent['workshop'] {
+export function workshopOf({ workshop }: State): DisposalContent['workshop'] {
   const told = workshop?.body;
   const { authority, collector } = told ?? {};
   return {

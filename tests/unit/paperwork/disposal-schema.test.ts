@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020';
 import metaSchema from 'ajv/dist/refs/json-schema-2020-12/schema.json';
 import { describe, expect, test } from 'vitest';
@@ -7,9 +6,7 @@ import { disposalData } from '../../../src/paperwork/disposal/gather';
 import { paperSchema } from '../../support/paper-schema';
 import { disposalState } from './disposal-state';
 
-const published = JSON.parse(
-  readFileSync(new URL('../../../public/disposal-paper-1.schema.json', import.meta.url), 'utf8'),
-);
+const published = JSON.parse(paperSchema());
 /** Its formats come with patterns of their own, which are held. */
 const validate = new Ajv2020({ strict: true, validateFormats: false, allErrors: true }).compile(published);
 

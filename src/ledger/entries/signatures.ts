@@ -1,4 +1,4 @@
-/** A signature drawn with a finger: the strokes, not a picture of them, so that it prints sharp and stays small. */
+/** A signature drawn with a finger: the strokes, not a picture of them, so that it prints sharp and stays small. Or one in letters. */
 import * as z from 'zod/mini';
 import { Instant } from './moments';
 import { Line } from './text';
@@ -13,12 +13,17 @@ const Stroke = z.array(z.int().check(z.minimum(-4000), z.maximum(8000))).check(
 );
 
 /** `name` in letters, since nobody can read the other. */
-export const Signature = z.strictObject({
+const DrawnSignature = z.strictObject({
   name: Line,
   signedAt: Instant,
   width: Pixels,
   height: Pixels,
   strokes: z.array(Stroke).check(z.minLength(1), z.maxLength(200)),
 });
+
+/** By somebody who does not draw: the name was typed and said to be the signature. Shown as what it is. */
+const SignatureInLetters = z.strictObject({ name: Line, signedAt: Instant, typed: z.literal(true) });
+
+export const Signature = z.union([DrawnSignature, SignatureInLetters]);
 
 export type Signature = z.infer<typeof Signature>;

@@ -6,8 +6,10 @@ import type { StreamKind } from '../safety/stream-kind';
 import { isNothing, readableDifference } from './amounts';
 import { clearanceFault } from './clearance';
 import { contradictionsOf, disputedIn } from './disagreements';
+import type { Amount } from './entries/containers';
 import type { Law, RuleName } from './entries/local-rules';
 import { capacityOf, fillLimit, fillLimitPercent, takesUp } from './fill';
+import { flagsOfHandOvers } from './flags-of-hand-overs';
 import { flagsOfDilution, flagsOfLife } from './flags-of-life';
 import { flagsOfMeetings } from './flags-of-meetings';
 import type { Refusal } from './refusal';
@@ -25,6 +27,7 @@ type About = {
   readonly streamId?: string;
   readonly stepId?: string;
   readonly treatmentId?: string;
+  readonly handOverId?: string;
   readonly entryId?: string;
 };
 
@@ -64,6 +67,10 @@ export type Flag = { readonly pressing: Pressing; readonly about: About } & (
         | 'handed-over-while-gone';
     }
   | { readonly code: 'placed-in-another-unit' }
+  /** What the collector has of it, and by which share of the record it differs; below nothing where it is less. */
+  | { readonly code: 'quantity-differs'; readonly agreed: Amount; readonly percent: string }
+  /** A load was refused, and it has to leave again. */
+  | { readonly code: 'load-came-back'; readonly since: string }
   /** It is broken, and something is still in it. */
   | { readonly code: 'container-damaged'; readonly since: string }
   /** Said to be empty, or read on its gauge, against what the record says it holds; L, or g. */
@@ -291,6 +298,7 @@ export const flags = (state: State): readonly Flag[] =>
     ...[...state.streams.values()].flatMap((stream) => flagsOfEvidence(state, stream)),
     ...[...state.steps.values()].flatMap((step) => flagsOfStep(state, step)),
     ...[...state.treatments.values()].flatMap((treatment) => flagsOfTreatment(state, treatment)),
+    ...flagsOfHandOvers(state),
     ...flagsOfUpsets(state),
     ...flagsOfCodes(state),
     ...state.troubles.map(

@@ -35,6 +35,10 @@ export function flagWords(
       return 'Something was added though it was marked as gone.';
     case 'handed-over-while-gone':
       return 'It was handed over though it was gone already.';
+    case 'quantity-differs':
+      return `The collector has another amount: ${flag.agreed.value}\u202f${flag.agreed.unit}.`;
+    case 'load-came-back':
+      return `A load with it was refused; it is here again since ${day(flag.since)}.`;
     case 'container-damaged':
       return `The container is damaged, since ${day(flag.since)}, and is not empty by the record.`;
     case 'said-empty-yet-holds':

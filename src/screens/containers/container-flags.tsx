@@ -41,6 +41,7 @@ function hrefOf(flag: Flag, containerId: string): string {
       return page('change');
     default:
       if (about.treatmentId !== undefined) return `#/treatment/${about.treatmentId}`;
+      if (about.handOverId !== undefined) return `#/hand-overs/${about.handOverId}`;
       return about.entryId === undefined ? page('history') : `#/record/entry/${about.entryId}`;
   }
 }

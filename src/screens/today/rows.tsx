@@ -44,6 +44,8 @@ function subjectOf(state: State, flag: Flag): { readonly name: string; readonly 
   const container = about.containerId && state.containers.get(about.containerId)?.body;
   if (container && about.treatmentId && code.startsWith('treatment-'))
     return { name: unbroken(container.code), href: `#/treatment/${about.treatmentId}` };
+  if (container && about.handOverId)
+    return { name: unbroken(container.code), href: `#/hand-overs/${about.handOverId}` };
   if (container && card)
     return { name: unbroken(container.code), href: `#/sos/${card}/then/${container.containerId}` };
   if (container) return { name: unbroken(container.code), href: `#/containers/${container.containerId}` };

@@ -3,6 +3,7 @@ import { format } from 'date-fns';
 import Decimal from 'decimal.js';
 import { type Flag, neededRules } from '../../ledger/flags';
 import { type DecimalSign, formatNumber } from '../../quantities/format';
+import { amountText } from '../amounts';
 import { substanceNames } from '../batches/evidence-words';
 import { sentence } from '../checklist/words';
 import { thingInside } from '../words';
@@ -29,6 +30,12 @@ export const todayWords = {
 
 const litresOrGrams = (digits: string, unit: 'L' | 'g', sign: DecimalSign): string =>
   `${formatNumber(new Decimal(digits), unit === 'L' ? 2 : 0, sign)}\u202f${unit}`;
+
+/** "12 % less than the record": below nothing is less. */
+export function differsText(percent: string, sign: DecimalSign): string {
+  const share = new Decimal(percent);
+  return `${formatNumber(share.abs(), 0, sign)}\u202f% ${share.isNegative() ? 'less' : 'more'} than the record`;
+}
 
 const hourText = (iso: string): string => format(new Date(iso), 'd\u00a0MMM HH:mm');
 
@@ -84,6 +91,16 @@ export function flagWords(
       return { title: `${name} was filled though gone`, second: 'Correct one of the entries.' };
     case 'handed-over-while-gone':
       return { title: `${name} was handed over though gone`, second: 'Correct one of the entries.' };
+    case 'quantity-differs':
+      return {
+        title: `${name}: the collector has ${amountText(flag.agreed, sign)}`,
+        second: `${differsText(flag.percent, sign)}. Ask the collector, or correct an entry.`,
+      };
+    case 'load-came-back':
+      return {
+        title: `${name} came back and must leave again`,
+        second: `Refused, here again since ${hourText(flag.since)}. Its days run on.`,
+      };
     case 'container-damaged':
       return { title: `${name} is damaged`, second: 'Move all of it to a sound container, now.' };
     case 'said-empty-yet-holds':

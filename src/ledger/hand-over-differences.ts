@@ -1,0 +1,82 @@
+/** What a collector read or wrote of a container, against what the record says it held when it left. */
+import { over, minus as without } from '../quantities/expression';
+import { exact, type Figure, given, read, workedOut } from '../quantities/figure';
+import { handingOver } from '../reference/handing-over-tables';
+import { isVolume } from './amounts';
+import { mixtureOf } from './container-mixture';
+import type { Amount } from './entries/containers';
+import type { HandedOverPart, HandOverState, Held, State } from './state';
+
+export type Difference = {
+  readonly containerId: string;
+  readonly agreed: Amount;
+  /** What it held by the record, in the kind of amount that was agreed. */
+  readonly record: Figure<'L'> | Figure<'kg'>;
+  /** Of what the record says; below nothing where less was agreed. */
+  readonly share: Figure<'%'>;
+  /** Against the share that has to be explained; `may be over`: by an end of its range. */
+  readonly standing: 'over' | 'may be over' | 'under';
+};
+
+const byRecord = <U extends 'L' | 'g'>(containerId: string, held: Held['volume' | 'mass'], unit: U) =>
+  given({
+    origin: `handed-over/${containerId}/${unit}`,
+    sentence: 'By the record',
+    value: held,
+    unit,
+    how: 'worked-out',
+    spread: exact,
+  });
+
+const sameHeld = (one: Held, other: Held): boolean => one.volume.eq(other.volume) && one.mass.eq(other.mass);
+
+/** All of it by mass, worked out; only while it holds what it left with, since of what was in it then nothing else tells. */
+function weighedOut(state: State, { containerId, held }: HandedOverPart): Figure<'kg'> | null {
+  const container = state.containers.get(containerId);
+  if (!container || !sameHeld(container.holds, held)) return null;
+  const mixture = mixtureOf(state, container);
+  return typeof mixture === 'string' ? null : mixture.mass;
+}
+
+/** Litres against litres, where no solid stands beside them; by mass against what was weighed, else what was worked out. */
+function recordOf(state: State, part: HandedOverPart, agreed: Amount): Figure<'L'> | Figure<'kg'> | null {
+  const { containerId, held } = part;
+  if (isVolume(agreed)) return held.mass.isZero() ? byRecord(containerId, held.volume, 'L') : null;
+  if (!held.volume.isZero()) return weighedOut(state, part);
+  const grams = byRecord(containerId, held.mass, 'g');
+  return workedOut({ sentence: 'By the record', unit: 'kg', formula: { op: 'figure', figure: grams } });
+}
+
+const agreedFigure = (containerId: string, written: Amount) =>
+  read({
+    origin: `agreed/${containerId}`,
+    sentence: 'As the collector has it',
+    written,
+    unit: isVolume(written) ? 'L' : 'kg',
+    how: 'stated',
+    spread: () => exact,
+  });
+
+function standingOf({ value, low, high }: Figure<'%'>): Difference['standing'] {
+  const limit = handingOver.difference.value;
+  if (value.abs().gt(limit)) return 'over';
+  return low.abs().gt(limit) || high.abs().gt(limit) ? 'may be over' : 'under';
+}
+
+/** Null where the collector's amount was taken as it is, or where nothing tells the one from the other. */
+export function differenceOf(state: State, part: HandedOverPart): Difference | null {
+  const { containerId, agreed } = part;
+  const record = agreed && recordOf(state, part, agreed);
+  if (!agreed || !record || record.value.isZero()) return null;
+  const share = workedOut({
+    sentence: 'Difference from the record',
+    unit: '%',
+    formula: over(without(agreedFigure(containerId, agreed), record), record),
+    signed: true,
+  });
+  return { containerId, agreed, record, share, standing: standingOf(share) };
+}
+
+/** Of a whole load, in its order. */
+export const differencesOf = (state: State, { parts }: HandOverState): readonly Difference[] =>
+  parts.flatMap((part) => differenceOf(state, part) ?? []);

@@ -37,6 +37,8 @@ export interface Shape {
   readonly strokeWidth?: number;
   /** Lengths of dash and gap, in turn, in the units of the drawing. */
   readonly dash?: readonly number[];
+  /** Ends of a line are cut off straight unless this says otherwise. */
+  readonly cap?: 'round';
 }
 
 export interface DrawnText {
@@ -72,6 +74,22 @@ export interface Heading {
   readonly text: string;
   /** Drawings that stand at the right end of the heading, as pictograms do. */
   readonly beside?: readonly Drawing[];
+  /** Names it for a list of contents. */
+  readonly anchor?: string;
+}
+
+/** The head of a part that is a paper of its own within the paper: as the masthead, one level below. */
+export interface PartHead extends Masthead {
+  readonly kind: 'part-head';
+  readonly title: string;
+  /** Names it for a list of contents. */
+  readonly anchor?: string;
+}
+
+/** What is in the paper, each with the page on which its anchor stands. */
+export interface Contents {
+  readonly kind: 'contents';
+  readonly items: readonly { readonly title: string; readonly anchor: string }[];
 }
 
 export interface Paragraph {
@@ -165,7 +183,13 @@ export interface MarkLine {
 /** Lines to sign on, in pairs across the page, each with its label below. */
 export interface Signatures {
   readonly kind: 'signatures';
-  readonly labels: readonly string[];
+  readonly lines: readonly SignatureLine[];
+}
+
+/** `drawn` is a signature that was given already; without one the line waits for a pen. */
+export interface SignatureLine {
+  readonly label: string;
+  readonly drawn?: Drawing;
 }
 
 /** Two groups side by side; each goes on in its own column after a page break. */
@@ -194,6 +218,8 @@ export interface PageBreak {
 
 export type Block =
   | Heading
+  | PartHead
+  | Contents
   | Paragraph
   | List
   | Facts

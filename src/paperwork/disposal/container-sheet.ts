@@ -67,7 +67,10 @@ const cautionOf = (data: DisposalData): Block => ({
   })),
 });
 
-const signatures: Block = { kind: 'signatures', labels: [w.generatorSigns, w.collectorSigns] };
+const signatures: Block = {
+  kind: 'signatures',
+  lines: [{ label: w.generatorSigns }, { label: w.collectorSigns }],
+};
 
 /** What is wrong or doubtful stands above everything else. */
 const flagLines = (c: ContainerData): Block[] =>

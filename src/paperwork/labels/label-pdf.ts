@@ -3,6 +3,7 @@ import type { Attachment } from '../document';
 import { drawFigure, figureTag } from '../pdf/drawing';
 import { type FileAbout, pdfFile } from '../pdf/file';
 import type { Fonts, Pen, Tag } from '../pdf/pen';
+import type { DrawnPage } from '../pdf/render';
 import { ink } from '../pdf/styles';
 import { drawLine } from '../pdf/text';
 import type { LabelPart } from './boxes';
@@ -84,28 +85,39 @@ const aboutOf = (data: LabelsData): FileAbout => {
   };
 };
 
-/** Labels in turn over the places of as many sheets as they take. */
-function drawSheets(
-  pen: Pen,
-  root: Tag,
-  data: LabelsData,
-  { sheet: id, frame, firstPlace }: LabelsWanted,
-): void {
-  const sheet = labelSheets[id];
-  const skipped = Math.max(0, Math.min(firstPlace, sheet.places.length - 1));
-  const layouts = data.labels.flatMap((label) => labelLayouts(data, label, sheet.size, frame, pen.widthOf));
-  layouts.forEach((layout, index) => {
-    const at = (index + skipped) % sheet.places.length;
-    if (index === 0 || at === 0) {
-      pen.document.addPage({ size: [sheet.width, sheet.height], margin: 0 });
-      if (sheet.places.length > 1) drawCuts(pen, sheet);
-    }
-    const place = sheet.places[at];
-    if (place === undefined) return;
-    if (data.demo) drawDemo(pen, layout, place);
+type OnPage = { readonly layout: LabelLayout; readonly place: Place };
+
+function drawSheet(pen: Pen, root: Tag, sheet: LabelSheet, labels: readonly OnPage[], demo: boolean): void {
+  if (sheet.places.length > 1) drawCuts(pen, sheet);
+  for (const { layout, place } of labels) {
+    if (demo) drawDemo(pen, layout, place);
     const section = pen.tag(root, 'Sect');
     for (const part of layout.parts) drawPart(pen, section, part, place);
+  }
+}
+
+/** Labels in turn over the places of as many sheets as they take. */
+export function labelPages(
+  data: LabelsData,
+  { sheet: id, frame, firstPlace }: LabelsWanted,
+  { widthOf }: Pick<Pen, 'widthOf'>,
+): readonly DrawnPage[] {
+  const sheet = labelSheets[id];
+  const { width, height, places, size } = sheet;
+  const skipped = Math.max(0, Math.min(firstPlace, places.length - 1));
+  const layouts = data.labels.flatMap((label) => labelLayouts(data, label, size, frame, widthOf));
+  const pages: OnPage[][] = [];
+  layouts.forEach((layout, index) => {
+    const at = (index + skipped) % places.length;
+    if (index === 0 || at === 0) pages.push([]);
+    const place = places[at];
+    if (place !== undefined) pages.at(-1)?.push({ layout, place });
   });
+  return pages.map((labels) => ({
+    width,
+    height,
+    draw: (pen, tag) => drawSheet(pen, tag, sheet, labels, data.demo),
+  }));
 }
 
 /** Codes as a file may be called after them; more than three are counted. */
@@ -134,6 +146,9 @@ export const labelsAttachment = (data: LabelsData, sheet: LabelSheetId): Attachm
 
 /** The file; what it says lies inside it as JSON, too. */
 export const labelsPdf = (data: LabelsData, wanted: LabelsWanted, fonts: Fonts): Promise<Uint8Array> =>
-  pdfFile(aboutOf(data), fonts, [labelsAttachment(data, wanted.sheet)], (pen, root) =>
-    drawSheets(pen, root, data, wanted),
-  );
+  pdfFile(aboutOf(data), fonts, [labelsAttachment(data, wanted.sheet)], (pen, root) => {
+    for (const { width, height, draw } of labelPages(data, wanted, pen)) {
+      pen.document.addPage({ size: [width, height], margin: 0 });
+      draw(pen, root);
+    }
+  });

@@ -1,5 +1,7 @@
-import type { Block, Caution, Columns, Paragraph } from '../document';
+import type { Block, Caution, Columns, Paragraph, PartHead } from '../document';
+import { contentsItems } from './contents';
 import { drawingItems, drawingRowItems } from './figures';
+import { mastheadItem } from './furniture';
 import { headingItems } from './heading';
 import { factItems, listItems, markItems } from './lists';
 import { signatureItems } from './signatures';
@@ -58,6 +60,15 @@ function columnItems(place: Place, block: Columns): readonly Item[] {
   ];
 }
 
+/** The title of the paper is above it, so that it is a heading of the second level. */
+const partHeadItems = (place: Place, { title, anchor, ...masthead }: PartHead): readonly Item[] => [
+  {
+    ...mastheadItem(place, title, masthead, 'H2'),
+    keep: true,
+    ...(anchor === undefined ? {} : { anchor }),
+  },
+];
+
 const ruleItems = ({ pen, width }: Place): readonly Item[] => [
   slice(heavyLine, (x, y) => pen.aside(() => pen.rule(x, y, width, heavyLine, ink)), {
     keep: true,
@@ -68,6 +79,10 @@ function itemsOf(place: Place, block: Block): readonly Item[] {
   switch (block.kind) {
     case 'heading':
       return headingItems(place, block);
+    case 'part-head':
+      return partHeadItems(place, block);
+    case 'contents':
+      return contentsItems(place, block);
     case 'paragraph':
       return paragraphItems(place, block);
     case 'list':
@@ -107,6 +122,7 @@ function whiteAbove(block: Block, previous: Block | undefined): number {
     const starts = [block.left[0], block.right[0]].filter((first) => first !== undefined);
     return Math.max(0, ...starts.map((first) => whiteAbove(first, previous)));
   }
+  if (previous?.kind === 'part-head') return 9;
   const underRule = previous?.kind === 'heading' && previous.level === 1;
   if (block.kind === 'table' || block.kind === 'working') return underRule ? 0 : 8;
   return underRule ? 5 : previous?.kind === 'heading' ? 2 : 5;

@@ -19,6 +19,7 @@ function drawShape(pen: Pen, shape: Shape): void {
   const { document } = pen;
   const rule = shape.fillRule === 'evenodd' ? 'even-odd' : 'non-zero';
   document.save().lineJoin('round').path(shape.path);
+  if (shape.cap !== undefined) document.lineCap(shape.cap);
   if (shape.stroke !== undefined) document.lineWidth(shape.strokeWidth ?? 1);
   if (shape.dash !== undefined && shape.dash.length > 0) document.dash([...shape.dash], { phase: 0 });
   if (shape.fill !== undefined && shape.stroke !== undefined)

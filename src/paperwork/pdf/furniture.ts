@@ -3,7 +3,7 @@ import { drawFigure, figureTag, sizeOf } from './drawing';
 import { linesOf } from './lines';
 import type { Area } from './pages';
 import type { Pen } from './pen';
-import { type Item, type Place, slice } from './slices';
+import { type Place, type Slice, slice } from './slices';
 import { body, hairline, hairlineInk, heavyLine, ink, small, title, titleCode } from './styles';
 import { drawLine } from './text';
 
@@ -99,9 +99,14 @@ export function drawWatermark(pen: Pen, paper: PaperDocument, words: string): vo
 }
 
 /** Title and line at the left, code and corner drawing at the right, and the heavy line under them. */
-export function mastheadItem(place: Place, name: string, masthead: Masthead): Item {
+export function mastheadItem(
+  place: Place,
+  name: string,
+  masthead: Masthead,
+  role: 'H1' | 'H2' = 'H1',
+): Slice {
   const { pen, width } = place;
-  const titleTag = pen.tag(place.tag, 'H1');
+  const titleTag = pen.tag(place.tag, role);
   const lineTag = pen.tag(place.tag, 'P');
   const codeTag = masthead.code === undefined ? undefined : pen.tag(place.tag, 'P');
   const { corner } = masthead;

@@ -47,5 +47,7 @@ export function headingItems(place: Place, block: Heading): readonly Item[] {
     for (const figure of figures) figure(x, y);
     if (ruled) pen.aside(() => pen.rule(x, y + height - inkLine, width, inkLine, ink));
   };
-  return [slice(height, draw, { keep: true })];
+  return [
+    slice(height, draw, { keep: true, ...(block.anchor === undefined ? {} : { anchor: block.anchor }) }),
+  ];
 }

@@ -5,6 +5,7 @@ export interface Placed {
   readonly x: number;
   readonly y: number;
   readonly draw: (x: number, y: number) => void;
+  readonly anchor?: string;
 }
 
 /** The part of a page that text may fill, in pt. */
@@ -65,9 +66,10 @@ class Column {
     this.place(item);
   }
 
-  private place(what: Pick<Slice, 'height' | 'draw'>): void {
-    this.placed.push({ x: this.area.x, y: this.area.y + this.height, draw: what.draw });
-    this.height += what.height;
+  private place({ height, draw, anchor }: Pick<Slice, 'height' | 'draw' | 'anchor'>): void {
+    const named = anchor === undefined ? {} : { anchor };
+    this.placed.push({ x: this.area.x, y: this.area.y + this.height, draw, ...named });
+    this.height += height;
   }
 
   /** Both sides as far as they go; what is left over is a pair again. */

@@ -11,7 +11,7 @@ export type Fonts = Readonly<Record<Face, Uint8Array>>;
 export type Tag = StructureElement;
 
 export type TagName =
-  | ('H1' | 'H2' | 'H3' | 'H4' | 'P' | 'L' | 'LI' | 'Lbl' | 'LBody' | 'Sect')
+  | ('H1' | 'H2' | 'H3' | 'H4' | 'P' | 'L' | 'LI' | 'Lbl' | 'LBody' | 'Sect' | 'TOC' | 'TOCI')
   | ('Table' | 'TR' | 'TH' | 'TD' | 'Figure');
 
 export interface Ink {

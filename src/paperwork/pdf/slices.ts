@@ -12,6 +12,8 @@ export interface Slice {
   readonly draw: (x: number, y: number) => void;
   /** Drawn above it when it comes first on a page: the head of its table. */
   readonly header?: { readonly height: number; readonly draw: (x: number, y: number) => void };
+  /** Its name for the list of contents. */
+  readonly anchor?: string;
 }
 
 /** Two rows of slices next to each other. */
@@ -41,12 +43,14 @@ export interface Place {
   readonly pageHeight: number;
   /** 1 when the title of the paper is the first heading, else 0. */
   readonly headingShift: 0 | 1;
+  /** The page of each anchor, from 1: known before the first page is drawn, not while blocks are laid out. */
+  readonly pageOf: (anchor: string) => number | undefined;
 }
 
 export const slice = (
   height: number,
   draw: Slice['draw'],
-  more: Partial<Pick<Slice, 'before' | 'keep' | 'header'>> = {},
+  more: Partial<Pick<Slice, 'before' | 'keep' | 'header' | 'anchor'>> = {},
 ): Slice => ({ kind: 'slice', height, draw, before: 0, keep: false, ...more });
 
 /** The first item with `before` pt of white above it, at the least. */

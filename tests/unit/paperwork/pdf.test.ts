@@ -121,7 +121,7 @@ test.each(['A4', 'Letter', 'A6', '4x6in'] as const)(
           { kind: 'list', items: [word] },
           { kind: 'caution', text: word },
           { kind: 'mark', mark: 'wrong', text: word },
-          { kind: 'signatures', labels: [name, name, name] },
+          { kind: 'signatures', lines: [{ label: name }, { label: name }, { label: name }] },
           {
             kind: 'working',
             lines: [{ sentence: word, formula: word, result: { text: word, unit: 'mol' }, source: word }],

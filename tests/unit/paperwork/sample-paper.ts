@@ -205,7 +205,10 @@ const parts: readonly Block[] = [
       },
     ],
   },
-  { kind: 'signatures', labels: ['Generator, name and date', 'Collector, name and date'] },
+  {
+    kind: 'signatures',
+    lines: [{ label: 'Generator, name and date' }, { label: 'Collector, name and date' }],
+  },
   { kind: 'page-break' },
   { kind: 'heading', level: 1, text: 'Hydrated lime to pH 9.2, working' },
   {

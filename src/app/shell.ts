@@ -1,9 +1,10 @@
 /** Puts the open record, the clock, the address and the preferences together into what a screen may see and do. */
 import { computed, signal } from '@preact/signals';
 import { v7 } from 'uuid';
+import { prepareFile } from '../screens/files/prepare-file';
 import { makeInWorker } from '../screens/papers/make-in-worker';
 import { preparePicture } from '../screens/photos/prepare-picture';
-import type { PhotoFound, PhotoKept, Shell } from '../screens/shell';
+import type { FileKept, PhotoFound, PhotoKept, Shell } from '../screens/shell';
 import { deleteRecord } from '../storage/database';
 import { clearDraft, keepDraft, readDraft } from '../storage/drafts';
 import { moment, now, zone } from './clock';
@@ -88,6 +89,14 @@ async function keepPhotoIn(book: Book, picture: Blob): Promise<PhotoKept> {
   return { ok: true, photo: { hash: kept.value, bytes: prepared.bytes.length, ...prepared.picture } };
 }
 
+async function keepFileIn(book: Book, file: File): Promise<FileKept> {
+  const prepared = await prepareFile(file);
+  if (!prepared.ok) return prepared;
+  const kept = await book.keepPhoto(prepared.bytes);
+  if (!kept.ok) return { ok: false, fault: { code: 'not-stored', failure: kept.failure } };
+  return { ok: true, file: { hash: kept.value, ...prepared.paper } };
+}
+
 async function photoOf(book: Book, hash: string): Promise<PhotoFound> {
   const read = await book.photo(hash);
   if (!read.ok) return { state: 'not-read', failure: read.failure };
@@ -127,6 +136,7 @@ export function shellOf(book: Book): Shell {
     perform: (intention, happenedAt) => book.perform(intention, person.value, happenedAt),
     keepPhoto: (picture) => keepPhotoIn(book, picture),
     photo: (hash) => photoOf(book, hash),
+    keepFile: (file) => keepFileIn(book, file),
     makePaper: makeInWorker,
     newId: v7,
     draft: {

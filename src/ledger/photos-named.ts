@@ -10,6 +10,13 @@ export function photosNamed(value: unknown): readonly Photo[] {
   return read.success ? [read.data] : Object.values(value).flatMap(photosNamed);
 }
 
+/** Every paper that came as a file likewise. */
+export function papersNamed(value: unknown): readonly FiledPaper[] {
+  if (typeof value !== 'object' || value === null) return [];
+  const read = FiledPaper.safeParse(value);
+  return read.success ? [read.data] : Object.values(value).flatMap(papersNamed);
+}
+
 /** What must be kept beside the entries before a body may name it: its photos, and papers that came as a file. */
 export function filesNamed(value: unknown): readonly { readonly hash: string }[] {
   if (typeof value !== 'object' || value === null) return [];

@@ -4,6 +4,7 @@ import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type * as z from 'zod/mini';
 import type { Entry } from '../ledger/entries/entry';
+import type { FiledPaper } from '../ledger/entries/files';
 import type { Photo } from '../ledger/entries/photos';
 import type { Intention } from '../ledger/intention';
 import type { Refusal } from '../ledger/refusal';
@@ -12,6 +13,7 @@ import type { DecimalSign } from '../quantities/format';
 import type { RecordName } from '../storage/database';
 import type { StoreFailure } from '../storage/failure';
 import type { Corrupted } from '../storage/record';
+import type { FileFault } from './files/prepare-file';
 import type { MakePaper } from './papers/making';
 import type { PhotoFault } from './photos/prepare-picture';
 
@@ -26,7 +28,12 @@ export type PhotoKept =
   | { readonly ok: true; readonly photo: Photo }
   | { readonly ok: false; readonly fault: PhotoFault };
 
-/** A photo looked for by its hash. A damaged one is never handed over. */
+/** What became of a paper that came as a file. */
+export type FileKept =
+  | { readonly ok: true; readonly file: FiledPaper }
+  | { readonly ok: false; readonly fault: FileFault };
+
+/** A photo, or a paper that came as a file, looked for by its hash. A damaged one is never handed over. */
 export type PhotoFound =
   | { readonly state: 'there'; readonly picture: Blob }
   | { readonly state: 'missing' }
@@ -74,6 +81,8 @@ export interface Shell {
   /** Makes a picture small, takes out of it what is not the picture, and keeps it. Resolves once it is on the disk. */
   readonly keepPhoto: (picture: Blob) => Promise<PhotoKept>;
   readonly photo: (hash: string) => Promise<PhotoFound>;
+  /** Keeps a paper as it came. Resolves once it is on the disk; `photo` finds it again. */
+  readonly keepFile: (file: File) => Promise<FileKept>;
   /** Makes a paper without keeping the page from being used. */
   readonly makePaper: MakePaper;
   readonly newId: () => string;

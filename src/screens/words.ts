@@ -207,7 +207,7 @@ export function failureWords(failure: StoreFailure): string {
     case 'disk-full':
       return 'The phone is full. Nothing was written. Make room, then keep again.';
     case 'photo-missing':
-      return 'A photo in this form is not on the phone any more. Nothing was written. Remove it, take it again, then keep again.';
+      return 'A photo or a file in this form is not on the phone any more. Nothing was written. Remove it, take it again, then keep again.';
     case 'closed':
       return 'The record was closed by another window. Nothing was written. Open Leesbook again.';
     case 'blocked':

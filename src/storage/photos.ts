@@ -1,15 +1,14 @@
-/** Photos beside the entries, each by the SHA-256 of its bytes: keeping, reading, and clearing away those of nobody. */
+/** Photos, and papers that came as a file, beside the entries, each by the SHA-256 of its bytes: keeping, reading, clearing away those of nobody. */
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import { subDays } from 'date-fns';
 import type { IDBPTransaction } from 'idb';
 import type { Entry } from '../ledger/entries/entry';
-import type { Photo } from '../ledger/entries/photos';
 import { hashesIn } from '../ledger/photos-named';
 import type { Shape } from './database';
 import { allDrafts } from './drafts';
 import { done, failed, failureOf, type StoreResult } from './failure';
-import { pictureType } from './picture-type';
+import { keptType } from './picture-type';
 import type { OpenRecord } from './record';
 
 /** A photo as it lies in the store. Its bytes, not a Blob: some browsers lose Blobs that they keep. */
@@ -22,7 +21,11 @@ export type StoredPhoto = {
 
 /** `damaged`: the bytes are not those that the hash is of, so nobody can say what was in the picture. */
 export type PhotoRead =
-  | { readonly state: 'there'; readonly bytes: Uint8Array<ArrayBuffer>; readonly type: Photo['type'] }
+  | {
+      readonly state: 'there';
+      readonly bytes: Uint8Array<ArrayBuffer>;
+      readonly type: NonNullable<ReturnType<typeof keptType>>;
+    }
   | { readonly state: 'missing' }
   | { readonly state: 'damaged' };
 
@@ -55,7 +58,7 @@ export async function readPhoto({ database }: OpenRecord, hash: string): Promise
     if (!stored) return done({ state: 'missing' });
     const { bytes } = stored;
     if (!(bytes instanceof Uint8Array) || photoHash(bytes) !== hash) return done({ state: 'damaged' });
-    const type = pictureType(bytes);
+    const type = keptType(bytes);
     return done(type === null ? { state: 'damaged' } : { state: 'there', bytes, type });
   } catch (error) {
     return failed(failureOf(error));

@@ -1,4 +1,5 @@
-/** Which kind of picture bytes are, by how they begin. */
+/** Which kind of picture, or of paper, bytes are, by how they begin. */
+import type { FiledPaper } from '../ledger/entries/files';
 import type { Photo } from '../ledger/entries/photos';
 
 const text = (bytes: Uint8Array, from: number, to: number): string =>
@@ -14,3 +15,10 @@ export function pictureType(bytes: Uint8Array): Photo['type'] | null {
   if (text(bytes, 0, 4) === 'RIFF' && text(bytes, 8, 12) === 'WEBP') return 'image/webp';
   return null;
 }
+
+/** Source: ISO 32000-1 7.5.2, the header of a PDF; status: memory. */
+export const isPdf = (bytes: Uint8Array): boolean => text(bytes, 0, 5) === '%PDF-';
+
+/** Null for anything that no entry names. */
+export const keptType = (bytes: Uint8Array): Photo['type'] | FiledPaper['type'] | null =>
+  pictureType(bytes) ?? (isPdf(bytes) ? 'application/pdf' : null);

@@ -2,6 +2,7 @@
 import { useId } from 'preact/hooks';
 import { FieldNotes } from './field';
 import styles from './photo-field.module.css';
+import { PickFile } from './pick-file';
 
 export type PhotoTile = {
   /** Its name in the record; also its key here. */
@@ -97,34 +98,6 @@ export type PhotoFieldProps = {
   readonly error?: string | undefined;
 };
 
-type PickProps = {
-  readonly words: string;
-  readonly camera?: boolean;
-  readonly describedBy: string | undefined;
-  readonly onFiles: (files: readonly File[]) => void;
-};
-
-/** The file input covers its button, so that a tap, a key and a dropped file all reach it. */
-const Pick = ({ words, camera = false, describedBy, onFiles }: PickProps) => (
-  <label class={`${styles.pick} ${camera ? styles.camera : ''}`}>
-    {words}
-    <input
-      class={styles.file}
-      type="file"
-      accept="image/*"
-      capture={camera ? 'environment' : undefined}
-      multiple={!camera}
-      aria-describedby={describedBy}
-      onChange={(event) => {
-        const files = [...(event.currentTarget.files ?? [])];
-        // Emptied, so that the same picture can be chosen once more.
-        event.currentTarget.value = '';
-        if (files.length > 0) onFiles(files);
-      }}
-    />
-  </label>
-);
-
 export function PhotoField(props: PhotoFieldProps) {
   const { label, photos, most, words, onFiles, keeping = 0, hint, error } = props;
   const id = useId();
@@ -160,8 +133,14 @@ export function PhotoField(props: PhotoFieldProps) {
       )}
       {photos.length + keeping < most ? (
         <div class={styles.picks}>
-          <Pick camera words={words.take} describedBy={described} onFiles={onFiles} />
-          <Pick words={words.choose} describedBy={described} onFiles={onFiles} />
+          <PickFile accept="image/*" camera words={words.take} describedBy={described} onFiles={onFiles} />
+          <PickFile
+            accept="image/*"
+            multiple
+            words={words.choose}
+            describedBy={described}
+            onFiles={onFiles}
+          />
         </div>
       ) : (
         keeping === 0 && <p class={styles.told}>{words.full(most)}</p>

@@ -10,13 +10,14 @@ import type { Intention } from '../../src/ledger/intention';
 import { seal } from '../../src/ledger/seal';
 import { emptyState, type State } from '../../src/ledger/state';
 import type { DecimalSign } from '../../src/quantities/format';
+import { prepareFile } from '../../src/screens/files/prepare-file';
 import { runJob } from '../../src/screens/papers/jobs';
 import { type Made, type MakePaper, madeOf } from '../../src/screens/papers/making';
 import type { PhotoFault } from '../../src/screens/photos/prepare-picture';
-import type { Performed, PhotoKept, Shell, Theme } from '../../src/screens/shell';
+import type { FileKept, Performed, PhotoKept, Shell, Theme } from '../../src/screens/shell';
 import type { StoreFailure } from '../../src/storage/failure';
 import { photoHash } from '../../src/storage/photos';
-import { pictureType } from '../../src/storage/picture-type';
+import { keptType, pictureType } from '../../src/storage/picture-type';
 
 export type ShellInMemory = {
   readonly shell: Shell;
@@ -26,7 +27,7 @@ export type ShellInMemory = {
   readonly person: Signal<string | null>;
   readonly station: Signal<string | null>;
   readonly drafts: Map<string, string>;
-  /** Photos by their hash; one whose bytes are changed is damaged. */
+  /** Photos and papers by their hash; one whose bytes are changed is damaged. */
   readonly photos: Map<string, Uint8Array<ArrayBuffer>>;
   /** Lets time pass. */
   readonly pass: (ms: number) => void;
@@ -109,6 +110,15 @@ export function shellInMemory(
     return { ok: true, photo: { hash, type, bytes: bytes.length } };
   }
 
+  async function keepFile(file: File): Promise<FileKept> {
+    const prepared = await prepareFile(file);
+    if (!prepared.ok) return prepared;
+    if (broken) return { ok: false, fault: { code: 'not-stored', failure: broken } };
+    const hash = photoHash(prepared.bytes);
+    photos.set(hash, prepared.bytes);
+    return { ok: true, file: { hash, ...prepared.paper } };
+  }
+
   const shell: Shell = {
     record: 'real',
     state,
@@ -145,10 +155,11 @@ export function shellInMemory(
     },
     perform,
     keepPhoto,
+    keepFile,
     photo: async (hash) => {
       const bytes = photos.get(hash);
       if (!bytes) return { state: 'missing' };
-      const type = pictureType(bytes);
+      const type = keptType(bytes);
       if (type === null || photoHash(bytes) !== hash) return { state: 'damaged' };
       return { state: 'there', picture: new Blob([bytes], { type }) };
     },

@@ -34,6 +34,7 @@ export const entryWords = {
   saysNow: 'What counts now',
   became: 'What became of it',
   silverCheck: 'Open its working',
+  handOver: 'Open the hand-over',
   ventilationCheck: 'Work it out again as it was',
   chain: 'Hashes',
   entry: 'Entry',
@@ -67,6 +68,12 @@ export const entryWords = {
 
 /** A place in time where the person is: "12 May 2026, 10:40". */
 export const momentText = (iso: string): string => format(new Date(iso), 'd MMM yyyy, HH:mm');
+
+/** A load by who took it and when. */
+export function handOverText(state: State, id: string): string | undefined {
+  const load = state.handOvers.get(id);
+  return load && `${load.body.collector.name}, ${format(new Date(load.at), 'd MMM yyyy')}`;
+}
 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,12 +1,14 @@
 /** One entry: what it says, what became of it, its hashes, and the ways to put it right. */
 import type { Body } from '../../ledger/entries/body';
-import { photosNamed } from '../../ledger/photos-named';
+import { papersNamed, photosNamed } from '../../ledger/photos-named';
 import type { HistoryLine } from '../../ledger/state';
 import { Button, Buttons } from '../../ui/button';
 import { Part } from '../../ui/page';
+import { FileRows } from '../files/file-rows';
 import { Frame } from '../frame';
 import { PhotoStrip } from '../photos/photo-strip';
 import { useShell } from '../shell';
+import { SignatureShown } from '../signing';
 import { Changes } from './changes';
 import { entryTitle, momentText, entryWords as w } from './entry-words';
 import { keyOf, leavesOf } from './leaves';
@@ -82,6 +84,21 @@ const VentilationWay = ({ body }: { readonly body: Body }) =>
     <Button href={`#/ventilation-checks/${body.checkId}`}>{w.ventilationCheck}</Button>
   ) : null;
 
+/** So has a load, with all that came of it. */
+const HandOverWay = ({ body }: { readonly body: Body }) =>
+  'handOverId' in body ? <Button href={`#/hand-overs/${body.handOverId}`}>{w.handOver}</Button> : null;
+
+/** As they were given: what was drawn is not told in words. */
+function Signed({ body }: { readonly body: Body }) {
+  const { generator, collector } = body.kind === 'handed-over' ? body.signatures : {};
+  const all = [generator, collector, body.kind === 'paper-made' ? body.signature : undefined];
+  return (
+    <>
+      {all.map((signature) => signature && <SignatureShown key={signature.signedAt} signature={signature} />)}
+    </>
+  );
+}
+
 const isPlain = ({ kind }: Body): boolean => kind !== 'entry-corrected' && kind !== 'entry-withdrawn';
 
 function PutRight({ line }: { readonly line: HistoryLine }) {
@@ -143,6 +160,9 @@ export function EntryScreen({ at }: { readonly at: Readonly<Record<string, strin
         <Says body={body ?? entry.body} />
         <Answers body={body ?? entry.body} entryId={entry.id} />
         <PhotoStrip photos={photosNamed(body ?? entry.body)} />
+        <FileRows files={papersNamed(body ?? entry.body)} />
+        <Signed body={body ?? entry.body} />
+        <HandOverWay body={body ?? entry.body} />
         <SilverWay body={body ?? entry.body} />
         <VentilationWay body={body ?? entry.body} />
       </Part>

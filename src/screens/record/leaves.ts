@@ -17,13 +17,20 @@ const isQuantity = (value: unknown): value is { readonly value: string; readonly
   typeof value.unit === 'string' &&
   Object.keys(value).length === 2;
 
+/** What a hand drew says nothing in words: a thousand numbers, shown as a picture. */
+const drawn = new Set(['strokes', 'width', 'height']);
+const isOfDrawing = (key: string, inside: Readonly<Record<string, unknown>>): boolean =>
+  'strokes' in inside && drawn.has(key);
+
 /** Every statement of a body in its order, without the kind and the version of its shape. */
 export function leavesOf(value: unknown, path: Path = []): readonly Leaf[] {
   if (isQuantity(value)) return [{ is: 'quantity', path, value: value.value, unit: value.unit }];
   if (Array.isArray(value)) return value.flatMap((one, at) => leavesOf(one, [...path, at]));
   if (isObject(value))
     return Object.entries(value).flatMap(([key, one]) =>
-      path.length === 0 && (key === 'kind' || key === 'v') ? [] : leavesOf(one, [...path, key]),
+      (path.length === 0 && (key === 'kind' || key === 'v')) || isOfDrawing(key, value)
+        ? []
+        : leavesOf(one, [...path, key]),
     );
   return value === null || value === undefined ? [] : [{ is: 'text', path, value: String(value) }];
 }
@@ -74,10 +81,14 @@ export type Correctable =
   | (Extract<Leaf, { is: 'quantity' }> & { readonly units: readonly string[] })
   | (Extract<Leaf, { is: 'text' }> & { readonly day: boolean; readonly mayGo: boolean });
 
+/** What stands where it does by its hash, or under a hand: another name would be another paper, another signature. */
+const fixed = new Set(['files', 'signatures', 'signature']);
+
 /** What of a body a simple form can correct. Answers of a checklist stay: it is withdrawn and gone through again. */
 export function correctable(body: PlainBody): readonly Correctable[] {
   if (body.kind === 'checklist-finished' || body.kind === 'paper-made') return [];
   return leavesOf(body).flatMap((leaf): Correctable[] => {
+    if (leaf.path.some((key) => fixed.has(String(key)))) return [];
     if (leaf.is === 'quantity') return [{ ...leaf, units: unitsAt(body, leaf) }];
     const day = isDay(leaf.value);
     if (!day && !isFree(body, leaf)) return [];

@@ -18,6 +18,7 @@ import {
   capital,
   containerCode,
   entryWords,
+  handOverText,
   momentText,
   stepOf,
   stepText,
@@ -101,6 +102,17 @@ const parts: Readonly<Record<string, string>> = {
   quick: 'answered quickly',
   scheme: 'law',
   bytes: 'bytes',
+  handOverId: 'hand-over',
+  collector: 'collector',
+  signatures: 'signature',
+  generator: 'of the workshop',
+  signedAt: 'signed',
+  typed: 'in letters, not drawn',
+  agreed: 'as the collector has it',
+  document: 'number of the paper',
+  treatedHow: 'what was done with it',
+  paper: 'which paper',
+  period: 'days',
 };
 
 /** Levels that a person need not hear. */
@@ -174,6 +186,8 @@ const namesOf: readonly ((state: State, id: string) => string | undefined)[] = [
   (state, id) => state.treatments.get(id) && treatmentText(state, id),
   (state, id) => state.stations.get(id)?.body.name,
   (state, id) => clockText(state, id),
+  (state, id) => state.papers.get(id)?.body.fileName,
+  (state, id) => handOverText(state, id),
   (state, id) => state.findings.get(id)?.found.ask,
 ];
 
@@ -230,6 +244,7 @@ const own: ReadonlySet<string> = new Set([
   'stationId',
   'checkId',
   'walkId',
+  'handOverId',
 ]);
 const ownOf: Partial<Record<PlainBody['kind'], string>> = {
   'person-added': 'personId',
@@ -246,6 +261,7 @@ const ownOf: Partial<Record<PlainBody['kind'], string>> = {
   'ventilation-checked': 'checkId',
   'container-inspected': 'walkId',
   'walk-finished': 'walkId',
+  'handed-over': 'handOverId',
 };
 
 /** What is looked for first stands first; an entry itself keeps its parts in the order of the alphabet. */
@@ -293,8 +309,8 @@ export const inOrder = <L extends { readonly path: Path }>(leaves: readonly L[])
 /** Whether a statement is worth a line. */
 export function worthSaying(body: Body, { path }: Leaf): boolean {
   const [key] = path;
-  // Photos stand below, as pictures.
-  if (path.includes('photos')) return false;
+  // Photos and files stand below, and can be opened there.
+  if (path.includes('photos') || path.includes('files')) return false;
   if (path.length === 1 && own.has(String(key)) && ownOf[body.kind as PlainBody['kind']] === key)
     return false;
   const last = path.at(-1);

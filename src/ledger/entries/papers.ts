@@ -15,6 +15,8 @@ export const PaperMade = z.strictObject({
   format: z.enum(['pdf', 'json']),
   /** Which paper; absent in entries from before there were several. */
   paper: z.optional(z.enum(['disposal', 'labels', 'receipt', 'register', 'year'])),
+  /** The label of each container is in it, too. */
+  labels: z.optional(z.literal(true)),
   /** First and last day of a paper about a time. */
   period: z.optional(z.strictObject({ first: Day, last: Day })),
   /** Under the generator's statement. */

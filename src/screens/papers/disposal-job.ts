@@ -1,4 +1,5 @@
 /** Makes a disposal paper. Loaded with the first one, into the worker. */
+import type { Signature } from '../../ledger/entries/signatures';
 import { attachmentOf, disposalPaper, fileName } from '../../paperwork/disposal/disposal-paper';
 import { disposalData } from '../../paperwork/disposal/gather';
 import { renderPdf } from '../../paperwork/pdf/render';
@@ -12,6 +13,10 @@ export type DisposalWanted = {
   readonly sheet: Sheet;
   /** Whether the working of every figure is printed. */
   readonly working: boolean;
+  /** Whether the label of each container is in it, too. */
+  readonly labels: boolean;
+  /** Under the statement; null where it will be signed with a pen. */
+  readonly signature: Signature | null;
 };
 
 export const makeDisposal: Maker<DisposalWanted> = async (wanted, common, tell, fonts) => {

@@ -53,7 +53,12 @@ export function NewPaper({ at }: { readonly at: Readonly<Record<string, string>>
               voice="serif"
               disabled={busy || containers.length === 0}
               second={busy ? undefined : chosen.length === 0 ? w.chooseOne : w.makeItSecond(chosen.length)}
-              onTap={() => void make({ kind: 'disposal', wanted: { containerIds: chosen, sheet, working } })}
+              onTap={() =>
+                void make({
+                  kind: 'disposal',
+                  wanted: { containerIds: chosen, sheet, working, labels: false, signature: null },
+                })
+              }
             >
               {busy ? w.making : w.makeIt}
             </Button>

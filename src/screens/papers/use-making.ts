@@ -58,6 +58,13 @@ function useSilence(told: unknown): boolean {
   return silent;
 }
 
+/** What the record says of a paper beside its name and hash. */
+function recordedOf({ kind, wanted }: Job) {
+  if (kind === 'labels') return { paper: kind };
+  const { labels, signature } = wanted;
+  return { paper: kind, ...(labels ? { labels } : {}), ...(signature ? { signature } : {}) };
+}
+
 /**
  * Once however often it is tapped. Leaving the page ends what is being made.
  * @param done after it is in the record
@@ -72,9 +79,15 @@ export function useMaking(done: () => void) {
   const making = useRef<Making | null>(null);
   useEffect(() => () => making.current?.cancel(), []);
 
-  async function keep(paper: MadePaper): Promise<void> {
+  async function keep(job: Job, paper: MadePaper): Promise<void> {
     const { contentHash, file, containerIds } = paper;
-    const of = { containerIds: [...containerIds], contentHash, fileName: file.name, format: 'pdf' as const };
+    const of = {
+      containerIds: [...containerIds],
+      contentHash,
+      fileName: file.name,
+      format: 'pdf' as const,
+      ...recordedOf(job),
+    };
     if (!(await write({ do: 'record-paper', ...of }))) return;
     done();
     setMade(paper);
@@ -87,7 +100,7 @@ export function useMaking(done: () => void) {
     setTold(notBegun);
     making.current = makePaper(job, common(), (progress) => setTold(howFar(progress)));
     const result = await making.current.made;
-    if (result.ok) await keep(result.paper);
+    if (result.ok) await keep(job, result.paper);
     else setFault(failureText(result.failure));
     making.current = null;
     setTold(null);

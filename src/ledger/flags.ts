@@ -287,8 +287,7 @@ const weight: Readonly<Record<Pressing, number>> = { now: 0, soon: 1, know: 2 };
 const orderOf = ({ code, pressing }: Flag): number =>
   code === 'met-what-it-must-not' ? -1 : weight[pressing];
 
-/** Every flag, most pressing first. */
-export const flags = (state: State): readonly Flag[] =>
+const workedOutFor = (state: State): readonly Flag[] =>
   [
     ...[...state.containers.values()]
       .filter(({ goneSince }) => goneSince === null)
@@ -312,3 +311,12 @@ export const flags = (state: State): readonly Flag[] =>
     ),
     ...flagsOfRules(state),
   ].sort((a, b) => orderOf(a) - orderOf(b));
+
+const made = new WeakMap<State, readonly Flag[]>();
+
+/** Every flag, most pressing first. Worked out once for a state, since a paper asks for each of its containers. */
+export function flags(state: State): readonly Flag[] {
+  const all = made.get(state) ?? workedOutFor(state);
+  made.set(state, all);
+  return all;
+}

@@ -24,14 +24,14 @@ interface Filled {
 /** A pair lower than this share of a page goes to the next page whole instead of being split. */
 const pairMoves = 0.5;
 
-/** The number of items from the first that are bound to each other. */
-function groupLength(items: readonly Item[]): number {
-  let length = 1;
-  for (const item of items) {
-    if (item.kind === 'break' || !item.keep) return Math.min(length, items.length);
-    length += 1;
+/** The items from that index on that are bound to each other. */
+function groupAt(items: readonly Item[], index: number): readonly Item[] {
+  let end = index;
+  for (let item = items[end]; item !== undefined; item = items[end]) {
+    end += 1;
+    if (item.kind === 'break' || !item.keep) break;
   }
-  return items.length;
+  return items.slice(index, end);
 }
 
 /** Fills one column of one page with as many items as go there. */
@@ -99,26 +99,30 @@ function mustBegin(group: readonly Item[], column: Column, area: Area, wholePage
  */
 function fill(items: readonly Item[], area: Area, wholePage: boolean): Filled {
   const column = new Column(area);
-  let rest = items;
-  const done = (): Filled => ({ placed: column.placed, height: column.height, rest });
-  while (rest[0] !== undefined) {
-    if (rest[0].kind === 'break') {
-      rest = rest.slice(1);
+  let at = 0;
+  const done = (left?: Pair): Filled => ({
+    placed: column.placed,
+    height: column.height,
+    rest: left === undefined ? items.slice(at) : [left, ...items.slice(at)],
+  });
+  for (let next = items[at]; next !== undefined; next = items[at]) {
+    if (next.kind === 'break') {
+      at += 1;
       return done();
     }
-    const group = rest.slice(0, groupLength(rest));
+    const group = groupAt(items, at);
     const whole = column.holds(group);
     if (!whole && !mustBegin(group, column, area, wholePage)) return done();
     for (const item of group) {
       if (item.kind === 'break') break;
       if (item.kind === 'pair') {
+        at += 1;
         const left = column.putPair(item);
-        rest = left === undefined ? rest.slice(1) : [left, ...rest.slice(1)];
-        if (left !== undefined) return done();
+        if (left !== undefined) return done(left);
       } else {
         if (!column.holds([item]) && !(column.empty && wholePage)) return done();
+        at += 1;
         column.put(item);
-        rest = rest.slice(1);
       }
     }
   }

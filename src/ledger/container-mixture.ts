@@ -14,6 +14,7 @@ import type { Mixture } from '../rules/mixture';
 import type { StreamKind } from '../safety/stream-kind';
 import { type Contents, contentsOf, silentResidues, tellsNothing, wholeLoad } from './container-load';
 import { phOf } from './container-ph';
+import { withReports } from './lab-levels';
 import type { ContainerState, State } from './state';
 import { wasteKinds } from './waste-kinds';
 
@@ -56,7 +57,8 @@ const besides: Partial<Readonly<Record<StreamKind, readonly SubstanceId[]>>> = {
   'hydroxide-sludge': ['Ca(NO3)2', 'Cu(OH)2', 'Ni(OH)2', 'AgCl'],
 };
 
-function massOf({ liquid, residues }: Contents, kinds: readonly StreamKind[]): Figure<'kg'> {
+/** All that is in a vessel, by mass; it holds something. */
+export function massOfContents({ liquid, residues }: Contents, kinds: readonly StreamKind[]): Figure<'kg'> {
   const parts = [
     ...(liquid ? [times(liquid.volume, densityToWeigh(liquid, kinds))] : []),
     ...residues.map(({ wetMass }) => wetMass),
@@ -168,7 +170,8 @@ function mixed(state: State, container: ContainerState): ContainerMixture | NoMi
   const { kinds, unaccounted } = wasteKinds(state, containerId);
   const contents = contentsOf(state, containerId);
   if (unaccounted || contents.unaccounted || tellsNothing(contents)) return 'not-determined';
-  return mixtureFrom(contents, kinds, phOf(state, container, wholeLoad(contents)));
+  const found = mixtureFrom(contents, kinds, phOf(state, container, wholeLoad(contents)));
+  return { ...found, levels: withReports(found.levels, container.reports) };
 }
 
 /** Contents of any vessel, real or planned. @param pH where it is known */
@@ -178,7 +181,7 @@ export function mixtureFrom(
   pH: Figure<'1'> | undefined,
 ): ContainerMixture {
   const load = wholeLoad(contents);
-  const mass = massOf(contents, kinds);
+  const mass = massOfContents(contents, kinds);
   const silent = silentResidues(contents).length > 0;
   const mixture: Mixture = {
     state: stateOf(contents, kinds),

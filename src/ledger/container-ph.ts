@@ -73,6 +73,15 @@ function readInPot(state: State, { body: { containerId } }: ContainerState): Fig
   return told && phRead({ ph: told.ph.value, instrument: told.ph.instrument }, `entry/${told.entryId}/ph`);
 }
 
+/** Of the newest sample that a laboratory had, while what was sampled is what is in it. */
+function reportedPh({ reports }: ContainerState): Figure<'1'> | undefined {
+  const told = reports
+    .filter(({ body, staleSince }) => body.ph && staleSince === null)
+    .toSorted((a, b) => (a.body.sampledOn < b.body.sampledOn ? -1 : 1))
+    .at(-1);
+  return told?.body.ph && phRead({ ph: told.body.ph, instrument: 'meter' }, `entry/${told.entryId}/ph`);
+}
+
 /** Undefined where nothing tells of it: not determined, whatever is likely. */
 export function phOf(
   state: State,
@@ -80,5 +89,10 @@ export function phOf(
   load: Load | undefined,
 ): Figure<'1'> | undefined {
   const { kinds } = wasteKinds(state, container.body.containerId);
-  return readInPot(state, container) ?? ofItsStream(state, container) ?? phOfAcid(load, kinds);
+  return (
+    readInPot(state, container) ??
+    reportedPh(container) ??
+    ofItsStream(state, container) ??
+    phOfAcid(load, kinds)
+  );
 }

@@ -2,6 +2,7 @@
 import { type Contents, noContents, type ToldTreatment } from './contents';
 import type { CandidateAnswered } from './entries/candidates';
 import type { ContainerChanged, ContainerMarked, ContainerOpened } from './entries/containers';
+import type { LabReported } from './entries/lab-reports';
 import { asHappened, grouped, mapped } from './grouping';
 import { doubtSince, sinceMarked } from './since-marked';
 import type { SortedFacts } from './sorted-facts';
@@ -35,21 +36,37 @@ function areasOf(
 const surelyOver = (day: string): string =>
   new Date(Date.parse(`${day}T00:00:00.000Z`) + 36 * 3_600_000).toISOString();
 
+/** From then on other things are in it than on that day, as far as it was told of at `at`. */
+function otherSince(at: string, day: string, othersSince: string | null): string | null {
+  const over = surelyOver(day);
+  return othersSince !== null && othersSince > (over < at ? over : at) ? othersSince : null;
+}
+
+/** Water that went off after that day. */
+function driedSince(at: string, day: string, movements: ContainerState['movements']): string | null {
+  const over = surelyOver(day);
+  const dried = movements.findLast(({ purpose }) => purpose === 'evaporated')?.at;
+  return dried !== undefined && dried > (over < at ? over : at) ? dried : null;
+}
+
 /**
  * A word on a candidate is of what was in it when it was said, though it was written down later. That a code is not there
  * says nothing once water went off: it may be by now.
  */
-function staleSince(
+const answerStale = (
   { at, body }: Told<CandidateAnswered>,
   othersSince: string | null,
   movements: ContainerState['movements'],
-): string | null {
-  const over = surelyOver(body.saidOn);
-  const said = over < at ? over : at;
-  if (othersSince !== null && othersSince > said) return othersSince;
-  const dried = movements.findLast(({ purpose }) => purpose === 'evaporated')?.at;
-  return body.answer === 'refused' && dried !== undefined && dried > said ? dried : null;
-}
+): string | null =>
+  otherSince(at, body.saidOn, othersSince) ??
+  (body.answer === 'refused' ? driedSince(at, body.saidOn, movements) : null);
+
+/** A report is of what was sampled. */
+const reportStale = (
+  { at, body }: Told<LabReported>,
+  othersSince: string | null,
+  movements: ContainerState['movements'],
+): string | null => otherSince(at, body.sampledOn, othersSince) ?? driedSince(at, body.sampledOn, movements);
 
 type AboutContainers = {
   readonly marks: ReadonlyMap<string, readonly Told<ContainerMarked>[]>;
@@ -88,6 +105,7 @@ export function containersOf(
   const treatmentsIn = grouped(about.treatments.values(), ({ body }) => body.containerId);
   const changed = grouped(asHappened(facts['container-changed']), ({ body }) => body.containerId);
   const answered = grouped(asHappened(facts['candidate-answered']), ({ body }) => body.containerId);
+  const reported = grouped(asHappened(facts['lab-reported']), ({ body }) => body.containerId);
   const inspected = grouped(asHappened(facts['container-inspected']), ({ body }) => body.containerId);
   return mapped(opened, (fact, containerId) => {
     const marks = about.marks.get(containerId) ?? [];
@@ -107,7 +125,11 @@ export function containersOf(
       marks,
       answers: [...lastAnswers.values()].map((told) => ({
         ...told,
-        staleSince: staleSince(told, othersSince, contents.movements),
+        staleSince: answerStale(told, othersSince, contents.movements),
+      })),
+      reports: (reported.get(containerId) ?? []).map((told) => ({
+        ...told,
+        staleSince: reportStale(told, othersSince, contents.movements),
       })),
       inspections: inspected.get(containerId) ?? [],
       areas: areasOf(fact, changes),

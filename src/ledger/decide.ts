@@ -119,6 +119,8 @@ function decided(state: State, intention: Intention, context: Context): Decided 
       return determineContents(intention, context);
     case 'answer-candidate':
       return written({ kind: 'candidate-answered', v, ...stated(intention) });
+    case 'log-lab-report':
+      return written({ kind: 'lab-reported', v, ...stated(intention) });
     case 'log-inspected':
       return written({ kind: 'container-inspected', v, ...stated(intention) });
     case 'finish-walk':

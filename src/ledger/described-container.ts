@@ -28,6 +28,7 @@ const asContainer = (intention: IntentionOf<'open-container'>): ContainerState =
     levels: [],
     determined: null,
     answers: [],
+    reports: [],
     inspections: [],
     areas: [],
     heldSince: null,

@@ -70,6 +70,7 @@ export type Intention =
       }
     >
   | Does<'answer-candidate', Stated<'candidate-answered'>>
+  | Does<'log-lab-report', Stated<'lab-reported'>>
   | Does<'log-inspected', Stated<'container-inspected'>>
   | Does<'finish-walk', Stated<'walk-finished'>>
   | Does<'close-finding', Stated<'finding-closed'>>

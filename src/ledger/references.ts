@@ -125,6 +125,7 @@ export function referencesOf(body: Body): Reference[] {
     case 'water-lost':
     case 'level-read':
     case 'candidate-answered':
+    case 'lab-reported':
     case 'container-inspected':
     case 'container-marked':
       return ref('container', 'containerId', body.containerId);

@@ -41,6 +41,7 @@ const emptyLists = (): Lists => ({
   'contents-determined': [],
   'container-marked': [],
   'candidate-answered': [],
+  'lab-reported': [],
   'container-inspected': [],
   'walk-finished': [],
   'finding-closed': [],

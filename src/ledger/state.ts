@@ -25,6 +25,7 @@ import type {
 import type { Entry } from './entries/entry';
 import type { HandedOver, LoadRejected, ProofFiled } from './entries/hand-overs';
 import type { ContainerInspected, FindingClosed, Found, WalkFinished } from './entries/inspections';
+import type { LabReported } from './entries/lab-reports';
 import type { LocalRuleStated, RuleName } from './entries/local-rules';
 import type { PaperMade } from './entries/papers';
 import type { Priced, PriceStated } from './entries/prices';
@@ -144,6 +145,9 @@ export type LevelState = Told<LevelRead> & { readonly held: Held };
 /** A word on a candidate; `staleSince` is when other contents came in or they were treated. */
 export type AnswerState = Told<CandidateAnswered> & { readonly staleSince: string | null };
 
+/** A laboratory's report; `staleSince` is when other contents came in, they were treated, or water went off. */
+export type ReportState = Told<LabReported> & { readonly staleSince: string | null };
+
 /** What a walk found at a container, or at the place as a whole (`containerId` null). */
 export type FindingState = {
   readonly entryId: string;
@@ -192,6 +196,8 @@ export type ContainerState = Told<ContainerOpened> & {
   readonly determined: Told<ContentsDetermined> | null;
   /** The last word on each candidate. */
   readonly answers: readonly AnswerState[];
+  /** In the order in which they were told. */
+  readonly reports: readonly ReportState[];
   readonly inspections: readonly Told<ContainerInspected>[];
   /** Where it stood, beside the work or in the store, one after the other; empty where nobody said. */
   readonly areas: readonly { readonly is: Area; readonly since: string }[];

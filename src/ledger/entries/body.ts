@@ -19,6 +19,7 @@ import {
 import { HandedOver, LoadRejected, ProofFiled } from './hand-overs';
 import { TimedId } from './identity';
 import { ContainerInspected, FindingClosed, WalkFinished } from './inspections';
+import { LabReported } from './lab-reports';
 import { LocalRuleStated } from './local-rules';
 import { Instant } from './moments';
 import { PaperMade } from './papers';
@@ -57,6 +58,7 @@ export const PlainBody = z.discriminatedUnion('kind', [
   ContentsDetermined,
   ContainerMarked,
   CandidateAnswered,
+  LabReported,
   ContainerInspected,
   WalkFinished,
   FindingClosed,

@@ -77,6 +77,7 @@ function isBehind(body: Body, behind: Behind, clearances: ReadonlySet<string>, e
     case 'level-read':
     case 'contents-determined':
     case 'candidate-answered':
+    case 'lab-reported':
     case 'container-inspected':
     case 'treatment-begun':
     case 'bench-tested':

@@ -51,6 +51,10 @@ export function entrySays(asked: Pick<Asked, 'state' | 'sign'>, body: Body, name
       return `${code(body.containerId)}: ${streamText(state, body.streamId)}, ${w.says(body.saidBy)}`;
     case 'candidate-answered':
       return `${code(body.containerId)}: ${body.code} ${body.answer}, ${w.says(body.saidBy)}`;
+    case 'lab-reported':
+      return [`${code(body.containerId)}: ${body.laboratory}`, body.document]
+        .filter((part) => part !== undefined)
+        .join(', ');
     case 'treatment-begun':
       return code(body.containerId);
     case 'dose-added':

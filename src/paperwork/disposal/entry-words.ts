@@ -34,6 +34,7 @@ export const kindWords: Readonly<Record<PlainBody['kind'] | 'entry-corrected' | 
     'contents-determined': 'contents determined',
     'container-marked': 'container marked',
     'candidate-answered': 'word on a candidate',
+    'lab-reported': 'laboratory report',
     'container-inspected': 'container looked at',
     'walk-finished': 'walk finished',
     'finding-closed': 'finding closed',

@@ -208,6 +208,8 @@ export function entryTitle(state: State, body: Body, sign: DecimalSign): string 
       return `${containerCode(state, body.containerId)}: ${lower(streamText(state, body.streamId))}, says ${body.saidBy}`;
     case 'candidate-answered':
       return `${containerCode(state, body.containerId)}: ${body.code} ${body.answer}`;
+    case 'lab-reported':
+      return `${containerCode(state, body.containerId)}: report of ${body.laboratory}`;
     case 'container-inspected':
       return `${containerCode(state, body.containerId)} looked at${body.found.length === 0 ? '' : `: ${body.found.length} found`}`;
     case 'walk-finished':

@@ -380,6 +380,16 @@ const plain: fc.Arbitrary<PlainBody> = fc.oneof(
       containerIds: [id('c0', c)],
     }),
   ),
+  fc.tuple(few, volume).map(
+    ([n, v]): PlainBody => ({
+      kind: 'lab-reported',
+      v: 1,
+      containerId: id('c0', n),
+      laboratory: 'Weir Laboratory',
+      sampledOn: '2026-03-01',
+      results: [{ element: 'As', in: 'tclp', level: { value: v, unit: 'mg/L' } }],
+    }),
+  ),
   few.map((n): PlainBody => ({ kind: 'finding-closed', v: 1, findingId: id('f1', n), done: 'vent freed' })),
   fc.tuple(fc.constantFrom('iron' as const, 'collection-visit' as const), volume).map(
     ([what, value]): PlainBody => ({

@@ -1,0 +1,94 @@
+/** What a laboratory found in a container, and how long it speaks of what is in it. */
+import { describe, expect, it } from 'vitest';
+import { candidatesOf } from '../../../src/ledger/container-candidates';
+import { mixtureOf } from '../../../src/ledger/container-mixture';
+import type { PlainBody } from '../../../src/ledger/entries/body';
+import type { LabReported } from '../../../src/ledger/entries/lab-reports';
+import type { State } from '../../../src/ledger/state';
+import { rule } from './dated';
+import { can, id, litres, pour, Scribe, written } from './scribe';
+
+const mgL = (value: string) => ({ value, unit: 'mg/L' }) as const;
+
+/** A day before what the scribe writes: 2 March 2026. */
+const report = (results: LabReported['results'], more: Partial<LabReported> = {}): LabReported => ({
+  kind: 'lab-reported',
+  v: 1,
+  containerId: id('c0', 1),
+  laboratory: 'Weir Laboratory',
+  sampledOn: '2026-03-02',
+  results,
+  ...more,
+});
+
+const barren: PlainBody = {
+  kind: 'stream-logged',
+  v: 1,
+  streamId: id('50', 1),
+  batchId: null,
+  stepId: null,
+  stream: 'barren-liquor',
+  liquid: {
+    volume: litres('2.00'),
+    density: { value: '1.10', unit: 'kg/L' },
+    findings: [{ by: 'assay', metal: 'Cu', concentration: { value: '20', unit: 'g/L' } }],
+    freeAcid: [{ by: 'titration', result: { value: '2.54', unit: 'mol/L' } }],
+  },
+};
+
+const start = [rule({ rule: 'laws', value: ['us-federal'] }), barren, can(1), pour(1, 1, '2.00')] as const;
+
+function standing(state: State, code: string): string | undefined {
+  const container = state.containers.get(id('c0', 1));
+  const all = container && candidatesOf(state, container);
+  if (!all || typeof all === 'string') throw new Error('no candidates');
+  return all.rcra?.find((one) => one.code === code)?.standing;
+}
+
+describe('a report of a laboratory', () => {
+  it('decides what nobody asked of the waste: arsenic, cadmium, chromium, mercury, selenium', () => {
+    expect(standing(written(...start), 'D006')).toBe('open');
+    // Limit 1.0 mg/L (40 CFR 261.24, table 1).
+    const tclp = (value: string) => report([{ element: 'Cd', in: 'tclp', level: mgL(value) }]);
+    expect(standing(written(...start, tclp('1.4')), 'D006')).toBe('fires');
+    expect(standing(written(...start, tclp('0.2')), 'D006')).toBeUndefined();
+    expect(standing(written(...start, tclp('0.2')), 'D004')).toBe('open');
+  });
+
+  it('that found none down to a level says that there may be as much as that', () => {
+    const below = report([{ element: 'Se', in: 'filtered', level: mgL('0.05'), below: true }]);
+    const state = written(...start, below);
+    const container = state.containers.get(id('c0', 1));
+    const found = container && mixtureOf(state, container);
+    if (!found || typeof found === 'string') throw new Error('no mixture');
+    const selenium = found.levels.filtered.get('Se');
+    expect([selenium?.low.toFixed(), selenium?.high.toFixed()]).toEqual(['0', '0.05']);
+    expect(standing(state, 'D010')).toBeUndefined();
+  });
+
+  it('gives the pH of what is in it', () => {
+    const state = written(...start, report([], { ph: { value: '0.3', unit: '1' } }));
+    const container = state.containers.get(id('c0', 1));
+    const found = container && mixtureOf(state, container);
+    expect(found && typeof found !== 'string' && found.mixture.pH?.value.toFixed()).toBe('0.3');
+  });
+
+  it('says nothing any more once something else came in after the sample', () => {
+    const scribe = new Scribe();
+    for (const body of [...start, can(2)]) scribe.write(body);
+    scribe.write(report([{ element: 'Cd', in: 'tclp', level: mgL('0.2') }]));
+    expect(standing(scribe.state, 'D006')).toBeUndefined();
+    const days = 3 * 24 * 60;
+    scribe.write({ ...barren, streamId: id('50', 2) } as PlainBody, days);
+    scribe.write(pour(2, 1, '1.00'), days);
+    expect(standing(scribe.state, 'D006')).toBe('open');
+    expect(scribe.state.containers.get(id('c0', 1))?.reports[0]?.staleSince).not.toBeNull();
+  });
+
+  it('of a later sample takes the place of an earlier one, in whatever order they were written', () => {
+    const first = report([{ element: 'Cd', in: 'tclp', level: mgL('1.4') }], { sampledOn: '2026-03-01' });
+    const later = report([{ element: 'Cd', in: 'tclp', level: mgL('0.2') }]);
+    expect(standing(written(...start, first, later), 'D006')).toBeUndefined();
+    expect(standing(written(...start, later, first), 'D006')).toBeUndefined();
+  });
+});

@@ -6,33 +6,22 @@ import { fillLimitPercent, fillPercent } from '../../ledger/fill';
 import type { Flag } from '../../ledger/flags';
 import type { ContainerState, State } from '../../ledger/state';
 import { wasteKinds } from '../../ledger/waste-kinds';
-import { seenIn } from '../../ledger/whole-of';
-import { type DecimalSign, formatNumber, formatWritten } from '../../quantities/format';
+import { formatNumber, formatWritten } from '../../quantities/format';
 import { neverFor } from '../../safety/never-rules';
 import { calendarDayText, dayOf, dayText } from '../dates';
-import { containerLink } from '../labels/container-link';
 import { mustLeave } from '../must-leave';
 import { type Tell, untold } from '../progress';
 import { lawNames, ruleNames } from '../rule-words';
-import { telephoneOf } from '../telephone';
 import { notDetermined, unbroken } from '../words';
-import { apartTold } from './apart';
-import { type Asked, amountText, heldText, type SetAsked } from './asked';
+import { type Asked, amountText, heldText } from './asked';
 import { candidatesOn, lawsTold } from './candidate-lines';
-import { carriageOf } from './carriage';
 import { basesNoteOf, basesOf, residuesOf, substancesOf } from './composition';
 import { capWords, vesselWords, dataWords as w } from './data-words';
 import { type ContainerData, type DisposalContent, type DisposalData, sealed } from './disposal-data';
-import { emergencyOf } from './emergency';
 import { entriesBehind } from './entries-behind';
 import { flagWords } from './flag-words';
-import { notDeterminedOf } from './not-determined';
 import { flagsBehind } from './open-points';
 import { colourOf, howItArose, layersOf, phOf, stateOf, testWasteOf, whatItIs } from './origins';
-import type { PaperFigure } from './paper-figure';
-import type { Or } from './printed';
-import { type Amounts, amountsIn, loadOf, quantityOf } from './quantities';
-import { statementOf } from './statement';
 import { treatmentsTold } from './treatments';
 import { type WorkedLines, workedLines } from './worked-lines';
 
@@ -53,17 +42,10 @@ function mustLeaveBy(asked: Asked, container: ContainerState): ContainerData['mu
   };
 }
 
-/** What of it is seen: of one in doubt what was read last, before what the record counts. */
-function seenText(container: ContainerState, sign: DecimalSign): string {
-  if (container.doubtfulSince === null) return heldText(container.holds, sign);
-  const seen = seenIn(container).map((amount) => amountText(amount, sign));
-  return seen.length === 0 ? notDetermined : seen.join(', ');
-}
-
 function fillOf({ state, sign }: Asked, container: ContainerState): ContainerData['fill'] {
   const { percent, stated } = fillLimitPercent(state);
   return {
-    holds: seenText(container, sign),
+    holds: heldText(container.holds, sign),
     capacity: amountText(container.body.capacity, sign),
     percent: `${formatNumber(fillPercent(container), 0, sign)}${thin}%`,
     limit: w.limit(formatWritten({ value: percent, unit: '%' }, sign), stated),
@@ -83,26 +65,20 @@ function flagLines({ sign, zone }: Asked, found: readonly Flag[]): string[] {
   return [...new Set(found.map((flag) => flagWords(flag, amount, (iso) => dayText(iso, zone))))];
 }
 
-function containerData(
-  asked: SetAsked,
-  lines: WorkedLines,
-  container: ContainerState,
-  amounts: Amounts,
-): ContainerData {
-  const { state, zone, sign, appAddress } = asked;
-  const { body, firstWasteIn, doubtfulSince } = container;
+function containerData(asked: Asked, lines: WorkedLines, container: ContainerState): ContainerData {
+  const { state, zone, sign } = asked;
+  const { body, firstWasteIn } = container;
   const { containerId } = body;
   const figures = containerFigures(state, containerId);
   const { kinds } = wasteKinds(state, containerId);
   const treated = treatmentsTold(asked, container);
   const laws = lawsTold(asked, lines, container);
-  const of = (figure: Parameters<WorkedLines['of']>[0] | undefined): Or<PaperFigure> =>
+  const of = (figure: Parameters<WorkedLines['of']>[0] | undefined) =>
     figure ? lines.of(figure, containerId) : notDetermined;
-  const told: Omit<ContainerData, 'notDetermined'> = {
+  return {
     containerId,
     code: unbroken(body.code),
-    ...(appAddress === undefined ? {} : { link: containerLink(appAddress, containerId) }),
-    empty: container.contents.length === 0 && doubtfulSince === null,
+    empty: container.contents.length === 0,
     vessel: vesselWords[body.vessel],
     capacity: amountText(body.capacity, sign),
     material: body.material === 'other' ? (body.otherMaterial ?? notDetermined) : body.material,
@@ -117,10 +93,9 @@ function containerData(
     layers: layersOf(asked, container),
     ph: phOf(asked, container),
     fill: fillOf(asked, container),
-    quantity: quantityOf(amounts, lines, containerId),
     firstWasteIn: firstWasteIn === null ? notDetermined : dayOf(firstWasteIn, zone),
     mustLeaveBy: mustLeaveBy(asked, container),
-    substances: substancesOf(asked, lines, containerId, figures, amounts.mass),
+    substances: substancesOf(asked, lines, containerId, figures),
     ammonia: testWasteOf(state, container, 'ammonia-test-waste'),
     chloride: testWasteOf(state, container, 'chloride-test-waste'),
     liquor: of(figures.load?.volume),
@@ -137,26 +112,21 @@ function containerData(
     })),
     candidates: candidatesOn(asked, container),
     ...(laws ? { laws } : {}),
-    carriage: carriageOf(asked, lines, container),
     flags: flagLines(asked, flagsBehind(state, containerId)),
     entries: entriesBehind(asked, containerId),
   };
-  return { ...told, notDetermined: notDeterminedOf(told, doubtfulSince !== null) };
 }
 
-/** @param madeBy whose telephone is given before that of others */
-export function workshopOf(state: State, madeBy: string | null = null): DisposalContent['workshop'] {
-  const told = state.workshop?.body;
+export function workshopOf({ workshop }: State): DisposalContent['workshop'] {
+  const told = workshop?.body;
   const { authority, collector } = told ?? {};
   return {
     name: told?.name ?? notDetermined,
     address: told?.address ?? notDetermined,
     generatorNumber: told?.generatorNumber ?? notDetermined,
     emergencyNumber: told?.emergencyNumber ?? notDetermined,
-    telephone: telephoneOf({ state, madeBy }),
     authority: authority ? w.contact(authority.name, authority.contact) : notDetermined,
-    collector: collector ? w.contact(collector.name, collector.contact) : notDetermined,
-    collectorLicence: collector?.licence ?? notDetermined,
+    collector: collector ? w.contact(collector.name, collector.contact, collector.licence) : notDetermined,
     hazardousWasteCounter: told?.hazardousWasteCounter ?? notDetermined,
   };
 }
@@ -223,22 +193,18 @@ function treatmentOf({ rules }: State): string {
  */
 export function disposalData(
   containerIds: readonly string[],
-  asked: SetAsked,
+  asked: Asked,
   tell: Tell = untold,
 ): DisposalData {
   const { state, now, zone, madeBy, demo } = asked;
   const lines = workedLines(asked.sign);
   const ids = [...new Set(containerIds)];
-  const held = ids.flatMap((id) => {
+  const containers = ids.flatMap((id, done) => {
+    tell({ stage: 'gathering', done, of: ids.length });
     const container = state.containers.get(id);
-    return container ? [{ container, amounts: amountsIn(state, container) }] : [];
-  });
-  const containers = held.map(({ container, amounts }, done) => {
-    tell({ stage: 'gathering', done, of: held.length });
-    return containerData(asked, lines, container, amounts);
+    return container ? [containerData(asked, lines, container)] : [];
   });
   const last = state.log.at(-1);
-  const load = loadOf(held, lines);
   if (containers.length === 0 || !last) throw new Error('a disposal paper needs a container of the record');
   return sealed({
     v: 1,
@@ -248,17 +214,10 @@ export function disposalData(
     madeAt: now,
     zone,
     madeBy: madeBy ?? notDetermined,
-    workshop: workshopOf(state, madeBy),
+    workshop: workshopOf(state),
     localRules: localRulesOf(asked),
     treatment: treatmentOf(state),
     cautions: [...w.cautions],
-    load,
-    apart: apartTold(state, ids),
-    statement: statementOf(asked, containers, lines.lines, asked.signature ?? null),
-    emergency: emergencyOf(
-      asked,
-      held.map(({ container }) => container),
-    ),
     containers,
     working: [...lines.lines],
     lastEntry: { number: state.log.length, id: last.id, hash: last.hash, writtenAt: last.writtenAt },

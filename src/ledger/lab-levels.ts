@@ -48,7 +48,7 @@ type Found = { readonly told: Told<LabReported>; readonly index: number; readonl
 function newest(reports: readonly ReportState[]): readonly Found[] {
   const found = new Map<string, Found>();
   const inOrder = reports
-    .filter(({ staleSince }) => true)
+    .filter(({ staleSince }) => staleSince === null)
     .toSorted((a, b) => (a.body.sampledOn < b.body.sampledOn ? -1 : 1));
   for (const told of inOrder)
     for (const [index, result] of told.body.results.entries())

@@ -1,10 +1,11 @@
 /**
  * The invented workshop that a person can try things in: no such place, people or office exists. Two batches over some
- * weeks, one in the leach now, and a shelf on which something is wrong on purpose.
+ * weeks, one in the leach now, a can that a collector took, and a shelf on which something is wrong on purpose.
  */
 import { v7 } from 'uuid';
 import type { Finding } from '../ledger/entries/findings';
 import { type Layers, layBatch, type Shelf } from './demo-batch';
+import { layHandOver } from './demo-hand-over';
 import { NotLaid, penOf, timesBefore } from './demo-pen';
 import type { Book } from './open-book';
 
@@ -41,6 +42,7 @@ async function layShelf({ pen, when }: Layers) {
     work: await can('C-05', 'jerrican', '5', 'vented', 'nitrate tray'),
     residue: await can('C-06', 'tub', '12', 'lid', 'dry tray'),
     ammonia: await can('C-07', 'bottle', '1', 'vented', 'ammonia tray'),
+    rinse: await can('R-01', 'jerrican', '5', 'vented', 'nitrate tray'),
   };
 }
 
@@ -75,6 +77,8 @@ async function layPlace({ pen, when, second }: Layers): Promise<void> {
   );
   const looks = { rule: 'inspection-days', value: { value: '7', unit: 'days' } } as const;
   await pen.writes({ do: 'state-local-rule', stated: looks, ...said }, when.at(39, '18:32'));
+  const proofs = { rule: 'proof-days', value: { value: '30', unit: 'days' } } as const;
+  await pen.writes({ do: 'state-local-rule', stated: proofs, ...said }, when.at(39, '18:34'));
   const lime = { do: 'describe-base', base: 'hydrated-lime', saidBy: 'as on the bag' } as const;
   await pen.writes({ ...lime, purity: { value: '94', unit: '%' } }, when.at(39, '18:36'));
 }
@@ -281,6 +285,7 @@ export async function layDemo(perform: Book['perform'], now: string) {
     await layPlace(layers);
     await layStations(layers);
     const shelf = await layShelf(layers);
+    await layHandOver(layers, shelf.rinse, 'Ines Halvard');
     await layBatch(layers, shelf, {
       code: 'B-01',
       began: 26,

@@ -1,6 +1,7 @@
 /** The words for what meetings tell. What happens by rule stands in reference/reactivity.json. */
 import { type HazardCode, reactivity } from '../../reference/reactivity-tables';
-import { codeName, groupsOfCell } from './chart';
+import type { Cited } from '../cited';
+import { chartCell, codeName, groupsOfCell } from './chart';
 import type { Meeting } from './meetings';
 import type { Held } from './vessel';
 
@@ -57,3 +58,7 @@ export function saidBy(by: string): string {
   if (cell) return cellText(by, cell);
   return whole(reactivity.materials[by]?.says ?? '') || cellText(by, ['U']);
 }
+
+/** Where that is from; undefined where nothing is known by the name any more. */
+export const citedBehind = (by: string): Cited | undefined =>
+  reactivity.rules.find(({ id }) => id === by) ?? chartCell(by)?.cited ?? reactivity.materials[by];

@@ -12,6 +12,7 @@ import { apartWords } from '../apart/words';
 import { CandidatesDoor } from '../candidates/door';
 import { ClosedFindings } from '../findings/rows';
 import { Frame } from '../frame';
+import { LoadDoor } from '../hand-overs/load-door';
 import { PhotoStrip } from '../photos/photo-strip';
 import { useShell } from '../shell';
 import { words } from '../words';
@@ -82,6 +83,7 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
     >
       <Met {...props} />
       <LifeState {...props} />
+      <LoadDoor {...props} />
       <Part>
         <ContainerDrawing {...props} />
       </Part>

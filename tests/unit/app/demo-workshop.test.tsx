@@ -5,9 +5,11 @@ import { openBook } from '../../../src/app/open-book';
 import { shellOf } from '../../../src/app/shell';
 import { batchClosure } from '../../../src/ledger/batch-closure';
 import { candidatesOf } from '../../../src/ledger/container-candidates';
+import { dues } from '../../../src/ledger/due';
 import { Body } from '../../../src/ledger/entries/body';
 import { flags } from '../../../src/ledger/flags';
 import { applyAll } from '../../../src/ledger/fold';
+import { differencesOf } from '../../../src/ledger/hand-over-differences';
 import { verifyChain } from '../../../src/ledger/verify';
 import { walkDue, walkOrder } from '../../../src/ledger/walks';
 import { checklists } from '../../../src/safety/checklists';
@@ -70,7 +72,7 @@ describe('the invented workshop', () => {
       ['treatment-for-planning-only', undefined],
       ['nothing-fit-for-drain', undefined],
     ]);
-    expect([...state.rules.keys()]).toEqual(['storage-days', 'inspection-days']);
+    expect([...state.rules.keys()]).toEqual(['storage-days', 'inspection-days', 'proof-days']);
   });
 
   test('has one code that its collector agreed to, for what is in the can now, and no other word', async () => {
@@ -83,6 +85,17 @@ describe('the invented workshop', () => {
     const all = container && candidatesOf(state, container);
     if (!all || typeof all === 'string') throw new Error('no candidates');
     expect(all.wasteList?.candidates[0]?.code, 'the rules propose it first').toBe('11 02 07*');
+  });
+
+  test('has one can that a collector took, signed by both, whose proof is due within the week', async () => {
+    const { state } = await laidAt(morning);
+    const [load, ...more] = state.handOvers.values();
+    if (!load) throw new Error('nothing was handed over');
+    expect(more).toEqual([]);
+    expect(Object.keys(load.body.signatures).toSorted()).toEqual(['collector', 'generator']);
+    expect(differencesOf(state, load).map(({ standing }) => standing)).toEqual(['under']);
+    const proofs = dues(state, morning, 'Europe/Paris').filter(({ kind }) => kind === 'proof');
+    expect(proofs).toMatchObject([{ handOverId: load.body.handOverId, daysLeft: 4, near: true }]);
   });
 
   test('has a ventilation check of the batch in the leach that comes out as it was written down', async () => {

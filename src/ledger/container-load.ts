@@ -35,6 +35,9 @@ export type Contents = {
 
 const nothing: Contents = { residues: [], unaccounted: false };
 
+/** Names figures of something that has not happened. */
+const planned = 'planned';
+
 const originOf = (streamId: string): string => `stream/${streamId}`;
 
 /** A logged liquid as chemistry reads it. */
@@ -209,11 +212,11 @@ function dried(contents: Contents, entryId: string, { amount, spread }: WaterLos
   return pouredIn(contents, { kind: 'dry', lost });
 }
 
-/** What somebody said is in it: the whole waste that was logged for it. */
-function determined(state: State, entryId: string, { body }: StreamState): Contents {
+/** The whole of a waste as it was logged. */
+export function contentsOfStream(state: State, { body }: StreamState): Contents {
   const { streamId, liquid, solid } = body;
   const wholes = [liquid?.volume, solid?.wetMass].filter((whole) => whole !== undefined);
-  return wholes.reduce<Contents>((so, amount) => placed(state, so, entryId, { streamId, amount }), nothing);
+  return wholes.reduce<Contents>((so, amount) => placed(state, so, planned, { streamId, amount }), nothing);
 }
 
 /** Containers that the ledger saw empty after a movement: what chemistry has left of them is rounding. */
@@ -225,9 +228,6 @@ const emptiedBy = (state: State): ReadonlySet<string> =>
       ),
     ),
   );
-
-/** Names figures of something that has not happened. */
-const planned = 'planned';
 
 /** So much of a waste, alone in a vessel; it need not be in the record yet. */
 export const contentsOfWaste = (
@@ -260,20 +260,29 @@ const measured = (contents: Contents, entryId: string, { findings = [] }: PotRea
     ? { ...contents, liquid: measuredLoad(contents.liquid, findings, `entry/${entryId}`) }
     : contents;
 
+/** What a happening made of what one container holds; a transfer changes two, the one that it was taken from first. */
+export type Change = {
+  readonly happening: Happening;
+  readonly containerId: string;
+  readonly before: Contents;
+  readonly after: Contents;
+};
+
 /** Contents now, by container, and just before anything was done to them, by treatment. */
 type Followed = {
   readonly now: Map<string, Contents>;
   readonly before: Map<string, Contents>;
+  readonly changes: readonly Change[];
 };
 
 function moved(all: Followed['now'], entryId: string, body: ContentsMoved, set: Setting): void {
   const { fromContainerId, toContainerId, amount } = body;
   const { stays, taken } = parted(all.get(fromContainerId) ?? nothing, amount, entryId);
-  set(fromContainerId, entryId, stays);
-  if (toContainerId !== null) set(toContainerId, entryId, joined(all.get(toContainerId) ?? nothing, taken));
+  set(fromContainerId, stays);
+  if (toContainerId !== null) set(toContainerId, joined(all.get(toContainerId) ?? nothing, taken));
 }
 
-type Setting = (id: string, entryId: string, contents: Contents) => void;
+type Setting = (containerId: string, contents: Contents) => void;
 
 /** Whether this entry put what its container holds through the treatment. */
 function treats(state: State, { body, entryId }: Happening): boolean {
@@ -286,33 +295,37 @@ function treats(state: State, { body, entryId }: Happening): boolean {
 /** Every container's contents in one pass through all that happened, each transfer from what its source held just then. */
 function followed(state: State): Followed {
   const [now, before] = [new Map<string, Contents>(), new Map<string, Contents>()];
+  const changes: Change[] = [];
   const emptied = emptiedBy(state);
-  const set: Setting = (id, entryId, contents) => {
-    now.set(id, emptied.has(`${id} ${entryId}`) ? nothing : contents);
-  };
   for (const happening of state.happenings) {
     const { entryId, body } = happening;
+    const set: Setting = (containerId, contents) => {
+      const held = now.get(containerId) ?? nothing;
+      const after = emptied.has(`${containerId} ${entryId}`) ? nothing : contents;
+      now.set(containerId, after);
+      changes.push({ happening, containerId, before: held, after });
+    };
     if (body.kind === 'stream-placed')
-      set(body.containerId, entryId, placed(state, now.get(body.containerId) ?? nothing, entryId, body));
+      set(body.containerId, placed(state, now.get(body.containerId) ?? nothing, entryId, body));
     else if (body.kind === 'contents-moved') moved(now, entryId, body, set);
     else if (body.kind === 'water-lost')
-      set(body.containerId, entryId, dried(now.get(body.containerId) ?? nothing, entryId, body));
+      set(body.containerId, dried(now.get(body.containerId) ?? nothing, entryId, body));
     else if (body.kind === 'contents-determined') {
       const told = state.streams.get(body.streamId);
-      if (told) set(body.containerId, entryId, determined(state, entryId, told));
+      if (told) set(body.containerId, contentsOfStream(state, told));
     } else if (body.kind === 'dose-added' || body.kind === 'treatment-ended' || body.kind === 'pot-read') {
       const { treatmentId } = body;
       const id = state.treatments.get(treatmentId)?.body.containerId ?? '';
       const contents = now.get(id);
       if (!contents) continue;
-      if (body.kind === 'pot-read') set(id, entryId, measured(contents, entryId, body));
+      if (body.kind === 'pot-read') set(id, measured(contents, entryId, body));
       else if (treats(state, happening)) {
         if (!before.has(treatmentId)) before.set(treatmentId, contents);
-        set(id, entryId, treated(contents, treatmentId));
+        set(id, treated(contents, treatmentId));
       }
     }
   }
-  return { now, before };
+  return { now, before, changes };
 }
 
 const known = new WeakMap<State, Followed>();
@@ -326,6 +339,9 @@ function followedOnce(state: State): Followed {
 /** What a container holds by everything that happened. Worked out once for a state. */
 export const contentsOf = (state: State, containerId: string): Contents =>
   followedOnce(state).now.get(containerId) ?? nothing;
+
+/** All that was done to what containers hold, in the order in which it happened. */
+export const changesOf = (state: State): readonly Change[] => followedOnce(state).changes;
 
 /** What a treatment found in its container; what is there now while nothing has been added. */
 export function contentsBefore(state: State, treatmentId: string): Contents {

@@ -10,7 +10,7 @@ import { liquorOf } from './container-load';
 import { mixtureOf } from './container-mixture';
 import type { StreamLogged } from './entries/streams';
 import { levelAgainst } from './level-against';
-import type { ContainerState, State, StreamState } from './state';
+import type { ContainerState, Held, State, StreamState } from './state';
 import { originOf } from './waste-origin';
 
 type Part = { readonly of: 'volume' | 'mass'; readonly kg: Expression };
@@ -70,10 +70,9 @@ export function arisings(state: State): readonly Arising[] {
   return all;
 }
 
-/** What of a waste is in no container yet: undefined where all of it is in one, null where nothing tells its mass. */
-function looseMass(state: State, stream: StreamState): Figure<'kg'> | null | undefined {
-  const { amount, unplaced } = stream;
-  if (isNothing(unplaced)) return undefined;
+/** What of a waste is in no container; null where nothing tells its mass. @param unplaced how much that is */
+export function looseMassOf(state: State, stream: StreamState, unplaced: Held): Figure<'kg'> | null {
+  const { amount } = stream;
   const loose = partsOf(state, stream.body)
     .filter(({ of }) => !unplaced[of].isZero())
     .map(({ of, kg }) => times(kg, unplaced[of].div(amount[of]).toNumber()));
@@ -126,8 +125,9 @@ export function onSite(state: State): OnSite {
     parts.push({ of: 'container', id: container.body.containerId, mass });
   }
   for (const stream of state.streams.values()) {
-    const mass = looseMass(state, stream);
-    if (mass !== undefined) parts.push({ of: 'stream', id: stream.body.streamId, mass });
+    if (isNothing(stream.unplaced)) continue;
+    const mass = looseMassOf(state, stream, stream.unplaced);
+    parts.push({ of: 'stream', id: stream.body.streamId, mass });
   }
   const masses = parts.flatMap(({ mass }) => mass ?? []);
   const unweighed = parts.flatMap(({ id, mass }) => (mass === null ? [id] : []));

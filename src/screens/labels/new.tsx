@@ -151,7 +151,7 @@ export function NewLabels({ at }: { readonly at: Readonly<Record<string, string>
     firstPlace: 0,
   }));
   const { value, change } = form;
-  const { make, made, fault, busy, underWay } = useMaking(form.done);
+  const { make, made, fault, underWay } = useMaking(form.done);
   const containers = [...state.value.containers.values()];
   const containerIds = containers
     .map(({ body }) => body.containerId)
@@ -166,6 +166,7 @@ export function NewLabels({ at }: { readonly at: Readonly<Record<string, string>
   const one = at.id === undefined ? undefined : state.value.containers.get(at.id);
   const count = containerIds.length;
   if (made) return <Made paper={made} says={w.made(made.codes.length)} />;
+  if (underWay) return <PaperUnderWay title={w.making} underWay={underWay} />;
   return (
     <Frame
       title={one ? w.title(unbroken(one.body.code)) : w.titleSeveral}
@@ -174,19 +175,15 @@ export function NewLabels({ at }: { readonly at: Readonly<Record<string, string>
       actions={
         <>
           <Fault words={fault} />
-          {underWay ? (
-            <PaperUnderWay name={w.making} underWay={underWay} />
-          ) : (
-            <Button
-              look="primary"
-              voice="serif"
-              disabled={busy || containers.length === 0}
-              second={busy ? undefined : count === 0 ? w.chooseOne : w.makeItSecond(count)}
-              onTap={() => void make({ kind: 'labels', wanted })}
-            >
-              {busy ? w.making : w.makeIt(count)}
-            </Button>
-          )}
+          <Button
+            look="primary"
+            voice="serif"
+            disabled={containers.length === 0}
+            second={count === 0 ? w.chooseOne : w.makeItSecond(count)}
+            onTap={() => void make({ kind: 'labels', wanted })}
+          >
+            {w.makeIt(count)}
+          </Button>
         </>
       }
     >

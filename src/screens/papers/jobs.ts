@@ -6,7 +6,7 @@ import type { Fonts } from '../../paperwork/pdf/pen';
 import type { Tell } from '../../paperwork/progress';
 import type { LabelsWanted } from '../labels/labels-job';
 import type { DisposalWanted } from './disposal-job';
-import type { Common, Made, PaperFailure, PaperFiles } from './making';
+import { type Common, failureOf, type Made, type PaperFiles } from './making';
 
 type Wanted = {
   readonly disposal: DisposalWanted;
@@ -35,15 +35,6 @@ async function load<K extends Kind>({ kind, wanted }: Job<K>): Promise<Run> {
   const fonts = await loadFonts();
   return (common, tell) => maker(wanted, common, tell, fonts);
 }
-
-/** What engines say when there is no room for an array or a text. */
-const noRoom = /allocation|array length|string length|out of memory|too large/i;
-
-export const failureOf = (cause: unknown): PaperFailure => {
-  if (!(cause instanceof Error)) return { code: 'not-made', name: String(cause) };
-  const tooLarge = cause instanceof RangeError && noRoom.test(cause.message);
-  return tooLarge ? { code: 'too-large' } : { code: 'not-made', name: cause.name };
-};
 
 /** The files, or what kept them from being made: a part that is not on the phone yet, no memory, or a fault of ours. */
 export async function runJob(job: Job, common: () => Common, tell: Tell): Promise<Made<PaperFiles>> {

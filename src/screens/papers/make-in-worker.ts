@@ -7,29 +7,28 @@ export type WorkerSays = { readonly progress: Progress } | { readonly made: Made
 
 const orderOf = (job: Order['job'], { state, ...common }: Common): Order => ({ job, common, log: state.log });
 
-const failed = (failure: PaperFailure): Made => ({ ok: false, failure });
-
 export const makeInWorker: MakePaper = (job, common, tell) => {
   const worker = new Worker(new URL('./paper-worker.ts', import.meta.url), { type: 'module' });
-  let end: (made: Made) => void = () => undefined;
-  const ended = new Promise<Made>((resolve) => {
+  let end: (made: Made<PaperFiles>) => void = () => undefined;
+  const ended = new Promise<Made<PaperFiles>>((resolve) => {
     end = resolve;
   });
+  const fail = (failure: PaperFailure): void => end({ ok: false, failure });
   let heard = false;
   worker.addEventListener('message', ({ data }: MessageEvent<WorkerSays>) => {
     heard = true;
     if ('progress' in data) tell(data.progress);
-    else end(madeOf(data.made));
+    else end(data.made);
   });
   // A worker that never said a word did not come up: its code is not on the phone.
   worker.addEventListener('error', (event) => {
     console.warn('the worker of the papers broke', event.message);
-    end(failed(heard ? { code: 'not-made', name: 'worker' } : { code: 'not-loaded' }));
+    fail(heard ? { code: 'not-made', name: 'worker' } : { code: 'not-loaded' });
   });
-  worker.addEventListener('messageerror', () => end(failed({ code: 'not-made', name: 'message' })));
+  worker.addEventListener('messageerror', () => fail({ code: 'not-made', name: 'message' }));
   worker.postMessage(orderOf(job, common));
   return {
-    made: ended.finally(() => worker.terminate()),
-    cancel: () => end(failed({ code: 'cancelled' })),
+    made: ended.finally(() => worker.terminate()).then(madeOf),
+    cancel: () => fail({ code: 'cancelled' }),
   };
 };

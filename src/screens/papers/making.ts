@@ -40,11 +40,21 @@ export type Made<T = MadePaper> =
   | { readonly ok: true; readonly paper: T }
   | { readonly ok: false; readonly failure: PaperFailure };
 
-/** A paper on its way. It always ends: made, failed, or cancelled. */
+/** A paper on its way. It ends made, failed, cancelled, or with what was thrown. */
 export type Making = { readonly made: Promise<Made>; readonly cancel: () => void };
 
-/** Begins a paper; the one way for a screen to make one. */
+/** Begins a paper; the one way for a screen to make one. @throws where nothing can be begun */
 export type MakePaper = (job: Job, common: Common, tell: Tell) => Making;
+
+/** What engines say when there is no room for an array or a text. */
+const noRoom = /allocation|array length|string length|out of memory|too large/i;
+
+/** A fault on the way, for words. */
+export function failureOf(cause: unknown): PaperFailure {
+  if (!(cause instanceof Error)) return { code: 'not-made', name: String(cause) };
+  const tooLarge = cause instanceof RangeError && noRoom.test(cause.message);
+  return tooLarge ? { code: 'too-large' } : { code: 'not-made', name: cause.name };
+}
 
 /** Bytes on a buffer of their own, as they travel. */
 export const paperFile = (bytes: Uint8Array, name: string, mime: string): PaperFile => ({

@@ -1,6 +1,7 @@
 /** Makes papers away from the page, so that the page stays at hand. A worker of one paper: the page ends it. */
 import type { Entry } from '../../ledger/entries/entry';
 import { applyAll } from '../../ledger/fold';
+import type { Stage, Tell } from '../../paperwork/progress';
 import { type Job, runJob } from './jobs';
 import type { WorkerSays } from './make-in-worker';
 import type { Common } from './making';
@@ -12,17 +13,32 @@ export type Order = {
   readonly log: readonly Entry[];
 };
 
+/** Between two words on how far it is, ms: a page shows no more. */
+const pace = 50;
+
 const say = (said: WorkerSays, transfer: Transferable[] = []): void => self.postMessage(said, { transfer });
+
+/** Tells the first of each stage, and of the others as many as a person can follow. */
+function paced(): Tell {
+  let last: { readonly stage: Stage; readonly at: number } | undefined;
+  return (progress) => {
+    const at = performance.now();
+    if (last?.stage === progress.stage && at - last.at < pace) return;
+    last = { stage: progress.stage, at };
+    say({ progress });
+  };
+}
 
 self.addEventListener('message', async ({ data }: MessageEvent<Order>) => {
   const { job, common, log } = data;
+  const tell = paced();
   const made = await runJob(
     job,
     () => {
-      say({ progress: { stage: 'reading', done: 0, of: 1 } });
+      tell({ stage: 'reading', done: 0, of: 1 });
       return { ...common, state: applyAll(log) };
     },
-    (progress) => say({ progress }),
+    tell,
   );
   say({ made }, made.ok ? made.paper.files.map(({ bytes }) => bytes.buffer) : []);
 });

@@ -4,7 +4,7 @@ import { useWriting } from '../fault';
 import { useShell } from '../shell';
 import { type HowFar, howFar, notBegun } from './how-far';
 import type { Job } from './jobs';
-import type { Common, MadePaper, Making, PaperFailure } from './making';
+import { type Common, failureOf, type Made, type MadePaper, type Making, type PaperFailure } from './making';
 import { paperWords as w } from './words';
 
 /** So long without a word, ms, and the page says that nothing moves: one container takes a slow phone a second or two. */
@@ -42,8 +42,8 @@ export type UnderWay = {
   readonly howFar: HowFar;
   /** Nothing was heard for a while. */
   readonly silent: boolean;
-  /** Ends it; nothing is written. */
-  readonly cancel: () => void;
+  /** Ends it; nothing is written. Null once it is being written down. */
+  readonly cancel: (() => void) | null;
 };
 
 /** True when `told` has not changed for a while. */
@@ -93,21 +93,29 @@ export function useMaking(done: () => void) {
     setMade(paper);
   }
 
+  async function begun(job: Job): Promise<Made> {
+    try {
+      making.current = makePaper(job, common(), (progress) => setTold(howFar(progress)));
+      return await making.current.made;
+    } catch (cause) {
+      console.warn('the paper was not made', cause);
+      return { ok: false, failure: failureOf(cause) };
+    }
+  }
+
   async function make(job: Job): Promise<void> {
     if (making.current) return;
     if (job.wanted.containerIds.length === 0) return setFault(w.chooseOne);
     setFault(null);
     setTold(notBegun);
-    making.current = makePaper(job, common(), (progress) => setTold(howFar(progress)));
-    const result = await making.current.made;
+    const result = await begun(job);
     if (result.ok) await keep(job, result.paper);
     else setFault(failureText(result.failure));
     making.current = null;
     setTold(null);
   }
 
-  const cancel = (): void => making.current?.cancel();
-  /** Null while nothing is being made, or once it is being written down. */
-  const underWay: UnderWay | null = told && !writing ? { howFar: told, silent, cancel } : null;
-  return { make, made, fault, busy: told !== null, underWay };
+  const cancel = writing ? null : (): void => making.current?.cancel();
+  const underWay: UnderWay | null = told && { howFar: told, silent, cancel };
+  return { make, made, fault, underWay };
 }

@@ -1,3 +1,5 @@
+import type { PaperMade } from '../../ledger/entries/papers';
+
 /** Files that go with a paper, by what they are. */
 const besides: Readonly<Record<string, { readonly says: string; readonly second: string }>> = {
   'application/json': { says: 'Save the data behind it', second: 'JSON; it lies inside the PDF as well' },
@@ -8,26 +10,27 @@ export const paperWords = {
   title: 'Papers',
   none: 'No paper made yet. A paper says what is in a container, how that is known, and what nobody knows.',
   make: 'Make papers',
-  makeSecond: 'For a collector or an authority to confirm',
+  makeSecond: 'What leaves, for a collector to confirm',
   madeFor: (file: string, when: string) => `${when}. ${file}`,
   again: 'The file is not kept here, only its hash. Make it again whenever you need it.',
-  // Choosing
-  newTitle: 'Disposal papers',
-  newSecond: 'Tick what leaves together',
-  noContainers: 'Nothing is in any container.',
-  nothingMissing: 'Nothing missing',
-  what: (contents: string, amount: string) => `${contents}, ${amount}`,
-  placeTitle: 'Still open for every paper',
+  makeAgain: 'Make it again',
+  others: 'Other papers',
+  older: (n: number) => `${n} older`,
+  kinds: {
+    disposal: 'Hand-over papers',
+    receipt: 'Receipts',
+    labels: 'Labels',
+    register: 'Registers',
+    year: 'Years',
+  } satisfies Readonly<Record<NonNullable<PaperMade['paper']>, string>>,
   sheet: 'Sheet',
   sheets: { A4: 'A4', Letter: 'Letter' },
   sheetSeconds: { A4: '210 × 297 mm', Letter: '8.5 × 11 in' },
   working: 'Print the whole working',
   workingSecond: 'Some pages more; it is in the data inside the file either way',
-  makeIt: 'Make the paper',
-  makeItSecond: (n: number) =>
-    n === 1 ? '1 container. Gaps stay visible.' : `${n} containers. Gaps stay visible.`,
   making: 'Making the paper …',
   beginning: 'Beginning',
+  stayHere: 'Stay on this page until it is made.',
   stages: {
     reading: () => 'Reading the record',
     gathering: (done: number, of: number) => `Gathering what is known: ${done} of ${of}`,
@@ -44,26 +47,6 @@ export const paperWords = {
   tooLarge:
     'This phone has not enough memory for it. Nothing is lost: close other apps, or make it of fewer containers at a time.',
   notMade: (name: string) => `The paper could not be made (${name}). Nothing is lost. Try again.`,
-  untold: {
-    Cu: 'Copper not determined',
-    Ni: 'Nickel not determined',
-    acid: 'Free acid not determined',
-    'held-liquor': 'Held liquor not determined',
-    unaccounted: 'Something in it is in no log',
-  },
-  untoldPartly: {
-    Cu: 'Copper: only “at least”',
-    Ni: 'Nickel: only “at least”',
-    acid: 'Free acid: only “at least”',
-    'held-liquor': 'Held liquor not determined',
-    unaccounted: 'Something in it is in no log',
-  },
-  toldNotBy: (name: string) => `${name} does not tell`,
-  noGenerator: 'Generator number not entered',
-  noAuthority: 'Authority not entered',
-  noCollector: 'Collector not entered',
-  noStorage: 'Storage time not entered',
-  noTreatment: 'Whether you may treat not entered',
   // Made
   madeTitle: 'The paper is made',
   madeKeep: 'Save it or share it now: Leesbook keeps its hash, not the file.',

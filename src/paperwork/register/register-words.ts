@@ -152,6 +152,8 @@ export const registerWords = {
   byHash: 'By hash only',
   reaches: 'From, to',
   head: 'Last of the record',
+  fromTo: (first: number, last: number) => `${first} to ${last}`,
+  headText: (counter: number, hash: string) => `${counter}, ${hash}…`,
   provesTitle: 'Proved by working the hashes out again',
   doesNotProveTitle: 'Not proved',
   howTo: 'To do so: npm run verify with the file, or “Check a file” in the app. No network is needed.',

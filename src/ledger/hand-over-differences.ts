@@ -1,6 +1,8 @@
 /** What a collector read or wrote of a container, against what the record says it held when it left. */
+import Decimal from 'decimal.js';
 import { over, minus as without } from '../quantities/expression';
-import { exact, type Figure, given, read, workedOut } from '../quantities/figure';
+import { exact, type Figure, given, workedOut } from '../quantities/figure';
+import { converted } from '../quantities/quantity';
 import { handingOver } from '../reference/handing-over-tables';
 import { isVolume } from './amounts';
 import { mixtureOf } from './container-mixture';
@@ -14,7 +16,7 @@ export type Difference = {
   readonly record: Figure<'L'> | Figure<'kg'>;
   /** Of what the record says; below nothing where less was agreed. */
   readonly share: Figure<'%'>;
-  /** Against the share that has to be explained; `may be over`: by an end of its range. */
+  /** Against the share that has to be explained: `over` by all of its range, `may be over` by what is likeliest. */
   readonly standing: 'over' | 'may be over' | 'under';
 };
 
@@ -47,20 +49,25 @@ function recordOf(state: State, part: HandedOverPart, agreed: Amount): Figure<'L
   return workedOut({ sentence: 'By the record', unit: 'kg', formula: { op: 'figure', figure: grams } });
 }
 
-const agreedFigure = (containerId: string, written: Amount) =>
-  read({
+/** Papers are set against each other as they are written: whatever their last digit hides. */
+const asWritten = (containerId: string, written: Amount) => {
+  const unit = isVolume(written) ? 'L' : 'kg';
+  return given({
     origin: `agreed/${containerId}`,
     sentence: 'As the collector has it',
-    written,
-    unit: isVolume(written) ? 'L' : 'kg',
+    value: converted(written.value, written.unit, unit),
+    unit,
     how: 'stated',
-    spread: () => exact,
+    spread: exact,
   });
+};
 
 function standingOf({ value, low, high }: Figure<'%'>): Difference['standing'] {
   const limit = handingOver.difference.value;
-  if (value.abs().gt(limit)) return 'over';
-  return low.abs().gt(limit) || high.abs().gt(limit) ? 'may be over' : 'under';
+  const nearest =
+    low.isNegative() === high.isNegative() ? Decimal.min(low.abs(), high.abs()) : new Decimal(0);
+  if (nearest.gt(limit)) return 'over';
+  return value.abs().gt(limit) ? 'may be over' : 'under';
 }
 
 /** Null where the collector's amount was taken as it is, or where nothing tells the one from the other. */
@@ -71,7 +78,7 @@ export function differenceOf(state: State, part: HandedOverPart): Difference | n
   const share = workedOut({
     sentence: 'Difference from the record',
     unit: '%',
-    formula: over(without(agreedFigure(containerId, agreed), record), record),
+    formula: over(without(asWritten(containerId, agreed), record), record),
     signed: true,
   });
   return { containerId, agreed, record, share, standing: standingOf(share) };

@@ -79,6 +79,12 @@ export function emptyHandOver(
   };
 }
 
+/** Who drives mostly signs: their name stands under it until somebody writes another. */
+export const withDriver = ({ driver, collector }: HandOverDraft, now: string): Partial<HandOverDraft> => ({
+  driver: now,
+  ...(collector.name === driver ? { collector: { ...collector, name: now } } : {}),
+});
+
 /** As the collector has it: in the kind the record has, or the other. */
 export const unitsTheirs: readonly Amount['unit'][] = ['L', 'mL', 'US gal', 'kg', 'g', 'lb'];
 

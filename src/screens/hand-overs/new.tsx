@@ -26,7 +26,15 @@ import { momentStated } from '../when';
 import { words } from '../words';
 import { beforeItLeaves } from './before';
 import { knownCollectors, withCollector } from './collectors';
-import { emptyHandOver, HandOverDraft, handOverIntention, mayLeave, paperChosen, papersOf } from './draft';
+import {
+  emptyHandOver,
+  HandOverDraft,
+  handOverIntention,
+  mayLeave,
+  paperChosen,
+  papersOf,
+  withDriver,
+} from './draft';
 import styles from './hand-overs.module.css';
 import { Leaving } from './leaving';
 import { handOverWords as w } from './words';
@@ -108,7 +116,7 @@ function LineField({
   label,
   hint,
 }: PartProps & {
-  readonly of: 'licence' | 'driver' | 'vehicle' | 'document' | 'destination';
+  readonly of: 'licence' | 'vehicle' | 'document' | 'destination';
   readonly label: string;
   readonly hint?: string;
 }) {
@@ -145,7 +153,13 @@ function WhoTakes({ form, tried }: PartProps) {
         hint={words.optional}
         onInput={(contact) => change({ contact })}
       />
-      <LineField form={form} tried={tried} of="driver" label={w.driver} />
+      <TextField
+        label={w.driver}
+        value={value.driver}
+        maxLength={120}
+        hint={words.optional}
+        onInput={(driver) => change(withDriver(value, driver))}
+      />
       <LineField form={form} tried={tried} of="vehicle" label={w.vehicle} />
       <LineField form={form} tried={tried} of="document" label={w.document} hint={w.documentHint} />
       <LineField form={form} tried={tried} of="destination" label={w.destination} />

@@ -7,6 +7,7 @@ import { Mark, type MarkKind } from '../../ui/marks';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { amountText, dayText, heldText, shown } from '../amounts';
+import record from '../record/record.module.css';
 import { useShell } from '../shell';
 import { sourceText } from '../source-text';
 import { WorkingPage } from '../working';
@@ -99,7 +100,13 @@ export function WhatLeft({ handOver }: LoadProps) {
             </Rows>
           </Part>
           <Part>
-            <p>{w.differencesRule(difference.value, sourceText(difference))}</p>
+            <details class={record.fold}>
+              <summary>
+                <span>{w.differencesRule(difference.value)}</span>
+              </summary>
+              <p>{sourceText(difference)}</p>
+              <p>{difference.note}</p>
+            </details>
           </Part>
         </>
       )}

@@ -77,8 +77,8 @@ export const handOverWords = {
     under: 'Less than has to be explained',
   } satisfies Record<Difference['standing'], string>,
   differences: 'Amounts that differ',
-  differencesRule: (percent: string, source: string) =>
-    `A facility has to explain more than ${percent}\u00a0% in weight, or another number of pieces. ${source}.`,
+  differencesRule: (percent: string) =>
+    `A facility has to explain more than ${percent}\u00a0% in weight, or another number of pieces.`,
   nothingTells: (code: string) => `${code}: not to be compared`,
   nothingTellsSecond: 'Nothing here tells its mass, or its volume.',
   who: 'Who took it',
@@ -137,7 +137,8 @@ export const handOverWords = {
   backThen: 'It stands here again with all that is in it, and still has to leave.',
   clock:
     'Its days run on from the first waste in it, as if it had never left. That is the careful way to count.',
-  returned: (text: string, source: string) => `${text} ${source}. Ask your authority before you count so.`,
+  returned: 'In the USA they may be counted anew',
+  returnedAsk: 'Ask your authority before you count so.',
   // Elsewhere
   withLoad: (collector: string) => `Left with ${collector}`,
   withLoadSecond: 'The hand-over, its signatures and its proof',

@@ -4,6 +4,7 @@ import { metalSymbols } from '../reference/tables';
 import type { Candidate } from '../rules/candidate';
 import { calledInRecord } from '../rules/counted-share';
 import { levelElements } from '../rules/element-levels';
+import { finerOf } from '../rules/none-found';
 import { answerTo, bySchemes, type ContainerCandidates } from './container-candidates';
 import type { Scheme } from './entries/candidates';
 import type { AnswerState, ContainerState } from './state';
@@ -28,6 +29,9 @@ export const acceptedNow = (
 ): readonly AnswerState[] =>
   answers.filter((one) => one.body.scheme === scheme && wordIn(one).is === 'accepted');
 
+/** A waste has one entry of the list, and goes under one entry of transport: the accepted one stands for all. */
+export const oneOfAll: ReadonlySet<Scheme> = new Set<Scheme>(['waste-list', 'transport']);
+
 /** A candidate by its address; undefined where the rules do not propose it. */
 export const candidateBy = (all: ContainerCandidates, scheme: string, code: string): Candidate | undefined =>
   bySchemes(all)
@@ -45,10 +49,20 @@ export function waiting(container: ContainerState, all: ContainerCandidates) {
 
 /**
  * What it takes to determine something. `metals`: evidence of this trade tells them. `others`: elements that only a
- * laboratory does. `leaching`: a leaching test. `substance`: whether it holds one at all. `properties`: what follows from the
- * others. `asked`: a test of the waste itself, or somebody who knows.
+ * laboratory does. `leaching`: a leaching test, or all that is in it. `finer`: none was found by a method that could not have
+ * seen the limit. `substance`: whether it holds one at all. `properties`: what follows from the others. `asked`: a test of the
+ * waste itself, or somebody who knows.
  */
-const lackKinds = ['pH', 'metals', 'others', 'leaching', 'substance', 'asked', 'properties'] as const;
+const lackKinds = [
+  'pH',
+  'metals',
+  'others',
+  'leaching',
+  'finer',
+  'substance',
+  'asked',
+  'properties',
+] as const;
 export type LackKind = (typeof lackKinds)[number];
 
 const metals: ReadonlySet<string> = new Set(metalSymbols);
@@ -65,7 +79,8 @@ function kindOf(lack: string): LackKind {
   if (lack === 'pH') return 'pH';
   if (metals.has(lack)) return 'metals';
   if (elements.has(lack)) return 'others';
-  if (/^(TCLP|WET) of |, filtered$/.test(lack)) return 'leaching';
+  if (finerOf(lack)) return 'finer';
+  if (/^(TCLP|WET|total) of |, filtered$/.test(lack)) return 'leaching';
   if (/^HP \d+$/.test(lack) || follows.has(lack)) return 'properties';
   return lack === 'nitrate' || /^[A-Z][A-Za-z0-9()]*$/.test(lack) ? 'substance' : 'asked';
 }

@@ -7,6 +7,7 @@ import { californiaCandidates } from '../rules/california/candidates';
 import type { Candidate } from '../rules/candidate';
 import { type Classified, classify } from '../rules/clp/classify';
 import { type LabelElements, labelElements } from '../rules/clp/label';
+import { isTold, levelElements } from '../rules/element-levels';
 import { euHpCandidates } from '../rules/eu-hp/candidates';
 import { rcraCandidates } from '../rules/rcra/candidates';
 import { landDisposal } from '../rules/rcra/land-disposal';
@@ -59,13 +60,19 @@ function codesHeld(candidates: readonly Candidate[], answers: readonly AnswerSta
 }
 
 /** Of a liquid the standards for waste water are taken: nobody measures its organic carbon here, and it has hardly any. */
-const landDisposalOf = ({ levels }: ContainerMixture, originCodes: readonly string[]) =>
-  landDisposal({
+function landDisposalOf({ levels }: ContainerMixture, originCodes: readonly string[]): readonly Candidate[] {
+  const { state, filtered, tclp, open, noneFound } = levels;
+  const measured = state === 'liquid' ? filtered : tclp;
+  // Told by some other measurement is not told by this one.
+  const otherwise = levelElements.filter((element) => isTold(element, levels) && !measured.has(element));
+  return landDisposal({
     originCodes,
-    form: levels.state === 'liquid' ? 'waste water' : 'other',
-    measured: levels.state === 'liquid' ? levels.filtered : levels.tclp,
-    open: levels.open,
+    form: state === 'liquid' ? 'waste water' : 'other',
+    measured,
+    open: [...open, ...otherwise],
+    ...(noneFound ? { noneFound } : {}),
   });
+}
 
 function found(state: State, container: ContainerState, mixed: ContainerMixture): ContainerCandidates {
   const { mixture, levels, kinds, mass } = mixed;

@@ -4,7 +4,7 @@ import { spreadFor } from '../chemistry/evidence';
 import { between, type Figure, given, read } from '../quantities/figure';
 import { inUnit } from '../quantities/quantity';
 import { evidence } from '../reference/tables';
-import type { ElementLevels } from '../rules/element-levels';
+import type { ElementLevels, Levels } from '../rules/element-levels';
 import type { LabReported, LabResult } from './entries/lab-reports';
 import type { ReportState, Told } from './state';
 
@@ -60,23 +60,29 @@ function newest(reports: readonly ReportState[]): readonly Found[] {
 export function withReports(levels: ElementLevels, reports: readonly ReportState[]): ElementLevels {
   const found = newest(reports);
   if (found.length === 0) return levels;
-  const litres = (where: 'filtered' | 'tclp' | 'wet') =>
-    new Map([
-      ...levels[where],
-      ...found
-        .filter(({ result }) => result.in === where)
-        .map(({ told, index, result }) => [result.element, figureOf(told, index, result, 'mg/L')] as const),
-    ]);
-  const total = found
-    .filter(({ result }) => result.in === 'total')
-    .map(({ told, index, result }) => [result.element, figureOf(told, index, result, 'mg/kg')] as const);
+  const noneFound = new Set<Figure>();
+  const inside = <U extends 'mg/L' | 'mg/kg'>(
+    where: LabResult['in'],
+    unit: U,
+    before: Levels<U>,
+  ): Levels<U> => {
+    const all = new Map(before);
+    for (const { told, index, result } of found) {
+      if (result.in !== where) continue;
+      const figure = figureOf(told, index, result, unit);
+      if (result.below) noneFound.add(figure);
+      all.set(result.element, figure);
+    }
+    return all;
+  };
   const measured = new Set(found.map(({ result }) => result.element));
   return {
     ...levels,
-    filtered: litres('filtered'),
-    tclp: litres('tclp'),
-    wet: litres('wet'),
-    total: new Map([...levels.total, ...total]),
+    filtered: inside('filtered', 'mg/L', levels.filtered),
+    tclp: inside('tclp', 'mg/L', levels.tclp),
+    wet: inside('wet', 'mg/L', levels.wet),
+    total: inside('total', 'mg/kg', levels.total),
     open: levels.open.filter((element) => !measured.has(element)),
+    noneFound,
   };
 }

@@ -9,6 +9,7 @@ import { metals } from '../reference/tables';
 import { transport } from '../reference/transport-tables';
 import { wasteList } from '../reference/waste-list-tables';
 import type { Candidate } from '../rules/candidate';
+import { finerOf } from '../rules/none-found';
 import { capital, joined } from './words';
 
 type Named = Pick<Candidate, 'scheme' | 'code'>;
@@ -60,11 +61,13 @@ const metalNames: Readonly<Record<string, { readonly name: string }>> = metals;
 
 /** Of a symbol or a formula; what is neither stays as it is. @example nameOfLack('Pb') // 'lead' */
 export const nameOfLack = (lack: string): string => {
-  const [, before = '', symbol = lack, after = ''] = /^(TCLP of |WET of |)([A-Z][a-z]?)(, filtered|)$/.exec(
-    lack,
-  ) ?? ['', '', lack, ''];
+  const asked = finerOf(lack);
+  if (asked) return `${nameOfLack(asked.measurement)}, by a method that sees less than ${asked.below}`;
+  const [, before = '', symbol = lack, after = ''] =
+    /^(TCLP of |WET of |total of |)([A-Z][a-z]?)(, filtered|)$/.exec(lack) ?? ['', '', lack, ''];
   const element = metalNames[symbol]?.name ?? otherElements[symbol];
   if (element === undefined) return formulas.get(lack) ?? lack;
+  if (before.startsWith('total')) return `${element} in all of it`;
   if (before !== '') return `${element} in the ${before.startsWith('TCLP') ? 'TCLP' : 'WET'} extract`;
   return `${element}${after}`;
 };
@@ -82,7 +85,9 @@ export const lackWords: Readonly<Record<LackKind, string>> = {
     'Have a laboratory determine all of these at once, as dissolved metal in mg/L. A strip or a photometer tells some of them.',
   others:
     'Nothing here measures them. A laboratory does; or write down why they cannot be in it, and let the authority say whether that is enough.',
-  leaching: 'A laboratory does the leaching test on the wet waste as it is.',
+  leaching: 'A laboratory does the leaching test, and the total, on the wet waste as it is.',
+  finer:
+    'A laboratory found none, and could not have seen as little as the limit. Have it done again by a finer method.',
   substance: 'Free acid: titrate it. Of anything else: ask who made it, or have it determined.',
   asked: 'Ask the collector or the authority which test they take.',
   properties: 'It follows once the others above are determined.',

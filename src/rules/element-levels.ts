@@ -33,6 +33,8 @@ export type ElementLevels = {
    * A rule that rests on one of them stays open.
    */
   readonly open: readonly Element[];
+  /** Of these a laboratory found none down to their high end: no number of them says that there is any. */
+  readonly noneFound?: ReadonlySet<Figure>;
   /** null: not determined. */
   readonly nitrateBearing: boolean | null;
   /** It holds silver in ammonia, or dried out of it. */
@@ -40,3 +42,7 @@ export type ElementLevels = {
   /** It holds sulfide or cyanide, as of a precipitant. */
   readonly sulfideOrCyanide?: boolean;
 };
+
+/** Whether one of the four measurements tells of it; for another of them that is no answer, and no silence either. */
+export const isTold = (element: Element, { filtered, total, tclp, wet }: ElementLevels): boolean =>
+  [filtered, total, tclp, wet].some((levels) => levels.has(element));

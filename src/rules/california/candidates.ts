@@ -3,10 +3,11 @@ import { constant } from '../../chemistry/constants';
 import type { Figure } from '../../quantities/figure';
 import { california } from '../../reference/california-tables';
 import { rcra } from '../../reference/rcra-tables';
-import { type Candidate, type Ground, standingOf } from '../candidate';
+import type { Candidate, Ground } from '../candidate';
 import { cited } from '../cited';
-import { type Element, type ElementLevels, levelElements } from '../element-levels';
+import { type Element, type ElementLevels, isTold, levelElements } from '../element-levels';
 import { extractOf } from '../leaching';
+import { finer, weighed } from '../none-found';
 
 type Rule = 'toxic' | 'corrosive' | 'screen';
 const made = (
@@ -49,18 +50,25 @@ const leachingTest = (levels: ElementLevels) => ({
   density: constant('rcra/liquor', 'Density of the liquid part', rcra.liquor, 'kg/L'),
 });
 
-/** @param lacks what is known of a part only: there is at least so much */
+/** `asked`: what would have to be measured more closely, by name as the record calls it. */
+type Asked = { readonly code: string; readonly element: Element; readonly asked: string };
+
 function held(
-  code: string,
+  { code, element, asked }: Asked,
   figures: readonly Figure[],
   limit: Figure,
-  lacks: readonly string[],
+  levels: ElementLevels,
 ): Candidate | null {
-  const grounds = figures.map((figure) => ({ figure, limit }));
-  const reached = (standing: 'fires' | 'close') => grounds.filter((g) => standingOf(g) === standing);
-  if (reached('fires').length > 0) return made(code, 'fires', 'toxic', reached('fires'));
-  if (lacks.length > 0) return made(code, 'open', 'toxic', reached('close'), lacks);
-  return reached('close').length > 0 ? made(code, 'close', 'toxic', reached('close')) : null;
+  const { fires, close, tooCoarse } = weighed(
+    figures.map((figure) => ({ figure, limit })),
+    levels,
+  );
+  if (fires.length > 0) return made(code, 'fires', 'toxic', fires);
+  // Known of a part only: there is at least so much.
+  if (levels.open.includes(element)) return made(code, 'open', 'toxic', close, [element]);
+  if (tooCoarse.length === figures.length)
+    return made(code, 'open', 'toxic', tooCoarse, [finer(asked, limit)]);
+  return close.length > 0 ? made(code, 'close', 'toxic', close) : null;
 }
 
 function soluble(element: Element, levels: ElementLevels): Candidate | null {
@@ -68,23 +76,30 @@ function soluble(element: Element, levels: ElementLevels): Candidate | null {
   const limit = threshold(element, 'mg/L');
   if (!limit) return null;
   const { known, atLeast, atMost } = extractOf(element, levels, leachingTest(levels));
-  const open = levels.open.filter((one) => one === element);
-  if (known.length > 0) return held(code, known, limit, open);
+  if (known.length > 0) {
+    const asked = levels.wet.has(element) ? `WET of ${element}` : `${element}, filtered`;
+    return held({ code, element, asked }, known, limit, levels);
+  }
   if (atLeast?.low.gte(limit.value))
     return made(code, 'fires', 'toxic', [{ figure: atLeast, limit, end: 'low' }]);
   if (atMost?.high.lt(limit.value)) return null;
-  const seen = levels.filtered.has(element) || levels.total.has(element);
   const lacks =
     levels.state === 'liquid' && !levels.filtered.has(element) ? `${element}, filtered` : `WET of ${element}`;
-  if (seen) return made(code, 'open', 'screen', atMost ? [{ figure: atMost, limit }] : [], [lacks]);
+  if (isTold(element, levels))
+    return made(code, 'open', 'screen', atMost ? [{ figure: atMost, limit }] : [], [lacks]);
   return levels.open.includes(element) ? made(code, 'open', 'toxic', [], [element]) : null;
 }
 
 function total(element: Element, levels: ElementLevels): Candidate | null {
+  const code = `TTLC ${element}`;
   const limit = threshold(element, 'mg/kg');
+  if (!limit) return null;
   const figure = levels.total.get(element);
-  const open = levels.open.filter((one) => one === element);
-  return limit && figure ? held(`TTLC ${element}`, [figure], limit, open) : null;
+  const asked = `total of ${element}`;
+  if (figure) return held({ code, element, asked }, [figure], limit, levels);
+  // What an extract holds is no word on all that is in it.
+  const leached = [levels.tclp, levels.wet].some((of) => of.has(element));
+  return leached ? made(code, 'open', 'toxic', [], [asked]) : null;
 }
 
 /** Of what is not aqueous too, in its mixture with as much water. */

@@ -8,6 +8,7 @@ import { rcra, type ToxicityCode, toxicityCodes } from '../../reference/rcra-tab
 import { type Candidate, type Ground, standingOf } from '../candidate';
 import { cited } from '../cited';
 import { type Element, type Levels, levelElements } from '../element-levels';
+import { finer } from '../none-found';
 
 export type LandDisposal = {
   /** Codes at the point where the waste arose, of what it was made from as well. */
@@ -18,6 +19,8 @@ export type LandDisposal = {
   readonly measured: Levels<'mg/L'>;
   /** What may be in it and nobody determined, or only of a part. */
   readonly open: readonly Element[];
+  /** Of these a laboratory found none down to their high end. */
+  readonly noneFound?: ReadonlySet<Figure>;
 };
 
 type Rule = 'landDisposal' | 'underlying' | 'deactivate';
@@ -60,15 +63,18 @@ function heldAgainst(element: Element, code: string, rule: Rule, waste: LandDisp
   const limit = standardOf(element, waste.form);
   const figure = waste.measured.get(element);
   if (!limit) return null;
+  const asked = waste.form === 'waste water' ? element : `TCLP of ${element}`;
   if (!figure) {
-    const asked = waste.form === 'waste water' ? element : `TCLP of ${element}`;
     return rule === 'landDisposal' || waste.open.includes(element)
       ? made(code, 'open', rule, { lacks: [asked] })
       : null;
   }
   const grounds: readonly Ground[] = [{ figure, limit }];
   // At the standard it is met: only what is above fails.
-  if (figure.high.gt(limit.value)) return made(code, 'fires', rule, { grounds });
+  if (figure.high.gt(limit.value))
+    return waste.noneFound?.has(figure)
+      ? made(code, 'open', rule, { grounds, lacks: [finer(asked, limit)] })
+      : made(code, 'fires', rule, { grounds });
   if (waste.open.includes(element)) return made(code, 'open', rule, { grounds, lacks: [element] });
   return standingOf({ figure, limit }) === null ? null : made(code, 'close', rule, { grounds });
 }

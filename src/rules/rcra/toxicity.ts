@@ -4,8 +4,9 @@ import type { Figure } from '../../quantities/figure';
 import { rcra, type ToxicityCode, toxicityCodes } from '../../reference/rcra-tables';
 import { type Candidate, type Ground, standingOf } from '../candidate';
 import { cited } from '../cited';
-import type { Element, ElementLevels } from '../element-levels';
+import { type Element, type ElementLevels, isTold } from '../element-levels';
 import { type Extract, extractOf } from '../leaching';
+import { finer, weighed } from '../none-found';
 
 export const elementOfCode = (code: ToxicityCode): Element => rcra.toxicity[code].element as Element;
 
@@ -47,12 +48,15 @@ function candidateOf(code: ToxicityCode, levels: ElementLevels): Candidate | nul
 
   if (known.length > 0) {
     const grounds = known.map((figure) => ({ figure, limit }));
-    const reached = (standing: 'fires' | 'close') =>
-      grounds.filter((ground) => standingOf(ground) === standing);
-    if (reached('fires').length > 0) return made('fires', 'toxic', reached('fires'));
+    const { fires, close, tooCoarse } = weighed(grounds, levels);
+    if (fires.length > 0) return made('fires', 'toxic', fires);
     // Known of a part only: there is at least so much.
-    if (levels.open.includes(element)) return made('open', 'toxic', reached('close'), [element]);
-    return reached('close').length > 0 ? made('close', 'toxic', reached('close')) : null;
+    if (levels.open.includes(element)) return made('open', 'toxic', close, [element]);
+    if (tooCoarse.length === known.length) {
+      const asked = levels.tclp.has(element) ? `TCLP of ${element}` : `${element}, filtered`;
+      return made('open', 'toxic', tooCoarse, [finer(asked, limit)]);
+    }
+    return close.length > 0 ? made('close', 'toxic', close) : null;
   }
   if (atLeast?.low.gte(limit.value)) return made('fires', 'toxic', [{ figure: atLeast, limit, end: 'low' }]);
   if (atMost?.high.lt(limit.value))
@@ -60,10 +64,10 @@ function candidateOf(code: ToxicityCode, levels: ElementLevels): Candidate | nul
       ? made('close', 'totalScreen', [{ figure: atMost, limit }])
       : null;
   if (atMost) return made('open', 'totalScreen', [{ figure: atMost, limit }], [`TCLP of ${element}`]);
-  const seen = levels.filtered.has(element) || levels.total.has(element);
-  if (seen && levels.state === 'liquid' && !levels.filtered.has(element))
+  const told = isTold(element, levels);
+  if (told && levels.state === 'liquid' && !levels.filtered.has(element))
     return made('open', 'toxic', [], [`${element}, filtered`]);
-  if (seen) return made('open', 'toxic', [], [`TCLP of ${element}`]);
+  if (told) return made('open', 'toxic', [], [`TCLP of ${element}`]);
   return levels.open.includes(element) ? made('open', 'toxic', [], [element]) : null;
 }
 

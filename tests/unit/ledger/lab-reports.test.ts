@@ -6,7 +6,7 @@ import type { PlainBody } from '../../../src/ledger/entries/body';
 import type { LabReported } from '../../../src/ledger/entries/lab-reports';
 import type { State } from '../../../src/ledger/state';
 import { rule } from './dated';
-import { can, id, litres, pour, Scribe, written } from './scribe';
+import { can, id, litres, pour, put, Scribe, written } from './scribe';
 
 const mgL = (value: string) => ({ value, unit: 'mg/L' }) as const;
 
@@ -33,6 +33,20 @@ const barren: PlainBody = {
     density: { value: '1.10', unit: 'kg/L' },
     findings: [{ by: 'assay', metal: 'Cu', concentration: { value: '20', unit: 'g/L' } }],
     freeAcid: [{ by: 'titration', result: { value: '2.54', unit: 'mol/L' } }],
+  },
+};
+
+const sludge: PlainBody = {
+  kind: 'stream-logged',
+  v: 1,
+  streamId: id('50', 1),
+  batchId: null,
+  stepId: null,
+  stream: 'hydroxide-sludge',
+  solid: {
+    wetMass: { value: '500', unit: 'g' },
+    moisture: { by: 'not-determined' },
+    holds: { liquor: 'not-determined' },
   },
 };
 
@@ -90,5 +104,40 @@ describe('a report of a laboratory', () => {
     const later = report([{ element: 'Cd', in: 'tclp', level: mgL('0.2') }]);
     expect(standing(written(...start, first, later), 'D006')).toBeUndefined();
     expect(standing(written(...start, later, first), 'D006')).toBeUndefined();
+  });
+
+  it('that could not have seen the limit leaves the code open', () => {
+    const below = report([{ element: 'Cd', in: 'filtered', level: mgL('2'), below: true }]);
+    expect(standing(written(...start, below), 'D006')).toBe('open');
+  });
+
+  it('answers only the law that asks for that measurement; the others stay open', () => {
+    const laws = rule({ rule: 'laws', value: ['us-federal', 'us-california'] });
+    const state = written(
+      laws,
+      sludge,
+      can(1),
+      put(1, 1, '500'),
+      report([
+        { element: 'Cd', in: 'tclp', level: mgL('0.2') },
+        { element: 'Pb', in: 'total', level: { value: '90', unit: 'mg/kg' } },
+        { element: 'Ag', in: 'total', level: { value: '120', unit: 'mg/kg' } },
+      ]),
+    );
+    const container = state.containers.get(id('c0', 1));
+    const all = container && candidatesOf(state, container);
+    if (!all || typeof all === 'string') throw new Error('no candidates');
+    const told = [...(all.rcra ?? []), ...(all.california ?? [])]
+      .filter(({ code }) => /^D006|^D008|^D011|(Cd|Pb|Ag)$/.test(code))
+      .map(({ code, standing: is, lacks }) => [code, is, ...lacks].join(' '));
+    // Total of lead under twenty times its 5 mg/L: it cannot fail the test (Method 1311, section 1.2), by little. Silver is over.
+    expect(told).toEqual([
+      'D008 close',
+      'D011 open TCLP of Ag',
+      'STLC Ag open WET of Ag',
+      'STLC Cd open WET of Cd',
+      'STLC Pb open WET of Pb',
+      'TTLC Cd open total of Cd',
+    ]);
   });
 });

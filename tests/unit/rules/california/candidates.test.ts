@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { californiaCandidates } from '../../../../src/rules/california/candidates';
+import type { ElementLevels } from '../../../../src/rules/element-levels';
 import { levelsOf } from '../../../cases/levels-input';
+import { noneFoundIn } from '../none-found-in';
 
 type Input = Parameters<typeof levelsOf>[0];
-const told = (input: Input): readonly string[] =>
-  californiaCandidates(levelsOf({ pH: '7', ...input })).map(({ code, standing, lacks }) =>
-    [code, standing, ...lacks].join(' '),
-  );
+const of = (levels: ElementLevels): readonly string[] =>
+  californiaCandidates(levels).map(({ code, standing, lacks }) => [code, standing, ...lacks].join(' '));
+const told = (input: Input): readonly string[] => of(levelsOf({ pH: '7', ...input }));
 
 describe('California', () => {
   it('takes the filtered liquid for the extract, at the threshold and not under it', () => {
@@ -46,5 +47,22 @@ describe('California', () => {
       'STLC Pb open WET of Pb',
       'TTLC Pb open Pb',
     ]);
+  });
+
+  it('is not answered by the federal leaching test', () => {
+    expect(told({ state: 'solid', tclp_mg_L: { Cd: '0.1' } })).toEqual([
+      'STLC Cd open WET of Cd',
+      'TTLC Cd open total of Cd',
+    ]);
+  });
+
+  it('stays open where none was found by a method that could not see the threshold', () => {
+    const none = (input: Input) => of(noneFoundIn({ pH: '7', ...input }));
+    expect(
+      none({ state: 'solid', wet_mg_L: { Pb: ['0', '10'] }, total_mg_kg: { Pb: ['0', '2000'] } }),
+    ).toEqual(['STLC Pb open WET of Pb to below 5 mg/L', 'TTLC Pb open total of Pb to below 1000 mg/kg']);
+    expect(none({ state: 'solid', wet_mg_L: { Pb: ['0', '1'] }, total_mg_kg: { Pb: ['0', '20'] } })).toEqual(
+      [],
+    );
   });
 });

@@ -2,9 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { rcra } from '../../../../src/reference/rcra-tables';
 import type { Candidate } from '../../../../src/rules/candidate';
+import type { ElementLevels } from '../../../../src/rules/element-levels';
 import { rcraCandidates } from '../../../../src/rules/rcra/candidates';
 import { outsideToxicity, totalScreen } from '../../../../src/rules/rcra/toxicity';
 import { levelsOf } from '../../../cases/levels-input';
+import { noneFoundIn } from '../none-found-in';
 
 type Input = Parameters<typeof levelsOf>[0];
 const liquid: Input = { state: 'liquid', aqueous: true, pH: '5', nitrateBearing: false };
@@ -137,6 +139,44 @@ describe('toxicity of a solid', () => {
     expect(screen({ aqueous: true, solids: '90' })).toBe('cannot fail');
     expect(screen({ aqueous: true, solids: '30' })).toBe('TCLP needed');
   });
+});
+
+describe('a laboratory that found none', () => {
+  const told = (levels: ElementLevels) =>
+    rcraCandidates(levels).map(({ code, standing, lacks }) => [code, standing, ...lacks].join(' '));
+
+  it('and could not have seen the limit leaves the code open, and says how finely to look', () => {
+    const coarse = noneFoundIn({ ...liquid, dissolved_mg_L: { Pb: ['0', '10'] } });
+    expect(told(coarse)).toEqual(['D008 open Pb, filtered to below 5 mg/L']);
+    expect(told(noneFoundIn({ ...solid, tclp_mg_L: { Pb: ['0', '10'] } }))).toEqual([
+      'D008 open TCLP of Pb to below 5 mg/L',
+    ]);
+    // The table of 40 CFR 261.24 says "or more": to the limit itself is not fine enough.
+    expect(told(noneFoundIn({ ...solid, tclp_mg_L: { Hg: ['0', '0.2'] } }))).toEqual([
+      'D009 open TCLP of Hg to below 0.2 mg/L',
+    ]);
+  });
+
+  it('and would have seen the limit is past it', () => {
+    expect(told(noneFoundIn({ ...solid, tclp_mg_L: { Pb: ['0', '0.5'] } }))).toEqual([]);
+  });
+
+  it('of a total too coarse for twenty times still waits for the leaching test', () => {
+    expect(told(noneFoundIn({ ...solid, total_mg_kg: { Pb: ['0', '90'] } }))).toEqual(['D008 close']);
+    expect(told(noneFoundIn({ ...solid, total_mg_kg: { Pb: ['0', '100'] } }))).toEqual([
+      'D008 open TCLP of Pb',
+    ]);
+  });
+
+  it('does not take away what another measurement of the same extract found', () => {
+    const both = levelsOf({ ...liquid, dissolved_mg_L: { Pb: '7' }, tclp_mg_L: { Pb: ['0', '10'] } });
+    const noneFound = new Set([...both.tclp.values()]);
+    expect(told({ ...both, noneFound })).toEqual(['D008 fires']);
+  });
+});
+
+it('the extract of another test is no answer, and no silence', () => {
+  expect(told({ ...solid, wet_mg_L: { Cd: '0.1' } })).toEqual(['D006 open TCLP of Cd']);
 });
 
 describe('any waste', () => {

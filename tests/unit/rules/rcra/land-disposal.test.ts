@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Figure } from '../../../../src/quantities/figure';
 import type { Element } from '../../../../src/rules/element-levels';
 import { landDisposal } from '../../../../src/rules/rcra/land-disposal';
 import type { Amounts } from '../../../cases/amount';
@@ -54,5 +55,16 @@ describe('land disposal', () => {
       'F006 open cyanide',
       'F006 Ni fires',
     ]);
+  });
+
+  it('is not failed by what nobody found, nor met where nobody could have seen the standard', () => {
+    const measured = levelsIn('TCLP', { Ag: ['0', '0.2'], Pb: ['0', '0.75'] }, 'mg/L');
+    const waste = { originCodes: ['D008', 'D011'], form: 'other', measured, open: [] } as const;
+    const of = (noneFound: ReadonlySet<Figure>) =>
+      landDisposal({ ...waste, noneFound }).map(({ code, standing, lacks }) =>
+        [code, standing, ...lacks].join(' '),
+      );
+    expect(of(new Set(measured.values()))).toEqual(['D008 close', 'D011 open TCLP of Ag to below 0.14 mg/L']);
+    expect(of(new Set())).toEqual(['D008 close', 'D011 fires']);
   });
 });

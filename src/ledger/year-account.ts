@@ -7,6 +7,7 @@ import { capital, weighed } from '../chemistry/evidence';
 import { plus } from '../quantities/expression';
 import { type Figure, workedOut } from '../quantities/figure';
 import { metalSymbols } from '../reference/tables';
+import { calendarDay } from '../rules/clocks/calendar-day';
 import type { StreamKind } from '../safety/stream-kind';
 import { isNothing, readableDifference } from './amounts';
 import type { Agent } from './entries/treatments';
@@ -15,6 +16,7 @@ import { type Accounted, type Balance, balanceOf } from './year-balance';
 import { type CodedRow, codedRows } from './year-codes';
 import { type CameAs, type Days, type Flows, flowsOf, whenIn } from './year-flows';
 import {
+  countedOf,
   foundIn,
   monthsOf,
   type Stood,
@@ -155,11 +157,9 @@ function made(state: State, days: Days, zone: string): YearAccount {
     heldAtStart: weighedOf('Waste here at the start', stood.start),
     heldAtEnd: weighedOf('Waste here at the end', stood.end),
     went,
-    handedOver: weighedOf(
+    handedOver: countedOf(
       'Waste handed over',
-      went.loads.flatMap(({ parts }) =>
-        parts.filter(({ counts }) => counts).map(({ containerId, kg }) => ({ id: containerId, kg })),
-      ),
+      went.loads.flatMap(({ parts }) => parts),
     ),
     codes: codedRows(state, went),
     balances: all.filter(({ sumIn, sumOut }) => sumIn || sumOut),
@@ -182,6 +182,13 @@ export function yearAccount(state: State, days: Days, zone: string): YearAccount
   const account = ofState.get(key) ?? made(state, days, zone);
   ofState.set(key, account);
   return account;
+}
+
+/** Calendar years that the record tells of, and this one, the latest first. @param now UTC */
+export function yearsTold(state: State, now: string, zone: string): readonly string[] {
+  const latest = Number(calendarDay(now, zone).slice(0, 4));
+  const first = state.history.reduce((so, { at }) => Math.min(so, Number(at.slice(0, 4))), latest);
+  return Array.from({ length: latest - first + 1 }, (_, back) => String(latest - back));
 }
 
 /** Of a calendar year, "2028". */

@@ -3,8 +3,7 @@ import type { Candidate } from '../rules/candidate';
 import { bySchemes, candidatesOf } from './container-candidates';
 import type { Scheme } from './entries/candidates';
 import type { ContainerState, State } from './state';
-import type { Went, WentPart } from './year-masses';
-import { type Weighed, weighedOf } from './year-masses';
+import { type Weighed, type Went, type WentPart, weighedOf } from './year-masses';
 
 /** Schemes that have waste codes. */
 const coded: ReadonlySet<Scheme> = new Set<Scheme>(['rcra', 'california', 'waste-list']);
@@ -13,8 +12,8 @@ export type CodedRow = {
   readonly scheme: Scheme;
   /** Null where neither a person nor a rule has one for it. */
   readonly code: string | null;
-  /** Somebody's word; a candidate otherwise. */
-  readonly accepted: boolean;
+  /** `accepted`: somebody's word; `open`: a candidate that rests on something that is not determined, or on a judgement. */
+  readonly standing: 'accepted' | 'candidate' | 'open';
   readonly collector: string;
   /** Null where nobody said. */
   readonly destination: string | null;
@@ -22,12 +21,12 @@ export type CodedRow = {
   readonly mass: Weighed;
 };
 
-type Code = Pick<CodedRow, 'scheme' | 'code' | 'accepted'>;
+type Code = Pick<CodedRow, 'scheme' | 'code' | 'standing'>;
 
 const answered = ({ answers }: ContainerState, as: 'accepted' | 'refused'): readonly Code[] =>
   answers.flatMap(({ body, staleSince }) =>
     body.answer === as && staleSince === null && coded.has(body.scheme)
-      ? [{ scheme: body.scheme, code: body.code, accepted: true }]
+      ? [{ scheme: body.scheme, code: body.code, standing: 'accepted' as const }]
       : [],
   );
 
@@ -39,11 +38,21 @@ function proposed(state: State, container: ContainerState): readonly Code[] {
   return bySchemes(all).flatMap(([scheme, candidates]) =>
     coded.has(scheme)
       ? candidates
-          .filter(({ standing }: Candidate) => standing === 'fires')
-          .map(({ code }): Code => ({ scheme, code, accepted: false }))
+          .filter((one) => isProposed(one))
+          .map(
+            ({ code, standing }): Code => ({
+              scheme,
+              code,
+              standing: standing === 'fires' ? 'candidate' : 'open',
+            }),
+          )
       : [],
   );
 }
+
+/** An entry of the list of waste names the waste whether or not it is decided; other codes are told once they fire. */
+const isProposed = ({ scheme, standing }: Candidate): boolean =>
+  standing === 'fires' || (scheme === 'waste-list' && standing !== 'close');
 
 /** Codes of a container as it left: what somebody accepted; of a scheme of which nobody accepted any, what the rules propose. */
 function codesOf(state: State, { containerId, changedSince }: WentPart): readonly Code[] {
@@ -63,7 +72,7 @@ export function codedRows(state: State, { loads }: Went): readonly CodedRow[] {
   for (const { handOver, parts } of loads)
     for (const part of parts.filter(({ counts }) => counts)) {
       const codes = codesOf(state, part);
-      const none: Code = { scheme: 'waste-list', code: null, accepted: false };
+      const none: Code = { scheme: 'waste-list', code: null, standing: 'open' };
       for (const code of codes.length > 0 ? codes : [none]) {
         const { collector, destination = null } = handOver.body;
         const key = JSON.stringify([code, collector.name, destination]);

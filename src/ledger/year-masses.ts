@@ -163,7 +163,19 @@ export type WentPart = {
   readonly changedSince: boolean;
 };
 
-export type Load = { readonly handOver: HandOverState; readonly parts: readonly WentPart[] };
+/** `mass` is of the containers that count. */
+export type Load = {
+  readonly handOver: HandOverState;
+  readonly parts: readonly WentPart[];
+  readonly mass: Weighed;
+};
+
+/** Of the containers that count. */
+export const countedOf = (sentence: string, parts: readonly WentPart[]): Weighed =>
+  weighedOf(
+    sentence,
+    parts.filter(({ counts }) => counts).map(({ containerId, kg }) => ({ id: containerId, kg })),
+  );
 
 export type Went = {
   readonly loads: readonly Load[];
@@ -197,7 +209,7 @@ export function wentIn(state: State, { leavings }: Flows, days: Days, zone: stri
           ? part(left, agreed)
           : { containerId, kinds: [], kg: null, agreed, counts: false, changedSince: false };
       });
-      return { handOver, parts };
+      return { handOver, parts, mass: countedOf('Handed over in this load', parts) };
     }),
     otherwise: leavings.flatMap((left) => (left.handOverId === null ? [part(left, null)] : [])),
   };

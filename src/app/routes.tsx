@@ -42,7 +42,6 @@ import { ListScreen } from '../screens/lists/list';
 import { ListsScreen } from '../screens/lists/lists';
 import { RangeScreen } from '../screens/lists/range';
 import { PaperList } from '../screens/papers/list';
-import { NewPaper } from '../screens/papers/new';
 import { PhotoScreen } from '../screens/photos/photo';
 import { AboutScreen } from '../screens/record/about';
 import { BaseScreen } from '../screens/record/base';
@@ -158,6 +157,13 @@ const twoWays = {
   working: lazyScreen(() => import('../screens/two-ways/working').then((m) => m.TwoWaysWorking)),
 };
 
+/** From the choice of what leaves to a finished set: what the laws make of it comes with the check. */
+const papers = {
+  choose: lazyScreen(() => import('../screens/papers/choose').then((m) => m.ChooseSet)),
+  check: lazyScreen(() => import('../screens/papers/check').then((m) => m.CheckSet)),
+  sign: lazyScreen(() => import('../screens/papers/sign').then((m) => m.SignSet)),
+};
+
 /** Labels, and reading them: the camera comes only when it is asked for. */
 const labels = {
   make: lazyScreen(() => import('../screens/labels/new').then((m) => m.NewLabels)),
@@ -255,8 +261,9 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['start/people', StartPeopleScreen],
   ['start/rules', StartRulesScreen],
   ['papers', PaperList],
-  ['papers/new', NewPaper],
-  ['papers/new/:id', NewPaper],
+  ['papers/new', papers.choose],
+  ['papers/new/:set', papers.check],
+  ['papers/new/:set/sign', papers.sign],
   ['papers/labels', labels.make],
   ['scan', labels.scan],
   ['record', RecordScreen],

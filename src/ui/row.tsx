@@ -27,6 +27,7 @@ export type RowProps = {
   /** Marks the title through, for what is wrong. */
   readonly marked?: boolean | undefined;
   readonly href?: string | undefined;
+  /** With `href`: told beside it. */
   readonly onTap?: (() => void) | undefined;
   /** Draws = at the right: the figure was worked out, and the row opens its working. */
   readonly equals?: boolean | undefined;
@@ -63,7 +64,7 @@ export function Row(props: RowProps) {
   return (
     <li class={`${styles.row} ${columnOf(props)}`}>
       {props.href !== undefined ? (
-        <a class={look} href={props.href}>
+        <a class={look} href={props.href} onClick={props.onTap}>
           <Body {...props} />
         </a>
       ) : props.onTap ? (

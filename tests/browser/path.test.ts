@@ -233,10 +233,14 @@ async function makeThePaper(page: Page): Promise<void> {
   await follow(page, 'Papers');
   await reach(page, 'Papers');
   await follow(page, 'Make papers');
-  await reach(page, 'Disposal papers');
+  await reach(page, 'Hand-over papers');
   for (const box of await page.getByRole('checkbox', { name: /C.0[12]/ }).all()) await box.check();
+  await tap(page, /^Check these 2/);
+  await page.getByRole('heading', { name: 'Who must still say yes' }).waitFor();
+  await page.getByText('Candidate. The collector confirms').first().waitFor();
+  await expectAccessible(page);
   await page.getByRole('radio', { name: /A4/ }).check();
-  await tap(page, 'Make the paper');
+  await tap(page, /^Make the set/);
   await reach(page, 'The paper is made');
   const saving = page.waitForEvent('download');
   await follow(page, 'Save it');

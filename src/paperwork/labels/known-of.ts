@@ -2,7 +2,7 @@
  * What a label says of hazards and codes: all that fires and nobody refused, and all that somebody accepted for what is in it
  * now. One word confirms one class and takes no other off the label; only of entries that exclude each other it chooses.
  */
-import { acceptedNow, wordOn } from '../../ledger/candidate-words';
+import { acceptedNow, oneOfAll, wordOn } from '../../ledger/candidate-words';
 import { bySchemes, type ContainerCandidates, candidatesOf } from '../../ledger/container-candidates';
 import type { Scheme } from '../../ledger/entries/candidates';
 import type { AnswerState, ContainerState, State } from '../../ledger/state';
@@ -27,9 +27,6 @@ function standingOf(answers: readonly AnswerState[]): LabelStanding {
       .at(-1) ?? '';
   return { is: 'confirmed', by, on };
 }
-
-/** A waste has one entry of the list, and goes under one entry of transport: the accepted one stands for all. */
-const oneOfAll: ReadonlySet<Scheme> = new Set<Scheme>(['waste-list', 'transport']);
 
 /** Of a scheme: what was accepted, and what fires and nobody refused. */
 export function heldCodes(

@@ -11,25 +11,12 @@ import { PhotoStrip } from '../photos/photo-strip';
 import { useShell } from '../shell';
 import styles from './candidates.module.css';
 import { LimitRow } from './limit-row';
-import { wordMark, wordText } from './word-text';
+import { waitsForText, wordMark, wordText } from './word-text';
 import { candidateWords as w } from './words';
-
-/** Codes of a State or a federal law its office confirms; what goes on papers and labels the collector does. */
-const confirms: Readonly<Record<Scheme, 'authority' | 'collector'>> = {
-  clp: 'collector',
-  rcra: 'authority',
-  'rcra-ldr': 'authority',
-  california: 'authority',
-  'eu-hp': 'collector',
-  'waste-list': 'authority',
-  transport: 'collector',
-};
 
 export function Said({ word, scheme }: { readonly word: Word; readonly scheme: Scheme }) {
   const { now, state } = useShell();
-  const who = confirms[scheme];
-  const name = state.value.workshop?.body[who]?.name;
-  const waits = w.waitsFor(name === undefined ? w.whoConfirms[who] : `${w.whoConfirms[who]} (${name})`);
+  const waits = waitsForText(state.value, scheme);
   const body = word.is === 'waiting' ? undefined : word.answer.body;
   const told = [body?.document && w.document(body.document), body?.note].filter(Boolean).join('. ');
   return (

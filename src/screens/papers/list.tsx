@@ -1,4 +1,4 @@
-/** The papers that were made, newest first. */
+/** The place of the papers: what can be made, in the order of use, and what was made, kind by kind. */
 import type { PaperMade } from '../../ledger/entries/papers';
 import type { State, Told } from '../../ledger/state';
 import { Button } from '../../ui/button';
@@ -8,46 +8,124 @@ import { Row, Rows } from '../../ui/row';
 import { dayText } from '../amounts';
 import { Frame, hour } from '../frame';
 import { labelPageWords } from '../labels/words';
+import record from '../record/record.module.css';
+import { registerPageWords } from '../register/words';
 import { useShell } from '../shell';
+import { yearWords } from '../year/words';
+import { setHref } from './set-address';
 import { paperWords as w } from './words';
+
+type Kind = NonNullable<PaperMade['paper']>;
+
+const kinds: readonly Kind[] = ['disposal', 'receipt', 'labels', 'register', 'year'];
+
+/** Of entries from before there were several the file's name tells it. */
+const kindOf = ({ paper, fileName }: PaperMade): Kind =>
+  paper ?? (/(^|-)label-/.test(fileName) ? 'labels' : 'disposal');
 
 const codesOf = (state: State, { body }: Told<PaperMade>): string =>
   body.containerIds.map((id) => unbroken(state.containers.get(id)?.body.code ?? '?')).join(', ');
 
-export function PaperList() {
+/** Where the same is made again, by the record as it is then. */
+function againHref({ paperId, containerIds, ...body }: PaperMade): string | null {
+  switch (kindOf({ paperId, containerIds, ...body })) {
+    case 'disposal':
+      return setHref(paperId);
+    case 'labels':
+      return containerIds.length === 1 ? `#/containers/${containerIds[0]}/label` : '#/papers/labels';
+    case 'year':
+      return `#/papers/year/${body.period?.first.slice(0, 4) ?? ''}`;
+    default:
+      return null;
+  }
+}
+
+function PaperRow({ paper }: { readonly paper: Told<PaperMade> }) {
   const { state, now } = useShell();
+  const again = againHref(paper.body);
+  return (
+    <Row
+      title={codesOf(state.value, paper)}
+      second={w.madeFor(paper.body.fileName, `${dayText(paper.at, now.value)}, ${hour(paper.at)}`)}
+      href={`#/record/entry/${paper.entryId}`}
+      below={
+        again && (
+          <Button look="plain" href={again}>
+            {w.makeAgain}
+          </Button>
+        )
+      }
+    />
+  );
+}
+
+/** So many of a kind are seen at once. */
+const shownFirst = 3;
+
+function PapersOfKind({
+  kind,
+  papers,
+}: {
+  readonly kind: Kind;
+  readonly papers: readonly Told<PaperMade>[];
+}) {
+  const older = papers.slice(shownFirst);
+  const rows = (some: readonly Told<PaperMade>[], label: string) => (
+    <Rows label={label}>
+      {some.map((paper) => (
+        <PaperRow key={paper.entryId} paper={paper} />
+      ))}
+    </Rows>
+  );
+  return (
+    <Part rule title={w.kinds[kind]} width="edge">
+      {rows(papers.slice(0, shownFirst), w.kinds[kind])}
+      {older.length > 0 && (
+        <Part>
+          <details class={record.fold}>
+            <summary>
+              <span>{w.older(older.length)}</span>
+            </summary>
+            {rows(older, w.older(older.length))}
+          </details>
+        </Part>
+      )}
+    </Part>
+  );
+}
+
+export function PaperList() {
+  const { state } = useShell();
   const papers = [...state.value.papers.values()].toReversed();
+  const byKind = kinds.map((kind) => [kind, papers.filter(({ body }) => kindOf(body) === kind)] as const);
   return (
     <Frame
       place="papers"
       title={w.title}
       actions={
-        <>
-          <Button look="primary" voice="serif" href="#/papers/new" second={w.makeSecond}>
-            {w.make}
-          </Button>
-          <Button href="#/papers/labels" second={labelPageWords.openSeveralSecond}>
-            {labelPageWords.openSeveral}
-          </Button>
-        </>
+        <Button look="primary" voice="serif" href="#/papers/new" second={w.makeSecond}>
+          {w.make}
+        </Button>
       }
     >
+      <Rows label={w.others}>
+        <Row
+          title={labelPageWords.openSeveral}
+          second={labelPageWords.openSeveralSecond}
+          href="#/papers/labels"
+        />
+        <Row title={registerPageWords.title} second={registerPageWords.second} href="#/papers/register" />
+        <Row title={yearWords.door} second={yearWords.doorSecond} href="#/papers/year" />
+      </Rows>
       {papers.length === 0 ? (
-        <Part>
+        <Part rule>
           <p>{w.none}</p>
         </Part>
       ) : (
         <>
-          <Rows label={w.title}>
-            {papers.map((paper) => (
-              <Row
-                key={paper.entryId}
-                title={codesOf(state.value, paper)}
-                second={w.madeFor(paper.body.fileName, `${dayText(paper.at, now.value)}, ${hour(paper.at)}`)}
-                href={`#/record/entry/${paper.entryId}`}
-              />
-            ))}
-          </Rows>
+          {byKind.map(([kind, some]) =>
+            some.length === 0 ? null : <PapersOfKind key={kind} kind={kind} papers={some} />,
+          )}
           <Part rule>
             <p>{w.again}</p>
           </Part>

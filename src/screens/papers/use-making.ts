@@ -60,7 +60,8 @@ function useSilence(told: unknown): boolean {
 
 /** What the record says of a paper beside its name and hash. */
 function recordedOf({ kind, wanted }: Job) {
-  if (kind === 'labels') return { paper: kind };
+  if (kind === 'register') return { paper: kind, period: { first: wanted.firstDay, last: wanted.lastDay } };
+  if (kind !== 'disposal') return { paper: kind };
   const { labels, signature } = wanted;
   return { paper: kind, ...(labels ? { labels } : {}), ...(signature ? { signature } : {}) };
 }
@@ -105,7 +106,7 @@ export function useMaking(done: () => void) {
 
   async function make(job: Job): Promise<void> {
     if (making.current) return;
-    if (job.wanted.containerIds.length === 0) return setFault(w.chooseOne);
+    if (job.kind !== 'register' && job.wanted.containerIds.length === 0) return setFault(w.chooseOne);
     setFault(null);
     setTold(notBegun);
     const result = await begun(job);

@@ -34,7 +34,7 @@ function lateHref(state: State, flag: Flag, { stepId, batchId, step }: StepStart
 }
 
 /** What a flag is about, by its name, and where it is looked at. */
-function subjectOf(state: State, flag: Flag): { readonly name: string; readonly href: string } {
+export function subjectOf(state: State, flag: Flag): { readonly name: string; readonly href: string } {
   const { about, code } = flag;
   if (flag.code === 'finding-open') {
     const code = state.containers.get(about.containerId ?? '')?.body.code ?? '';

@@ -53,3 +53,24 @@ export const yearDays = (day: string): Days => ({
   firstDay: `${day.slice(0, 4)}-01-01`,
   lastDay: `${day.slice(0, 4)}-12-31`,
 });
+
+/** Periods that are usually asked for, the one that ended last of each length first. */
+export const spans = [
+  'last-month',
+  'this-month',
+  'last-quarter',
+  'this-quarter',
+  'last-year',
+  'this-year',
+] as const;
+
+export type Span = (typeof spans)[number];
+
+const lengths = { month: monthDays, quarter: quarterDays, year: yearDays } as const;
+
+/** @param today where the workshop is @example spanDays('last-month', '2026-03-14') // { firstDay: '2026-02-01', lastDay: '2026-02-28' } */
+export function spanDays(span: Span, today: string): Days {
+  const [which, length] = span.split('-') as ['last' | 'this', keyof typeof lengths];
+  const now = lengths[length](today);
+  return which === 'this' ? now : lengths[length](dayAfter(now.firstDay, { count: -1, unit: 'days' }));
+}

@@ -10,6 +10,7 @@ import { TellRow } from '../clocks/tell-row';
 import { dueWords } from '../due/words';
 import { Frame } from '../frame';
 import { listsWords } from '../lists/words';
+import { registerPageWords } from '../register/words';
 import { useShell } from '../shell';
 import { stationWords } from '../stations/words';
 import { dischargeRuleWords, ruleWords } from './rule-words';
@@ -59,6 +60,11 @@ export function RecordScreen() {
         <Rows>
           <Row title={apartWords.title} second={apartWords.lookUpSecond} href="#/meets" />
           <Row title={w.rows.history} second={w.second.history} href="#/record/history" />
+          <Row
+            title={registerPageWords.checkTitle}
+            second={registerPageWords.checkSecond}
+            href="#/record/check"
+          />
           <Row title={w.rows.reading} second={w.second.reading(...reads)} href="#/record/reading" />
           <TellRow />
           <Row

@@ -164,6 +164,12 @@ const papers = {
   sign: lazyScreen(() => import('../screens/papers/sign').then((m) => m.SignSet)),
 };
 
+/** The register of a period, and whether a file is still as it was made. */
+const register = {
+  make: lazyScreen(() => import('../screens/register/new').then((m) => m.NewRegister)),
+  check: lazyScreen(() => import('../screens/register/check').then((m) => m.CheckFileScreen)),
+};
+
 /** Labels, and reading them: the camera comes only when it is asked for. */
 const labels = {
   make: lazyScreen(() => import('../screens/labels/new').then((m) => m.NewLabels)),
@@ -264,6 +270,7 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['papers/new', papers.choose],
   ['papers/new/:set', papers.check],
   ['papers/new/:set/sign', papers.sign],
+  ['papers/register', register.make],
   ['papers/labels', labels.make],
   ['scan', labels.scan],
   ['record', RecordScreen],
@@ -297,6 +304,7 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['photos/:hash', PhotoScreen],
   ['record/reading', ReadingScreen],
   ['record/history', HistoryScreen],
+  ['record/check', register.check],
   ['record/entry/:entry', EntryScreen],
   ['record/entry/:entry/correct', CorrectScreen],
   ['record/entry/:entry/withdraw', WithdrawScreen],

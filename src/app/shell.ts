@@ -3,6 +3,7 @@ import { computed, signal } from '@preact/signals';
 import { v7 } from 'uuid';
 import { prepareFile } from '../screens/files/prepare-file';
 import { makeInWorker } from '../screens/papers/make-in-worker';
+import { checkInWorker } from '../screens/register/check-in-worker';
 import { preparePicture } from '../screens/photos/prepare-picture';
 import type { FileKept, PhotoFound, PhotoKept, Shell } from '../screens/shell';
 import { deleteRecord } from '../storage/database';
@@ -138,6 +139,7 @@ export function shellOf(book: Book): Shell {
     photo: (hash) => photoOf(book, hash),
     keepFile: (file) => keepFileIn(book, file),
     makePaper: makeInWorker,
+    checkFile: checkInWorker,
     newId: v7,
     draft: {
       read: (form, schema) => readDraft(book.name, form, schema),

@@ -16,6 +16,7 @@ import type { Corrupted } from '../storage/record';
 import type { FileFault } from './files/prepare-file';
 import type { MakePaper } from './papers/making';
 import type { PhotoFault } from './photos/prepare-picture';
+import type { CheckFile } from './register/check-file';
 
 /** What became of an intention: written, refused by the rules, or not stored. */
 export type Performed =
@@ -85,6 +86,8 @@ export interface Shell {
   readonly keepFile: (file: File) => Promise<FileKept>;
   /** Makes a paper without keeping the page from being used. */
   readonly makePaper: MakePaper;
+  /** Says whether a file is as it was made; keeps nothing of it. */
+  readonly checkFile: CheckFile;
   readonly newId: () => string;
   readonly draft: {
     readonly read: <S extends z.ZodMiniType>(form: string, schema: S) => z.infer<S> | null;

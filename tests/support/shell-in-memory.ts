@@ -14,6 +14,7 @@ import { prepareFile } from '../../src/screens/files/prepare-file';
 import { runJob } from '../../src/screens/papers/jobs';
 import { type Made, type MakePaper, madeOf } from '../../src/screens/papers/making';
 import type { PhotoFault } from '../../src/screens/photos/prepare-picture';
+import { type CheckFile, checkBytes } from '../../src/screens/register/check-file';
 import type { FileKept, Performed, PhotoKept, Shell, Theme } from '../../src/screens/shell';
 import type { StoreFailure } from '../../src/storage/failure';
 import { photoHash } from '../../src/storage/photos';
@@ -56,6 +57,13 @@ const makeHere: MakePaper = (job, common, tell) => {
   });
   return { made: Promise.race([cancelled, runJob(job, () => common, tell).then(madeOf)]), cancel };
 };
+
+const checkHere: CheckFile = (file) => ({
+  checked: file
+    .arrayBuffer()
+    .then(async (bytes) => ({ ok: true, files: await checkBytes(file.name, new Uint8Array(bytes)) })),
+  cancel: () => undefined,
+});
 
 export function shellInMemory(
   start = '2026-05-12T08:00:00.000Z',
@@ -164,6 +172,7 @@ export function shellInMemory(
       return { state: 'there', picture: new Blob([bytes], { type }) };
     },
     makePaper: makeHere,
+    checkFile: checkHere,
     newId,
     draft: {
       read: (form, schema) => {

@@ -5,12 +5,14 @@
 import type { Fonts } from '../../paperwork/pdf/pen';
 import type { Tell } from '../../paperwork/progress';
 import type { LabelsWanted } from '../labels/labels-job';
+import type { RegisterWanted } from '../register/register-job';
 import type { DisposalWanted } from './disposal-job';
 import { type Common, failureOf, type Made, type PaperFiles } from './making';
 
 type Wanted = {
   readonly disposal: DisposalWanted;
   readonly labels: LabelsWanted;
+  readonly register: RegisterWanted;
 };
 
 type Kind = keyof Wanted;
@@ -26,6 +28,7 @@ export type Maker<W> = (wanted: W, common: Common, tell: Tell, fonts: Fonts) => 
 const makers: { readonly [K in Kind]: () => Promise<Maker<Wanted[K]>> } = {
   disposal: async () => (await import('./disposal-job')).makeDisposal,
   labels: async () => (await import('../labels/labels-job')).makeLabels,
+  register: async () => (await import('../register/register-job')).makeRegister,
 };
 
 type Run = (common: Common, tell: Tell) => Promise<PaperFiles>;

@@ -25,12 +25,20 @@ export type About = {
   readonly json: { readonly name: string; readonly contentHash: string };
 };
 
+type Told = Pick<DisposalData, 'madeAt' | 'demo' | 'cautions' | 'contentHash'>;
+
 /** @param json name of the file that has the data */
 export const aboutOf = (
-  { madeAt, demo, cautions, contentHash }: DisposalData,
+  { madeAt, demo, cautions, contentHash }: Told,
   title: string,
   json: string,
-): About => ({ title, madeAt, demo, cautions, json: { name: json, contentHash } });
+): About => ({
+  title,
+  madeAt,
+  demo,
+  cautions,
+  json: { name: json, contentHash },
+});
 
 export type PlacedFile = ArchiveFile & { readonly path: string };
 

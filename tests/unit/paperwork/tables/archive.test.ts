@@ -16,14 +16,14 @@ import { disposalState } from '../disposal-state';
 
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 
-async function made(more: { readonly demo?: boolean; readonly pdf?: string } = {}) {
+async function made(demo = false) {
   const { state, now, barren, wash } = await disposalState();
   const asked = { state: state.value, now: now.value, zone: 'Europe/Paris', madeBy: 'Zoë 🧪' };
-  const data = disposalData([barren, wash], { ...asked, sign: ',', demo: more.demo ?? false });
+  const data = disposalData([barren, wash], { ...asked, sign: ',', demo });
   const json = fileName(data, 'json');
   const files: readonly ArchiveFile[] = [
     {
-      name: more.pdf ?? fileName(data, 'pdf'),
+      name: fileName(data, 'pdf'),
       says: fileWords.pdf,
       bytes: utf8('%PDF-1.7 stands for a paper'),
     },
@@ -121,18 +121,19 @@ describe('an archive', () => {
   });
 
   test('lets no name lead out of it, take the place of another, or be other than ASCII', async () => {
-    for (const pdf of ['../../x.pdf', 'READ-ME.txt', 'sha256sums.TXT', '/etc/x', 'CON', '鉛 C‑07.pdf']) {
-      const { archive, files } = await made({ pdf });
+    const { files, about } = await made();
+    for (const name of ['../../x.pdf', 'READ-ME.txt', 'sha256sums.TXT', '/etc/x', 'CON', '鉛 C‑07.pdf']) {
+      const archive = archiveOf([{ name, says: 'A paper.', bytes: utf8('%PDF') }, ...files], about);
       const names = Object.keys(unzipSync(archive));
-      expect(new Set(names.map((name) => name.toLowerCase())).size).toBe(files.length + 2);
-      for (const name of names)
-        expect(name).toMatch(/^(spreadsheet\/|programs\/)?[A-Za-z0-9_][A-Za-z0-9_.-]*$/);
+      expect(new Set(names.map((path) => path.toLowerCase())).size).toBe(files.length + 3);
+      for (const path of names)
+        expect(path).toMatch(/^(spreadsheet\/|programs\/)?[A-Za-z0-9_][A-Za-z0-9_.-]*$/);
       expect(textIn(archive, 'READ-ME.txt')).toContain('HOW TO CHECK IT');
     }
   });
 
   test('says in capitals that its data is invented where it is', async () => {
-    const { archive } = await made({ demo: true });
+    const { archive } = await made(true);
     expect(textIn(archive, 'READ-ME.txt')).toContain('EVERYTHING IN HERE IS INVENTED');
   });
 

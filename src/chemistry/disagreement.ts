@@ -25,7 +25,7 @@ export type Disagreement<U extends Unit> = {
  * one volume, counts in it once and mostly cancels. Evidence that tells only of a part contradicts where it is the more,
  * never where it is the less; two parts say nothing against each other.
  */
-function between<U extends Unit>(a: Told<U>, b: Told<U>): Disagreement<U> | null {
+export function between<U extends Unit>(a: Told<U>, b: Told<U>): Disagreement<U> | null {
   const [more, less] = a.all.value.gte(b.all.value) ? [a, b] : [b, a];
   if (less.atLeast) return null;
   const difference = workedOut({

@@ -2,7 +2,9 @@
 import { isNothing } from './amounts';
 import { saidEmpty } from './container-life';
 import type { Flag } from './flags';
+import { grouped } from './grouping';
 import { levelAgainst } from './level-against';
+import { reportDisagreements } from './report-disagrees';
 import type { ContainerState, State } from './state';
 import { wholeOf } from './whole-of';
 
@@ -54,6 +56,18 @@ export function flagsOfLife(container: ContainerState): Flag[] {
         ]
       : []),
   ];
+}
+
+/** One flag for each report that its wastes contradict. */
+export function flagsOfReports(state: State, container: ContainerState): Flag[] {
+  const byReport = grouped(reportDisagreements(state, container), ({ entryId }) => entryId);
+  const { containerId } = container.body;
+  return [...byReport].map(([entryId, of]) => ({
+    pressing: 'soon',
+    about: { containerId, entryId },
+    code: 'report-disagrees',
+    of: of.map(({ element }) => element),
+  }));
 }
 
 /** Movements since it was last empty: what was diluted before is gone with what it was in. */

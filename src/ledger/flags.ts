@@ -1,6 +1,7 @@
 /** What is wrong now, from the state alone; clocks and due dates are elsewhere. Codes and numbers, no sentences. */
 
 import type { Metal } from '../reference/tables';
+import type { Element } from '../rules/element-levels';
 import type { ThingId } from '../safety/must-not-meet/matter';
 import type { StreamKind } from '../safety/stream-kind';
 import { isNothing, readableDifference } from './amounts';
@@ -10,7 +11,7 @@ import type { Amount } from './entries/containers';
 import type { Law, RuleName } from './entries/local-rules';
 import { capacityOf, fillLimit, fillLimitPercent, takesUp } from './fill';
 import { flagsOfHandOvers } from './flags-of-hand-overs';
-import { flagsOfDilution, flagsOfLife } from './flags-of-life';
+import { flagsOfDilution, flagsOfLife, flagsOfReports } from './flags-of-life';
 import { flagsOfMeetings } from './flags-of-meetings';
 import type { Refusal } from './refusal';
 import type { ContainerState, State, StepState, StreamState, Trouble } from './state';
@@ -82,6 +83,8 @@ export type Flag = { readonly pressing: Pressing; readonly about: About } & (
       readonly unit: 'L' | 'g';
       readonly at: string;
     }
+  /** A laboratory found other levels dissolved in it than its wastes come to. */
+  | { readonly code: 'report-disagrees'; readonly of: readonly Element[] }
   /** Something that a walk found and nobody has closed. */
   | {
       readonly code: 'finding-open';
@@ -177,7 +180,12 @@ function flagsOfContainer(state: State, container: ContainerState): Flag[] {
       since: container.doubtfulSince,
       damaged: container.damagedSince !== null,
     });
-  return [...flags, ...flagsOfLife(container), ...flagsOfDilution(state, container)];
+  return [
+    ...flags,
+    ...flagsOfLife(container),
+    ...flagsOfReports(state, container),
+    ...flagsOfDilution(state, container),
+  ];
 }
 
 /** What was found on a walk stays until it is closed, wherever the container is by now. */

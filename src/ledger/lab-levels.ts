@@ -42,47 +42,51 @@ function figureOf<U extends 'mg/L' | 'mg/kg'>(
   });
 }
 
-type Found = { readonly told: Told<LabReported>; readonly index: number; readonly result: LabResult };
+/** One result of a report that still holds. */
+export type Reported = {
+  readonly told: ReportState;
+  readonly result: LabResult;
+  /** A kilogram of the waste as it is; of all else a litre. */
+  readonly figure: Figure<'mg/L' | 'mg/kg'>;
+};
 
-/** The newest of each element and kind, of reports that still hold. */
-function newest(reports: readonly ReportState[]): readonly Found[] {
-  const found = new Map<string, Found>();
+const reported = (told: ReportState, result: LabResult, index: number): Reported => ({
+  told,
+  result,
+  figure: figureOf(told, index, result, result.in === 'total' ? 'mg/kg' : 'mg/L'),
+});
+
+/** What holds of all reports: of each element and kind the one of the newest sample, none of what was in it before. */
+export function resultsNow(reports: readonly ReportState[]): readonly Reported[] {
+  const found = new Map<string, Reported>();
   const inOrder = reports
     .filter(({ staleSince }) => staleSince === null)
     .toSorted((a, b) => (a.body.sampledOn < b.body.sampledOn ? -1 : 1));
   for (const told of inOrder)
     for (const [index, result] of told.body.results.entries())
-      found.set(`${result.element} ${result.in}`, { told, index, result });
+      found.set(`${result.element} ${result.in}`, reported(told, result, index));
   return [...found.values()];
 }
 
 /** The levels with what was reported of this container; what was measured of all of it is open no longer. */
 export function withReports(levels: ElementLevels, reports: readonly ReportState[]): ElementLevels {
-  const found = newest(reports);
+  const found = resultsNow(reports);
   if (found.length === 0) return levels;
-  const noneFound = new Set<Figure>();
-  const inside = <U extends 'mg/L' | 'mg/kg'>(
-    where: LabResult['in'],
-    unit: U,
-    before: Levels<U>,
-  ): Levels<U> => {
-    const all = new Map(before);
-    for (const { told, index, result } of found) {
-      if (result.in !== where) continue;
-      const figure = figureOf(told, index, result, unit);
-      if (result.below) noneFound.add(figure);
-      all.set(result.element, figure);
-    }
-    return all;
-  };
+  const inside = <U extends 'mg/L' | 'mg/kg'>(where: LabResult['in'], before: Levels<U>): Levels<U> =>
+    new Map([
+      ...before,
+      ...found
+        .filter(({ result }) => result.in === where)
+        .map(({ result, figure }) => [result.element, figure as Figure<U>] as const),
+    ]);
   const measured = new Set(found.map(({ result }) => result.element));
   return {
     ...levels,
-    filtered: inside('filtered', 'mg/L', levels.filtered),
-    tclp: inside('tclp', 'mg/L', levels.tclp),
-    wet: inside('wet', 'mg/L', levels.wet),
-    total: inside('total', 'mg/kg', levels.total),
+    filtered: inside('filtered', levels.filtered),
+    tclp: inside('tclp', levels.tclp),
+    wet: inside('wet', levels.wet),
+    total: inside('total', levels.total),
     open: levels.open.filter((element) => !measured.has(element)),
-    noneFound,
+    noneFound: new Set(found.filter(({ result }) => result.below).map(({ figure }) => figure)),
   };
 }

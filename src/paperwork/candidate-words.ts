@@ -5,11 +5,11 @@ import { euHp } from '../reference/eu-hp-tables';
 import { rcra, type ToxicityCode } from '../reference/rcra-tables';
 import { statements } from '../reference/statements-tables';
 import { substances } from '../reference/substances-tables';
-import { metals } from '../reference/tables';
 import { transport } from '../reference/transport-tables';
 import { wasteList } from '../reference/waste-list-tables';
 import type { Candidate } from '../rules/candidate';
 import { finerOf } from '../rules/none-found';
+import { nameOfElement } from './element-names';
 import { capital, joined } from './words';
 
 type Named = Pick<Candidate, 'scheme' | 'code'>;
@@ -35,21 +35,6 @@ export const standingWords: Readonly<Record<Candidate['standing'], string>> = {
   open: 'not determined',
 };
 
-const otherElements: Readonly<Record<string, string>> = {
-  As: 'arsenic',
-  Be: 'beryllium',
-  Cd: 'cadmium',
-  Co: 'cobalt',
-  Cr: 'chromium',
-  Hg: 'mercury',
-  Mo: 'molybdenum',
-  Sb: 'antimony',
-  Se: 'selenium',
-  Ti: 'titanium',
-  Tl: 'thallium',
-  V: 'vanadium',
-};
-
 /** How strong it is, which some names tell after a comma, is not asked. */
 const formulas = new Map(
   Object.entries(substances).flatMap(([id, { formula, name }]) => {
@@ -57,7 +42,6 @@ const formulas = new Map(
     return [[formula, substance] as const, [id, substance] as const];
   }),
 );
-const metalNames: Readonly<Record<string, { readonly name: string }>> = metals;
 
 /** Of a symbol or a formula; what is neither stays as it is. @example nameOfLack('Pb') // 'lead' */
 export const nameOfLack = (lack: string): string => {
@@ -65,7 +49,7 @@ export const nameOfLack = (lack: string): string => {
   if (asked) return `${nameOfLack(asked.measurement)}, by a method that sees less than ${asked.below}`;
   const [, before = '', symbol = lack, after = ''] =
     /^(TCLP of |WET of |total of |)([A-Z][a-z]?)(, filtered|)$/.exec(lack) ?? ['', '', lack, ''];
-  const element = metalNames[symbol]?.name ?? otherElements[symbol];
+  const element = nameOfElement(symbol);
   if (element === undefined) return formulas.get(lack) ?? lack;
   if (before.startsWith('total')) return `${element} in all of it`;
   if (before !== '') return `${element} in the ${before.startsWith('TCLP') ? 'TCLP' : 'WET'} extract`;

@@ -1,6 +1,7 @@
 /** What is open or not in order about a container, as a paper says it. */
 import type { Flag } from '../../ledger/flags';
 import { saidBy } from '../../safety/must-not-meet/words';
+import { namesOfElements } from '../element-names';
 import { ruleNames } from '../rule-words';
 import { unbroken } from '../words';
 
@@ -45,6 +46,8 @@ export function flagWords(
       return `Said to be empty; by the record it holds ${volumeAndMass(flag, amount)}.`;
     case 'level-disagrees':
       return `Read to hold ${amount(flag.level, flag.unit)} on ${day(flag.at)}; by the record ${amount(flag.held, flag.unit)}. Not explained.`;
+    case 'report-disagrees':
+      return `What a laboratory found dissolved and what is known of its wastes disagree beyond their uncertainty: ${namesOfElements(flag.of)}.`;
     case 'finding-open':
       return `Seen on a walk, not closed: ${flag.ask} ${flag.answer}.`;
     case 'was-diluted':

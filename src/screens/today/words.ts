@@ -2,6 +2,7 @@
 import { format } from 'date-fns';
 import Decimal from 'decimal.js';
 import { type Flag, neededRules } from '../../ledger/flags';
+import { namesOfElements } from '../../paperwork/element-names';
 import { type DecimalSign, formatNumber } from '../../quantities/format';
 import { amountText } from '../amounts';
 import { substanceNames } from '../batches/evidence-words';
@@ -109,6 +110,11 @@ export function flagWords(
       return {
         title: `${name}: level and record disagree`,
         second: `Read ${litresOrGrams(flag.level, flag.unit, sign)}, by the record ${litresOrGrams(flag.held, flag.unit, sign)}. Say why.`,
+      };
+    case 'report-disagrees':
+      return {
+        title: `${name}: laboratory and record disagree`,
+        second: `On ${namesOfElements(flag.of)}. See both, correct the one that is wrong.`,
       };
     case 'finding-open':
       return {

@@ -1,12 +1,14 @@
 /** What a laboratory found in a container, and how long it speaks of what is in it. */
 import { describe, expect, it } from 'vitest';
 import { candidatesOf } from '../../../src/ledger/container-candidates';
+import { containerFigures } from '../../../src/ledger/container-figures';
 import { mixtureOf } from '../../../src/ledger/container-mixture';
 import type { PlainBody } from '../../../src/ledger/entries/body';
 import type { LabReported } from '../../../src/ledger/entries/lab-reports';
+import { flags } from '../../../src/ledger/flags';
 import type { State } from '../../../src/ledger/state';
 import { rule } from './dated';
-import { can, id, litres, pour, put, Scribe, written } from './scribe';
+import { can, id, litres, pour, put, Scribe, wash, written } from './scribe';
 
 const mgL = (value: string) => ({ value, unit: 'mg/L' }) as const;
 
@@ -139,5 +141,52 @@ describe('a report of a laboratory', () => {
       'STLC Pb open WET of Pb',
       'TTLC Cd open total of Cd',
     ]);
+  });
+});
+
+describe('a laboratory and the record', () => {
+  const copper = (value: string, below?: true): LabReported['results'] => [
+    { element: 'Cu', in: 'filtered', level: { value, unit: 'g/L' }, ...(below ? { below } : {}) },
+  ];
+  const disagreeing = (...bodies: readonly PlainBody[]) =>
+    flags(written(...bodies)).filter(({ code }) => code === 'report-disagrees');
+
+  it('that lie further apart than both are uncertain are flagged, with the report', () => {
+    expect(disagreeing(...start, report(copper('12')))).toEqual([
+      {
+        pressing: 'soon',
+        about: { containerId: id('c0', 1), entryId: id('ea', start.length + 1) },
+        code: 'report-disagrees',
+        of: ['Cu'],
+      },
+    ]);
+    expect(disagreeing(...start, report(copper('0.5', true)))).toHaveLength(1);
+    expect(disagreeing(...start, report(copper('20.4')))).toEqual([]);
+    expect(disagreeing(...start, report(copper('30', true)))).toEqual([]);
+  });
+
+  it('do not disagree where the record tells of a part only and the laboratory found more', () => {
+    const silent = wash(2, '1.00');
+    const mixed = [...start, silent, pour(2, 1, '1.00')] as const;
+    // 20 g/L in 2 of 3 L: at least 13 g/L.
+    expect(disagreeing(...mixed, report(copper('16')))).toEqual([]);
+    expect(disagreeing(...mixed, report(copper('5')))).toHaveLength(1);
+  });
+
+  it('that sampled what was in it before say nothing against what is in it now', () => {
+    const scribe = new Scribe();
+    for (const body of [...start, report(copper('12'))]) scribe.write(body);
+    const days = 3 * 24 * 60;
+    scribe.write({ ...barren, streamId: id('50', 2) } as PlainBody, days);
+    scribe.write(pour(2, 1, '1.00'), days);
+    expect(flags(scribe.state).filter(({ code }) => code === 'report-disagrees')).toEqual([]);
+  });
+
+  it('leave the load as the evidence of the wastes has it', () => {
+    const load = (...bodies: readonly PlainBody[]) =>
+      containerFigures(written(...bodies), id('c0', 1))
+        .load?.metals.get('Cu')
+        ?.figure?.value.toFixed();
+    expect(load(...start, report(copper('12')))).toBe(load(...start));
   });
 });

@@ -185,6 +185,16 @@ const candidates = {
   working: lazyScreen(() => import('../screens/candidates/working').then((m) => m.CandidateWorking)),
 };
 
+/** What left with whom, and the proof of it: most visits see none of it. */
+const handOvers = {
+  all: lazyScreen(() => import('../screens/hand-overs/list').then((m) => m.HandOverList)),
+  make: lazyScreen(() => import('../screens/hand-overs/new').then((m) => m.NewHandOver)),
+  one: lazyScreen(() => import('../screens/hand-overs/hand-over').then((m) => m.HandOverScreen)),
+  proof: lazyScreen(() => import('../screens/hand-overs/proof').then((m) => m.FileProof)),
+  back: lazyScreen(() => import('../screens/hand-overs/back').then((m) => m.LoadBack)),
+  difference: lazyScreen(() => import('../screens/hand-overs/what-left').then((m) => m.DifferenceWorking)),
+};
+
 const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['today', Today],
   ['batches', BatchList],
@@ -273,6 +283,14 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['papers/register', register.make],
   ['papers/labels', labels.make],
   ['scan', labels.scan],
+  ['hand-overs', handOvers.all],
+  ['hand-overs/new', handOvers.make],
+  ['hand-overs/new/:container', handOvers.make],
+  ['hand-overs/:id', handOvers.one],
+  ['hand-overs/:id/proof', handOvers.proof],
+  ['hand-overs/:id/back', handOvers.back],
+  ['hand-overs/:id/difference/:container', handOvers.difference],
+  ['hand-overs/:id/difference/:container/:steps', handOvers.difference],
   ['record', RecordScreen],
   ['record/workshop', WorkshopScreen],
   ['record/people', PeopleScreen],

@@ -20,8 +20,13 @@ export type Difference = {
   readonly standing: 'over' | 'may be over' | 'under';
 };
 
+/** Printed as finely as what is held is printed everywhere, and used as it is. */
+const printedDecimals = { L: 2, g: 0 } as const;
+
 const byRecord = <U extends 'L' | 'g'>(containerId: string, held: Held['volume' | 'mass'], unit: U) =>
   given({
+    decimals: printedDecimals[unit],
+    formulaDecimals: Math.max(printedDecimals[unit], held.decimalPlaces()),
     origin: `handed-over/${containerId}/${unit}`,
     sentence: 'By the record',
     value: held,
@@ -52,10 +57,12 @@ function recordOf(state: State, part: HandedOverPart, agreed: Amount): Figure<'L
 /** Papers are set against each other as they are written: whatever their last digit hides. */
 const asWritten = (containerId: string, written: Amount) => {
   const unit = isVolume(written) ? 'L' : 'kg';
+  const value = converted(written.value, written.unit, unit);
   return given({
+    decimals: value.decimalPlaces(),
     origin: `agreed/${containerId}`,
     sentence: 'As the collector has it',
-    value: converted(written.value, written.unit, unit),
+    value,
     unit,
     how: 'stated',
     spread: exact,

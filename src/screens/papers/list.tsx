@@ -7,6 +7,7 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { dayText } from '../amounts';
 import { Frame, hour } from '../frame';
+import { handOverWords } from '../hand-overs/words';
 import { labelPageWords } from '../labels/words';
 import record from '../record/record.module.css';
 import { registerPageWords } from '../register/words';
@@ -109,6 +110,7 @@ export function PaperList() {
       }
     >
       <Rows label={w.others}>
+        <Row title={handOverWords.title} second={handOverWords.second} href="#/hand-overs" />
         <Row
           title={labelPageWords.openSeveral}
           second={labelPageWords.openSeveralSecond}

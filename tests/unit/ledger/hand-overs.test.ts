@@ -129,6 +129,7 @@ describe('a load that was refused', () => {
     expect(of(state, 1).holds).toEqual(of(before, 1).holds);
     expect(of(state, 2).goneSince).not.toBeNull();
     expect(awaited(state, loadOf(state))).toEqual([box(2)]);
+    expect(loadOf(state).parts.map(({ backAt }) => backAt)).toEqual([at(7), null]);
   });
 
   test('still has to leave: it says so until it leaves again, and its days run as if it had never gone', () => {

@@ -20,6 +20,8 @@ describe('the name of a file', () => {
     ['a. .csv', 'a.csv'],
     ['鉛.csv', 'file.csv'],
     ['a\u0000b\u202efdp.csv', 'a-b-fdp.csv'],
+    ['a..b.csv', 'a.b.csv'],
+    [`${'x'.repeat(300)}.csv`, `${'x'.repeat(100)}.csv`],
     ['', 'file'],
   ])('of %j is %j', (wanted, name) => {
     expect(asciiName(wanted)).toBe(name);

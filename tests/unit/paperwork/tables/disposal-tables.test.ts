@@ -80,6 +80,26 @@ describe('the tables of a disposal paper', () => {
     });
   });
 
+  test('say from when to when something was determined, whatever the order of its evidence', async () => {
+    const { data } = await made('.');
+    const evidence = [
+      { how: 'strip', on: ['2026-05-13'] },
+      { how: 'photometer', on: ['2026-05-11', '2026-05-12'] },
+    ];
+    const containers = data.containers.map((c) => ({
+      ...c,
+      substances: c.substances.map((s) => (s.symbol === 'Ni' ? { ...s, evidence } : s)),
+    }));
+    const rows = rowsOf(tablesOf({ ...data, containers }, '.'), 'programs', 'composition');
+    const days = rows.flatMap(({ container, symbol, ...row }) =>
+      symbol === 'Ni' ? [[container, row['evidence from'], row['evidence to']]] : [],
+    );
+    expect(days).toEqual([
+      ['C-07', '2026-05-11', '2026-05-13'],
+      ['C-02', 'not determined', 'not determined'],
+    ]);
+  });
+
   test('have decimal commas and semicolons where the person writes a comma, and the same for programs', async () => {
     const [point, comma] = [await made('.'), await made(',')];
     const ours = rowsOf(comma.files, 'spreadsheet', 'composition', ';');

@@ -1,4 +1,4 @@
-/** A file that was made here: an address to save it from, and the phone's own list of apps to hand it to. */
+/** Files that were made here: an address to save one from, and the phone's own list of apps to hand them to. */
 import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../ui/button';
 import { Fault } from './fault';
@@ -11,17 +11,24 @@ export function useAddress(file: File): string {
   return address;
 }
 
-/** Whether this phone can hand the file to another app. */
-const canShare = (file: File): boolean => navigator.canShare?.({ files: [file] }) ?? false;
+const canShare = (files: readonly File[]): boolean => navigator.canShare?.({ files: [...files] }) ?? false;
 
-/** Nothing where the phone cannot. */
-export function ShareFile({ file }: { readonly file: File }) {
+/** Those that this phone hands to other apps: mostly papers and pictures, rarely what only programs read. */
+function shareable(files: readonly File[]): readonly File[] {
+  const each = files.filter((file) => canShare([file]));
+  return canShare(each) ? each : each.slice(0, 1);
+}
+
+/** One file, or several that belong together; nothing where the phone cannot. */
+export function ShareFiles({ files }: { readonly files: readonly File[] }) {
   const [fault, setFault] = useState<string | null>(null);
-  if (!canShare(file)) return null;
-  async function share(): Promise<void> {
+  const shared = shareable(files);
+  const [first] = shared;
+  if (!first) return null;
+  async function share(title: string): Promise<void> {
     setFault(null);
     try {
-      await navigator.share({ files: [file], title: file.name });
+      await navigator.share({ files: [...shared], title });
     } catch (cause) {
       // Closing the list of apps is a choice, no fault.
       if (!(cause instanceof DOMException && cause.name === 'AbortError')) setFault(words.share.not);
@@ -30,7 +37,7 @@ export function ShareFile({ file }: { readonly file: File }) {
   return (
     <>
       <Fault words={fault} />
-      <Button centred onTap={() => void share()}>
+      <Button centred onTap={() => void share(first.name)}>
         {words.share.share}
       </Button>
     </>

@@ -7,7 +7,7 @@ import { Row, Rows } from '../../ui/row';
 import { Fault } from '../fault';
 import { Frame } from '../frame';
 import { useCommon } from '../papers/use-making';
-import { ShareFile, useAddress } from '../share-file';
+import { ShareFiles, useAddress } from '../share-file';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { type CalendarMade, makeCalendar } from './calendar-file';
@@ -22,7 +22,7 @@ function Ways({ made: { file } }: { readonly made: Made }) {
       <Button look="primary" href={address} download={file.name}>
         {w.calendarSave}
       </Button>
-      <ShareFile file={file} />
+      <ShareFiles files={[file]} />
     </Buttons>
   );
 }

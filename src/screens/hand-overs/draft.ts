@@ -11,7 +11,7 @@ import type { IntentionOf } from '../../ledger/intention';
 import type { ContainerState, State } from '../../ledger/state';
 import { type FieldRead, readTyped, Typed, typed } from '../form';
 import { notSigned, Signing, signatureOf } from '../signing';
-import { given, givenPhotos } from '../tried';
+import { given, givenFiles, givenPhotos } from '../tried';
 import { WhenDraft } from '../when';
 import { knownCollectors } from './collectors';
 
@@ -51,16 +51,22 @@ export function mayLeave(state: State, also: readonly string[] = []): readonly C
   return all.toSorted((a, b) => Number(a.leavingSince === null) - Number(b.leavingSince === null));
 }
 
-/** @param containerId the one that it was begun with; otherwise all that is set aside to leave */
+/** Of a paper those that are still here. */
+const begunWith = (state: State, id: string): readonly string[] =>
+  state.papers.get(id)?.body.containerIds.filter((one) => state.containers.get(one)?.goneSince === null) ?? [
+    id,
+  ];
+
+/** @param id the container, or the paper about several, that it was begun with; otherwise all that is set aside to leave */
 export function emptyHandOver(
   state: State,
-  containerId: string | undefined,
+  id: string | undefined,
   signer: string | undefined,
 ): HandOverDraft {
   const aside = mayLeave(state).filter(({ leavingSince }) => leavingSince !== null);
   const [first] = knownCollectors(state);
   return {
-    chosen: containerId === undefined ? aside.map(({ body }) => body.containerId) : [containerId],
+    chosen: id === undefined ? aside.map(({ body }) => body.containerId) : [...begunWith(state, id)],
     theirs: {},
     name: first?.name ?? '',
     licence: first?.licence ?? '',
@@ -69,7 +75,7 @@ export function emptyHandOver(
     driver: '',
     vehicle: '',
     document: '',
-    paperId: null,
+    paperId: id !== undefined && state.papers.has(id) ? id : null,
     generator: notSigned(signer),
     collector: notSigned(),
     photos: [],
@@ -108,10 +114,6 @@ export function paperChosen(state: State, { paperId, chosen }: HandOverDraft): s
   );
   return all?.body.paperId ?? '';
 }
-
-/** None is left out, as of photos. */
-export const givenFiles = (files: readonly FiledPaper[]): { readonly files?: FiledPaper[] } =>
-  files.length === 0 ? {} : { files: [...files] };
 
 /** Null where an amount of the collector is missing or wrong. */
 function takenOf(draft: HandOverDraft): IntentionOf<'log-hand-over'>['containers'] | null {

@@ -5,7 +5,7 @@ import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
-import { dayText } from '../amounts';
+import { calendarDayText, dayText } from '../amounts';
 import { Frame, hour } from '../frame';
 import { handOverWords } from '../hand-overs/words';
 import { labelPageWords } from '../labels/words';
@@ -24,8 +24,11 @@ const kinds: readonly Kind[] = ['disposal', 'receipt', 'labels', 'register', 'ye
 const kindOf = ({ paper, fileName }: PaperMade): Kind =>
   paper ?? (/(^|-)label-/.test(fileName) ? 'labels' : 'disposal');
 
-const codesOf = (state: State, { body }: Told<PaperMade>): string =>
-  body.containerIds.map((id) => unbroken(state.containers.get(id)?.body.code ?? '?')).join(', ');
+/** What it is about: containers, or a time. */
+function aboutOf(state: State, { containerIds, period }: PaperMade, now: string): string {
+  if (period) return w.period(calendarDayText(period.first, now), calendarDayText(period.last, now));
+  return containerIds.map((id) => unbroken(state.containers.get(id)?.body.code ?? '?')).join(', ');
+}
 
 /** Where the same is made again, by the record as it is then. */
 function againHref({ paperId, containerIds, ...body }: PaperMade): string | null {
@@ -36,7 +39,9 @@ function againHref({ paperId, containerIds, ...body }: PaperMade): string | null
       return containerIds.length === 1 ? `#/containers/${containerIds[0]}/label` : '#/papers/labels';
     case 'year':
       return `#/papers/year/${body.period?.first.slice(0, 4) ?? ''}`;
-    default:
+    case 'register':
+      return '#/papers/register';
+    case 'receipt':
       return null;
   }
 }
@@ -46,7 +51,7 @@ function PaperRow({ paper }: { readonly paper: Told<PaperMade> }) {
   const again = againHref(paper.body);
   return (
     <Row
-      title={codesOf(state.value, paper)}
+      title={aboutOf(state.value, paper.body, now.value)}
       second={w.madeFor(paper.body.fileName, `${dayText(paper.at, now.value)}, ${hour(paper.at)}`)}
       href={`#/record/entry/${paper.entryId}`}
       below={

@@ -4,13 +4,15 @@ import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { Frame } from '../frame';
-import { ShareFile, useAddress } from '../share-file';
+import { ShareFiles, useAddress } from '../share-file';
 import type { MadePaper } from './making';
 import styles from './papers.module.css';
 import { paperWords as w } from './words';
 
 type MadeProps = {
   readonly paper: MadePaper;
+  /** What follows on it. */
+  readonly next?: { readonly label: string; readonly second: string; readonly href: string };
   /** What is said of it; of a disposal paper unless said otherwise. */
   readonly says?: {
     readonly title: string;
@@ -31,7 +33,7 @@ function SaveBeside({ file }: { readonly file: File }) {
   );
 }
 
-export function Made({ paper, says = ofDisposal }: MadeProps) {
+export function Made({ paper, next, says = ofDisposal }: MadeProps) {
   const { file, besides, codes, contentHash } = paper;
   const address = useAddress(file);
   return (
@@ -49,7 +51,7 @@ export function Made({ paper, says = ofDisposal }: MadeProps) {
             <Button centred href={address} beside>
               {says.open}
             </Button>
-            <ShareFile file={file} />
+            <ShareFiles files={[file, ...besides]} />
           </Buttons>
         </Buttons>
       }
@@ -57,6 +59,12 @@ export function Made({ paper, says = ofDisposal }: MadeProps) {
       <Notice mark="candidate">{says.confirm}</Notice>
       <Part>
         <p>{says.keep}</p>
+        <p>{w.print}</p>
+        {next && (
+          <Button href={next.href} second={next.second}>
+            {next.label}
+          </Button>
+        )}
       </Part>
       <Rows>
         <Row title={<span class={styles.hash}>{file.name}</span>} second={w.fileName} />

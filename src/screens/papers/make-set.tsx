@@ -31,7 +31,10 @@ export function useMakeSet({ form, wanted }: SetBegun) {
     </>
   );
   const page = made ? (
-    <Made paper={made} />
+    <Made
+      paper={made}
+      next={{ label: w.handOver, second: w.handOverSecond, href: `#/hand-overs/new/${made.paperId}` }}
+    />
   ) : underWay ? (
     <PaperUnderWay title={w.making} underWay={underWay} />
   ) : null;

@@ -29,6 +29,9 @@ export type MadePaper = Omit<PaperFiles, 'files'> & {
   readonly besides: readonly File[];
 };
 
+/** Once it is in the record. */
+export type KeptPaper = MadePaper & { readonly paperId: string };
+
 export type PaperFailure =
   | { readonly code: 'not-loaded' }
   /** The phone has no memory for it. */

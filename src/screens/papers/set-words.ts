@@ -115,8 +115,6 @@ export const setWords = {
   back: 'Back to the papers',
   backSecond: (n: number) => `${containers(n)} chosen. Nothing is lost.`,
   // Made
-  madeTitle: 'The set is made',
   handOver: 'Hand over now',
   handOverSecond: 'Who takes it, with both signatures',
-  print: 'To print: open it, then print from there, at 100 %.',
 } as const;

@@ -4,7 +4,15 @@ import { useWriting } from '../fault';
 import { useShell } from '../shell';
 import { type HowFar, howFar, notBegun } from './how-far';
 import type { Job } from './jobs';
-import { type Common, failureOf, type Made, type MadePaper, type Making, type PaperFailure } from './making';
+import {
+  type Common,
+  failureOf,
+  type KeptPaper,
+  type Made,
+  type MadePaper,
+  type Making,
+  type PaperFailure,
+} from './making';
 import { paperWords as w } from './words';
 
 /** So long without a word, ms, and the page says that nothing moves: one container takes a slow phone a second or two. */
@@ -58,9 +66,13 @@ function useSilence(told: unknown): boolean {
   return silent;
 }
 
+/** Papers about a time, for which no container is chosen. */
+const ofAll: ReadonlySet<Job['kind']> = new Set<Job['kind']>(['register', 'year']);
+
 /** What the record says of a paper beside its name and hash. */
 function recordedOf({ kind, wanted }: Job) {
   if (kind === 'register') return { paper: kind, period: { first: wanted.firstDay, last: wanted.lastDay } };
+  if (kind === 'year') return { paper: kind, period: { first: wanted.first, last: wanted.last } };
   if (kind !== 'disposal') return { paper: kind };
   const { labels, signature } = wanted;
   return { paper: kind, ...(labels ? { labels } : {}), ...(signature ? { signature } : {}) };
@@ -74,7 +86,7 @@ export function useMaking(done: () => void) {
   const { makePaper } = useShell();
   const common = useCommon();
   const { write, fault, setFault, busy: writing } = useWriting();
-  const [made, setMade] = useState<MadePaper | null>(null);
+  const [made, setMade] = useState<KeptPaper | null>(null);
   const [told, setTold] = useState<HowFar | null>(null);
   const silent = useSilence(told);
   const making = useRef<Making | null>(null);
@@ -89,9 +101,10 @@ export function useMaking(done: () => void) {
       format: 'pdf' as const,
       ...recordedOf(job),
     };
-    if (!(await write({ do: 'record-paper', ...of }))) return;
+    const [kept] = (await write({ do: 'record-paper', ...of })) ?? [];
+    if (kept?.body.kind !== 'paper-made') return;
     done();
-    setMade(paper);
+    setMade({ ...paper, paperId: kept.body.paperId });
   }
 
   async function begun(job: Job): Promise<Made> {
@@ -106,7 +119,7 @@ export function useMaking(done: () => void) {
 
   async function make(job: Job): Promise<void> {
     if (making.current) return;
-    if (job.kind !== 'register' && job.wanted.containerIds.length === 0) return setFault(w.chooseOne);
+    if (!ofAll.has(job.kind) && job.wanted.containerIds.length === 0) return setFault(w.chooseOne);
     setFault(null);
     setTold(notBegun);
     const result = await begun(job);

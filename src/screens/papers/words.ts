@@ -2,6 +2,10 @@ import type { PaperMade } from '../../ledger/entries/papers';
 
 /** Files that go with a paper, by what they are. */
 const besides: Readonly<Record<string, { readonly says: string; readonly second: string }>> = {
+  'application/zip': {
+    says: 'Save tables and data',
+    second: 'ZIP: the paper, its data, and tables for a spreadsheet',
+  },
   'application/json': { says: 'Save the data behind it', second: 'JSON; it lies inside the PDF as well' },
 };
 
@@ -15,6 +19,7 @@ export const paperWords = {
   again: 'The file is not kept here, only its hash. Make it again whenever you need it.',
   makeAgain: 'Make it again',
   others: 'Other papers',
+  period: (first: string, last: string) => `${first} to ${last}`,
   older: (n: number) => `${n} older`,
   kinds: {
     disposal: 'Hand-over papers',
@@ -49,6 +54,7 @@ export const paperWords = {
   notMade: (name: string) => `The paper could not be made (${name}). Nothing is lost. Try again.`,
   // Made
   madeTitle: 'The paper is made',
+  print: 'To print: open it, then print from there, at 100 %.',
   madeKeep: 'Save it or share it now: Leesbook keeps its hash, not the file.',
   madeConfirm: 'It is confirmed by nobody yet. Your authority or collector decides.',
   open: 'Open it',

@@ -38,6 +38,15 @@ describe('a signature as it is kept', () => {
     );
   });
 
+  it('is under 3 kB where every stroke goes all over the box', () => {
+    const scribble = Array.from({ length: 12 }, (_, nth) =>
+      Array.from({ length: 120 }, (_, at) => [(at * (97 + nth)) % 600, (at * (61 + nth)) % 240]).flat(),
+    );
+    const kept = signature(drawn(scribble));
+    expect(kept.strokes).toHaveLength(12);
+    expect(JSON.stringify(kept).length).toBeLessThan(3000);
+  });
+
   it('takes two hundred dots and no more, and stays one that the record takes', () => {
     const kept = drawn(Array.from({ length: 230 }, (_, at) => [at, 9, at, 200]));
     expect(kept).toHaveLength(200);

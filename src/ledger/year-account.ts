@@ -6,7 +6,7 @@
 import { capital, weighed } from '../chemistry/evidence';
 import { plus } from '../quantities/expression';
 import { type Figure, workedOut } from '../quantities/figure';
-import { metalSymbols } from '../reference/tables';
+import { type Metal, metalSymbols, metals } from '../reference/tables';
 import { calendarDay } from '../rules/clocks/calendar-day';
 import type { StreamKind } from '../safety/stream-kind';
 import { isNothing, readableDifference } from './amounts';
@@ -182,6 +182,35 @@ export function yearAccount(state: State, days: Days, zone: string): YearAccount
   const account = ofState.get(key) ?? made(state, days, zone);
   ofState.set(key, account);
   return account;
+}
+
+/** A metal in the waste that arose, month by month, where it is known; `most`: the month with most of it. */
+export type MetalMonths = {
+  readonly of: Metal;
+  readonly months: readonly { readonly month: string; readonly sum?: Figure<'g'> }[];
+  readonly most: string | null;
+};
+
+/** Of the months given, in order. */
+export function metalByMonth(
+  { wastes, balances }: YearAccount,
+  of: Metal,
+  months: readonly string[],
+): MetalMonths | null {
+  const monthOfWaste = new Map(wastes.map(({ streamId, month }) => [streamId, month]));
+  const parts = balances.find((one) => one.of === of)?.ins.find(({ line }) => line === 'arose')?.parts;
+  if (!parts) return null;
+  const sums = months.map((month) => {
+    const own = parts.filter((part) => monthOfWaste.get(part.of.id) === month);
+    if (own.length === 0) return { month };
+    const formula = plus(...own.map(({ figure }) => figure));
+    const sentence = `${capital(metals[of].name)} in waste that arose in the month`;
+    return { month, sum: workedOut({ sentence, unit: 'g', formula }) };
+  });
+  const [most] = sums
+    .flatMap(({ month, sum }) => (sum ? [{ month, sum }] : []))
+    .toSorted((a, b) => b.sum.value.cmp(a.sum.value));
+  return { of, months: sums, most: most?.month ?? null };
 }
 
 /** Calendar years that the record tells of, and this one, the latest first. @param now UTC */

@@ -56,10 +56,11 @@ export const besidesMeans: Readonly<Record<CameAs, string>> = {
   determined: 'What the record held before is counted already.',
 };
 
+/** Before the name of what does not tell. */
 export const gapSays: Readonly<Record<Gap['why'], string>> = {
-  'not-told': 'not determined in it',
-  held: 'nobody said what liquor it holds',
-  unknown: 'nobody knows what is or was in it',
+  'not-told': 'not determined in',
+  held: 'nobody said what liquor is held by',
+  unknown: 'nobody knows what is or was in',
 };
 
 export const upsetSays: Readonly<Record<Upset['code'], string>> = {

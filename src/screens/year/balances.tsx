@@ -3,7 +3,6 @@ import type { YearAccount } from '../../ledger/year-account';
 import type { Balance, BalanceLine } from '../../ledger/year-balance';
 import {
   balanceSays,
-  gapSays,
   lineMeans,
   lineName,
   substanceName,
@@ -169,7 +168,7 @@ export function BalanceScreen({ at }: { readonly at: Readonly<Record<string, str
                   key={`${why} ${of.id}`}
                   mark={<Mark kind="unknown" />}
                   title={name}
-                  second={gapSays[why]}
+                  second={w.gap[why]}
                   href={href}
                 />
               );

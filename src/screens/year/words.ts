@@ -54,6 +54,11 @@ export const yearWords = {
   sumIn: 'In all',
   off: 'In less out',
   gaps: 'What does not tell',
+  gap: {
+    'not-told': 'not determined in it',
+    held: 'nobody said what liquor it holds',
+    unknown: 'nobody knows what is or was in it',
+  },
   lines: 'Line by line',
   // Plot
   plotTitle: 'Waste by month',
@@ -63,10 +68,23 @@ export const yearWords = {
   plotWaste: 'waste',
   plotLikely: 'likely',
   plotHigh: 'at most',
-  plotLow: 'at least',
+  plotCaption: (title: string) => `${title}. Filled: likely; hollow: high end of the range.`,
+  metalsTitle: 'Copper and nickel in waste that arose, by month',
+  metalsSummary: (name: string, month: string | null) =>
+    month === null ? `${name}: in no month.` : `${name}: most in ${month}.`,
+  plotMetal: 'metal',
   // Paper
-  paper: 'Make the paper of this year',
+  paper: 'Make a paper of it',
   paperSecond: 'PDF with the data inside, and tables',
-  making: 'Making the paper …',
-  madeTitle: 'The paper of the year is made',
+  making: 'Making the summary …',
+  says: {
+    title: 'The summary is made',
+    confirm: 'It is confirmed by nobody yet. The authority that asks for a report decides.',
+    keep: 'Save it or share it now: Leesbook keeps its hash, not the file.',
+    open: 'Open it',
+  },
+  make: 'Make the summary',
+  makeTitle: (year: string) => `Summary of ${year}`,
+  makeSecond: 'Tables, plots and balances; the data with every working lies inside',
+  empty: 'Nothing is written down yet.',
 } as const;

@@ -1,0 +1,70 @@
+/** Making the paper of a year: which sheet. */
+import * as z from 'zod/mini';
+import { yearDays } from '../../ledger/year-account';
+import { Button } from '../../ui/button';
+import { Choices } from '../../ui/choices';
+import { Part } from '../../ui/page';
+import { Fault } from '../fault';
+import { useForm } from '../form';
+import { Frame } from '../frame';
+import { Made } from '../papers/made';
+import { usualSheet } from '../papers/sheet';
+import { PaperUnderWay } from '../papers/under-way';
+import { useMaking } from '../papers/use-making';
+import { paperWords } from '../papers/words';
+import { useShell } from '../shell';
+import { words } from '../words';
+import { useYear } from './use-year';
+import { yearWords as w } from './words';
+
+const Draft = z.object({ sheet: z.enum(['A4', 'Letter']) });
+
+export function MakeYear({ at }: { readonly at: Readonly<Record<string, string>> }) {
+  const { state } = useShell();
+  const { value, change, done } = useForm('year-paper', Draft, () => ({
+    sheet: usualSheet(navigator.language),
+  }));
+  const { make, made, fault, underWay } = useMaking(done);
+  const found = useYear(at);
+  const ways = [{ label: words.back, href: `#/papers/year/${at.year ?? ''}` }];
+  if (!found) return <Frame title={w.lost} ways={ways} />;
+  if (made) return <Made paper={made} says={w.says} />;
+  if (underWay) return <PaperUnderWay title={w.making} underWay={underWay} />;
+  const empty = state.value.log.length === 0;
+  const wanted = { ...yearDays(found.year), containerIds: [], sheet: value.sheet };
+  return (
+    <Frame
+      title={w.makeTitle(found.year)}
+      second={found.running ? w.soFar : undefined}
+      ways={ways}
+      actions={
+        <>
+          <Fault words={fault} />
+          <Button
+            look="primary"
+            voice="serif"
+            disabled={empty}
+            second={empty ? w.empty : w.makeSecond}
+            onTap={() => void make({ kind: 'year', wanted })}
+          >
+            {w.make}
+          </Button>
+        </>
+      }
+    >
+      <Part rule>
+        <Choices
+          legend={paperWords.sheet}
+          value={value.sheet}
+          choices={(['A4', 'Letter'] as const).map((sheet) => ({
+            value: sheet,
+            label: paperWords.sheets[sheet],
+            second: paperWords.sheetSeconds[sheet],
+          }))}
+          onChoose={(sheet) => change({ sheet })}
+        />
+        <p>{words.caution}</p>
+      </Part>
+    </Frame>
+  );
+}

@@ -195,6 +195,14 @@ const handOvers = {
   difference: lazyScreen(() => import('../screens/hand-overs/what-left').then((m) => m.DifferenceWorking)),
 };
 
+/** The account of a year goes through the whole record. */
+const year = {
+  one: lazyScreen(() => import('../screens/year/year').then((m) => m.YearScreen)),
+  make: lazyScreen(() => import('../screens/year/make').then((m) => m.MakeYear)),
+  balance: lazyScreen(() => import('../screens/year/balances').then((m) => m.BalanceScreen)),
+  working: lazyScreen(() => import('../screens/year/working').then((m) => m.YearWorking)),
+};
+
 const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['today', Today],
   ['batches', BatchList],
@@ -282,6 +290,12 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['papers/new/:set/sign', papers.sign],
   ['papers/register', register.make],
   ['papers/labels', labels.make],
+  ['papers/year', year.one],
+  ['papers/year/:year', year.one],
+  ['papers/year/:year/paper', year.make],
+  ['papers/year/:year/of/:of', year.balance],
+  ['papers/year/:year/working/:key', year.working],
+  ['papers/year/:year/working/:key/:steps', year.working],
   ['scan', labels.scan],
   ['hand-overs', handOvers.all],
   ['hand-overs/new', handOvers.make],

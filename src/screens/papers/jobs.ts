@@ -6,6 +6,7 @@ import type { Fonts } from '../../paperwork/pdf/pen';
 import type { Tell } from '../../paperwork/progress';
 import type { LabelsWanted } from '../labels/labels-job';
 import type { RegisterWanted } from '../register/register-job';
+import type { YearWanted } from '../year/year-job';
 import type { DisposalWanted } from './disposal-job';
 import { type Common, failureOf, type Made, type PaperFiles } from './making';
 
@@ -13,6 +14,7 @@ type Wanted = {
   readonly disposal: DisposalWanted;
   readonly labels: LabelsWanted;
   readonly register: RegisterWanted;
+  readonly year: YearWanted;
 };
 
 type Kind = keyof Wanted;
@@ -29,6 +31,7 @@ const makers: { readonly [K in Kind]: () => Promise<Maker<Wanted[K]>> } = {
   disposal: async () => (await import('./disposal-job')).makeDisposal,
   labels: async () => (await import('../labels/labels-job')).makeLabels,
   register: async () => (await import('../register/register-job')).makeRegister,
+  year: async () => (await import('../year/year-job')).makeYear,
 };
 
 type Run = (common: Common, tell: Tell) => Promise<PaperFiles>;

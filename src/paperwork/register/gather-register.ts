@@ -11,6 +11,7 @@ import { notDetermined } from '../words';
 import { aboutOf } from './about';
 import { standingAt } from './at-moment';
 import { chainOf } from './chain';
+import { differences } from './differences';
 import { groupOf, groups } from './groups';
 import { type Days, isIn, type Period, periodOf } from './period';
 import {
@@ -104,7 +105,14 @@ function lineOf({ asked, byId, numberOf }: Context, line: HistoryLine): Register
     })),
     ...(target === undefined || named === null ? {} : { changes: numberOf(named) }),
     ...(standing === 'corrected' && now !== null
-      ? { now: { happenedAt: at, says: entrySays(asked, now, target), amounts: writtenAmounts(now) } }
+      ? {
+          now: {
+            happenedAt: at,
+            says: entrySays(asked, now, target),
+            amounts: writtenAmounts(now),
+            changed: differences(entry.body, now),
+          },
+        }
       : {}),
   };
 }

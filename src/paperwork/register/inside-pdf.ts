@@ -6,9 +6,14 @@ import { strFromU8, unzlibSync } from 'fflate';
 
 const embedded = /\d+ 0 obj\s*<<((?:(?!endobj)[\s\S]){0,2000}?)>>\s*stream\r?\n/g;
 
-/** @throws where a stream cannot be unpacked */
+/** The last line of a PDF, after which a mail program may have put a little more. */
+const ending = '%%EOF';
+const farthest = 1024;
+
+/** @throws where it is not whole, or a stream cannot be unpacked */
 export async function insidePdf(pdf: Uint8Array): Promise<Readonly<Record<string, Uint8Array>>> {
   const text = strFromU8(pdf, true);
+  if (!text.slice(-farthest).includes(ending)) throw new Error('the PDF has no end');
   const files: Record<string, Uint8Array> = {};
   for (const match of text.matchAll(embedded)) {
     const [whole, dictionary = ''] = match;

@@ -84,6 +84,16 @@ const Line = z.strictObject({
         happenedAt: says(Instant, 'When it happened.'),
         says: text('What it says.'),
         amounts: says(z.array(Amount), 'Every amount in it.'),
+        changed: says(
+          z.array(
+            z.strictObject({
+              of: text('Way to it in the entry.'),
+              was: says(z.nullable(z.string()), 'As first written; null where it was not there.'),
+              is: says(z.nullable(z.string()), 'As it counts; null where it is there no more.'),
+            }),
+          ),
+          'What the corrections changed.',
+        ),
       }),
       'What counts instead; absent where nothing does.',
     ),

@@ -13,6 +13,9 @@ export type RegisterPaper = { readonly paper: Extract<Paper, 'A4' | 'Letter'>; r
 const heading = (level: 1 | 2, text: string): Block => ({ kind: 'heading', level, text });
 const small = (text: string): Block => ({ kind: 'paragraph', size: 'small', text });
 
+/** As many digits of a hash as tell entries apart on paper; all of them are in the data. */
+const hashPrinted = 10;
+
 /** As many amounts of one entry as a line bears; all of them are in the data. */
 const amountsPrinted = 6;
 
@@ -100,12 +103,12 @@ function wasteBlocks({ waste }: RegisterData): Block[] {
       ? small(w.noWaste)
       : table(
           [
-            { key: 'number', head: w.entry, share: 9, align: 'right' },
-            { key: 'day', head: w.day, share: 17 },
-            { key: 'event', head: w.event, share: 14 },
+            { key: 'number', head: w.entry, share: 10, align: 'right' },
+            { key: 'day', head: w.day, share: 23 },
+            { key: 'event', head: w.event, share: 13 },
             { key: 'quantity', head: w.quantity, share: 20 },
-            { key: 'nature', head: w.nature, share: 36 },
-            { key: 'origin', head: w.origin, share: 20 },
+            { key: 'nature', head: w.nature, share: 34 },
+            { key: 'origin', head: w.origin, share: 25 },
             { key: 'destination', head: w.destination, share: 26 },
             { key: 'method', head: w.method, share: 26 },
           ],
@@ -126,13 +129,20 @@ function wasteBlocks({ waste }: RegisterData): Block[] {
   ];
 }
 
+/** An amount in a text with the decimal sign of the reader. */
+const withSign = (text: string | null, sign: DecimalSign): string | null =>
+  text && text.replace(/^(-?\d+)\.(\d+)(?=\u2009|$)/, `$1${sign}$2`);
+
 function becameOf(line: RegisterLine, zone: string, sign: DecimalSign): string[] {
   if (line.changedBy.length === 0) return [];
   if (line.standing === 'withdrawn') return [w.withdrawnBy(line.changedBy)];
   if (!line.now) return [w.changedBefore(line.changedBy)];
   const now = [
-    line.now.says,
-    ...(line.now.amounts.length > 0 ? [amountsText(line.now.amounts, sign)] : []),
+    ...(line.now.changed.length > 0
+      ? line.now.changed.map(({ of, was, is }) =>
+          w.changed({ of, was: withSign(was, sign), is: withSign(is, sign) }),
+        )
+      : [w.sameAgain]),
     ...(line.now.happenedAt === line.happenedAt ? [] : [momentText(line.now.happenedAt, zone)]),
   ];
   return [w.correctedBy(line.changedBy, now.join('; '))];
@@ -159,13 +169,13 @@ function groupBlocks({ lines, zone }: RegisterData, sign: DecimalSign): Block[] 
       heading(1, w.groupTitle(groupWords[group], own.length)),
       table(
         [
-          { key: 'number', head: w.entry, share: 9, align: 'right' },
-          { key: 'when', head: w.when, share: 21 },
+          { key: 'number', head: w.entry, share: 11, align: 'right' },
+          { key: 'when', head: w.when, share: 23 },
           { key: 'about', head: w.about, share: 15 },
-          { key: 'what', head: w.what, share: 58 },
-          { key: 'amounts', head: w.amounts, share: 31 },
-          { key: 'who', head: w.who, share: 16 },
-          { key: 'hash', head: w.hash, share: 19 },
+          { key: 'what', head: w.what, share: 54 },
+          { key: 'amounts', head: w.amounts, share: 33 },
+          { key: 'who', head: w.who, share: 21 },
+          { key: 'hash', head: w.hash, share: 24 },
         ],
         own.map((line) => ({
           kind: 'cells' as const,
@@ -176,7 +186,7 @@ function groupBlocks({ lines, zone }: RegisterData, sign: DecimalSign): Block[] 
             what: whatText(line, zone, sign),
             amounts: amountsText(line.amounts, sign),
             who: line.who,
-            hash: line.hash.slice(0, 12),
+            hash: line.hash.slice(0, hashPrinted),
           },
         })),
       ),

@@ -31,6 +31,13 @@ const days = (first: string, last: string): string =>
 const numbers = (changes: readonly { readonly number: number }[]): string =>
   joined(changes.map(({ number }) => String(number)));
 
+/** "liquid volume" for "liquid.volume" */
+const wayText = (of: string): string =>
+  of
+    .replace(/\.\d+(?=\.|$)/g, '')
+    .replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
+    .replaceAll('.', ' ');
+
 /** "entry 12", "3 entries" */
 const entries = (n: number): string => (n === 1 ? '1 entry' : `${n} entries`);
 
@@ -139,6 +146,9 @@ export const registerWords = {
     return what === 'amount' ? amount : `${what} ${amount}`;
   },
   moreAmounts: (n: number) => `${n} more in the data`,
+  changed: ({ of, was, is }: { of: string; was: string | null; is: string | null }) =>
+    `${wayText(of)} ${is ?? 'nothing'} instead of ${was ?? 'nothing'}`,
+  sameAgain: 'the same as written',
   changes: (number: number) => `of entry ${number}`,
   withdrawnBy: (changes: RegisterLine['changedBy']) => `Withdrawn by ${numbers(changes)}.`,
   correctedBy: (changes: RegisterLine['changedBy'], now: string) =>

@@ -17,8 +17,18 @@ const isAmount = (value: object): value is Amount =>
 /** Parts of the way that say nothing to a reader. */
 const silent = new Set(['liquid', 'solid', 'value', 'findings', 'freeAcid', 'stated', 'containers']);
 
+/** Parts whose own name says too little. */
+const called: Readonly<Record<string, string>> = {
+  ph: 'pH',
+  endPh: 'end pH',
+  targetPh: 'target pH',
+  result: 'free acid',
+};
+
 const words = (key: string): string =>
-  silent.has(key) || /^\d+$/.test(key) ? '' : key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  silent.has(key) || /^\d+$/.test(key)
+    ? ''
+    : (called[key] ?? key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`));
 
 /** A finding is named by its metal. */
 const metalOf = (value: object): string =>

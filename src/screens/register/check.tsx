@@ -15,7 +15,7 @@ const accepted = '.json,.pdf,.zip,application/json,application/pdf,application/z
 function Told({ file }: { readonly file: CheckedFile }) {
   const { name, outcome, title, lines } = file;
   return (
-    <Part rule title={<span class={record.name}>{name}</span>}>
+    <Part rule title={<span class={record.hash}>{name}</span>}>
       {outcome === 'whole' ? (
         <p>
           <strong>{w.whole}</strong>

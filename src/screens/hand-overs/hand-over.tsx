@@ -127,6 +127,9 @@ function Doors({ handOver }: Props) {
   return (
     <Part rule>
       <Buttons>
+        <Button href={`${page}/receipt`} second={w.receiptSecond}>
+          {w.receipt}
+        </Button>
         {away(state.value, handOver).length > 0 && (
           <Button href={`${page}/back`} second={w.loadBackSecond}>
             {w.loadBack}

@@ -148,6 +148,8 @@ function WhoTakes({ form, tried }: PartProps) {
       <LineField form={form} tried={tried} of="licence" label={w.licence} />
       <TextField
         label={w.contact}
+        kind="lines"
+        rows={2}
         value={value.contact}
         maxLength={500}
         hint={words.optional}

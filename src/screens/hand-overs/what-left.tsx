@@ -2,7 +2,6 @@
 import { type Difference, differenceOf } from '../../ledger/hand-over-differences';
 import type { HandedOverPart, HandOverState } from '../../ledger/state';
 import { handingOver } from '../../reference/handing-over-tables';
-import { FigureValue } from '../../ui/figure-value';
 import { Mark, type MarkKind } from '../../ui/marks';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
@@ -10,6 +9,7 @@ import { amountText, dayText, heldText, shown } from '../amounts';
 import record from '../record/record.module.css';
 import { useShell } from '../shell';
 import { sourceText } from '../source-text';
+import { differsText } from '../today/words';
 import { WorkingPage } from '../working';
 import { codesOf, standingOf } from './load';
 import { NotKept } from './not-kept';
@@ -69,9 +69,8 @@ function DifferenceRow({ handOver, part }: PartProps) {
     <Row
       {...(mark === undefined ? { start: 'text' as const } : { mark: <Mark kind={mark} /> })}
       marked={mark === 'wrong'}
-      title={w.difference(code)}
+      title={w.difference(code, differsText(found.share.value.toFixed(), sign.value))}
       second={`${amounts}. ${w.standing[found.standing]}.`}
-      figure={<FigureValue {...shown(found.share, sign.value)} />}
       href={`#/hand-overs/${handOver.body.handOverId}/difference/${part.containerId}`}
       equals
     />
@@ -124,7 +123,7 @@ export function DifferenceWorking({ at }: { readonly at: Readonly<Record<string,
       root={differenceOf(state.value, part)?.share}
       steps={steps}
       here={`hand-overs/${id}/difference/${container}`}
-      subject={w.difference(codesOf(state.value, [container]))}
+      subject={w.differenceOf(codesOf(state.value, [container]))}
       back={`hand-overs/${id}`}
     />
   );

@@ -32,10 +32,11 @@ export const todayWords = {
 const litresOrGrams = (digits: string, unit: 'L' | 'g', sign: DecimalSign): string =>
   `${formatNumber(new Decimal(digits), unit === 'L' ? 2 : 0, sign)}\u202f${unit}`;
 
-/** "12 % less than the record": below nothing is less. */
+/** "12.4 % less than the record": below nothing is less. */
 export function differsText(percent: string, sign: DecimalSign): string {
-  const share = new Decimal(percent);
-  return `${formatNumber(share.abs(), 0, sign)}\u202f% ${share.isNegative() ? 'less' : 'more'} than the record`;
+  const share = new Decimal(percent).toDecimalPlaces(1);
+  if (share.isZero()) return 'as by the record';
+  return `${formatNumber(share.abs(), 1, sign)}\u202f% ${share.isNegative() ? 'less' : 'more'} than the record`;
 }
 
 const hourText = (iso: string): string => format(new Date(iso), 'd\u00a0MMM HH:mm');

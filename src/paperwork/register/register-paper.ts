@@ -131,7 +131,7 @@ function wasteBlocks({ waste }: RegisterData): Block[] {
 
 /** An amount in a text with the decimal sign of the reader. */
 const withSign = (text: string | null, sign: DecimalSign): string | null =>
-  text && text.replace(/^(-?\d+)\.(\d+)(?=\u2009|$)/, `$1${sign}$2`);
+  text?.replace(/^(-?\d+)\.(\d+)(?=\u2009|$)/, `$1${sign}$2`) ?? null;
 
 function becameOf(line: RegisterLine, zone: string, sign: DecimalSign): string[] {
   if (line.changedBy.length === 0) return [];

@@ -192,6 +192,7 @@ const handOvers = {
   one: lazyScreen(() => import('../screens/hand-overs/hand-over').then((m) => m.HandOverScreen)),
   proof: lazyScreen(() => import('../screens/hand-overs/proof').then((m) => m.FileProof)),
   back: lazyScreen(() => import('../screens/hand-overs/back').then((m) => m.LoadBack)),
+  receipt: lazyScreen(() => import('../screens/hand-overs/receipt').then((m) => m.ReceiptScreen)),
   difference: lazyScreen(() => import('../screens/hand-overs/what-left').then((m) => m.DifferenceWorking)),
 };
 
@@ -299,10 +300,11 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['scan', labels.scan],
   ['hand-overs', handOvers.all],
   ['hand-overs/new', handOvers.make],
-  ['hand-overs/new/:container', handOvers.make],
+  ['hand-overs/new/:of', handOvers.make],
   ['hand-overs/:id', handOvers.one],
   ['hand-overs/:id/proof', handOvers.proof],
   ['hand-overs/:id/back', handOvers.back],
+  ['hand-overs/:id/receipt', handOvers.receipt],
   ['hand-overs/:id/difference/:container', handOvers.difference],
   ['hand-overs/:id/difference/:container/:steps', handOvers.difference],
   ['record', RecordScreen],

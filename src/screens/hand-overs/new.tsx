@@ -1,5 +1,6 @@
 /** Handing containers over while the collector stands there: what leaves, how much, to whom, two signatures, their paper. */
 import { useMemo } from 'preact/hooks';
+import type { State } from '../../ledger/state';
 import { Button } from '../../ui/button';
 import { TickGroup } from '../../ui/choices';
 import { FileField } from '../../ui/file-field';
@@ -198,11 +199,17 @@ const Signatures = ({ form }: PartProps) => (
   </>
 );
 
-function HandOverForm({ containerId }: { readonly containerId: string | undefined }) {
+/** Where one comes from: a container's page, a set that was made, or the list. */
+function backFrom(state: State, of = ''): string {
+  if (state.containers.has(of)) return `#/containers/${of}`;
+  return state.papers.has(of) ? '#/papers' : '#/hand-overs';
+}
+
+function HandOverForm({ of }: { readonly of: string | undefined }) {
   const { state, go, moment, person } = useShell();
   const holder = state.value.people.get(person.value ?? '')?.body.name;
-  const form = useForm(`hand-over-${containerId ?? 'new'}`, HandOverDraft, () =>
-    emptyHandOver(state.value, containerId, holder),
+  const form = useForm(`hand-over-${of ?? 'new'}`, HandOverDraft, () =>
+    emptyHandOver(state.value, of, holder),
   );
   const pictures = usePhotos(form, w.photos);
   const files = useFiles(form, w.files);
@@ -229,7 +236,7 @@ function HandOverForm({ containerId }: { readonly containerId: string | undefine
     <Frame
       title={w.newTitle}
       second={w.newSecond}
-      ways={[{ label: words.back, href: containerId ? `#/containers/${containerId}` : '#/hand-overs' }]}
+      ways={[{ label: words.back, href: backFrom(state.value, of) }]}
       actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.keep} />}
     >
       <Begun form={form} />
@@ -256,5 +263,5 @@ function HandOverForm({ containerId }: { readonly containerId: string | undefine
 }
 
 export function NewHandOver({ at }: { readonly at: Readonly<Record<string, string>> }) {
-  return <HandOverForm key={at.container ?? ''} containerId={at.container} />;
+  return <HandOverForm key={at.of ?? ''} of={at.of} />;
 }

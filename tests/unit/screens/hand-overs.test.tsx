@@ -103,6 +103,26 @@ describe('handing over', () => {
     expect(p.load().body.containers).toEqual([{ containerId: p.one, agreed: { value: '3.80', unit: 'L' } }]);
   });
 
+  test('begun with a set of papers it is what the set names and what is still here, and the set goes with it', async () => {
+    const p = await twoCans();
+    const { body } = await p.does({
+      do: 'record-paper',
+      containerIds: [p.one, p.two],
+      contentHash: 'a'.repeat(64),
+      fileName: 'set.pdf',
+      format: 'pdf',
+      paper: 'disposal',
+    });
+    const paperId = body.kind === 'paper-made' ? body.paperId : '';
+    await p.does({ do: 'mark-container', containerId: p.two, mark: 'gone' });
+    await p.show(`hand-overs/new/${paperId}`, 'Hand over');
+    expect(can(1).checked).toBe(true);
+    expect(screen.queryByRole('checkbox', { name: /^C.02/ })).toBeNull();
+    await tap('Keep the hand-over');
+    await waitFor(() => expect(p.state.value.handOvers.size).toBe(1));
+    expect(p.load().body).toMatchObject({ containers: [{ containerId: p.one }], paperId });
+  });
+
   test('with nothing ticked, or nobody to take it, nothing is written and both are said', async () => {
     const p = await twoCans();
     await p.show('hand-overs/new', 'Hand over');

@@ -97,8 +97,10 @@ export function balanceBlocks({ balances, toldNowhere, wrong }: YearData): Block
 type Silver = YearData['silver'];
 
 const openLines = (each: Silver['each'], of: string): Block[] =>
-  each.flatMap(({ called: name, notToldBy }) =>
-    notToldBy.length > 0 ? [small(w.openIn(`${of}, ${name}`, called(notToldBy)))] : [],
+  each.flatMap(({ called: name, ratio, notToldBy }) =>
+    notToldBy.length > 0
+      ? [small(w.openIn(`${of}, ${name}`, ratio !== notDetermined, called(notToldBy)))]
+      : [],
   );
 
 export function silverBlocks({ silver, agents }: YearData): Block[] {

@@ -122,7 +122,8 @@ export const yearPaperWords = {
   perSilver: { Cu: 'Copper to waste', Ni: 'Nickel to waste', waste: 'Waste' },
   notWeighed: (names: readonly string[]) =>
     `Silver not weighed: ${joined(names)}. Nothing of it is counted here.`,
-  openIn: (called: string, names: readonly string[]) => `${called}: at least. Not told by ${joined(names)}.`,
+  openIn: (called: string, known: boolean, names: readonly string[]) =>
+    `${called}: ${known ? 'at least' : notDetermined}. Not told by ${joined(names)}.`,
   agents: 'Used for treating',
   agent: 'As sold',
   treatments: 'treatments',

@@ -70,7 +70,7 @@ export function KindRows({ year, account }: YearPart) {
               key={id}
               mark={<Mark kind="unknown" />}
               title={codeOf(state.value, id)}
-              second={w.found(1)}
+              second={w.found}
               figure={<span>{w.noMass}</span>}
               href={`#/containers/${id}`}
             />

@@ -12,11 +12,8 @@ export const yearWords = {
   nothingArose: 'No waste was logged in this year.',
   besides: 'Not counted in it',
   atLeast: (n: number) => (n === 1 ? 'At least: 1 waste has no mass' : `At least: ${n} wastes have no mass`),
-  noMass: 'no mass known',
-  found: (n: number) =>
-    n === 1
-      ? '1 vessel was found and nobody knows what is in it'
-      : `${n} vessels were found and nobody knows what is in them`,
+  noMass: 'no mass',
+  found: 'Found; nobody knows what is in it',
   left: 'Handed over',
   nothingLeft: 'Nothing was handed over in this year.',
   took: (day: string, who: string) => `${day}, ${who}`,

@@ -148,6 +148,7 @@ const life = {
   levelWhy: lazyScreen(() => import('../screens/containers/level-why').then((m) => m.LevelWhy)),
   whichEntry: lazyScreen(() => import('../screens/containers/level-why').then((m) => m.WhichEntry)),
   water: lazyScreen(() => import('../screens/containers/water-lost').then((m) => m.WaterLost)),
+  labReport: lazyScreen(() => import('../screens/lab-report/lab-report').then((m) => m.LabReport)),
   foundLater: lazyScreen(() => import('../screens/batches/found-later').then((m) => m.FoundLater)),
 };
 
@@ -243,6 +244,7 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['containers/:id/level/why', life.levelWhy],
   ['containers/:id/level/entry', life.whichEntry],
   ['containers/:id/water', life.water],
+  ['containers/:id/lab-report', life.labReport],
   ['containers/:id/meets', MeetsScreen],
   ['containers/:id/label', labels.make],
   ['containers/:id/candidates', candidates.all],

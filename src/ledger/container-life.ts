@@ -103,6 +103,7 @@ export type Doing =
   | 'move-all'
   | 'say-what-it-is'
   | 'read-level'
+  | 'lab-report'
   | 'water-lost'
   | 'change-vessel'
   | 'hand-over'
@@ -143,6 +144,7 @@ function sensible(state: State, container: ContainerState): Readonly<Record<Doin
     'hand-over': here && (!nothing || doubted),
     'take-out': here && !nothing,
     'read-level': here,
+    'lab-report': here && (!nothing || doubted),
     'proof-filed': !here && proofFiledAt === null,
     'came-back': !here,
     mended: here && damagedSince !== null,

@@ -4,7 +4,7 @@ import { spreadFor } from '../chemistry/evidence';
 import { between, type Figure, given, read } from '../quantities/figure';
 import { inUnit } from '../quantities/quantity';
 import { evidence } from '../reference/tables';
-import type { ElementLevels, Levels } from '../rules/element-levels';
+import type { Element, ElementLevels, Levels } from '../rules/element-levels';
 import type { LabReported, LabResult } from './entries/lab-reports';
 import type { ReportState, Told } from './state';
 
@@ -56,17 +56,22 @@ const reported = (told: ReportState, result: LabResult, index: number): Reported
   figure: figureOf(told, index, result, result.in === 'total' ? 'mg/kg' : 'mg/L'),
 });
 
+/** By the day of the sample, the newest last; of one day as they were told. */
+export const bySample = (reports: readonly ReportState[]): readonly ReportState[] =>
+  reports.toSorted((a, b) => a.body.sampledOn.localeCompare(b.body.sampledOn));
+
 /** What holds of all reports: of each element and kind the one of the newest sample, none of what was in it before. */
 export function resultsNow(reports: readonly ReportState[]): readonly Reported[] {
   const found = new Map<string, Reported>();
-  const inOrder = reports
-    .filter(({ staleSince }) => staleSince === null)
-    .toSorted((a, b) => (a.body.sampledOn < b.body.sampledOn ? -1 : 1));
-  for (const told of inOrder)
+  for (const told of bySample(reports).filter(({ staleSince }) => staleSince === null))
     for (const [index, result] of told.body.results.entries())
       found.set(`${result.element} ${result.in}`, reported(told, result, index));
   return [...found.values()];
 }
+
+/** What a laboratory looked for in what is in it now, in whatever way. */
+export const reportedElements = (reports: readonly ReportState[]): ReadonlySet<Element> =>
+  new Set(resultsNow(reports).map(({ result }) => result.element));
 
 /** The levels with what was reported of this container; what was measured of all of it is open no longer. */
 export function withReports(levels: ElementLevels, reports: readonly ReportState[]): ElementLevels {
@@ -79,7 +84,7 @@ export function withReports(levels: ElementLevels, reports: readonly ReportState
         .filter(({ result }) => result.in === where)
         .map(({ result, figure }) => [result.element, figure as Figure<U>] as const),
     ]);
-  const measured = new Set(found.map(({ result }) => result.element));
+  const measured = reportedElements(reports);
   return {
     ...levels,
     filtered: inside('filtered', levels.filtered),

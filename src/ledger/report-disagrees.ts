@@ -3,7 +3,8 @@
  * wastes tell; which of the two is wrong, a person has to find out.
  */
 import { between } from '../chemistry/disagreement';
-import type { Figure } from '../quantities/figure';
+import { plus } from '../quantities/expression';
+import { type Figure, workedOut } from '../quantities/figure';
 import type { Element } from '../rules/element-levels';
 import { contentsOf, tellsNothing } from './container-load';
 import { mixtureFrom } from './container-mixture';
@@ -14,9 +15,8 @@ import { wasteKinds } from './waste-kinds';
 export type ReportDisagrees = {
   readonly element: Element;
   readonly entryId: string;
-  readonly reported: Figure<'mg/L'>;
-  /** By what was logged of its wastes. */
-  readonly byWastes: Figure<'mg/L'>;
+  /** By what was logged of its wastes, in the unit of the report. */
+  readonly byWastes: Figure;
 };
 
 /** What the wastes in it come to, without any report. Where one of them does not tell, there is at least so much. */
@@ -32,7 +32,7 @@ export function reportDisagreements(state: State, container: ContainerState): re
   const filtered = resultsNow(container.reports).filter(({ result }) => result.in === 'filtered');
   const levels = filtered.length === 0 ? null : byWastesIn(state, container);
   if (levels === null) return [];
-  return filtered.flatMap(({ told, result: { element }, figure }): ReportDisagrees[] => {
+  return filtered.flatMap(({ told, result: { element, level }, figure }): ReportDisagrees[] => {
     const [reported, byWastes] = [figure as Figure<'mg/L'>, levels.filtered.get(element)];
     if (!byWastes) return [];
     const apart = between<'mg/L'>(
@@ -44,6 +44,14 @@ export function reportDisagreements(state: State, container: ContainerState): re
         ...(levels.open.includes(element) ? { atLeast: true } : {}),
       },
     );
-    return apart ? [{ element, entryId: told.entryId, reported, byWastes }] : [];
+    if (!apart) return [];
+    const { sentence } = byWastes;
+    return [
+      {
+        element,
+        entryId: told.entryId,
+        byWastes: workedOut({ sentence, unit: level.unit, formula: plus(byWastes) }),
+      },
+    ];
   });
 }

@@ -1,5 +1,6 @@
 /** After a try to go on, faults show at every field and the first one has the focus, wherever it is on the page. */
 import { useEffect, useState } from 'preact/hooks';
+import type { FiledPaper } from '../ledger/entries/files';
 import type { Photo } from '../ledger/entries/photos';
 import { words } from './words';
 
@@ -25,6 +26,9 @@ export const given = <K extends string>(key: K, text: string): { readonly [P in 
 /** None is left out likewise. */
 export const givenPhotos = (photos: readonly Photo[]): { readonly photos?: Photo[] } =>
   photos.length === 0 ? {} : { photos: [...photos] };
+
+export const givenFiles = (files: readonly FiledPaper[]): { readonly files?: FiledPaper[] } =>
+  files.length === 0 ? {} : { files: [...files] };
 
 /** Whether a form has no fault. */
 export const faultless = (faults: Readonly<Record<string, string | undefined>>): boolean =>

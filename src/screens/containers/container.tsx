@@ -2,6 +2,7 @@
 
 import { containerFigures } from '../../ledger/container-figures';
 import { lifeOf, mayBeDone } from '../../ledger/container-life';
+import { reportedElements } from '../../ledger/lab-levels';
 import type { ContainerState, State } from '../../ledger/state';
 import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
@@ -13,6 +14,7 @@ import { CandidatesDoor } from '../candidates/door';
 import { ClosedFindings } from '../findings/rows';
 import { Frame } from '../frame';
 import { LoadDoor } from '../hand-overs/load-door';
+import { Reported } from '../lab-report/reported';
 import { PhotoStrip } from '../photos/photo-strip';
 import { useShell } from '../shell';
 import { words } from '../words';
@@ -109,12 +111,13 @@ export function ContainerScreen({ at }: { readonly at: Readonly<Record<string, s
             <LoadTable figures={figures} containerId={containerId} />
           </Part>
           <Part width="edge">
-            <NotDetermined figures={figures} />
+            <NotDetermined figures={figures} reported={reportedElements(container.reports)} />
             <Volumes {...props} />
           </Part>
         </>
       )}
       <Residues {...props} />
+      <Reported {...props} />
       {here && figures.load && <BaseRows {...props} />}
       {here && <ContainerTreatment {...props} />}
       <ContainerMovements {...props} />

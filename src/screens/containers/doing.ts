@@ -8,6 +8,7 @@ const pages: Readonly<Partial<Record<Doing, string>>> = {
   'move-all': 'move-all',
   'say-what-it-is': 'what-it-is',
   'read-level': 'level',
+  'lab-report': 'lab-report',
   'water-lost': 'water',
   'change-vessel': 'change',
 };

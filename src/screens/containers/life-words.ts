@@ -31,6 +31,7 @@ export const doingWords: Readonly<Record<Doing, { readonly short: string; readon
   'move-all': { short: 'Move all of it over', second: 'Into a sound, empty container' },
   'say-what-it-is': { short: 'Say what it is', second: 'Who says so, and how they know' },
   'read-level': { short: 'Read the level', second: 'Set against what the record says' },
+  'lab-report': { short: 'A laboratory’s report', second: 'What it found in a sample of all of it' },
   'water-lost': { short: 'Water went off', second: 'What is dissolved stays, in less liquid' },
   'change-vessel': { short: 'Change the vessel', second: 'Cap, tray, place, material, capacity, photos' },
   closed: { short: 'It is closed for good' },

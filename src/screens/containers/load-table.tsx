@@ -145,8 +145,16 @@ export function LoadTable({ figures, containerId }: Props) {
 }
 
 /** What nothing in it tells. Rows from edge to edge, beside a table that is not. */
-export function NotDetermined({ figures }: Pick<Props, 'figures'>) {
-  const untold = figures.metals.filter((m) => !m.all).map((m) => metals[m.metal].name);
+export function NotDetermined({
+  figures,
+  reported,
+}: Pick<Props, 'figures'> & {
+  /** What a laboratory looked for in it: told elsewhere on the page. */
+  readonly reported: ReadonlySet<string>;
+}) {
+  const untold = figures.metals
+    .filter((m) => !m.all && !reported.has(m.metal))
+    .map((m) => metals[m.metal].name);
   return (
     <Rows>
       {!figures.acid.figure && (

@@ -1,15 +1,19 @@
 /** Words for the single statements of an entry: what each is called, how it reads, and in which order they stand. */
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Body, PlainBody } from '../../ledger/entries/body';
+import type { LabResult } from '../../ledger/entries/lab-reports';
 import type { RuleName } from '../../ledger/entries/local-rules';
 import type { Priced } from '../../ledger/entries/prices';
 import type { State } from '../../ledger/state';
+import { nameOfElement } from '../../paperwork/element-names';
+import { foundIn } from '../../paperwork/lab-words';
 import { ruleNames } from '../../paperwork/rule-words';
 import { type DecimalSign, formatWritten } from '../../quantities/format';
 import { metals } from '../../reference/tables';
 import { checklists } from '../../safety/checklists';
 import { chargeWords, recoveryWords } from '../batches/account-words';
 import { eraWords } from '../batches/words';
+import { labWords } from '../lab-report/words';
 import { streamName } from '../words';
 import { clockName, clockText } from './clock-words';
 import {
@@ -111,6 +115,7 @@ const parts: Readonly<Record<string, string>> = {
   agreed: 'as the collector has it',
   document: 'number of the paper',
   treatedHow: 'what was done with it',
+  sampledOn: 'day of the sample',
   paper: 'which paper',
   period: 'days',
 };
@@ -150,10 +155,18 @@ function dischargePart(body: unknown, [of, value, key]: Path): string | undefine
 const askOf = (look: unknown): string =>
   [...checklists.values()].flatMap(({ items }) => items).find(({ id }) => id === look)?.ask ?? 'own look';
 
+/** What a laboratory found, by its element and what it was found in. */
+function labPart(body: unknown, [of, place]: Path): string | undefined {
+  if (of !== 'results' || place === undefined || at(body, ['kind']) !== 'lab-reported') return undefined;
+  const { element, in: where, below } = at(body, [of, place]) as LabResult;
+  const name = capital(nameOfElement(element) ?? element);
+  return `${name} ${below ? labWords.noneDownTo(foundIn[where]) : labWords.in(foundIn[where])}`;
+}
+
 /** @example partText(body, ['liquid', 'findings', 0, 'concentration']) // 'Copper (photometer)' */
 export function partText(body: unknown, path: Path): string {
-  const ofDischarge = dischargePart(body, path);
-  if (ofDischarge) return ofDischarge;
+  const own = dischargePart(body, path) ?? labPart(body, path);
+  if (own) return own;
   if (path[0] === 'looks' && path[2] === 'seen')
     return capital(String(at(body, ['looks', path[1] ?? 0, 'look'])).replaceAll('-', ' '));
   if (path[0] === 'readings') {
@@ -323,6 +336,8 @@ export function worthSaying(body: Body, { path }: Leaf): boolean {
   if (key === 'found') return last !== 'findingId' && last !== 'look';
   if (body.kind === 'walk-finished' && key === 'list') return last === 'title';
   if (key === 'readings') return last !== 'look';
+  // Element, what it was in and whether none was found stand with the level.
+  if (body.kind === 'lab-reported' && key === 'results') return last === 'level';
   // Of a look at a test: what was seen, under the name of the look.
   if (key === 'looks') return last === 'seen';
   if (body.kind === 'entry-corrected' || body.kind === 'entry-withdrawn')

@@ -11,13 +11,20 @@ export type SchemeWords = {
   readonly said: readonly AnswerState[];
 };
 
-/** What goes with the load: not what is only asked of it before it goes to land. */
-const asked: readonly Scheme[] = ['transport', 'waste-list', 'rcra', 'california', 'eu-hp', 'clp'];
+/** What goes with the load, in this order: not what is only asked of it before it goes to land. */
+export const schemesAsked: readonly Scheme[] = [
+  'transport',
+  'waste-list',
+  'rcra',
+  'california',
+  'eu-hp',
+  'clp',
+];
 
 /** Laws that ask nothing of it are left out. */
 export function stillToSay(container: ContainerState, all: ContainerCandidates): readonly SchemeWords[] {
   const proposed = new Map(bySchemes(all));
-  return asked.flatMap((scheme) => {
+  return schemesAsked.flatMap((scheme) => {
     const said = acceptedNow(container, scheme);
     const open = (proposed.get(scheme) ?? []).filter(
       (one) =>

@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { Button } from '../../ui/button';
 import { Fault } from '../fault';
 import { Made } from './made';
+import { pagesAbout } from './pages-about';
 import type { SetBegun } from './set-draft';
 import { setWords as w } from './set-words';
 import { PaperUnderWay } from './under-way';
@@ -23,7 +24,7 @@ export function useMakeSet({ form, wanted }: SetBegun) {
       <Button
         look="primary"
         voice="serif"
-        second={w.gaps}
+        second={w.makeItSecond(pagesAbout(wanted))}
         onTap={() => void make({ kind: 'disposal', wanted })}
       >
         {w.makeIt}

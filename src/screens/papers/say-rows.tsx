@@ -1,7 +1,7 @@
 /** Who must still say yes: codes that wait for a word, what the place has not said, then what somebody said. */
 import type { Scheme } from '../../ledger/entries/candidates';
 import type { ContainerState, State } from '../../ledger/state';
-import type { SchemeWords } from '../../ledger/still-to-say';
+import { type SchemeWords, schemesAsked } from '../../ledger/still-to-say';
 import { codeText } from '../../paperwork/candidate-words';
 import { formatWritten } from '../../quantities/format';
 import { unbroken } from '../../ui/figure-value';
@@ -33,19 +33,17 @@ function listed(all: readonly string[]): string {
 const codesOf = ({ containers }: Line): string => listed(containers.map(({ body }) => unbroken(body.code)));
 
 /** Waiting codes law by law, with the containers that would leave under them. */
-function waitingLines(containers: readonly ContainerState[], said: Said): ReadonlyMap<Scheme, Line> {
-  const lines = new Map<Scheme, Line>();
-  for (const container of containers)
-    for (const { scheme, waiting } of said.get(container.body.containerId) ?? []) {
-      if (waiting.length === 0) continue;
-      const line = lines.get(scheme) ?? noLine;
-      lines.set(scheme, {
-        codes: each([...line.codes, ...waiting]),
-        containers: [...line.containers, container],
-      });
-    }
-  return lines;
-}
+const waitingLines = (containers: readonly ContainerState[], said: Said) =>
+  schemesAsked.flatMap((scheme) => {
+    const lines = containers.flatMap((container) =>
+      (said.get(container.body.containerId) ?? []).flatMap((one) =>
+        one.scheme === scheme && one.waiting.length > 0 ? [{ container, codes: one.waiting }] : [],
+      ),
+    );
+    if (lines.length === 0) return [];
+    const codes = each(lines.flatMap((line) => line.codes));
+    return [{ scheme, codes, containers: lines.map(({ container }) => container) }];
+  });
 
 type SaidLine = Line & { readonly scheme: Scheme; readonly saidBy: string; readonly saidOn: string };
 
@@ -99,7 +97,7 @@ export function SayRows({ containers, said, onOpen }: SayRowsProps) {
   const forWhich = (line: Line) => (containers.length === 1 ? '' : codesOf(line));
   return (
     <Rows label={w.sayTitle}>
-      {[...waitingLines(containers, said)].map(([scheme, line]) => (
+      {waitingLines(containers, said).map(({ scheme, ...line }) => (
         <Row
           key={scheme}
           mark={<Mark kind="candidate" />}

@@ -130,6 +130,16 @@ describe('the tables of a disposal paper', () => {
         ).toEqual([]);
   });
 
+  test('say "not determined" of a container that no rule can be put to', async () => {
+    const { data } = await made('.');
+    const containers = data.containers.map(({ laws: _, ...c }) => c);
+    const open = rowsOf(tablesOf({ ...data, containers }, '.'), 'programs', 'not-determined');
+    expect(open.map(({ container, what, decides }) => [container, what, decides])).toEqual([
+      ['C-07', 'not determined', 'not determined'],
+      ['C-02', 'not determined', 'not determined'],
+    ]);
+  });
+
   test('leave no container, substance, candidate, number, rule, entry, flag or line of the working out', async () => {
     const { data, files } = await made(',');
     const count = (of: (c: DisposalData['containers'][number]) => number): number =>

@@ -1,5 +1,5 @@
 /** What is wrong or doubtful before containers leave together: told, and never in the way. */
-import { flags } from '../../ledger/flags';
+import { type Flag, flags } from '../../ledger/flags';
 import { apartAmong } from '../../ledger/readiness';
 import type { State } from '../../ledger/state';
 import { citedBehind, saidBy } from '../../safety/must-not-meet/words';
@@ -19,12 +19,12 @@ export type Before = {
   readonly href?: string;
 };
 
-function ofContainer(state: State, containerId: string): readonly Before[] {
+function ofContainer(state: State, all: readonly Flag[], containerId: string): readonly Before[] {
   const container = state.containers.get(containerId);
   if (!container) return [];
   const code = unbroken(container.body.code);
   const href = `#/containers/${containerId}`;
-  const flagged = flags(state)
+  const flagged = all
     .filter(({ about, code: of }) => about.containerId === containerId && of !== 'load-came-back')
     .map((flag, i) => ({
       key: `${containerId}${flag.code}${i}`,
@@ -64,7 +64,7 @@ function together(state: State, chosen: readonly string[]): readonly Before[] {
   }));
 }
 
-export const beforeItLeaves = (state: State, chosen: readonly string[]): readonly Before[] => [
-  ...together(state, chosen),
-  ...chosen.flatMap((id) => ofContainer(state, id)),
-];
+export function beforeItLeaves(state: State, chosen: readonly string[]): readonly Before[] {
+  const all = flags(state);
+  return [...together(state, chosen), ...chosen.flatMap((id) => ofContainer(state, all, id))];
+}

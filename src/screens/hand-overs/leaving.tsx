@@ -1,5 +1,6 @@
 /** A container to tick as leaving: the drawn vessel, how much by the record, and another amount where the collector has one. */
 
+import { useMemo } from 'preact/hooks';
 import { isDoubted } from '../../ledger/container-life';
 import type { ContainerState } from '../../ledger/state';
 import { seenIn } from '../../ledger/whole-of';
@@ -39,16 +40,19 @@ type Props = {
 
 export function Leaving({ container, chosen, onChoose, theirs, onTheirs, tried }: Props) {
   const { state } = useShell();
+  const now = state.value;
+  // A key typed anywhere in the form draws all of them.
+  const drawing = useMemo(() => vesselDrawing(now, container), [now, container]);
   const code = unbroken(container.body.code);
   const aside = container.leavingSince === null ? '' : `, ${w.setAside}`;
   return (
     <li class={styles.choice}>
       <span class={styles.vessel}>
-        <Vessel {...vesselDrawing(state.value, container)} code={undefined} scale={scale} />
+        <Vessel {...drawing} code={undefined} scale={scale} />
       </span>
       <Tick
         label={`${code}${aside}`}
-        second={`${contentsText(state.value, container)}. ${useByRecord(container)}`}
+        second={`${contentsText(now, container)}. ${useByRecord(container)}`}
         checked={chosen}
         onChange={onChoose}
       />

@@ -163,9 +163,16 @@ function labPart(body: unknown, [of, place]: Path): string | undefined {
   return `${name} ${below ? labWords.noneDownTo(foundIn[where]) : labWords.in(foundIn[where])}`;
 }
 
+/** Of several containers of a load: which of them. */
+function loadPart([of, n, key]: Path): string | undefined {
+  if (of !== 'containers' || typeof n !== 'number' || typeof key !== 'string') return undefined;
+  const which = `Container ${n + 1}`;
+  return key === 'containerId' ? which : `${which}: ${parts[key] ?? spaced(key)}`;
+}
+
 /** @example partText(body, ['liquid', 'findings', 0, 'concentration']) // 'Copper (photometer)' */
 export function partText(body: unknown, path: Path): string {
-  const own = dischargePart(body, path) ?? labPart(body, path);
+  const own = dischargePart(body, path) ?? labPart(body, path) ?? loadPart(path);
   if (own) return own;
   if (path[0] === 'looks' && path[2] === 'seen')
     return capital(String(at(body, ['looks', path[1] ?? 0, 'look'])).replaceAll('-', ' '));

@@ -4,6 +4,7 @@ import { phFromAcid, phRead } from '../chemistry/ph-from-acid';
 import type { Figure } from '../quantities/figure';
 import { rcra } from '../reference/rcra-tables';
 import type { StreamKind } from '../safety/stream-kind';
+import { phReport } from './lab-levels';
 import type { ContainerState, Happening, State } from './state';
 import { wasteKinds } from './waste-kinds';
 
@@ -75,10 +76,7 @@ function readInPot(state: State, { body: { containerId } }: ContainerState): Fig
 
 /** Of the newest sample that a laboratory had, while what was sampled is what is in it. */
 function reportedPh({ reports }: ContainerState): Figure<'1'> | undefined {
-  const told = reports
-    .filter(({ body, staleSince }) => body.ph && staleSince === null)
-    .toSorted((a, b) => (a.body.sampledOn < b.body.sampledOn ? -1 : 1))
-    .at(-1);
+  const told = phReport(reports);
   return told?.body.ph && phRead({ ph: told.body.ph, instrument: 'meter' }, `entry/${told.entryId}/ph`);
 }
 

@@ -60,10 +60,16 @@ const reported = (told: ReportState, result: LabResult, index: number): Reported
 export const bySample = (reports: readonly ReportState[]): readonly ReportState[] =>
   reports.toSorted((a, b) => a.body.sampledOn.localeCompare(b.body.sampledOn));
 
+const stillHolds = ({ staleSince }: ReportState): boolean => staleSince === null;
+
+/** The newest that still holds and has a pH. */
+export const phReport = (reports: readonly ReportState[]): ReportState | undefined =>
+  bySample(reports).findLast((told) => stillHolds(told) && told.body.ph);
+
 /** What holds of all reports: of each element and kind the one of the newest sample, none of what was in it before. */
 export function resultsNow(reports: readonly ReportState[]): readonly Reported[] {
   const found = new Map<string, Reported>();
-  for (const told of bySample(reports).filter(({ staleSince }) => staleSince === null))
+  for (const told of bySample(reports).filter(stillHolds))
     for (const [index, result] of told.body.results.entries())
       found.set(`${result.element} ${result.in}`, reported(told, result, index));
   return [...found.values()];

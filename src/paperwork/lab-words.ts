@@ -8,3 +8,23 @@ export const foundIn: Readonly<Record<LabResult['in'], string>> = {
   tclp: 'the TCLP extract',
   wet: 'the WET extract',
 };
+
+/** On the sheet of a container. */
+export const labWords = {
+  title: 'What a laboratory found',
+  element: 'Element',
+  in: 'Found in',
+  level: 'Level',
+  reportHead: 'Report',
+  sample: 'Sample of',
+  ph: 'pH',
+  phBy: (value: string, laboratory: string, day: string) => `${value}, by ${laboratory}, sample of ${day}`,
+  noneDownTo: (level: string) => `none found down to ${level}`,
+  report: (laboratory: string, number: string | undefined) =>
+    number === undefined ? laboratory : `${laboratory}, no. ${number}`,
+  ofBefore: (day: string) => `${day}: of what was in it before`,
+  /** Where the wastes tell nothing and a laboratory does. */
+  seeBelow: 'see what a laboratory found',
+  disagrees: (element: string, byWastes: string) =>
+    `${element}: by what is known of its wastes ${byWastes}. The two disagree beyond their uncertainty.`,
+} as const;

@@ -1,5 +1,6 @@
 /** Tables of what is in the containers: the containers, what is dissolved, wet solids, bases, what must not meet. */
 import type { ContainerData, DisposalData } from '../disposal/disposal-data';
+import { foundIn } from '../lab-words';
 import { notDetermined } from '../words';
 import { each, type In, listed, textColumn, whichContainer } from './disposal-rows';
 import { figureColumns } from './figure-columns';
@@ -140,6 +141,53 @@ const composition: TableOf<In<Substance>> = {
   ],
 };
 
+type Report = NonNullable<ContainerData['labReports']>[number];
+type Found = { readonly report: Report; readonly result: Report['results'][number] };
+
+const found: TableOf<In<Found>> = {
+  name: 'laboratory',
+  says: 'One row an element that a laboratory looked for in a sample of all that is in a container.',
+  columns: [
+    ...whichContainer,
+    textColumn('element', 'Name of the element.', ({ it }) => it.result.element),
+    textColumn('symbol', 'Its symbol.', ({ it }) => it.result.symbol),
+    textColumn(
+      'found in',
+      'What it was found in: the waste as it is, the filtered liquid, the extract of a leaching test.',
+      ({ it }) => foundIn[it.result.in],
+    ),
+    {
+      name: 'level',
+      says: 'The level as reported; where none was found, the level down to which none was.',
+      kind: 'number',
+      unit: { in: 'level unit' },
+      of: ({ it }) => it.result.amount.value,
+    },
+    textColumn('level unit', 'Unit of the column "level".', ({ it }) => it.result.amount.unit),
+    textColumn('none found', 'Whether none was found: yes or no.', ({ it }) =>
+      it.result.noneFound ? 'yes' : 'no',
+    ),
+    ...figureColumns<In<Found>>(
+      'by its wastes',
+      'what was logged of its wastes comes to, where that contradicts the report',
+      ({ it }) => it.result.byWastes ?? none,
+    ),
+    textColumn('laboratory', 'Who found it.', ({ it }) => it.report.laboratory),
+    textColumn('report number', 'Number of the report.', ({ it }) => it.report.number),
+    {
+      name: 'sample of',
+      says: 'The day that the sample was taken.',
+      kind: 'day',
+      of: ({ it }) => it.report.sampledOn,
+    },
+    textColumn(
+      'of what is in it now',
+      'Whether it is of what is in the container now: yes or no.',
+      ({ it }) => (it.report.ofNow ? 'yes' : 'no'),
+    ),
+  ],
+};
+
 type Residue = ContainerData['residues'][number];
 
 const solids: TableOf<In<Residue>> = {
@@ -213,6 +261,12 @@ export const containerTables = (data: DisposalData): readonly Table[] => [
   filled(
     composition,
     each(data, (c) => c.substances),
+  ),
+  filled(
+    found,
+    each(data, ({ labReports = [] }) =>
+      labReports.flatMap((report) => report.results.map((result) => ({ report, result }))),
+    ),
   ),
   filled(
     solids,

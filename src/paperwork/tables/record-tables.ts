@@ -1,9 +1,9 @@
 /** Tables of what stands behind a disposal paper: what it says of itself, flags, entries, local rules, the working. */
 import type { DisposalData, WorkingLine } from '../disposal/disposal-data';
-import { each, type In, listed, textColumn, whichContainer } from './disposal-rows';
-import { figureColumns } from './figure-columns';
+import { each, type In, textColumn, whichContainer } from './disposal-rows';
 import { plainText } from './plain';
 import { filled, none, type Table, type TableOf } from './table';
+import { lineName, workingColumns } from './working-columns';
 
 type Fact = readonly [what: string, says: string];
 
@@ -29,6 +29,8 @@ const factsOf = ({ workshop, lastEntry, ...data }: DisposalData): readonly Fact[
   ['emergency number', workshop.emergencyNumber],
   ['authority', workshop.authority],
   ['collector', workshop.collector],
+  ['collector licence', workshop.collectorLicence],
+  ['telephone', workshop.telephone],
   ['counter for hazardous waste', workshop.hazardousWasteCounter],
   ['content hash (SHA-256)', data.contentHash],
   ['last entry of the record', `${lastEntry.number}`],
@@ -84,26 +86,10 @@ const working: TableOf<Worked> = {
   name: 'working',
   says: 'The working of every figure, one row a line: each stands on lines above it.',
   columns: [
-    textColumn(
-      'line',
-      'E and a number: evidence; P: a published value; W: worked out.',
-      ({ line }) => line.id,
-    ),
+    lineName,
     textColumn('container', 'Container for whose sake it was worked out first.', ({ code }) => code),
     textColumn('container id', 'Its identifier in the record.', ({ line }) => line.containerId),
-    textColumn('gives', 'What the line gives.', ({ line }) => line.sentence),
-    textColumn(
-      'formula',
-      'The formula with the numbers put in, as on the paper.',
-      ({ line }) => line.formula,
-    ),
-    textColumn('from', 'Lines that it is worked out from.', ({ line }) => listed(line.from, ' ')),
-    ...figureColumns<Worked>('', 'the result', ({ line }) => line.result).slice(0, -1),
-    textColumn('how known', 'How it is known.', ({ line }) => line.howKnown),
-    textColumn('sources', 'Where it is from, and how well that is known.', ({ line }) =>
-      listed(line.sources.map(({ title, status }) => `${title} (${status})`)),
-    ),
-    textColumn('note', 'What stays to be said about it.', ({ line }) => line.note),
+    ...workingColumns,
   ],
 };
 

@@ -4,14 +4,19 @@ import type { Days } from '../../ledger/year-flows';
 import type { DrawingBlock } from '../../paperwork/document';
 import { plotBlock } from '../../paperwork/pdf/plots';
 import { renderPdf } from '../../paperwork/pdf/render';
+import { aboutOf, archiveOf } from '../../paperwork/tables/archive';
+import { fileWords } from '../../paperwork/tables/read-me';
+import { tableFiles } from '../../paperwork/tables/tables-of';
 import { yearData } from '../../paperwork/year/gather-year';
+import type { YearData } from '../../paperwork/year/year-data';
 import { attachmentOf, fileName, yearPaper } from '../../paperwork/year/year-paper';
+import { yearTables } from '../../paperwork/year/year-tables';
 import { yearPaperWords } from '../../paperwork/year/year-words';
 import type { DecimalSign } from '../../quantities/format';
 import { plotGeometry } from '../../ui/plot/plot-geometry';
 import type { PlotSpec } from '../../ui/plot/plot-spec';
 import type { Maker } from '../papers/jobs';
-import { paperFile } from '../papers/making';
+import { type PaperFile, paperFile } from '../papers/making';
 import type { Sheet } from '../papers/sheet';
 import { hasPlot, metalsPlot, monthsPlot } from './plot';
 import { yearWords as w } from './words';
@@ -36,6 +41,14 @@ function plotsOf(account: YearAccount, told: readonly string[], sign: DecimalSig
   return [...drawn(waste, w.plotCaption(waste.title)), ...drawn(metalsPlot(metals, sign))];
 }
 
+/** The paper, its data and its tables in one file. @param sign of whoever opens the tables in a spreadsheet */
+function archived(data: YearData, pdf: PaperFile, json: PaperFile, sign: DecimalSign): PaperFile {
+  const tables = tableFiles(yearTables(data), sign, data.demo);
+  const files = [{ ...pdf, says: fileWords.pdf }, { ...json, says: fileWords.json }, ...tables];
+  const about = aboutOf(data, yearPaperWords.title, json.name);
+  return paperFile(archiveOf(files, about), json.name.replace(/json$/, 'zip'), 'application/zip');
+}
+
 export const makeYear: Maker<YearWanted> = async (wanted, common, tell, fonts) => {
   const { first, last, sheet } = wanted;
   const data = yearData({ first, last }, common, tell);
@@ -48,13 +61,12 @@ export const makeYear: Maker<YearWanted> = async (wanted, common, tell, fonts) =
   const attachment = attachmentOf(data);
   const document = yearPaper(data, { paper: sheet, plots });
   const bytes = await renderPdf(document, fonts, { attachments: [attachment], tell });
+  const pdf = paperFile(bytes, fileName(data, 'pdf'), 'application/pdf');
+  const json = paperFile(attachment.bytes, attachment.name, attachment.mime);
   return {
     containerIds: [],
     codes: [yearPaperWords.days(first, last)],
     contentHash: data.contentHash,
-    files: [
-      paperFile(bytes, fileName(data, 'pdf'), 'application/pdf'),
-      paperFile(attachment.bytes, attachment.name, attachment.mime),
-    ],
+    files: [pdf, json, archived(data, pdf, json, common.sign)],
   };
 };

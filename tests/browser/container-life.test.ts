@@ -117,7 +117,7 @@ test.each([
   await page.getByText(/^Gone since/).waitFor();
   await page.getByText('Fenwater Collection, T-114').waitFor();
   await follow(page, 'Containers');
-  await page.getByText('Gone (1)').click();
+  await page.getByText('Gone (2)').click();
   await reach(page, 'Containers');
   expectClean(page);
 });

@@ -68,8 +68,8 @@ declare module 'pdfkit' {
     endMarkedContent(): this;
 
     file(bytes: Uint8Array, options: FileOptions): unknown;
-    on(event: 'data', listener: (chunk: Uint8Array) => void): this;
-    on(event: 'end', listener: () => void): this;
+    /** Where the document writes to; null is the end. */
+    push(chunk: Uint8Array | null): boolean;
     on(event: 'error', listener: (error: Error) => void): this;
     end(): void;
   }

@@ -26,7 +26,7 @@ export interface PagesAfter {
 export interface RenderOptions {
   readonly attachments?: readonly Attachment[];
   readonly after?: PagesAfter;
-  /** How many parts are set, then how many pages are drawn. */
+  /** How many parts are set, then how many pages are drawn, then that the file is closed. */
   readonly tell?: Tell;
 }
 
@@ -74,6 +74,7 @@ function drawPages(pen: Pen, paper: PaperDocument, tag: Tag, { after, tell = unt
     pen.document.addPage({ size: [page.width, page.height], margin: 0 });
     page.draw(pen, tag);
   });
+  tell({ stage: 'closing', done: 0, of: 1 });
 }
 
 /**

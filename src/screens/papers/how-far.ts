@@ -11,9 +11,10 @@ export type HowFar = {
 /** Where on the bar a stage begins and ends, %: about as long as each takes for a set with its working (`npm run bench`). */
 const spans: Readonly<Record<Stage, readonly [from: number, to: number]>> = {
   reading: [1, 5],
-  gathering: [5, 65],
-  setting: [65, 85],
-  drawing: [85, 100],
+  gathering: [5, 35],
+  setting: [35, 70],
+  drawing: [70, 92],
+  closing: [92, 100],
 };
 
 /** Before the first word of the worker. */

@@ -41,6 +41,7 @@ export const paperWords = {
     gathering: (done: number, of: number) => `Gathering what is known: ${done} of ${of}`,
     setting: (done: number, of: number) => `Setting the text: ${done} of ${of}`,
     drawing: (done: number, of: number) => `Drawing the pages: ${done} of ${of}`,
+    closing: () => 'Closing the file',
   },
   silent:
     'Nothing has moved for half a minute. You can wait, or cancel and make it of fewer containers. Nothing is lost.',

@@ -39,7 +39,7 @@ async function asked() {
   return { common, job: { kind: 'disposal', wanted } satisfies Job };
 }
 
-const order: readonly Stage[] = ['reading', 'gathering', 'setting', 'drawing'];
+const order: readonly Stage[] = ['reading', 'gathering', 'setting', 'drawing', 'closing'];
 
 describe('a paper tells how far it is', () => {
   test('by the containers that are gathered and the pages that are drawn, each once and none before its turn', async () => {
@@ -60,6 +60,7 @@ describe('a paper tells how far it is', () => {
     ]);
     expect(of('drawing').map(({ done }) => done)).toEqual(pages.map((_, index) => index));
     expect(of('drawing')[0]?.of).toBe(pages.length);
+    expect(of('closing')).toHaveLength(1);
     const stages = told.map(({ stage }) => order.indexOf(stage));
     expect(stages).toEqual(stages.toSorted((a, b) => a - b));
   });

@@ -175,6 +175,28 @@ describe('a load', () => {
     expectClean(page);
   });
 
+  test.each([
+    { width: 412, height: 915, dark: true },
+    { width: 360, height: 800, dark: false },
+  ])('its pages fit at twice the size of text, $width px wide', async (phone) => {
+    const { page, goTo } = await offlineInWorkshop(phone);
+    await goTo('hand-overs');
+    await follow(page, /^Fenwater Collection/);
+    await titled(page, 'Left with Fenwater Collection').waitFor();
+    const load = page.url().split('#/').at(-1) ?? '';
+    for (const address of ['hand-overs', load, `${load}/proof`, `${load}/back`, 'hand-overs/new']) {
+      await goTo(address);
+      await page.evaluate(() => {
+        document.documentElement.style.fontSize = '225%';
+      });
+      await noWider(page);
+    }
+    await page.getByRole('checkbox', { name: /^C.02 / }).check();
+    await page.getByRole('checkbox', { name: /another amount/ }).check();
+    await noWider(page);
+    expectClean(page);
+  });
+
   test('is handed over by the keyboard alone, signed in letters', { timeout: 120_000 }, async () => {
     const { page, goTo } = await offlineInWorkshop();
     await goTo('hand-overs/new');

@@ -28,16 +28,9 @@ function LeftRow({ handOver, part }: PartProps) {
     back: w.back(dayText(backAt ?? now.value, now.value)),
     elsewhere: w.wentAgain,
   }[is];
-  const marks: Readonly<Record<typeof is, MarkKind | undefined>> = {
-    awaited: 'due',
-    proved: 'confirmed',
-    back: undefined,
-    elsewhere: undefined,
-  };
-  const mark = marks[is];
   return (
     <Row
-      {...(mark === undefined ? { start: 'text' as const } : { mark: <Mark kind={mark} /> })}
+      {...(is === 'proved' ? { mark: <Mark kind="confirmed" /> } : { start: 'text' as const })}
       title={codesOf(state.value, [containerId])}
       second={[says, note].filter(Boolean).join('. ')}
       figure={<span>{agreed ? amountText(agreed, sign.value) : heldText(held, sign.value)}</span>}

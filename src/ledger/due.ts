@@ -111,6 +111,12 @@ function proofOfLoad(asked: Asked, handOver: HandOverState): Due[] {
   return runs ? [{ ...runs, id: `proof/${handOverId}`, containerId: null, handOverId }] : [];
 }
 
+/** The careful day by which proof of a load must be here; null where none is awaited or no rule says when. */
+export function proofDueOf(state: State, handOver: HandOverState, now: string, zone: string): string | null {
+  const [due] = proofOfLoad({ state, now, zone, today: calendarDay(now, zone) }, handOver);
+  return due?.day ?? null;
+}
+
 /** Containers of a load that left with it, did not come back, and of which no proof is filed. */
 export const awaited = (state: State, { body, parts }: HandOverState): readonly string[] =>
   parts.flatMap(({ containerId, proofAt }) => {

@@ -31,6 +31,12 @@ const File = z.strictObject({ about: z.string(), cards: z.array(EmergencyCard) }
 
 export type EmergencyCard = z.infer<typeof EmergencyCard>;
 
+/** The act with the number in it: "Call 112. Say this:". */
+export const actOf = (
+  { do: act, call }: EmergencyCard['steps'][number],
+  number: string | undefined,
+): string => (call !== true || number === undefined ? act : act.replace(/^Call\b/, `Call ${number}`));
+
 /** By id, the most likely to be needed first. */
 export const emergencyCards: ReadonlyMap<string, EmergencyCard> = new Map(
   File.parse(file).cards.map((card) => [card.id, card]),

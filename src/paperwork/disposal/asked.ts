@@ -1,5 +1,6 @@
 /** What a disposal paper is asked for. Time, zone and names are given: nothing here reads a clock. */
 import type { Amount } from '../../ledger/entries/containers';
+import type { Signature } from '../../ledger/entries/signatures';
 import type { Held, State } from '../../ledger/state';
 import { type DecimalSign, formatNumber, formatWritten } from '../../quantities/format';
 
@@ -12,6 +13,14 @@ export type Asked = {
   readonly madeBy: string | null;
   readonly sign: DecimalSign;
   readonly demo: boolean;
+};
+
+/** What a set of disposal papers is asked for besides. */
+export type SetAsked = Asked & {
+  /** Where the book stands, for the pattern of each label; without it a sheet has none. */
+  readonly appAddress?: string | undefined;
+  /** Under the statement of the generator; null where a pen will sign it. */
+  readonly signature?: Signature | null;
 };
 
 const thin = '\u2009';

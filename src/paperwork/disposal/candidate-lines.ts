@@ -27,7 +27,8 @@ import type { WorkedLines } from './worked-lines';
 type Laws = NonNullable<ContainerData['laws']>;
 type Line = Laws['candidates'][number];
 
-function saidText(word: Word): string {
+/** Whose word it is, or that nobody said one. */
+export function saidText(word: Word): string {
   if (word.is === 'waiting') return w.nobodySaid;
   const { saidBy, saidOn, document } = word.answer.body;
   return w.wordOn[word.is](saidBy, calendarDayText(saidOn), document);
@@ -124,6 +125,13 @@ function codesSaid(container: ContainerState, lists: readonly Held[]): string | 
 
 const hazardCodes = (container: ContainerState, all: ContainerCandidates): readonly string[] =>
   labelHazardsOf(container, all)?.statements.map(({ code }) => code) ?? [];
+
+/** Symbols of the hazards that its label bears. */
+export function pictogramsOf({ state }: Asked, container: ContainerState): ContainerData['pictograms'] {
+  const all = candidatesOf(state, container);
+  if (typeof all === 'string') return [];
+  return [...(labelHazardsOf(container, all)?.pictograms ?? [])];
+}
 
 /** Class, code and transport entry for the first page, with who confirms each. */
 export function candidatesOn(asked: Asked, container: ContainerState): ContainerData['candidates'] {

@@ -2,12 +2,14 @@
 
 import { basicityStated, purityFrom } from '../../chemistry/basicity';
 import { howKnownWords } from '../../chemistry/evidence-words';
+import { molarMass } from '../../chemistry/formula';
 import type { Amount } from '../../chemistry/load';
 import { basesKept } from '../../ledger/bases-kept';
 import type { BaseFigures, ContainerFigures } from '../../ledger/container-figures';
 import type { BaseDescribed } from '../../ledger/entries/bases';
 import { evidenceBehind } from '../../ledger/evidence-behind';
-import { type Figure, mostlyKnownBy } from '../../quantities/figure';
+import { over, times } from '../../quantities/expression';
+import { type Figure, mostlyKnownBy, workedOut } from '../../quantities/figure';
 import { formatWritten, printed } from '../../quantities/format';
 import { type BaseId, bases, type Metal, metalSymbols, metals } from '../../reference/tables';
 import { dayOf, daysText } from '../dates';
@@ -16,6 +18,7 @@ import type { Asked } from './asked';
 import { dataWords as w } from './data-words';
 import type { ContainerData } from './disposal-data';
 import { streamText } from './origins';
+import { setWords } from './set-words';
 import type { WorkedLines } from './worked-lines';
 
 type Substance = ContainerData['substances'][number];
@@ -40,7 +43,20 @@ const namesOf = ({ state }: Asked, streamIds: readonly string[]): string[] => [
   ...new Set(streamIds.map((id) => streamText(state, id))),
 ];
 
-type Found = { readonly all: Amount<'g'> | Amount<'mol'>; readonly perLitre: Figure | undefined };
+type Found = {
+  readonly all: Amount<'g'> | Amount<'mol'>;
+  readonly perLitre: Figure | undefined;
+  /** Formula of what is counted in mol. */
+  readonly counted?: string;
+};
+
+/** Of all that is in the container; undefined where either is not determined. */
+function byMass(name: string, { all, counted }: Found, mass: Figure<'kg'> | null): Figure<'%'> | undefined {
+  const { figure } = all;
+  if (!figure || mass === null) return undefined;
+  const grams = counted === undefined ? figure : times(figure, molarMass(counted));
+  return workedOut({ sentence: setWords.shareOf(name.toLowerCase()), unit: '%', formula: over(grams, mass) });
+}
 
 function substance(
   asked: Asked,
@@ -48,14 +64,18 @@ function substance(
   containerId: string,
   name: string,
   symbol: string,
-  { all, perLitre }: Found,
+  found: Found,
+  mass: Figure<'kg'> | null,
   known: (figure: Figure) => Known,
 ): Substance {
+  const { all, perLitre } = found;
+  const share = byMass(name, found, mass);
   return {
     name,
     symbol,
     aLitre: perLitre ? lines.of(perLitre, containerId) : notDetermined,
     inAll: all.figure ? lines.of(all.figure, containerId) : notDetermined,
+    byMass: share ? lines.of(share, containerId) : notDetermined,
     ...(all.figure ? known(all.figure) : { howKnown: notDetermined }),
     notToldBy: namesOf(asked, all.openIn),
   };
@@ -67,6 +87,7 @@ export function substancesOf(
   lines: WorkedLines,
   containerId: string,
   figures: ContainerFigures,
+  mass: Figure<'kg'> | null,
 ): Substance[] {
   const each = metalSymbols.map((metal) => {
     const found = figures.metals.find((m) => m.metal === metal);
@@ -78,6 +99,7 @@ export function substancesOf(
       capital(metals[metal].name),
       metal,
       { all, perLitre: found?.perLitre },
+      mass,
       (figure) => knownBy(asked, figure, metal),
     );
   });
@@ -87,7 +109,8 @@ export function substancesOf(
     containerId,
     w.freeAcid,
     'HNO3',
-    { all: figures.acid, perLitre: figures.acidPerLitre },
+    { all: figures.acid, perLitre: figures.acidPerLitre, counted: 'HNO3' },
+    mass,
     (figure) => knownBy(asked, figure, 'acid'),
   );
   const nitrate = substance(
@@ -96,7 +119,8 @@ export function substancesOf(
     containerId,
     w.nitrate,
     'NO3-',
-    { all: figures.nitrate, perLitre: figures.nitratePerLitre },
+    { all: figures.nitrate, perLitre: figures.nitratePerLitre, counted: 'NO3' },
+    mass,
     () => ({ howKnown: w.workedFromAbove }),
   );
   return [...each, acid, nitrate];

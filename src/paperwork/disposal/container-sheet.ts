@@ -1,11 +1,17 @@
-/** The sheet of one container, the list of several, and the place they stand in. */
+/** The sheet of one container: a page of its own within the set. */
 import { calendarDayText } from '../dates';
-import { type Block, type Drawing, table } from '../document';
-import { notDetermined } from '../words';
+import type { Block, Drawing } from '../document';
+import { pictogram } from '../labels/pictograms';
+import { qrDrawing } from '../labels/qr-drawing';
+import { pictogramWords } from '../labels/words';
+import { capital, notDetermined } from '../words';
 import type { ContainerData, DisposalData } from './disposal-data';
+import { labBlocks } from './lab-blocks';
 import { paperWords as w } from './paper-words';
-import { dayOr, strong } from './printed';
-import { basesOf, compositionOf } from './sheet-tables';
+import { dayOr } from './printed';
+import { massText } from './quantity-text';
+import { setPaperWords as s } from './set-paper-words';
+import { compositionOf } from './sheet-tables';
 
 type Leave = Exclude<ContainerData['mustLeaveBy'], string>;
 
@@ -29,10 +35,12 @@ const factsOf = (c: ContainerData): Block => ({
     { term: w.whatItIs, says: c.whatItIs },
     { term: w.howItArose, says: c.howItArose.length === 0 ? notDetermined : c.howItArose.join(' ') },
     ...(c.treated ? [{ term: w.treatment, says: c.treated.join(' ') }] : []),
-    { term: w.state, says: w.stateText(c.state, c.colour, c.layers, c.ph) },
+    { term: w.state, says: w.stateText(c.state, c.layers) },
+    { term: w.colour, says: c.colour },
+    { term: w.ph, says: c.ph },
     {
       term: w.container,
-      says: `${w.vessel(c.capacity, c.material, c.vessel, c.cap)} ${w.standsText(c.place, c.tray)} ${w.fillText(c.fill)}`,
+      says: `${w.vessel(c.capacity, c.material, c.vessel, c.cap)} ${w.fillText(c.fill)} ${w.massText(massText(c.quantity))} ${w.standsText(c.place, c.tray)}`,
     },
     { term: w.firstIn, says: w.since(dayOr(c.firstWasteIn), mustLeave(c)) },
   ],
@@ -46,31 +54,39 @@ const mustNotMeet = (c: ContainerData): Block => ({
       : w.nevers([...new Set(c.mustNotMeet.map(({ rule }) => rule))]),
 });
 
-const candidates = (c: ContainerData): Block => ({
-  kind: 'facts',
-  facts: c.candidates.map(({ what, says }) => ({ term: w.shortOf(what), says })),
-});
+const statement = /(?:EU)?H\d{3}[A-Za-z]*/g;
 
-/** Who must confirm what: the same for every container of a workshop. */
-function confirmers({ containers }: DisposalData): string {
-  const byWho = new Map<string, Set<string>>();
-  for (const { what, confirms } of containers.flatMap(({ candidates: all }) => all))
-    byWho.set(confirms, (byWho.get(confirms) ?? new Set()).add(what.toLowerCase()));
-  return [...byWho].map(([who, whats]) => w.whoConfirms(who, [...whats])).join(' ');
+/** Each statement with its words, as far as candidates have them. */
+function inWords({ laws }: ContainerData, says: string): string {
+  const meanings = new Map(
+    (laws?.candidates ?? []).flatMap(({ code, means }) => {
+      const [name] = code.match(statement) ?? [];
+      return name === undefined || means === undefined ? [] : [[name, means.replace(/\.$/, '')] as const];
+    }),
+  );
+  return says.replace(statement, (name) => w.statement(name, meanings.get(name)));
 }
 
-const cautionOf = (data: DisposalData): Block => ({
-  kind: 'caution',
-  text: [...data.cautions, confirmers(data)].map((text, at) => ({
-    text: at === 0 ? text : ` ${text}`,
-    strong: at === 0,
-  })),
-});
+/** Where no entry is taken, the one that the rules look at first, with how it stands. */
+function nearest({ carriage }: ContainerData, says: string): string {
+  const [best] = carriage.entries;
+  if (says !== notDetermined || best === undefined) return says;
+  return s.nearest(best.number, best.name, best.class, best.packingGroup, best.standing);
+}
 
-const signatures: Block = {
-  kind: 'signatures',
-  lines: [{ label: w.generatorSigns }, { label: w.collectorSigns }],
-};
+/** As on the label. */
+const pictograms = ({ pictograms: ids }: ContainerData): readonly Drawing[] =>
+  ids.map((id) => ({ ...pictogram(id, pictogramWords[id]), printWidth: 24 }));
+
+function candidates(c: ContainerData): Block {
+  return {
+    kind: 'facts',
+    facts: c.candidates.map(({ what, says }, at) => ({
+      term: w.shortOf(what),
+      says: at === 0 ? inWords(c, says) : at === 2 ? nearest(c, says) : says,
+    })),
+  };
+}
 
 /** What is wrong or doubtful stands above everything else. */
 const flagLines = (c: ContainerData): Block[] =>
@@ -78,78 +94,50 @@ const flagLines = (c: ContainerData): Block[] =>
     ? []
     : [{ kind: 'mark', mark: 'wrong', text: [{ text: c.flags.join(' '), strong: true }] }];
 
-/** In a set of several, a sheet has its own title, and its caution says where the whole of it stands. */
-const inSet = (c: ContainerData): Block[] => [
-  { kind: 'heading', level: 1, text: w.sheetOf(c.code) },
-  { kind: 'mark', mark: 'candidate', text: [{ text: w.seeFirstPage, strong: true }] },
-];
+const openLine = ({ notDetermined: open }: ContainerData): Block => ({
+  kind: 'mark',
+  mark: 'unknown',
+  text: open.length === 0 ? s.nothingOpenHere : `${open.map(capital).join('. ')}.`,
+});
 
-/** The first page of a container; `single` when the paper's own head names it. */
-export function sheetBlocks(
-  data: DisposalData,
-  c: ContainerData,
-  drawing: Drawing | undefined,
-  single: boolean,
-): Block[] {
+const cornerOf = ({ link, code }: ContainerData): { readonly corner?: Drawing } =>
+  link === undefined ? {} : { corner: { ...qrDrawing(link, s.label(code)), printWidth: 48 } };
+
+export const sheetAnchor = ({ containerId }: ContainerData): string => `sheet ${containerId}`;
+
+export function sheetBlocks(data: DisposalData, c: ContainerData, drawing: Drawing | undefined): Block[] {
   const facts = factsOf(c);
   const head: Block = drawing
     ? {
         kind: 'columns',
-        shares: [26, 74],
+        shares: [23, 77],
         left: [{ kind: 'drawing', drawing, caption: w.drawn }],
         right: [facts],
       }
     : facts;
   return [
-    ...(single ? [] : inSet(c)),
+    {
+      kind: 'part-head',
+      title: s.sheetTitle,
+      line: `${data.workshop.name}, ${data.workshop.address}`,
+      code: c.code,
+      anchor: sheetAnchor(c),
+      ...cornerOf(c),
+    },
     ...flagLines(c),
     head,
     { kind: 'heading', level: 2, text: w.composition },
     compositionOf(c),
-    ...basesOf(data, c),
+    ...labBlocks(c),
     {
       kind: 'columns',
-      shares: [44, 56],
-      left: [{ kind: 'heading', level: 2, text: w.codes }, candidates(c)],
-      right: [{ kind: 'heading', level: 2, text: w.mustNotMeet }, mustNotMeet(c)],
-    },
-    ...(single ? [{ kind: 'together', parts: [cautionOf(data), signatures] } as const] : []),
-  ];
-}
-
-/** All containers of the paper, a row each; one signing is for all of them. */
-export function listBlocks(data: DisposalData): Block[] {
-  return [
-    { kind: 'heading', level: 1, text: w.list(data.containers.length) },
-    table(
-      [
-        { key: 'code', head: w.code, share: 10 },
-        { key: 'what', head: w.whatItIs, share: 40 },
-        { key: 'holds', head: w.holds, share: 16 },
-        { key: 'leave', head: w.mustLeaveBy, share: 16 },
-        { key: 'open', head: w.open, share: 30 },
+      left: [{ kind: 'heading', level: 2, text: w.codes, beside: pictograms(c) }, candidates(c)],
+      right: [
+        { kind: 'heading', level: 2, text: w.mustNotMeet },
+        mustNotMeet(c),
+        { kind: 'heading', level: 2, text: s.openHere },
+        openLine(c),
       ],
-      data.containers.map((c) => ({
-        kind: 'cells' as const,
-        cells: {
-          code: strong(c.code),
-          what: c.whatItIs,
-          holds: c.fill.holds,
-          leave: typeof c.mustLeaveBy === 'string' ? c.mustLeaveBy : leaveDays(c.mustLeaveBy),
-          open: openOf(c),
-        },
-      })),
-    ),
-    { kind: 'together', parts: [cautionOf(data), signatures] },
+    },
   ];
-}
-
-/** What of a container is wrong or not determined, in one cell. */
-function openOf(c: ContainerData): string {
-  const always = new Set(['Cu', 'Ni', 'HNO3']);
-  const names = c.substances
-    .filter(({ symbol, inAll }) => always.has(symbol) && inAll === notDetermined)
-    .map(({ name }) => name.toLowerCase());
-  const said = [...c.flags, ...(names.length > 0 ? [w.notKnown(names)] : [])];
-  return said.length === 0 ? w.nothingFlagged : said.join(' ');
 }

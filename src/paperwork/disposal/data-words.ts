@@ -65,6 +65,11 @@ export const dataWords = {
   ofStream: (said: string, stream: string) => `${said} (${stream})`,
   asLogged: (said: string, day: string) => `${said}, logged ${day}`,
   phOf: (value: string, instrument: string, day: string) => `${value} ${instrument}, ${day}`,
+  doubtedShort: 'Contents not known for sure',
+  empty: 'Empty by the record',
+  doubted: (byRecord: string) => `Nobody knows for sure what is in it. By the record: ${byRecord}`,
+  doubtedUntold: 'Nobody knows for sure what is in it, and the record tells of nothing.',
+  sinceWaterWentOff: (said: string) => `not determined since water went off; before that ${said}`,
   phMixed: (said: string) => `not determined as mixed; logged apart: ${said}`,
   limit: (percent: string, stated: boolean) => `${percent} % ${stated ? 'by the local rules' : '(usual)'}`,
   noneLogged,
@@ -126,8 +131,7 @@ export const dataWords = {
   },
   codesConfirmed: (codes: string, who: string) => `${codes} (confirmed by ${who})`,
   codesCandidates: (codes: string) => `${codes} (candidates)`,
-  contact: (name: string, contact: string, licence?: string) =>
-    `${name}, ${contact}${licence === undefined ? '' : `, licence ${licence}`}`,
+  contact: (name: string, contact: string) => `${name}, ${contact}`,
   cautions: [
     'Confirm with your authority or collector before anything moves.',
     '“Not determined” means not measured or not said, not zero. Ranges hold about 19 times in 20: plan by the high end.',

@@ -11,7 +11,6 @@ import {
   Hash,
   Instant,
   NotDetermined,
-  named,
   orNotDetermined,
   says,
   Text,
@@ -19,25 +18,12 @@ import {
   texts,
   told,
 } from '../described';
+import { pictogramIds } from '../labels/pictograms';
 import { noTimeRuns } from '../words';
+import { LabReportData } from './lab-data';
+import { figure, figureOrNot, PaperFigure } from './paper-figure';
+import { Apart, Carriage, Emergency, Load, Quantity, Statement } from './set-data';
 
-/** `likely`, `low`, `high` as printed; `value`, `lowValue`, `highValue` with every digit. Ranges hold about 19 times in 20. */
-export const PaperFigure = named(
-  z.strictObject({
-    likely: text('Likely value as printed: as many digits as the range allows, typographic signs.'),
-    low: text('Low end as printed, rounded outwards.'),
-    high: text('High end as printed, rounded outwards.'),
-    unit: text('Unit of all six numbers; "1" where there is none.'),
-    value: says(Digits, 'Likely value with every digit.'),
-    lowValue: says(Digits, 'Low end with every digit.'),
-    highValue: says(Digits, 'High end with every digit.'),
-    line: z.optional(text('Line of the working that it comes from; absent where no working was asked for.')),
-  }),
-  'Figure',
-  'A figure with its range, which holds about 19 times in 20. An exact one has its value at both ends.',
-);
-const figure = (sentence: string) => says(PaperFigure, sentence);
-const figureOrNot = (sentence: string) => says(orNotDetermined(PaperFigure), sentence);
 const dayOrNot = (sentence: string) => says(orNotDetermined(Day), sentence);
 
 /** What is counted by the ledger, without a range. */
@@ -54,6 +40,7 @@ const Substance = z.strictObject({
   symbol: text('Symbol of the element, or formula.'),
   aLitre: figureOrNot('In a litre of liquid.'),
   inAll: figureOrNot('In the whole container.'),
+  byMass: figureOrNot('Its share of all that is in the container, by mass.'),
   howKnown: told('What the amount goes back to, and of which day, in words.'),
   evidence: z.optional(
     says(
@@ -222,6 +209,9 @@ const Fill = z.strictObject({
 export const ContainerData = z.strictObject({
   containerId: text('Identifier of the container in the record.'),
   code: text('Code that stands on the container; hyphens are U+2011, so that it stays on one line.'),
+  link: z.optional(
+    text('The address in the pattern on its label; absent where nobody told where the book stands.'),
+  ),
   empty: says(z.boolean(), 'Whether it is empty by the record.'),
   vessel: text('Kind of vessel.'),
   capacity: text('What it can hold.'),
@@ -229,7 +219,8 @@ export const ContainerData = z.strictObject({
   cap: text('How it is closed.'),
   place: told('Where it stands.'),
   tray: told('The tray under it.'),
-  whatItIs: told('What is in it.'),
+  name: told('What is in it, in a few words.'),
+  whatItIs: told('What is in it, and what that is.'),
   howItArose: texts('How it came about: batches, steps, days.'),
   treated: z.optional(texts('What was done to it, and what follows; absent where nothing was.')),
   state: told('Liquid, solid, slurry.'),
@@ -237,6 +228,7 @@ export const ContainerData = z.strictObject({
   layers: told('Its layers.'),
   ph: told('Its pH, by what and when.'),
   fill: says(Fill, 'How full it is.'),
+  quantity: says(Quantity, 'How much is in it.'),
   firstWasteIn: dayOrNot('The day that the first waste was put in.'),
   mustLeaveBy: says(
     z.union([NotDetermined, z.literal(noTimeRuns), MustLeave]),
@@ -246,6 +238,12 @@ export const ContainerData = z.strictObject({
     z.array(Substance),
     'What is dissolved: copper and nickel first, then other metals, acid, nitrate.',
   ),
+  labReports: z.optional(
+    says(
+      z.array(LabReportData),
+      'What laboratories found in samples of all of it, the newest first; absent in papers made before it was told.',
+    ),
+  ),
   ammonia: told('Whether waste with ammonia was logged in it.'),
   chloride: told('Whether waste with chloride was logged in it.'),
   liquor: figureOrNot('Volume of the liquid.'),
@@ -254,6 +252,10 @@ export const ContainerData = z.strictObject({
   bases: says(z.array(BaseLine), 'What neutralising it would take, by each base that the workshop keeps.'),
   basesNote: text('Why no base is given, or what stays to be said about it.'),
   mustNotMeet: says(z.array(NeverLine), 'What must not meet it.'),
+  pictograms: says(
+    z.array(z.enum(pictogramIds)),
+    'Symbols of hazard by the candidates, and by what somebody confirmed.',
+  ),
   candidates: says(z.array(Candidate), 'Class, code and transport entry for the first page.'),
   laws: z.optional(
     says(
@@ -261,6 +263,8 @@ export const ContainerData = z.strictObject({
       'What the laws make of it; absent where nobody knows what is in it, and in papers made before they were told.',
     ),
   ),
+  notDetermined: texts('All that is not determined of it, in one place.'),
+  carriage: says(Carriage, 'What a transport document or a manifest asks for of it.'),
   flags: texts('What is wrong or doubtful by the record.'),
   entries: says(z.array(EntryLine), 'The entries of the record that stand behind it.'),
 });
@@ -278,8 +282,10 @@ export const Workshop = z.strictObject({
   address: told('Its address.'),
   generatorNumber: told('Its number as a generator of waste.'),
   emergencyNumber: told('Telephone for an emergency.'),
+  telephone: told('Telephone of somebody who knows the waste.'),
   authority: told('Its authority, and how to reach it.'),
-  collector: told('Its collector, how to reach it, its licence.'),
+  collector: told('Its collector, and how to reach it.'),
+  collectorLicence: told('Number of the collector’s licence.'),
   hazardousWasteCounter: told('The counter that takes hazardous waste.'),
 });
 
@@ -295,6 +301,10 @@ const content = {
   localRules: says(z.array(RuleLine), 'The local rules as somebody stated them.'),
   treatment: text('Whether treatment is allowed here.'),
   cautions: says(z.array(Text).check(z.minLength(1)), 'What everybody has to know who acts on this.'),
+  load: says(Load, 'How much there is in all.'),
+  apart: says(z.array(Apart), 'Which of the containers must be kept apart, the worst first.'),
+  statement: says(Statement, 'The statement of the generator.'),
+  emergency: says(Emergency, 'What to know and to do if something goes wrong with the load.'),
   containers: says(z.array(ContainerData).check(z.minLength(1)), 'The containers, in the order asked for.'),
   working: says(
     z.array(WorkingLine),
@@ -321,7 +331,7 @@ export const DisposalData = z.strictObject({
 });
 const DisposalContent = z.strictObject(content);
 
-export type PaperFigure = z.infer<typeof PaperFigure>;
+export type { PaperFigure } from './paper-figure';
 export type WorkingLine = z.infer<typeof WorkingLine>;
 export type ContainerData = z.infer<typeof ContainerData>;
 export type DisposalData = z.infer<typeof DisposalData>;

@@ -1,13 +1,24 @@
-/** The disposal paper of one or several containers, set from its data alone. */
+/** The set of disposal papers of one or several containers, from its data alone: cover, list, statement, sheets, what to do if it goes wrong, carriage, receipt, appendices. */
 import { momentText } from '../dates';
-import type { Block, Drawing, Paper, PaperDocument } from '../document';
+import type { Block, Contents, Drawing, Paper, PaperDocument } from '../document';
+import { receiptForm } from '../receipt/receipt-form';
 import { joined } from '../words';
 import { entriesBlocks, publishedBlocks, workingBlocks } from './appendix';
 import { candidatesBlocks } from './candidate-blocks';
-import { listBlocks, sheetBlocks } from './container-sheet';
+import { sheetAnchor, sheetBlocks } from './container-sheet';
+import { coverBlocks } from './cover';
 import { type DisposalData, jsonText } from './disposal-data';
+import { emergencyBlocks, emergencySources } from './emergency-blocks';
+import { listBlocks } from './list-blocks';
 import { paperWords as w } from './paper-words';
 import { placeBlocks } from './place-blocks';
+import { setPaperWords as s } from './set-paper-words';
+import { basesOf } from './sheet-tables';
+import { statementBlocks } from './statement-blocks';
+import { transportBlocks } from './transport-blocks';
+
+/** Where the list of contents finds the labels, which are drawn after the last page of the paper. */
+export const labelsAnchor = 'labels';
 
 export type DisposalPaper = {
   readonly paper: Extract<Paper, 'A4' | 'Letter'>;
@@ -15,48 +26,76 @@ export type DisposalPaper = {
   readonly working: boolean;
   /** The drawn vessels by container id; a container without one gets none. */
   readonly drawings: ReadonlyMap<string, Drawing>;
+  /** Whether labels come after it. */
+  readonly labels?: boolean;
 };
 
-/** One container: its sheet is the first page. Several: a list first, then each on a page of its own. */
-function parts(data: DisposalData, { drawings, working }: DisposalPaper): readonly Block[] {
-  const [only, ...more] = data.containers;
-  const single = only !== undefined && more.length === 0;
-  const sheets = data.containers.flatMap((container): Block[] => [
-    ...(single ? [] : [{ kind: 'page-break' } as const]),
-    ...sheetBlocks(data, container, drawings.get(container.containerId), single),
-  ]);
+/** As many sheets as a list of contents names one by one; more are named together. */
+const namedSheets = 12;
+
+function sheetItems({ containers }: DisposalData): Contents['items'] {
+  const [first] = containers;
+  if (first === undefined) return [];
+  if (containers.length > namedSheets)
+    return [{ title: s.parts.sheets(containers.length), anchor: sheetAnchor(first) }];
+  return containers.map((c) => ({
+    title: s.parts.sheet(c.code),
+    anchor: sheetAnchor(c),
+  }));
+}
+
+const contentsOf = (data: DisposalData, labels: boolean): Contents['items'] => [
+  { title: s.parts.list, anchor: 'list' },
+  { title: s.parts.statement, anchor: 'statement' },
+  ...sheetItems(data),
+  { title: s.parts.emergency, anchor: 'emergency' },
+  { title: s.parts.transport, anchor: 'transport' },
+  { title: s.parts.receipt, anchor: 'receipt' },
+  { title: s.parts.place, anchor: 'place' },
+  ...(labels ? [{ title: s.parts.labels, anchor: labelsAnchor }] : []),
+];
+
+/** Each begins on a page of its own. */
+const onPages = (parts: readonly (readonly Block[])[]): Block[] =>
+  parts.flatMap((blocks): readonly Block[] => [{ kind: 'page-break' }, ...blocks]);
+
+function parts(data: DisposalData, { drawings, working, labels = false }: DisposalPaper): readonly Block[] {
   return [
-    ...(single ? [] : listBlocks(data)),
-    ...sheets,
-    ...(single ? [] : [{ kind: 'page-break' } as const]),
-    ...placeBlocks(data),
-    ...candidatesBlocks(data),
-    ...workingBlocks(data, working),
-    ...publishedBlocks(data, working),
-    ...entriesBlocks(data),
+    ...coverBlocks(data, contentsOf(data, labels)),
+    ...onPages([
+      listBlocks(data),
+      statementBlocks(data),
+      ...data.containers.map((c) => sheetBlocks(data, c, drawings.get(c.containerId))),
+      emergencyBlocks(data),
+      transportBlocks(data),
+      receiptForm(data),
+      [
+        ...placeBlocks(data),
+        ...candidatesBlocks(data),
+        ...data.containers.flatMap((c) => basesOf(data, c)),
+        ...workingBlocks(data, working),
+        ...publishedBlocks(data, working),
+        ...emergencySources(data),
+        ...entriesBlocks(data),
+      ],
+    ]),
   ];
 }
 
 /** The paper as plain data for the PDF; the vessels are drawn by whoever can, the data says the same in words. */
 export function disposalPaper(data: DisposalData, wanted: DisposalPaper): PaperDocument {
   const codes = data.containers.map(({ code }) => code);
-  const [only] = codes;
-  const single = codes.length === 1 && only !== undefined;
-  const title = single ? w.sheetTitle : w.setTitle;
   const made = momentText(data.madeAt, data.zone);
   return {
-    title,
+    title: w.setTitle,
     language: data.language,
     subject: w.subject(joined(codes)),
     author: data.workshop.name,
     createdAt: data.madeAt,
     paper: wanted.paper,
-    masthead: {
-      line: w.mastheadLine(data.workshop, made, data.madeBy),
-      ...(single ? { code: only } : {}),
-    },
+    masthead: { line: s.coverLine(codes.length) },
     runningHead: w.runningHead(
-      title,
+      w.setTitle,
       codes.length > 4 ? w.count(codes.length) : joined(codes),
       data.workshop.name,
       made,

@@ -1,27 +1,40 @@
 /** Gathers what a disposal paper says from the state. */
 import Decimal from 'decimal.js';
+import { isNothing } from '../../ledger/amounts';
 import { containerFigures } from '../../ledger/container-figures';
 import type { RuleName } from '../../ledger/entries/local-rules';
 import { fillLimitPercent, fillPercent } from '../../ledger/fill';
 import type { Flag } from '../../ledger/flags';
 import type { ContainerState, State } from '../../ledger/state';
 import { wasteKinds } from '../../ledger/waste-kinds';
-import { formatNumber, formatWritten } from '../../quantities/format';
+import { seenIn } from '../../ledger/whole-of';
+import { type DecimalSign, formatNumber, formatWritten } from '../../quantities/format';
 import { neverFor } from '../../safety/never-rules';
 import { calendarDayText, dayOf, dayText } from '../dates';
+import { containerLink } from '../labels/container-link';
 import { mustLeave } from '../must-leave';
 import { type Tell, untold } from '../progress';
 import { lawNames, ruleNames } from '../rule-words';
+import { telephoneOf } from '../telephone';
 import { notDetermined, unbroken } from '../words';
-import { type Asked, amountText, heldText } from './asked';
-import { candidatesOn, lawsTold } from './candidate-lines';
+import { apartTold } from './apart';
+import { type Asked, amountText, heldText, type SetAsked } from './asked';
+import { candidatesOn, lawsTold, pictogramsOf } from './candidate-lines';
+import { carriageOf } from './carriage';
 import { basesNoteOf, basesOf, residuesOf, substancesOf } from './composition';
 import { capWords, vesselWords, dataWords as w } from './data-words';
 import { type ContainerData, type DisposalContent, type DisposalData, sealed } from './disposal-data';
+import { emergencyOf } from './emergency';
 import { entriesBehind } from './entries-behind';
 import { flagWords } from './flag-words';
+import { labReportsOf, phTold } from './lab-lines';
+import { notDeterminedOf } from './not-determined';
 import { flagsBehind } from './open-points';
-import { colourOf, howItArose, layersOf, phOf, stateOf, testWasteOf, whatItIs } from './origins';
+import { colourOf, howItArose, layersOf, shortName, stateOf, testWasteOf, whatItIs } from './origins';
+import type { PaperFigure } from './paper-figure';
+import type { Or } from './printed';
+import { type Amounts, amountsIn, loadOf, quantityOf } from './quantities';
+import { statementOf } from './statement';
 import { treatmentsTold } from './treatments';
 import { type WorkedLines, workedLines } from './worked-lines';
 
@@ -42,12 +55,22 @@ function mustLeaveBy(asked: Asked, container: ContainerState): ContainerData['mu
   };
 }
 
+/** What of it is seen: of one in doubt what was read last, before what the record counts. */
+function seenText(container: ContainerState, sign: DecimalSign): string {
+  if (container.doubtfulSince === null) return heldText(container.holds, sign);
+  const seen = seenIn(container).map((amount) => amountText(amount, sign));
+  return seen.length === 0 ? notDetermined : seen.join(', ');
+}
+
 function fillOf({ state, sign }: Asked, container: ContainerState): ContainerData['fill'] {
   const { percent, stated } = fillLimitPercent(state);
   return {
-    holds: heldText(container.holds, sign),
+    holds: seenText(container, sign),
     capacity: amountText(container.body.capacity, sign),
-    percent: `${formatNumber(fillPercent(container), 0, sign)}${thin}%`,
+    percent:
+      container.doubtfulSince !== null && isNothing(container.holds)
+        ? notDetermined
+        : `${formatNumber(fillPercent(container), 0, sign)}${thin}%`,
     limit: w.limit(formatWritten({ value: percent, unit: '%' }, sign), stated),
     amounts: {
       volume: { value: container.holds.volume.toFixed(), unit: 'L' },
@@ -65,37 +88,46 @@ function flagLines({ sign, zone }: Asked, found: readonly Flag[]): string[] {
   return [...new Set(found.map((flag) => flagWords(flag, amount, (iso) => dayText(iso, zone))))];
 }
 
-function containerData(asked: Asked, lines: WorkedLines, container: ContainerState): ContainerData {
-  const { state, zone, sign } = asked;
-  const { body, firstWasteIn } = container;
+function containerData(
+  asked: SetAsked,
+  lines: WorkedLines,
+  container: ContainerState,
+  amounts: Amounts,
+): ContainerData {
+  const { state, zone, sign, appAddress } = asked;
+  const { body, firstWasteIn, doubtfulSince } = container;
   const { containerId } = body;
   const figures = containerFigures(state, containerId);
   const { kinds } = wasteKinds(state, containerId);
   const treated = treatmentsTold(asked, container);
   const laws = lawsTold(asked, lines, container);
-  const of = (figure: Parameters<WorkedLines['of']>[0] | undefined) =>
+  const of = (figure: Parameters<WorkedLines['of']>[0] | undefined): Or<PaperFigure> =>
     figure ? lines.of(figure, containerId) : notDetermined;
-  return {
+  const told: Omit<ContainerData, 'notDetermined'> = {
     containerId,
     code: unbroken(body.code),
-    empty: container.contents.length === 0,
+    ...(appAddress === undefined ? {} : { link: containerLink(appAddress, containerId) }),
+    empty: container.contents.length === 0 && doubtfulSince === null,
     vessel: vesselWords[body.vessel],
     capacity: amountText(body.capacity, sign),
     material: body.material === 'other' ? (body.otherMaterial ?? notDetermined) : body.material,
     cap: capWords[body.cap],
     place: body.place ?? notDetermined,
     tray: body.tray ?? notDetermined,
+    name: shortName(state, container),
     whatItIs: whatItIs(state, container),
     howItArose: howItArose(asked, container),
     ...(treated.length > 0 ? { treated } : {}),
     state: stateOf(asked, container),
     colour: colourOf(asked, container),
     layers: layersOf(asked, container),
-    ph: phOf(asked, container),
+    ph: phTold(asked, container),
     fill: fillOf(asked, container),
+    quantity: quantityOf(amounts, lines, containerId),
     firstWasteIn: firstWasteIn === null ? notDetermined : dayOf(firstWasteIn, zone),
     mustLeaveBy: mustLeaveBy(asked, container),
-    substances: substancesOf(asked, lines, containerId, figures),
+    substances: substancesOf(asked, lines, containerId, figures, amounts.mass),
+    labReports: labReportsOf(asked, lines, container),
     ammonia: testWasteOf(state, container, 'ammonia-test-waste'),
     chloride: testWasteOf(state, container, 'chloride-test-waste'),
     liquor: of(figures.load?.volume),
@@ -110,23 +142,29 @@ function containerData(asked: Asked, lines: WorkedLines, container: ContainerSta
       source,
       status,
     })),
+    pictograms: [...pictogramsOf(asked, container)],
     candidates: candidatesOn(asked, container),
     ...(laws ? { laws } : {}),
+    carriage: carriageOf(asked, lines, container),
     flags: flagLines(asked, flagsBehind(state, containerId)),
     entries: entriesBehind(asked, containerId),
   };
+  return { ...told, notDetermined: notDeterminedOf(told, doubtfulSince !== null) };
 }
 
-export function workshopOf({ workshop }: State): DisposalContent['workshop'] {
-  const told = workshop?.body;
+/** @param madeBy whose telephone is given before that of others */
+export function workshopOf(state: State, madeBy: string | null = null): DisposalContent['workshop'] {
+  const told = state.workshop?.body;
   const { authority, collector } = told ?? {};
   return {
     name: told?.name ?? notDetermined,
     address: told?.address ?? notDetermined,
     generatorNumber: told?.generatorNumber ?? notDetermined,
     emergencyNumber: told?.emergencyNumber ?? notDetermined,
+    telephone: telephoneOf({ state, madeBy }),
     authority: authority ? w.contact(authority.name, authority.contact) : notDetermined,
-    collector: collector ? w.contact(collector.name, collector.contact, collector.licence) : notDetermined,
+    collector: collector ? w.contact(collector.name, collector.contact) : notDetermined,
+    collectorLicence: collector?.licence ?? notDetermined,
     hazardousWasteCounter: told?.hazardousWasteCounter ?? notDetermined,
   };
 }
@@ -193,18 +231,22 @@ function treatmentOf({ rules }: State): string {
  */
 export function disposalData(
   containerIds: readonly string[],
-  asked: Asked,
+  asked: SetAsked,
   tell: Tell = untold,
 ): DisposalData {
   const { state, now, zone, madeBy, demo } = asked;
   const lines = workedLines(asked.sign);
   const ids = [...new Set(containerIds)];
-  const containers = ids.flatMap((id, done) => {
-    tell({ stage: 'gathering', done, of: ids.length });
+  const held = ids.flatMap((id) => {
     const container = state.containers.get(id);
-    return container ? [containerData(asked, lines, container)] : [];
+    return container ? [{ container, amounts: amountsIn(state, container) }] : [];
+  });
+  const containers = held.map(({ container, amounts }, done) => {
+    tell({ stage: 'gathering', done, of: held.length });
+    return containerData(asked, lines, container, amounts);
   });
   const last = state.log.at(-1);
+  const load = loadOf(held, lines);
   if (containers.length === 0 || !last) throw new Error('a disposal paper needs a container of the record');
   return sealed({
     v: 1,
@@ -214,10 +256,17 @@ export function disposalData(
     madeAt: now,
     zone,
     madeBy: madeBy ?? notDetermined,
-    workshop: workshopOf(state),
+    workshop: workshopOf(state, madeBy),
     localRules: localRulesOf(asked),
     treatment: treatmentOf(state),
     cautions: [...w.cautions],
+    load,
+    apart: apartTold(state, ids),
+    statement: statementOf(asked, containers, lines.lines, asked.signature ?? null),
+    emergency: emergencyOf(
+      asked,
+      held.map(({ container }) => container),
+    ),
     containers,
     working: [...lines.lines],
     lastEntry: { number: state.log.length, id: last.id, hash: last.hash, writtenAt: last.writtenAt },

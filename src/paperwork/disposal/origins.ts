@@ -33,8 +33,10 @@ const hasTreated = ({ contents }: ContainerState): boolean =>
 const hasUnaccounted = ({ contents }: ContainerState): boolean =>
   contents.some(({ streamId }) => streamId === null);
 
-/** "Barren liquor of batches B-16 and B-17: nitrate liquor left after …". */
-export function whatItIs(state: State, container: ContainerState): string {
+type Named = { readonly kind: StreamKind; readonly name: string };
+
+/** Each kind of what is in it with its batches: "Barren liquor of batches B-16 and B-17". */
+function namedKinds(state: State, container: ContainerState): readonly Named[] {
   const byKind = new Map<StreamKind, string[]>();
   for (const part of container.contents) {
     const body = part.streamId === null ? undefined : state.streams.get(part.streamId)?.body;
@@ -45,12 +47,27 @@ export function whatItIs(state: State, container: ContainerState): string {
     if (batch !== undefined && !codes.includes(unbroken(batch))) codes.push(unbroken(batch));
     byKind.set(kind, codes);
   }
-  const kinds = [...byKind].map(([kind, codes]) => {
+  return [...byKind].map(([kind, codes]) => {
     const name = codes.length > 0 ? `${streamWords[kind]} of ${w.ofBatches(codes)}` : streamWords[kind];
-    return w.whatItIs(capital(name), streamMeaning[kind]);
+    return { kind, name: capital(name) };
   });
+}
+
+/** In a few words. */
+export function shortName(state: State, container: ContainerState): string {
+  if (container.doubtfulSince !== null) return w.doubtedShort;
+  const names = namedKinds(state, container).map(({ name }) => name);
+  if (hasUnaccounted(container)) names.push(capital(w.notAccounted));
+  return names.length === 0 ? w.empty : names.join('; ');
+}
+
+/** "Barren liquor of batches B-16 and B-17: nitrate liquor left after …". */
+export function whatItIs(state: State, container: ContainerState): string {
+  const kinds = namedKinds(state, container).map(({ kind, name }) => w.whatItIs(name, streamMeaning[kind]));
   if (hasUnaccounted(container)) kinds.push(capital(w.notAccounted));
-  return kinds.length === 0 ? capital(w.holdsNothing) : `${kinds.join('. ')}.`;
+  const told = kinds.length === 0 ? capital(w.holdsNothing) : `${kinds.join('. ')}.`;
+  if (container.doubtfulSince === null) return told;
+  return kinds.length === 0 ? w.doubtedUntold : w.doubted(told);
 }
 
 function stepsBefore({ state, zone }: Asked, batch: BatchState, until: string): string {
@@ -111,6 +128,10 @@ export function howItArose(asked: Asked, container: ContainerState): string[] {
   return said;
 }
 
+/** What was seen of it then is not what it is now. */
+const lostWater = ({ contents }: ContainerState, { body }: StreamState): boolean =>
+  contents.some(({ streamId, lessWater }) => streamId === body.streamId && lessWater === true);
+
 /** What was logged of each waste in it; with its name where there are several. */
 function perStream(
   asked: Asked,
@@ -122,7 +143,11 @@ function perStream(
   const said = streams.map((stream) => {
     const found = of(stream);
     const day = dayText(stream.at, asked.zone);
-    return { stream, text: found === undefined ? notDetermined : w.asLogged(found, day) };
+    const text = found === undefined ? notDetermined : w.asLogged(found, day);
+    return {
+      stream,
+      text: found !== undefined && lostWater(container, stream) ? w.sinceWaterWentOff(text) : text,
+    };
   });
   if (said.every(({ text }) => text === notDetermined)) return notDetermined;
   if (said.length === 1) return said[0]?.text ?? notDetermined;
@@ -166,7 +191,8 @@ export function phOf(asked: Asked, container: ContainerState): string {
     const ph = phOfStream(stream);
     if (!ph) return [];
     const value = formatWritten({ value: ph.value, unit: '1' }, asked.sign);
-    return [{ stream, text: w.phOf(value, instrumentWords[ph.instrument], dayText(stream.at, asked.zone)) }];
+    const read = w.phOf(value, instrumentWords[ph.instrument], dayText(stream.at, asked.zone));
+    return [{ stream, text: lostWater(container, stream) ? w.sinceWaterWentOff(read) : read }];
   });
   if (said.length === 0) return notDetermined;
   if (streams.length === 1 && !hasUnaccounted(container)) return said[0]?.text ?? notDetermined;

@@ -28,11 +28,25 @@ export const paperWords = {
   treatment: 'Treatment',
   howItArose: 'How it arose',
   state: 'State',
-  stateText: (state: string, colour: string, layers: string, ph: string) =>
-    `${state}. Colour: ${colour}. Layers: ${layers}. pH: ${ph}.`,
+  stateText: (state: string, layers: string) => `${state}. Layers: ${layers}.`,
+  colour: 'Colour as seen',
+  ph: 'pH',
+  massText: (mass: string) => `Mass of the waste: ${mass}.`,
+  vesselShort: (capacity: string, vessel: string, material: string, cap: string) =>
+    `${capacity} ${vessel}, ${material === notDetermined ? 'material not determined' : material}, ${cap}`,
+  licence: 'Collector’s licence',
+  seeSheets: 'see the sheets',
+  earliest: (day: string) => (day === notDetermined ? day : `first: ${day}`),
+  sumNote: (without: readonly string[]) =>
+    without.length === 0 ? 'sums of the likely amounts' : `at least; without ${joined(without)}`,
+  classOf: 'hazard class',
+  codeOf: 'waste code',
+  transportOf: 'transport entry',
   container: 'Container',
   vessel: (capacity: string, material: string, vessel: string, cap: string) =>
-    `${capacity} ${vessel} of ${material}, ${cap}.`,
+    material === notDetermined
+      ? `${capacity} ${vessel}, ${cap}; what it is made of: ${notDetermined}.`
+      : `${capacity} ${vessel} of ${material}, ${cap}.`,
   standsText: (place: string, tray: string) => `Stands: ${place}; tray: ${tray}.`,
   fillText: ({
     holds,
@@ -55,6 +69,10 @@ export const paperWords = {
   composition: 'What is in it',
   substance: 'Substance',
   low: 'low',
+  aLitreLow: 'a litre, low',
+  inAll: 'in all, likely',
+  byMass: '% by mass',
+  lowToHigh: (low: string, high: string) => (low === high ? low : `${low}–${high}`),
   likely: 'likely',
   high: 'high',
   known: 'How it is known',
@@ -66,13 +84,13 @@ export const paperWords = {
   otherMetals: 'Other metals',
   eachNot: (names: readonly string[]) => `${joined(names)}: not determined`,
   liquorNote: (volume: string, density: string, held: boolean, noTestWaste: boolean) =>
-    `A litre, then in all. Liquor ${volume}${held ? ', held liquor included' : ''}; density ${density}.${noTestWaste ? ' Ammonia, chloride: none logged.' : ''}`,
+    `Liquor ${volume}${held ? ', held liquor included' : ''}; density ${density}.${noTestWaste ? ' Ammonia, chloride: none logged.' : ''}`,
   residue: (name: string, mass: string, held: string) =>
     `Wet residue (${name}): ${mass}; liquor held in it: ${held}.`,
   withUnit: (text: string, unit: string) => (unit === '1' ? text : withUnit(text, unit)),
   range: (likely: string, low: string, high: string, unit: string) =>
     unit === '1' ? `${likely} (${low} to ${high})` : `${likely} (${low} to ${high})\u00a0${unit}`,
-  bases: 'Base needed, for planning only',
+  basesOf: (code: string) => `${code}: base needed, for planning only`,
   base: 'As sold',
   firstPortions: 'first',
   buy: 'buy',
@@ -117,7 +135,9 @@ export const paperWords = {
   seeFirstPage: 'Confirm with your authority or collector before anything moves. Who confirms what: page 1.',
   generatorSigns: 'Generator, name and date',
   collectorSigns: 'Collector or authority, name and date',
-  drawn: 'A drawing, no evidence. The figures decide.',
+  statement: (code: string, means: string | undefined) =>
+    means === undefined ? code : `${code}\u00a0${means.charAt(0).toLowerCase()}${means.slice(1)}`,
+  drawn: 'Drawn from the record; its colour worked out from copper and nickel: no evidence.',
   list: (n: number) => (n === 1 ? 'One container' : `${n} containers`),
   code: 'Code',
   holds: 'Holds',

@@ -7,7 +7,7 @@ import { dayOr, strong } from './printed';
 
 export function placeBlocks({ workshop, localRules }: DisposalData): Block[] {
   return [
-    { kind: 'heading', level: 1, text: w.workshop },
+    { kind: 'heading', level: 1, text: w.workshop, anchor: 'place' },
     {
       kind: 'facts',
       facts: [
@@ -16,6 +16,7 @@ export function placeBlocks({ workshop, localRules }: DisposalData): Block[] {
         { term: w.generatorNumber, says: workshop.generatorNumber },
         { term: w.authority, says: workshop.authority },
         { term: w.collector, says: workshop.collector },
+        { term: w.licence, says: workshop.collectorLicence },
         { term: w.counter, says: workshop.hazardousWasteCounter },
         { term: w.emergency, says: workshop.emergencyNumber },
       ],

@@ -1,22 +1,27 @@
 /** The two tables of a sheet: what is in a container, and the base it would take. */
 import { type Block, type Cell, type Row, table } from '../document';
+import { labWords } from '../lab-words';
 import { notDetermined } from '../words';
 import type { ContainerData, DisposalData, PaperFigure } from './disposal-data';
+import { reportedNow } from './lab-blocks';
 import { paperWords as w } from './paper-words';
 import { likelyCell, type Or, rangeText, strong, unitOf } from './printed';
 
 type Substance = ContainerData['substances'][number];
 type BaseLine = ContainerData['bases'][number];
 
-type SubstanceKey = 'substance' | 'low' | 'likely' | 'high' | 'allLow' | 'all' | 'allHigh' | 'known';
+type SubstanceKey = 'substance' | 'low' | 'likely' | 'high' | 'all' | 'byMass' | 'known';
 
 const atLeast = ({ name, notToldBy }: Substance): Row<SubstanceKey>[] =>
   notToldBy.length === 0 ? [] : [{ kind: 'note', text: w.atLeast(name, notToldBy) }];
 
-function substanceRow(substance: Substance): Row<SubstanceKey>[] {
-  const { name, aLitre, inAll, howKnown } = substance;
-  if (inAll === notDetermined) return [{ kind: 'one-answer', name: strong(name), says: notDetermined }];
+/** @param reported a laboratory looked for it in all that is in the container */
+function substanceRow(substance: Substance, reported: boolean): Row<SubstanceKey>[] {
+  const { name, aLitre, inAll, byMass, howKnown } = substance;
+  if (inAll === notDetermined)
+    return [{ kind: 'one-answer', name: strong(name), says: reported ? labWords.seeBelow : notDetermined }];
   const litre = aLitre === notDetermined ? undefined : aLitre;
+  const mass = byMass === notDetermined ? undefined : byMass;
   return [
     {
       kind: 'cells',
@@ -25,9 +30,8 @@ function substanceRow(substance: Substance): Row<SubstanceKey>[] {
         low: litre?.low ?? notDetermined,
         likely: strong(litre?.likely ?? notDetermined),
         high: litre ? { text: litre.high, ...unitOf(litre) } : notDetermined,
-        allLow: inAll.low,
-        all: strong(inAll.likely),
-        allHigh: { text: inAll.high, ...unitOf(inAll) },
+        all: likelyCell(inAll),
+        byMass: mass ? w.lowToHigh(mass.low, mass.high) : notDetermined,
         known: howKnown,
       },
     },
@@ -48,9 +52,12 @@ const tested = ({ ammonia, chloride }: ContainerData): readonly (readonly [strin
 export function compositionOf(c: ContainerData): Block {
   const always = new Set(['Cu', 'Ni', 'HNO3', 'NO3-']);
   const shown = c.substances.filter(({ symbol, inAll }) => always.has(symbol) || inAll !== notDetermined);
-  const untold = c.substances.filter((substance) => !shown.includes(substance));
+  const reported = reportedNow(c);
+  const untold = c.substances.filter(
+    (substance) => !shown.includes(substance) && !reported.has(substance.symbol),
+  );
   const rows: Row<SubstanceKey>[] = [
-    ...shown.flatMap(substanceRow),
+    ...shown.flatMap((substance) => substanceRow(substance, reported.has(substance.symbol))),
     ...tested(c).map(([name, says]) => ({ kind: 'one-answer', name: strong(name), says }) as const),
   ];
   if (untold.length > 0)
@@ -72,14 +79,13 @@ export function compositionOf(c: ContainerData): Block {
     rows.push({ kind: 'note', text: w.residue(name, rangeText(wetMass), rangeText(heldLiquor)) });
   return table(
     [
-      { key: 'substance', head: w.substance, share: 21 },
-      { key: 'low', head: w.low, share: 7, align: 'right' },
-      { key: 'likely', head: w.likely, share: 7, align: 'right' },
-      { key: 'high', head: w.high, share: 14, align: 'right' },
-      { key: 'allLow', head: w.low, share: 7, align: 'right' },
-      { key: 'all', head: w.likely, share: 8, align: 'right' },
-      { key: 'allHigh', head: w.high, share: 12, align: 'right' },
-      { key: 'known', head: w.known, share: 37 },
+      { key: 'substance', head: w.substance, share: 73 },
+      { key: 'low', head: w.aLitreLow, share: 30, align: 'right' },
+      { key: 'likely', head: w.likely, share: 34, align: 'right' },
+      { key: 'high', head: w.high, share: 54, align: 'right' },
+      { key: 'all', head: w.inAll, share: 52, align: 'right' },
+      { key: 'byMass', head: w.byMass, share: 76, align: 'right' },
+      { key: 'known', head: w.known, share: 121 },
     ],
     rows,
   );
@@ -124,7 +130,7 @@ export function basesOf(data: DisposalData, c: ContainerData): Block[] {
     ? [{ kind: 'one-answer', name: strong(w.anyBase), says: notDetermined }]
     : c.bases.map(baseRow);
   return [
-    { kind: 'heading', level: 2, text: w.bases },
+    { kind: 'heading', level: 1, text: w.basesOf(c.code) },
     table(
       [
         { key: 'base', head: w.base, share: 20 },

@@ -11,6 +11,7 @@ import { dayOf } from '../dates';
 import type { Asked } from '../disposal/asked';
 import { dataWords } from '../disposal/data-words';
 import { phOf, stateOf } from '../disposal/origins';
+import { telephoneOf } from '../telephone';
 import { capital, joined, notDetermined, streamMeaning, streamWords, unbroken } from '../words';
 import { containerLink } from './container-link';
 import { daysOf } from './days';
@@ -133,14 +134,6 @@ function labelOf(asked: LabelsAsked, container: ContainerState, known: LabelKnow
     gas: gasOf(state, container),
     ...daysOf(asked, container, law),
   };
-}
-
-/** The number of whoever made it, else of the first who works here and has one. */
-function telephoneOf({ state, madeBy }: LabelsAsked): string {
-  const here = [...state.people.values()].filter(({ leftAt }) => leftAt === null);
-  const maker = here.find(({ body }) => body.name === madeBy && body.phone !== undefined);
-  const { name, phone } = (maker ?? here.find(({ body }) => body.phone !== undefined))?.body ?? {};
-  return phone === undefined ? notDetermined : `${phone} (${name})`;
 }
 
 function sealed(content: LabelsContent): LabelsData {

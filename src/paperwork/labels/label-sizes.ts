@@ -63,6 +63,11 @@ export const labelSheets: Readonly<Record<LabelSheetId, LabelSheet>> = {
   'Letter-of-2': grid(Letter, '4x6in', 2, 1),
 };
 
+/** The sheet of labels that goes with a paper of that size. */
+export const labelSheetFor = { A4: 'A4-of-4', Letter: 'Letter-of-2' } as const satisfies Readonly<
+  Record<string, LabelSheetId>
+>;
+
 export const labelSheetIds = Object.keys(labelSheets) as [LabelSheetId, ...LabelSheetId[]];
 
 /** Places of a sheet to choose from: their index, and the number that people count by. */

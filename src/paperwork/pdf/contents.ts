@@ -6,7 +6,7 @@ import { drawLine } from './text';
 
 /** Room at the right end for the number of a page, and above and below a line, in pt. */
 const numberRoom = 40;
-const padding = 2.5;
+const padding = 1.5;
 
 /** One line a part: its title, and at the right edge the page that it begins on. */
 export function contentsItems(outer: Place, block: Contents): readonly Item[] {

@@ -16,7 +16,7 @@ import {
 import { drawLine } from './text';
 
 /** White between columns, and above and below the text of a row, in pt. */
-const gap = 10;
+const gap = 8;
 const padding = 2.5;
 
 /** A column where it stands: pt from the left edge of the table. */

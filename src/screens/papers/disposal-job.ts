@@ -1,10 +1,15 @@
 /** Makes a disposal paper. Loaded with the first one, into the worker. */
 import type { Signature } from '../../ledger/entries/signatures';
-import { attachmentOf, disposalPaper, fileName } from '../../paperwork/disposal/disposal-paper';
+import { attachmentOf, disposalPaper, fileName, labelsAnchor } from '../../paperwork/disposal/disposal-paper';
 import { disposalData } from '../../paperwork/disposal/gather';
-import { renderPdf } from '../../paperwork/pdf/render';
+import { labelsData } from '../../paperwork/labels/gather';
+import { labelPages } from '../../paperwork/labels/label-pdf';
+import { labelSheetFor } from '../../paperwork/labels/label-sizes';
+import { type PagesAfter, renderPdf } from '../../paperwork/pdf/render';
+import { labelsKnown } from '../labels/known';
+import { archived } from './archived';
 import type { Maker } from './jobs';
-import { paperFile } from './making';
+import { type Common, paperFile } from './making';
 import { paperVessel } from './paper-vessel';
 import type { Sheet } from './sheet';
 
@@ -19,10 +24,17 @@ export type DisposalWanted = {
   readonly signature: Signature | null;
 };
 
+/** In their real size on sheets as large as those of the paper, to cut apart. */
+function labelsAfter({ containerIds, sheet }: DisposalWanted, common: Common): PagesAfter {
+  const data = labelsData(containerIds, common, labelsKnown(common.state, containerIds));
+  const wanted = { sheet: labelSheetFor[sheet], frame: 'red', firstPlace: 0 } as const;
+  return { anchor: labelsAnchor, pages: (pen) => labelPages(data, wanted, pen) };
+}
+
 export const makeDisposal: Maker<DisposalWanted> = async (wanted, common, tell, fonts) => {
-  const { containerIds, sheet, working } = wanted;
+  const { containerIds, sheet, working, labels, signature } = wanted;
   const { state, sign } = common;
-  const data = disposalData(containerIds, common, tell);
+  const data = disposalData(containerIds, { ...common, signature }, tell);
   const drawings = new Map(
     containerIds.flatMap((id) => {
       const container = state.containers.get(id);
@@ -30,15 +42,15 @@ export const makeDisposal: Maker<DisposalWanted> = async (wanted, common, tell, 
     }),
   );
   const attachment = attachmentOf(data);
-  const document = disposalPaper(data, { paper: sheet, working, drawings });
-  const bytes = await renderPdf(document, fonts, { attachments: [attachment], tell });
+  const document = disposalPaper(data, { paper: sheet, working, drawings, labels });
+  const after = labels ? { after: labelsAfter(wanted, common) } : {};
+  const bytes = await renderPdf(document, fonts, { attachments: [attachment], ...after, tell });
+  const pdf = paperFile(bytes, fileName(data, 'pdf'), 'application/pdf');
+  const json = paperFile(attachment.bytes, attachment.name, attachment.mime);
   return {
     containerIds: data.containers.map(({ containerId }) => containerId),
     codes: data.containers.map(({ code }) => code),
     contentHash: data.contentHash,
-    files: [
-      paperFile(bytes, fileName(data, 'pdf'), 'application/pdf'),
-      paperFile(attachment.bytes, attachment.name, attachment.mime),
-    ],
+    files: [pdf, json, archived(data, pdf, json, sign)],
   };
 };

@@ -9,11 +9,13 @@ import type { RegisterWanted } from '../register/register-job';
 import type { YearWanted } from '../year/year-job';
 import type { DisposalWanted } from './disposal-job';
 import { type Common, failureOf, type Made, type PaperFiles } from './making';
+import type { ReceiptWanted } from './receipt-job';
 
 type Wanted = {
   readonly disposal: DisposalWanted;
   readonly labels: LabelsWanted;
   readonly register: RegisterWanted;
+  readonly receipt: ReceiptWanted;
   readonly year: YearWanted;
 };
 
@@ -31,6 +33,7 @@ const makers: { readonly [K in Kind]: () => Promise<Maker<Wanted[K]>> } = {
   disposal: async () => (await import('./disposal-job')).makeDisposal,
   labels: async () => (await import('../labels/labels-job')).makeLabels,
   register: async () => (await import('../register/register-job')).makeRegister,
+  receipt: async () => (await import('./receipt-job')).makeReceipt,
   year: async () => (await import('../year/year-job')).makeYear,
 };
 

@@ -1,5 +1,5 @@
 /** An emergency card: numbered acts, words to say, the call at the thumb, the other cards in the bar. */
-import { type EmergencyCard, emergencyCards } from '../../safety/emergency-cards';
+import { actOf, type EmergencyCard, emergencyCards } from '../../safety/emergency-cards';
 import type { BarAction } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
@@ -15,7 +15,7 @@ import { useRealWorkshop } from './real-workshop';
 import { RinseFace } from './rinse-face';
 import styles from './sos.module.css';
 import { useRinse } from './use-rinse';
-import { actWords, sayWords, words } from './words';
+import { sayWords, words } from './words';
 
 /** As many as stand in the bar beside "Back" and "More". */
 const inBar = 4;
@@ -45,7 +45,7 @@ function Acts({ card, rinsing }: { readonly card: EmergencyCard; readonly rinsin
       {card.steps.map((step) => (
         <li class={styles.step} key={step.do}>
           <div>
-            <p class={styles.act}>{step.call ? actWords(step.do, workshop?.emergencyNumber) : step.do}</p>
+            <p class={styles.act}>{actOf(step, workshop?.emergencyNumber)}</p>
             {step.call && <p class={styles.say}>{sayWords(card, workshop)}</p>}
             {step.call && !workshop && <p class={styles.small}>{words.placeUnknown}</p>}
             {step.small?.map((line) => (

@@ -25,10 +25,6 @@ export const words = {
   local: ['112', '911'],
 } as const;
 
-/** The act with the number in it: "Call 112. Say this:". */
-export const actWords = (act: string, number: string | undefined): string =>
-  number === undefined ? act : act.replace(/^Call\b/, `Call ${number}`);
-
 /** What to say, with the place to read aloud. */
 export function sayWords(card: EmergencyCard, place: Place | undefined): string {
   const where =

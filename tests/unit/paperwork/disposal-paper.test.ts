@@ -21,6 +21,7 @@ async function made(memory: Made, ids: readonly string[], options: Options = {})
     madeBy: 'Maren',
     sign: '.',
     demo,
+    appAddress: 'https://book.example/',
   });
   const drawings = new Map([...state.containers].map(([id, c]) => [id, paperVessel(state, c, '.')]));
   const document = disposalPaper(data, { paper, working, drawings });
@@ -32,36 +33,59 @@ async function made(memory: Made, ids: readonly string[], options: Options = {})
   return { data, pdf, text };
 }
 
+type Container = Awaited<ReturnType<typeof made>>['data']['containers'][number];
+const byMassOf = (container: Container | undefined, symbol: string): string | undefined => {
+  const share = container?.substances.find((one) => one.symbol === symbol)?.byMass;
+  return typeof share === 'object' ? share.value : undefined;
+};
+
 const forbidden = /\b(safe|safely|compliant|compliance)\b/i;
 
 describe('a disposal paper', () => {
-  test('prints every figure of the composition and of the bases', async () => {
+  test('prints every figure of the composition on its sheet, and of the bases behind', async () => {
     const memory = await disposalState();
     const { data, pdf } = await made(memory, [memory.barren]);
-    const sheet = pdf.pages[0]?.text.split('\n') ?? [];
+    const pages = pdf.pages.map(({ text }) => text);
+    const sheet = pages.find((page) => page.includes('Characterisation sheet C')) ?? '';
+    const lines = sheet.split('\n');
     const [container] = data.containers;
-    for (const { name, aLitre, inAll } of container?.substances ?? []) {
-      if (aLitre === 'not determined' || inAll === 'not determined') continue;
-      const line = sheet.find((one) => one.startsWith(name)) ?? '';
-      for (const figure of [aLitre, inAll])
-        for (const printed of [figure.low, figure.likely, figure.high]) expect(line).toContain(printed);
+    for (const { name, aLitre, inAll, byMass } of container?.substances ?? []) {
+      if (aLitre === 'not determined' || inAll === 'not determined' || byMass === 'not determined') continue;
+      const line = lines.find((one) => one.startsWith(name)) ?? '';
+      const printed = [aLitre.low, aLitre.likely, aLitre.high, inAll.likely, byMass.low, byMass.high];
+      for (const one of printed) expect(line).toContain(one);
     }
+    const behind = pages.find((page) => page.includes('base needed, for planning only'))?.split('\n') ?? [];
     for (const { base, mass } of container?.bases ?? []) {
       if (mass === 'not determined') throw new Error('no base');
-      const line = sheet.find((one) => one.startsWith(base)) ?? '';
+      const line = behind.find((one) => one.startsWith(base)) ?? '';
       for (const printed of [mass.low, mass.likely, mass.high]) expect(line).toContain(printed);
     }
-    expect(sheet.join('\n')).toMatch(/Copper\s+15\.8\s+17\.6\s+19\.4/);
+    expect(sheet).toMatch(/Copper\s+15\.8\s+17\.6\s+19\.4/);
+    // 17.6 g/L in liquor of 1.08 kg/L is 1.6 % by mass.
+    expect(Number(byMassOf(container, 'Cu'))).toBeCloseTo(1.6, 1);
   });
 
-  test('has its sheet on one page of A4, with caution and signatures', async () => {
+  test('has its sheet on one page of A4, with all that is not determined, and its label’s code and pattern', async () => {
     const memory = await disposalState();
-    const { pdf } = await made(memory, [memory.barren]);
-    const [first, second] = pdf.pages.map(({ text }) => text);
-    expect(first).toContain('Confirm with your authority or collector before anything moves.');
-    expect(first).toContain('Generator, name and date');
-    expect(first).toContain('for planning only');
-    expect(second).toContain('The workshop');
+    const { pdf } = await made(memory, [memory.barren], { working: false });
+    const at = pdf.pages.findIndex(({ text }) => text.includes('Characterisation sheet C'));
+    const [sheet, next] = [pdf.pages[at], pdf.pages[at + 1]];
+    expect(sheet?.text).toMatch(/Not determined[\s\S]*How much zinc/);
+    expect(sheet?.text).toContain('C‑07');
+    expect(sheet?.roles).toContain('Figure');
+    expect(next?.text).toContain('Emergency information');
+  });
+
+  test('begins with a cover that says whose it is, how much, and how to check its hash', async () => {
+    const memory = await disposalState();
+    const { pdf, data } = await made(memory, [memory.barren, memory.wash], { working: false });
+    const cover = (pdf.pages[0]?.text ?? '').replace(/\s+/g, ' ');
+    expect(cover).toContain(data.contentHash.match(/.{8}/g)?.slice(0, 4).join(' '));
+    for (const said of ['2 containers', 'canonical form (RFC 8785)', 'Generator number not determined'])
+      expect(cover).toContain(said);
+    expect(cover).toContain('Confirm with your authority or collector before anything moves.');
+    expect(cover).toContain('How much copper, nickel or free acid: C‑02.');
   });
 
   test('says "not determined" for class, code, transport and all that nobody told, and gives no base', async () => {
@@ -79,7 +103,7 @@ describe('a disposal paper', () => {
     ])
       expect(text).toContain(`${what} not determined`);
     expect(text).toContain('Not worked out: the free acid is not determined.');
-    expect(text).toContain('Generator number: not determined');
+    expect(text).toContain('Generator number not determined');
   });
 
   test('prints every rule of what it must not meet, with what happens', async () => {
@@ -95,7 +119,7 @@ describe('a disposal paper', () => {
     expect(text).toMatch(/Never: add ammonia waste/);
   });
 
-  test('gives the careful day first, the other reading beside it, on the sheet and in the list', async () => {
+  test('gives the careful day first, the other reading beside it on the sheet', async () => {
     const memory = await disposalState();
     await memory.does({
       do: 'state-local-rule',
@@ -114,9 +138,9 @@ describe('a disposal paper', () => {
     );
     const list = both.pdf.pages
       .map(({ text }) => text.replace(/\s+/g, ' '))
-      .find((page) => page.includes('Must leave'));
-    for (const part of ['12 Nov 2026;', 'by the longer', '13 Nov 2026']) expect(list).toContain(part);
-    expect(both.text.match(/12 Nov 2026/g)).toHaveLength(4);
+      .find((page) => page.startsWith('Disposal papers') && page.includes('Container list Likely'));
+    expect(list?.match(/12 Nov 2026/g)).toHaveLength(3);
+    expect(list).not.toContain('13 Nov 2026');
   });
 
   test('never says that anything is safe or compliant', async () => {
@@ -158,14 +182,27 @@ describe('a disposal paper', () => {
     expect(fileName(real.data, 'pdf')).toBe('disposal-C-07-2026-05-17.pdf');
   });
 
-  test('of several containers begins with their list and has a sheet for each', async () => {
+  test('has its parts in order, and tells on its first page where each begins', async () => {
     const memory = await disposalState();
     const { pdf } = await made(memory, [memory.wash, memory.barren], { working: false });
-    const pages = pdf.pages.map(({ text }) => text);
-    expect(pages[0]).toContain('2 containers');
-    expect(pages[0]).toContain('Generator, name and date');
-    expect(pages[1]).toContain('C‑02: characterisation sheet');
-    expect(pages[2]).toContain('C‑07: characterisation sheet');
+    const pages = pdf.pages.map(({ text }) => text.replace(/\s+/g, ' '));
+    const begins = (said: string): number => pages.findIndex((page, at) => at > 0 && page.includes(said)) + 1;
+    const parts = [
+      ['Container list', 'Container list Likely'],
+      ['Generator’s statement', 'Generator’s statement By'],
+      ['C‑02, characterisation sheet', 'Characterisation sheet C‑02'],
+      ['C‑07, characterisation sheet', 'Characterisation sheet C‑07'],
+      ['Emergency information', 'Emergency information For'],
+      ['Transport and manifest data', 'Transport and manifest data Data'],
+      ['Hand-over receipt', 'Hand-over receipt To fill in'],
+      ['The workshop and its local rules', 'The workshop Name'],
+    ] as const;
+    const at = parts.map(([, said]) => begins(said));
+    expect(at.every((page) => page > 1)).toBe(true);
+    expect(at.toSorted((a, b) => a - b)).toEqual(at);
+    parts.forEach(([title], n) => {
+      expect(pages[0]).toContain(`${title} ${at[n]}`);
+    });
   });
 
   test('stands on Letter as well', async () => {

@@ -7,9 +7,10 @@ export type Standing = 'awaited' | 'proved' | 'back' | 'elsewhere';
 
 /** `elsewhere`: it left, or came back, some other way since. */
 export function standingOf(state: State, handOver: HandOverState, part: HandedOverPart): Standing {
-  if (part.proofAt !== null) return 'proved';
-  if (awaited(state, handOver).includes(part.containerId)) return 'awaited';
-  return part.backAt === null ? 'elsewhere' : 'back';
+  const { containerId, proofAt, backAt } = part;
+  if (backAt !== null && (proofAt === null || backAt > proofAt)) return 'back';
+  if (proofAt !== null) return 'proved';
+  return awaited(state, handOver).includes(containerId) ? 'awaited' : 'elsewhere';
 }
 
 /** Containers of it that are away with it now, proved or not: only these can come back. */

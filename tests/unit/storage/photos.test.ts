@@ -276,6 +276,39 @@ const settled = (request: IDBRequest | IDBTransaction): Promise<unknown> =>
     request.addEventListener('error', reject);
   });
 
+describe('a paper that came as a file', () => {
+  const pdf = new TextEncoder().encode('%PDF-1.7\n%%EOF');
+
+  const filed = (hash: string): Body => ({
+    kind: 'proof-filed',
+    v: 1,
+    handOverId: '0190b3b0-0000-7000-8000-00000000a0e0',
+    containerIds: ['0190b3b0-0000-7000-8000-00000000c007'],
+    files: [{ hash, type: 'application/pdf', bytes: pdf.length, name: 'proof.pdf' }],
+  });
+  const names = (hash: string) => () => ({ ok: true, bodies: [filed(hash)] }) as const;
+
+  test('lies beside the photos and comes back byte for byte, as what it is', async () => {
+    const record = await opened();
+    const { hash } = await kept(record, pdf);
+    const read = await readPhoto(record, hash);
+    expect(read).toEqual({ ok: true, value: { state: 'there', bytes: pdf, type: 'application/pdf' } });
+  });
+
+  test('must be there before an entry names it, and stays while one does', async () => {
+    const record = await opened();
+    const missing = await append(record, stamp, names(photoHash(pdf)));
+    expect(missing).toMatchObject({
+      ok: false,
+      failure: { code: 'photo-missing', hashes: [photoHash(pdf)] },
+    });
+    const { hash } = await kept(record, pdf);
+    await append(record, stamp, names(hash));
+    await sweepPhotos(record, await entriesOf(record), '2026-03-09T08:00:00.000Z');
+    expect(await readPhoto(record, hash)).toMatchObject({ value: { state: 'there' } });
+  });
+});
+
 test('a record of version 1 opens with all its entries, goes on in its chain, and takes photos', async () => {
   const source = await opened();
   await append(source, stamp, () => ({

@@ -117,6 +117,14 @@ function lineOf({ asked, byId, numberOf }: Context, line: HistoryLine): Register
   };
 }
 
+/** Of what papers say of the workshop, what a register does. */
+function workshopIn(state: State): RegisterData['workshop'] {
+  const told = workshopOf(state);
+  const { name, address, generatorNumber, emergencyNumber } = told;
+  const { authority, collector, hazardousWasteCounter } = told;
+  return { name, address, generatorNumber, emergencyNumber, authority, collector, hazardousWasteCounter };
+}
+
 const countsOf = (lines: readonly RegisterLine[]): RegisterData['counts'] =>
   groups.map((group) => {
     const own = lines.filter((line) => line.group === group);
@@ -200,7 +208,7 @@ export function registerData(days: Days, asked: Asked): RegisterData {
     zone,
     madeBy: madeBy ?? notDetermined,
     period,
-    workshop: workshopOf(state),
+    workshop: workshopIn(state),
     cautions: [...w.cautions],
     proves: [...w.proves],
     doesNotProve: [...w.doesNotProve],

@@ -5,7 +5,6 @@
 import * as z from 'zod/mini';
 import { hashOf } from '../../ledger/seal';
 import { Day, Hash, Instant, says, Text, text, texts, told } from '../described';
-import { DisposalData } from '../disposal/disposal-data';
 import { groups } from './groups';
 
 const Place = z.int().check(z.minimum(1));
@@ -124,6 +123,16 @@ const Waste = z.strictObject({
   document: told('The paper that went with it or states it.'),
 });
 
+const Workshop = z.strictObject({
+  name: told('Name of the workshop.'),
+  address: told('Its address.'),
+  generatorNumber: told('Its number as a generator of waste.'),
+  emergencyNumber: told('Telephone for an emergency.'),
+  authority: told('Its authority, and how to reach it.'),
+  collector: told('Its collector, and how to reach it.'),
+  hazardousWasteCounter: told('The counter that takes hazardous waste.'),
+});
+
 const content = {
   v: says(z.literal(1), 'Version of this shape.'),
   kind: says(z.literal('register'), 'What this file is.'),
@@ -141,7 +150,7 @@ const content = {
     }),
     'The days that it is of.',
   ),
-  workshop: DisposalData.shape.workshop,
+  workshop: says(Workshop, 'The workshop that generated the waste.'),
   cautions: says(z.array(Text).check(z.minLength(1)), 'What everybody has to know who reads this.'),
   proves: texts('What working the hashes out again proves.'),
   doesNotProve: texts('What it does not prove.'),

@@ -21,7 +21,7 @@ export const labWords = {
   phBy: (value: string, laboratory: string, day: string) => `${value}, by ${laboratory}, sample of ${day}`,
   noneDownTo: (level: string) => `none found down to ${level}`,
   report: (laboratory: string, number: string | undefined) =>
-    number === undefined ? laboratory : `${laboratory}, no. ${number}`,
+    number === undefined ? laboratory : `${laboratory}, no.\u00a0${number}`,
   ofBefore: (day: string) => `${day}: of what was in it before`,
   /** Where the wastes tell nothing and a laboratory does. */
   seeBelow: 'see what a laboratory found',

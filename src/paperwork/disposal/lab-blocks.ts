@@ -46,11 +46,11 @@ export function labBlocks({ labReports = [] }: ContainerData): Block[] {
     { kind: 'heading', level: 2, text: w.title },
     table(
       [
-        { key: 'element', head: w.element, share: 70 },
-        { key: 'in', head: w.in, share: 90 },
-        { key: 'level', head: w.level, share: 110 },
-        { key: 'report', head: w.reportHead, share: 110 },
-        { key: 'sample', head: w.sample, share: 100 },
+        { key: 'element', head: w.element, share: 62 },
+        { key: 'in', head: w.in, share: 84 },
+        { key: 'level', head: w.level, share: 140 },
+        { key: 'report', head: w.reportHead, share: 138 },
+        { key: 'sample', head: w.sample, share: 86 },
       ],
       labReports.flatMap(rowsOf),
     ),

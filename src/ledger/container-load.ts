@@ -55,10 +55,22 @@ export const writtenLiquor = (
   freeAcid: liquid.freeAcid,
 });
 
+/** Worked out once for what was written: it is asked for again at each place and for each state that it stands in. */
+const liquors = new WeakMap<LiquidPart, Map<string, Liquor>>();
+
+function liquorIn(streamId: string, liquid: LiquidPart, batchId: string | null): Liquor {
+  const known = liquors.get(liquid) ?? new Map<string, Liquor>();
+  liquors.set(liquid, known);
+  const name = `${streamId} ${batchId}`;
+  const liquor = known.get(name) ?? liquorFrom(writtenLiquor(streamId, liquid, batchId));
+  known.set(name, liquor);
+  return liquor;
+}
+
 /** The liquor of a stream as it was logged; undefined when the stream is not one. */
 export function liquorOf(state: State, streamId: string): Liquor | undefined {
   const body = state.streams.get(streamId)?.body;
-  return body?.liquid && liquorFrom(writtenLiquor(streamId, body.liquid, body.batchId));
+  return body?.liquid && liquorIn(streamId, body.liquid, body.batchId);
 }
 
 /** A wet solid as it was logged, with the liquor it holds. */
@@ -133,7 +145,7 @@ function wastePutIn(
   const { streamId } = stream;
   let after = contents;
   if (stream.liquid && (isVolume(amount) || !stream.solid)) {
-    const liquor = liquorFrom(writtenLiquor(streamId, stream.liquid, stream.batchId));
+    const liquor = liquorIn(streamId, stream.liquid, stream.batchId);
     const whole = isSame(amount, stream.liquid.volume);
     const part = whole
       ? {}

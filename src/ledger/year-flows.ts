@@ -26,9 +26,15 @@ export type When = 'before' | 'in' | 'after';
 /** Where a moment lies. @throws RangeError where the first day is after the last */
 export function whenIn({ first, last }: Days, zone: string): (at: string) => When {
   if (first > last) throw new RangeError('the first day is after the last');
+  // The same moments are asked for again and again, and the day of a moment in a zone takes long.
+  const known = new Map<string, When>();
   return (at) => {
+    const before = known.get(at);
+    if (before) return before;
     const day = calendarDay(at, zone);
-    return day < first ? 'before' : day > last ? 'after' : 'in';
+    const when = day < first ? 'before' : day > last ? 'after' : 'in';
+    known.set(at, when);
+    return when;
   };
 }
 

@@ -87,6 +87,8 @@ export const lifeWords = {
   stillHolds: (held: string) =>
     `By the record it still holds ${held}. If it went into another container, write that first.`,
   takeOutFirst: 'Write where it went',
+  withCollector: 'A collector takes it',
+  withCollectorSecond: 'Hand it over instead: how much, two signatures',
   // What is in it
   whatIs: (code: string) => `What is in ${code}?`,
   whatIsSecond: 'Nobody knows. Until somebody says so, nothing is added and nothing is poured on.',

@@ -23,6 +23,7 @@ import { given, givenPhotos, useTried } from '../tried';
 import { momentStated, When, WhenDraft } from '../when';
 import { words } from '../words';
 import { contentsText } from './contents-text';
+import { doingHref } from './doing';
 import { doingWords, doubtWords, lifeWords as w } from './life-words';
 import { useNames } from './use-names';
 import { containerWords } from './words';
@@ -167,6 +168,13 @@ function MarkForm({ container, mark }: FormProps) {
             <Button href={`#/${page}/out`}>{w.takeOutFirst}</Button>
           </Part>
         </>
+      )}
+      {mark === 'gone' && (
+        <Part>
+          <Button href={doingHref(container, 'hand-over')} second={w.withCollectorSecond}>
+            {w.withCollector}
+          </Button>
+        </Part>
       )}
       <Part>
         <Fields mark={mark} draft={form.value} change={form.change} />

@@ -73,7 +73,15 @@ function openOf({ containers }: DisposalData): Block[] {
     const codes = containers.filter(open).map(({ code }) => code);
     return codes.length === 0
       ? []
-      : [w.openAt(what, w.ofContainers(codes, codes.length === containers.length))];
+      : [
+          w.openAt(
+            what,
+            w.ofContainers(
+              codes,
+              containers.map(({ code }) => code),
+            ),
+          ),
+        ];
   });
   const said = [...found, w.more].map((text, at) => (at === found.length ? text : `${capital(text)}.`));
   return [

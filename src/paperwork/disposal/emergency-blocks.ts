@@ -23,7 +23,7 @@ function callBlocks({ telephones, equipment }: Emergency): Block {
   };
 }
 
-function hazardBlocks({ hazards }: Emergency, all: number): Block {
+function hazardBlocks({ hazards }: Emergency, all: readonly string[]): Block {
   if (hazards.length === 0) return { kind: 'paragraph', text: w.noHazard };
   return table(
     [
@@ -34,10 +34,7 @@ function hazardBlocks({ hazards }: Emergency, all: number): Block {
     hazards.flatMap(({ title, is, gases, notUsed, containers }) => [
       {
         kind: 'note' as const,
-        text: [
-          { text: `${title}: `, strong: true },
-          { text: w.ofContainers(containers, containers.length === all) },
-        ],
+        text: [{ text: `${title}: `, strong: true }, { text: w.ofContainers(containers, all) }],
       },
       {
         kind: 'cells' as const,
@@ -51,47 +48,33 @@ function hazardBlocks({ hazards }: Emergency, all: number): Block {
   );
 }
 
-function cardBlocks({ title, say, steps }: Emergency['cards'][number]): Block[] {
-  return [
-    {
-      kind: 'paragraph',
-      text: [
-        { text: w.cardTitle(title), strong: true },
-        ...steps.flatMap(({ do: act, more }, at) => [
-          { text: ` ${at + 1}\u00a0${act} `, strong: true },
-          { text: [...(/ Say this:$/.test(act) ? [`“${say.join(' ')}”`] : []), ...more, ''].join(' ') },
-        ]),
-      ],
-    },
-  ];
-}
+const saysThis = (act: string): boolean => act.endsWith('Say this:');
 
-/** Cards in two columns of about the same length. */
-function measures({ cards }: Emergency): Block[] {
-  if (cards.length === 0) return [];
-  const weight = ({ steps, say }: Emergency['cards'][number]): number =>
-    2 +
-    steps.reduce((sum, one) => sum + one.do.length + one.more.join(' ').length, say.join(' ').length) / 50;
-  type Filling = { readonly blocks: Block[]; height: number };
-  const columns: readonly [Filling, Filling] = [
-    { blocks: [], height: 0 },
-    { blocks: [], height: 0 },
-  ];
-  for (const card of cards) {
-    const [left, right] = columns;
-    const shorter = left.height <= right.height ? left : right;
-    shorter.blocks.push(...cardBlocks(card));
-    shorter.height += weight(card);
-  }
-  const [{ blocks: left }, { blocks: right }] = columns;
-  return [{ kind: 'columns', left, right }];
+function cardBlock({ title, say, steps }: Emergency['cards'][number]): Block {
+  const words = w.say(say);
+  const said = steps.some(({ do: act }) => saysThis(act));
+  const card: Block = {
+    kind: 'paragraph',
+    text: [
+      { text: w.cardTitle(title), strong: true },
+      ...steps.flatMap(({ do: act, more }, at) => [
+        { text: ` ${at + 1}\u00a0${act} `, strong: true },
+        { text: [...(saysThis(act) ? [words] : []), ...more].join(' ') },
+      ]),
+      ...(said ? [] : [{ text: w.whenCalling, strong: true }, { text: words }]),
+    ],
+  };
+  return { kind: 'together', parts: [card] };
 }
 
 export const emergencyBlocks = ({ emergency, containers }: DisposalData): Block[] => [
   { kind: 'part-head', title: w.parts.emergency, anchor: 'emergency', line: w.emergencyLine },
   callBlocks(emergency),
-  hazardBlocks(emergency, containers.length),
-  ...measures(emergency),
+  hazardBlocks(
+    emergency,
+    containers.map(({ code }) => code),
+  ),
+  ...emergency.cards.map(cardBlock),
 ];
 
 /** Where each sentence is from and how well that is known, behind everything else. */

@@ -26,7 +26,14 @@ export const setPaperWords = {
     `Keep apart: ${joined(one)} (${oneIs}) from ${joined(other)} (${otherIs}).`,
   noneApart:
     'The rules looked at name no two of these containers that must be kept apart. That is no leave to load them together.',
-  ofContainers: (codes: readonly string[], all: boolean) => (all ? 'all containers' : joined(codes)),
+  /** The shorter way to name them. */
+  ofContainers: (codes: readonly string[], all: readonly string[]) => {
+    const others = all.filter((code) => !codes.includes(code));
+    if (others.length === 0) return 'all containers';
+    return codes.length > 12 && others.length < codes.length
+      ? `all containers but ${joined(others)}`
+      : joined(codes);
+  },
   flagged: (code: string, flags: string) => `${code}: ${flags}`,
   notDetermined: 'Not determined',
   dissolved: 'how much copper, nickel or free acid',
@@ -84,6 +91,8 @@ export const setPaperWords = {
   notUsed: 'Do not',
   whichHead: 'Containers',
   measures: 'What to do',
+  say: (words: readonly string[]) => `“${words.join(' ')}”`,
+  whenCalling: ' When you call: ',
   cardTitle: (title: string) => `${title.toLocaleUpperCase('en')}:`,
   emergencySources: 'Emergency information: where it is from',
   from: (what: string, source: string, status: string) => `${what}: ${source}: ${status}`,

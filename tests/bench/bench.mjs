@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { build } from 'vite';
 import { chromiumPath } from '../../.ci/ready.mjs';
-import { tellCurves } from './curves.mjs';
+import { tellCurves } from './curves-told.mjs';
 import { tellPapers } from './papers.mjs';
 
 const { values: asked, positionals } = parseArgs({

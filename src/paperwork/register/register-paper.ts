@@ -212,7 +212,7 @@ export function registerPaper(data: RegisterData, { paper, sign }: RegisterPaper
     parts: [
       ...frontBlocks(data),
       ...standingBlocks(w.opening, data.opening),
-      ...standingBlocks(w.closing, data.closing),
+      ...standingBlocks(madeAt < period.until ? w.soFar : w.closing, data.closing),
       ...wasteBlocks(data),
       ...(lines.length === 0 ? [small(w.none)] : groupBlocks(data, sign)),
       ...chainBlocks(data),

@@ -111,6 +111,7 @@ export const registerWords = {
   standsHere: (when: string) => `Containers here, ${when}`,
   opening: 'at the beginning',
   closing: 'at the end',
+  soFar: 'when this was made',
   noContainers: 'No container was here.',
   code: 'Code',
   vessel: 'Vessel',

@@ -174,13 +174,18 @@ function made(state: State, days: Days, zone: string): YearAccount {
 
 const known = new WeakMap<State, Map<string, YearAccount>>();
 
+const keyOf = ({ first, last }: Days, zone: string): string => `${first} ${last} ${zone}`;
+
+/** The account if it was worked out already: a page of a long record is drawn before it is. */
+export const knownYear = (state: State, days: Days, zone: string): YearAccount | undefined =>
+  known.get(state)?.get(keyOf(days, zone));
+
 /** Worked out once for a state. @param zone where the workshop is */
 export function yearAccount(state: State, days: Days, zone: string): YearAccount {
   const ofState = known.get(state) ?? new Map<string, YearAccount>();
   known.set(state, ofState);
-  const key = `${days.first} ${days.last} ${zone}`;
-  const account = ofState.get(key) ?? made(state, days, zone);
-  ofState.set(key, account);
+  const account = knownYear(state, days, zone) ?? made(state, days, zone);
+  ofState.set(keyOf(days, zone), account);
   return account;
 }
 

@@ -133,8 +133,9 @@ function Causes({ account }: { readonly account: YearAccount }) {
 export function BalanceScreen({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { state } = useShell();
   const found = useYear(at);
-  const balance = found?.account.balances.find(({ of }) => of === at.of);
   const ways = [{ label: words.back, href: `#/papers/year/${at.year ?? ''}` }];
+  if (found === 'later') return <Frame title={w.titleOf(at.year)} second={w.later} ways={ways} />;
+  const balance = found?.account.balances.find(({ of }) => of === at.of);
   if (!found || !balance) return <Frame title={w.lost} ways={ways} />;
   const { year, account } = found;
   const kind = markOf(balance);

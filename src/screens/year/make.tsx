@@ -1,6 +1,6 @@
 /** Making the paper of a year: which sheet. */
 import * as z from 'zod/mini';
-import { yearDays } from '../../ledger/year-account';
+import { yearDays, yearsTold } from '../../ledger/year-account';
 import { Button } from '../../ui/button';
 import { Choices } from '../../ui/choices';
 import { Part } from '../../ui/page';
@@ -14,28 +14,28 @@ import { useMaking } from '../papers/use-making';
 import { paperWords } from '../papers/words';
 import { useShell } from '../shell';
 import { words } from '../words';
-import { useYear } from './use-year';
 import { yearWords as w } from './words';
 
 const Draft = z.object({ sheet: z.enum(['A4', 'Letter']) });
 
 export function MakeYear({ at }: { readonly at: Readonly<Record<string, string>> }) {
-  const { state } = useShell();
+  const { state, now, zone } = useShell();
   const { value, change, done } = useForm('year-paper', Draft, () => ({
     sheet: usualSheet(navigator.language),
   }));
   const { make, made, fault, underWay } = useMaking(done);
-  const found = useYear(at);
   const ways = [{ label: words.back, href: `#/papers/year/${at.year ?? ''}` }];
-  if (!found) return <Frame title={w.lost} ways={ways} />;
+  const years = yearsTold(state.value, now.value, zone);
+  const { year = '' } = at;
+  if (!years.includes(year)) return <Frame title={w.lost} ways={ways} />;
   if (made) return <Made paper={made} says={w.says} />;
   if (underWay) return <PaperUnderWay title={w.making} underWay={underWay} />;
   const empty = state.value.log.length === 0;
-  const wanted = { ...yearDays(found.year), containerIds: [], sheet: value.sheet };
+  const wanted = { ...yearDays(year), containerIds: [], sheet: value.sheet };
   return (
     <Frame
-      title={w.makeTitle(found.year)}
-      second={found.running ? w.soFar : undefined}
+      title={w.makeTitle(year)}
+      second={year === years[0] ? w.soFar : undefined}
       ways={ways}
       actions={
         <>

@@ -3,6 +3,8 @@ export const yearWords = {
   door: 'The year',
   doorSecond: 'Waste by kind and month, what left, what each metal came to',
   title: (year: string) => `The year ${year}`,
+  titleOf: (year: string | undefined) => (year ? `The year ${year}` : 'The year'),
+  later: 'Going through the record …',
   second: 'What arose, what left, what is here',
   soFar: 'So far: the year is not over',
   which: 'Year',

@@ -2,6 +2,8 @@
 
 import { accounted } from '../../ledger/year-account';
 import { yearFigures } from '../../ledger/year-figures';
+import { Frame } from '../frame';
+import { words } from '../words';
 import { WorkingPage } from '../working';
 import { useYear } from './use-year';
 import { yearWords as w } from './words';
@@ -16,6 +18,14 @@ function backOf(year: string, key: string): string {
 export function YearWorking({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const found = useYear(at);
   const { year = '', key = '', steps = '' } = at;
+  if (found === 'later')
+    return (
+      <Frame
+        title={w.titleOf(year)}
+        second={w.later}
+        ways={[{ label: words.back, href: `#/${backOf(year, key)}` }]}
+      />
+    );
   return (
     <WorkingPage
       root={found ? yearFigures(found.account).get(key) : undefined}

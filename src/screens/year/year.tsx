@@ -21,8 +21,9 @@ const ways = [{ label: words.back, href: '#/papers' }];
 export function YearScreen({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { go, sign } = useShell();
   const found = useYear(at);
-  const months = found?.months;
+  const months = found === 'later' ? undefined : found?.months;
   const spec = useMemo(() => months && monthsPlot(months, sign.value), [months, sign.value]);
+  if (found === 'later') return <Frame title={w.titleOf(at.year)} second={w.later} ways={ways} />;
   if (!found || !months || !spec) return <Frame title={w.lost} ways={ways} />;
   const { year, years, account, running } = found;
   return (

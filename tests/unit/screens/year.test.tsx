@@ -43,6 +43,7 @@ async function twoCans() {
 async function opened(memory: Pick<Memory, 'shell'>, address: string, title: string | RegExp): Promise<void> {
   open(memory.shell, address);
   await screen.findByRole('heading', { level: 1, name: title });
+  await waitFor(() => expect(screen.queryByText(/^Going through the record/)).toBeNull());
 }
 
 const lines = (list: string): string[] =>

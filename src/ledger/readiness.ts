@@ -201,23 +201,39 @@ export type Apart = {
   readonly withB: readonly string[];
 };
 
-const withOne = (ids: readonly string[], id: string): readonly string[] =>
-  ids.includes(id) ? ids : [...ids, id];
+/** Containers that hold the same things. How strong its acid is makes a difference to a vessel, and to no other waste. */
+type Alike = { readonly side: readonly Matter[]; readonly ids: readonly string[] };
+
+function alikeAmong(state: State, containerIds: readonly string[]): readonly Alike[] {
+  const found = new Map<string, Alike>();
+  for (const id of containerIds) {
+    const side = contentsSide(state, id).map(({ acid, ...matter }): Matter => matter);
+    const key = JSON.stringify(side);
+    found.set(key, { side, ids: [...(found.get(key)?.ids ?? []), id] });
+  }
+  return [...found.values()];
+}
+
+const each = (ids: readonly string[]): readonly string[] => [...new Set(ids)];
 
 /** What stands together among them and must not meet, should two of them break. Nothing found is no statement. */
 export function apartAmong(state: State, containerIds: readonly string[]): readonly Apart[] {
-  const sides = containerIds.map((id): readonly [string, readonly Matter[]] => [id, contentsSide(state, id)]);
   const found = new Map<string, Apart>();
-  sides.forEach(([id, side], at) => {
-    for (const [otherId, other] of sides.slice(at + 1)) {
-      const meeting = refusedMeeting(meetings(side, other));
+  const alike = alikeAmong(state, containerIds);
+  alike.forEach((one, at) => {
+    for (const other of alike.slice(one.ids.length > 1 ? at : at + 1)) {
+      const meeting = refusedMeeting(meetings(one.side, other.side));
       if (!meeting) continue;
       const turned = meeting.a > meeting.b;
       const [a, b] = turned ? [meeting.b, meeting.a] : [meeting.a, meeting.b];
-      const [one, two] = turned ? [otherId, id] : [id, otherId];
+      const [first, second] = turned ? [other, one] : [one, other];
       const key = `${a} ${b}`;
       const before = found.get(key) ?? { a, b, by: meeting.by, withA: [], withB: [] };
-      found.set(key, { ...before, withA: withOne(before.withA, one), withB: withOne(before.withB, two) });
+      found.set(key, {
+        ...before,
+        withA: each([...before.withA, ...first.ids]),
+        withB: each([...before.withB, ...second.ids]),
+      });
     }
   });
   return [...found.values()];

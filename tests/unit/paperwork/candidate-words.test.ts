@@ -58,6 +58,9 @@ test.each([
   ['TCLP of Ag', 'silver in the TCLP extract'],
   ['WET of Cu', 'copper in the WET extract'],
   ['Ni, filtered', 'nickel, filtered'],
+  ['total of Cd', 'cadmium in all of it'],
+  ['TCLP of Pb to below 5 mg/L', 'lead in the TCLP extract, by a method that sees less than 5 mg/L'],
+  ['Hg, filtered to below 0.2 mg/L', 'mercury, filtered, by a method that sees less than 0.2 mg/L'],
   ['acid reserve', 'acid reserve'],
 ])('what is missing, %s, is called “%s”', (lack, name) => {
   expect(nameOfLack(lack)).toBe(name);

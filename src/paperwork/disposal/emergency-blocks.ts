@@ -19,7 +19,7 @@ function callBlocks({ telephones, equipment }: Emergency): Block {
       { kind: 'heading', level: 2, text: w.haveHead },
       { kind: 'list', items: equipment.map(({ says }) => says) },
     ],
-    shares: [40, 60],
+    shares: [48, 52],
   };
 }
 

@@ -304,6 +304,7 @@ describe('a load that comes back', () => {
     await user.click(can(2));
     await tap('It is here again');
     expect(screen.getByText('Write something here.')).toBeTruthy();
+    expect(screen.queryByText(/does not fit/), 'it was not tried').toBeNull();
     await fill('Why it was refused', 'Drum bulged');
     await tap('It is here again');
     await waitFor(() => expect(p.load().rejected).toHaveLength(1));

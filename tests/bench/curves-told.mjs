@@ -6,9 +6,9 @@ import { slowdown, timeInChromium } from './in-chromium.mjs';
 const rounds = 25;
 const warmUp = 8;
 
-/** @param {import('./papers.mjs').Tell} tell @param {(name: string) => Promise<string>} bundled */
+/** @param {import('./papers.mjs').Tell} tell @param {import('./papers.mjs').Bundled} bundled */
 export async function tellCurves(tell, bundled) {
-  const bundle = await bundled('curves');
+  const bundle = await bundled(new URL('./curves.ts', import.meta.url));
   /** @type {typeof import('./curves')} */
   const { exponent, stepsOf, timesOf } = await import(pathToFileURL(bundle).href);
 

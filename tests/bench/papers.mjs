@@ -5,6 +5,7 @@ import { chromiumPath } from '../../.ci/ready.mjs';
 import { slowdown } from './in-chromium.mjs';
 import { setCancelled, setMade } from './papers-in-chromium.mjs';
 
+/** @typedef {(source: URL) => Promise<string>} Bundled gives the file of the bundle */
 /** @typedef {(name: string, value: number, unit: string, note?: string) => void} Tell */
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -27,11 +28,13 @@ async function served(app) {
   return { address: server.resolvedUrls?.local[0] ?? '', stop: () => server.close() };
 }
 
-/** @param {Tell} tell @param {(name: string) => Promise<string>} bundled @param {string} app folder to build the app into */
+/** @param {Tell} tell @param {Bundled} bundled @param {string} app folder to build the app into */
 export async function tellPapers(tell, bundled, app) {
   if (chromiumPath() === undefined) return;
   /** @type {typeof import('./many-containers')} */
-  const { manyContainers } = await import(pathToFileURL(await bundled('many-containers')).href);
+  const { manyContainers } = await import(
+    pathToFileURL(await bundled(new URL('./many-containers.ts', import.meta.url))).href
+  );
   const [few, many] = [await manyContainers(10), await manyContainers(40)];
   const { address, stop } = await served(app);
   try {

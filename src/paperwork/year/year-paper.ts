@@ -40,7 +40,6 @@ function endBlocks({ counting, notDetermined: open, lastEntry, contentHash }: Ye
     small(w.working),
     ...(lastEntry === notDetermined ? [] : [small(w.lastEntry(lastEntry.number, lastEntry.hash))]),
     small(w.contentHash(contentHash)),
-    { kind: 'signatures', lines: w.signs.map((label) => ({ label })) },
   ];
 }
 
@@ -66,6 +65,7 @@ export function yearPaper(data: YearData, { paper, plots }: YearPaper): PaperDoc
     parts: [
       ...frontBlocks(data),
       ...glanceBlocks(data),
+      { kind: 'signatures', lines: w.signs.map((label) => ({ label })) },
       ...aroseBlocks(data, plots),
       ...leftBlocks(data),
       ...balanceBlocks(data),

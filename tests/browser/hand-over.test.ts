@@ -98,6 +98,15 @@ describe('a load', () => {
       await titled(page, 'Left with Fenwater Collection').waitFor();
       const load = page.url().split('/').at(-1) ?? '';
 
+      // Its receipt is made here, with no network.
+      await follow(page, /^Make the receipt/);
+      await reach(page, 'Receipt');
+      await tap(page, 'Make the receipt');
+      await titled(page, 'The receipt is made').waitFor();
+      const [receipt] = await Promise.all([page.waitForEvent('download'), follow(page, 'Save it')]);
+      expect(receipt.suggestedFilename()).toMatch(/receipt.*C-02\.pdf$/);
+      expect((await readFile(await receipt.path())).subarray(0, 5).toString()).toBe('%PDF-');
+
       // Gone, and its page says with whom.
       await goTo('containers');
       await page.getByText('Gone (2)').click();

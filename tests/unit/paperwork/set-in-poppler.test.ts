@@ -15,6 +15,7 @@ import { renderPdf } from '../../../src/paperwork/pdf/render';
 import { labelsKnown } from '../../../src/screens/labels/known';
 import { paperFonts } from '../../support/paper-fonts';
 import { bare, type PopplerRead, readWithPoppler } from '../../support/poppler';
+import { readPdf } from '../../support/read-pdf';
 import { disposalState } from './disposal-state';
 
 const signature = {
@@ -30,6 +31,7 @@ const signature = {
 
 async function setOf(paper: 'A4' | 'Letter', demo: boolean) {
   const memory = await disposalState();
+  await memory.does({ do: 'add-person', name: 'Joost', phone: '01632 960 134' });
   const state = memory.state.value;
   const ids = [memory.barren, memory.wash];
   const asked = {
@@ -73,13 +75,13 @@ describe.each(['A4', 'Letter'] as const)('a set on %s, read by poppler', (paper)
     ({ read } = set);
   });
 
-  test('has the size of its sheet on every page, a title, its language, tags, and says that it is PDF/A-3', () => {
+  test('has the size of its sheet on every page, a title, its language, tags, and says that it is PDF/A-3', async () => {
     const size = paper === 'A4' ? /^595\.\d+ x 841\.\d+$/ : /^612 x 792$/;
     expect(read.sizes).toHaveLength(Number(read.info.Pages));
     for (const one of read.sizes) expect(one).toMatch(size);
     expect(read.info).toMatchObject({ Title: 'Disposal papers', Tagged: 'yes' });
     expect(read.metadata).toMatch(/pdfaid:part>3</);
-    expect(new TextDecoder('latin1').decode(set.bytes)).toMatch(/\/Lang \(en\)/);
+    expect((await readPdf(set.bytes)).language).toBe('en');
   });
 
   test('has every font inside, as a subset, with the letters that its marks stand for', () => {
@@ -93,15 +95,11 @@ describe.each(['A4', 'Letter'] as const)('a set on %s, read by poppler', (paper)
     expect(JSON.parse(new TextDecoder().decode(inside))).toEqual(set.data);
   });
 
-  test('is marked as invented on every page, those of the labels with them', () => {
-    const pages = read.text.split('\f').slice(0, -1);
+  test('is marked as invented on every page, those of the labels with them', async () => {
+    // Poppler lays text that stands aslant out letter by letter: this takes the other reader.
+    const { pages } = await readPdf(set.bytes);
     expect(pages).toHaveLength(Number(read.info.Pages));
-    const letters = [...'inventeddemo'].sort().join('');
-    for (const page of pages) {
-      const left = [...letters].reduce((text, letter) => text.replace(letter, ''), page);
-      expect(left.length).toBe(page.length - letters.length);
-    }
-    expect(set.data.demo).toBe(true);
+    for (const { text } of pages) expect(text).toContain('invented demo');
   });
 
   test('numbers its pages with the sheets of labels counted, and says where they begin', () => {
@@ -148,6 +146,7 @@ describe('a set without a mark', () => {
   test('gives no number that nobody gave, but those of the emergency services', () => {
     const { telephones } = set.data.emergency;
     expect(telephones.map(({ number }) => number)).toEqual(expect.arrayContaining(['112']));
+    expect(telephones.map(({ number }) => number)).toContain('01632 960 134');
     const record = JSON.stringify(set.data.workshop);
     for (const { number } of telephones)
       expect(['112', '911', 'not determined'].includes(number) || record.includes(number), number).toBe(true);

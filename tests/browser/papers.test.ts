@@ -93,7 +93,7 @@ describe('a set of papers', () => {
     expect(await page.getByRole('heading', { name: /^C.\d\d$/ }).allTextContents()).toEqual(['C‑02', 'C‑03']);
 
     await follow(page, /^Sign the statement/);
-    await page.getByText(/This is no certificate/).waitFor();
+    await page.getByText(/^Every other figure is worked out/).waitFor();
     await readsWell(page);
     await page.getByRole('textbox', { name: 'Who signs' }).fill('Zoë Åkesson');
     await sign(page);

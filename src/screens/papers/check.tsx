@@ -1,5 +1,6 @@
 /** What is missing or doubtful in a set, and who must still say yes; it never keeps the set from being made. */
-import { useEffect } from 'preact/hooks';
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import { candidatesOf } from '../../ledger/container-candidates';
 import { containerFigures } from '../../ledger/container-figures';
 import { type Apart, apartAmong } from '../../ledger/readiness';
@@ -50,6 +51,23 @@ function useChecked(containers: readonly ContainerState[]) {
     state.value,
   );
   return { checked, said };
+}
+
+type Shown = { readonly of: Checked | undefined; readonly labels: boolean; readonly item: ComponentChildren };
+
+/** Items of the list, each drawn anew only when something of its own has changed: of many, one after the other is worked out. */
+function useItems(
+  labels: boolean,
+  draw: (container: ContainerState, checked: Checked | undefined) => ComponentChildren,
+) {
+  const shown = useRef(new Map<ContainerState, Shown>());
+  return (container: ContainerState, of: Checked | undefined): ComponentChildren => {
+    const before = shown.current.get(container);
+    if (before && before.of === of && before.labels === labels) return before.item;
+    const item = draw(container, of && { ...of, rows: rowsLeft(of.rows, { labels }) });
+    shown.current.set(container, { of, labels, item });
+    return item;
+  };
 }
 
 function ApartNotices({ containers }: { readonly containers: readonly ContainerState[] }) {
@@ -138,11 +156,13 @@ export function CheckSet({ at }: { readonly at: Readonly<Record<string, string>>
   const { leave, back } = useWayBack();
   useEffect(back, []);
   const onOpen = (): void => leave(set, containers.length);
-  const checkedOf = (one: ContainerState): Checked | undefined => {
-    const found = checked.get(one);
-    return found && { ...found, rows: rowsLeft(found.rows, begun.wanted) };
-  };
-  const whole = containers.filter((one) => checkedOf(one)?.rows.length === 0).length;
+  const { labels } = begun.wanted;
+  const itemOf = useItems(labels, (container, found) => (
+    <ContainerCheck key={container.body.containerId} container={container} checked={found} onOpen={onOpen} />
+  ));
+  const whole = containers.filter(
+    (one) => rowsLeft(checked.get(one)?.rows ?? [], { labels }).length === 0,
+  ).length;
   const wordsOf = new Map(containers.map((one) => [one.body.containerId, said.get(one) ?? []]));
   if (page) return page;
   return (
@@ -166,14 +186,7 @@ export function CheckSet({ at }: { readonly at: Readonly<Record<string, string>>
         </Part>
       )}
       <ul class={styles.checks}>
-        {containers.map((container) => (
-          <ContainerCheck
-            key={container.body.containerId}
-            container={container}
-            checked={checkedOf(container)}
-            onOpen={onOpen}
-          />
-        ))}
+        {containers.map((container) => itemOf(container, checked.get(container)))}
       </ul>
       <ApartNotices containers={containers} />
       <Part rule title={w.sayTitle} width="edge">

@@ -100,6 +100,7 @@ export const setWords = {
   signedSecond: 'Tap to look at it or sign anew',
   signedBefore: 'Signed before something changed',
   signedBeforeSecond: 'That signature is not printed. Sign anew.',
+  wholeStatement: 'Show what was measured, and what is open',
   statementTitle: 'Sign the statement',
   signHere: 'Signature of the generator',
   signHint: 'May stay empty: there is room for a pen on the paper.',

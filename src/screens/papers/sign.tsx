@@ -1,5 +1,7 @@
 /** The generator's statement in words, and a place to sign it; the set can be made from here. */
+import { useState } from 'preact/hooks';
 import { toldOf } from '../../ledger/readiness';
+import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Frame } from '../frame';
@@ -9,7 +11,10 @@ import { useMakeSet } from './make-set';
 import { setHref } from './set-address';
 import { useSet } from './set-draft';
 import { setWords as w } from './set-words';
-import { useStatement } from './use-statement';
+import { statementAtOnce, useStatement } from './use-statement';
+
+/** Of more the phone would stand still under the finger that signs. */
+const gatheredAtOnce = 6;
 
 export function SignSet({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { state } = useShell();
@@ -17,7 +22,9 @@ export function SignSet({ at }: { readonly at: Readonly<Record<string, string>> 
   const begun = useSet(set);
   const { form, containers, signed, wanted } = begun;
   const { page, act } = useMakeSet(begun);
-  const statement = useStatement(containers);
+  const [asked, setAsked] = useState(false);
+  const whole = asked || containers.length <= gatheredAtOnce;
+  const statement = useStatement(containers, whole);
   if (page) return page;
   return (
     <Frame
@@ -26,7 +33,13 @@ export function SignSet({ at }: { readonly at: Readonly<Record<string, string>> 
       ways={[{ label: w.toCheck, href: setHref(set) }]}
       actions={containers.length > 0 && act(null)}
     >
-      <Part>{statement?.map((line) => <p key={line}>{line}</p>) ?? <p role="status">{w.looking}</p>}</Part>
+      <Part>
+        {(statement ?? statementAtOnce(state.value, containers.length)).map((line) => (
+          <p key={line}>{line}</p>
+        ))}
+        {!whole && <Button onTap={() => setAsked(true)}>{w.wholeStatement}</Button>}
+        {whole && !statement && <p role="status">{w.looking}</p>}
+      </Part>
       <Part rule>
         <SignHere
           label={w.signHere}

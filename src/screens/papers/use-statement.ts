@@ -1,19 +1,32 @@
 /** The statement of the generator in the words that the paper has, gathered container by container with the page drawn between. */
-import type { ContainerState } from '../../ledger/state';
+import type { ContainerState, State } from '../../ledger/state';
 import { disposalData } from '../../paperwork/disposal/gather';
+import { setWords as w } from '../../paperwork/disposal/set-words';
 import { statementOf } from '../../paperwork/disposal/statement';
+import { notDetermined } from '../../paperwork/words';
 import { useShell } from '../shell';
 import { useOneByOne } from '../treatment/use-worked-out';
 import { useCommon } from './use-making';
 
-/** Undefined until all of them are gathered. */
-export function useStatement(containers: readonly ContainerState[]): readonly string[] | undefined {
+/** What of it needs no gathering. */
+export function statementAtOnce({ workshop, log }: State, n: number): readonly string[] {
+  const name = workshop?.body.name ?? notDetermined;
+  return [w.states(name, log.length), w.aboutEach(n), w.candidates, w.noCertificate];
+}
+
+const nothing = {};
+
+/** Undefined until all of them are gathered, and as long as it is not wanted. */
+export function useStatement(
+  containers: readonly ContainerState[],
+  wanted: boolean,
+): readonly string[] | undefined {
   const { state } = useShell();
   const common = useCommon();
   const gathered = useOneByOne(
-    containers.map(({ body }) => body.containerId),
+    wanted ? containers.map(({ body }) => body.containerId) : [],
     (id) => disposalData([id], common()),
-    state.value,
+    wanted ? state.value : nothing,
   );
   if (containers.length === 0 || gathered.size < containers.length) return undefined;
   const all = [...gathered.values()];

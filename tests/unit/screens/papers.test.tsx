@@ -198,6 +198,25 @@ describe('signing the statement', () => {
     expect(screen.getByText(/This is no certificate/)).toBeDefined();
   });
 
+  test('gathers what was measured of many containers only when it is asked for', async () => {
+    const memory = await disposalState();
+    for (const code of ['C-11', 'C-12', 'C-13', 'C-14', 'C-15']) {
+      const can = await memory.opens(code, '5');
+      await memory.logs(can, null, 'wash-water', {
+        volume: { value: '1', unit: 'L' },
+        findings: [],
+        freeAcid: [],
+      });
+    }
+    open(memory, ChooseSet);
+    await userEvent.click(screen.getByRole('button', { name: 'All (7)' }));
+    open(memory, SignSet);
+    expect(screen.getByText(/This is no certificate/)).toBeDefined();
+    expect(screen.queryByText('Looking …')).toBeNull();
+    await userEvent.click(screen.getByRole('button', { name: /Show what was measured/ }));
+    await screen.findByText(/^Measured or read by somebody: /, ...long);
+  });
+
   test('writes a signature in letters down as one, with its hour', async () => {
     const memory = await disposalState();
     await signInLetters(memory);

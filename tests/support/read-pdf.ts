@@ -4,6 +4,10 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 export interface ReadPdf {
   readonly title: string;
   readonly language: string | null;
+  /** In the place of the file's name. */
+  readonly titleShown: boolean;
+  /** Says that it is tagged. */
+  readonly marked: boolean;
   readonly pages: readonly ReadPage[];
   /** Names of attached files and their bytes. */
   readonly attachments: Readonly<Record<string, Uint8Array>>;
@@ -99,10 +103,13 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   const numbers = Array.from({ length: pdf.numPages }, (_, index) => index + 1);
   const pages: ReadPage[] = [];
   for (const number of numbers) pages.push(await readPage(pdf, number));
+  const [preferences, mark] = [await pdf.getViewerPreferences(), await pdf.getMarkInfo()];
   await task.destroy();
   return {
     title: properties.Title ?? '',
     language: properties.Language ?? null,
+    titleShown: (preferences as { DisplayDocTitle?: boolean } | null)?.DisplayDocTitle === true,
+    marked: (mark as { Marked?: boolean } | null)?.Marked === true,
     pages,
     attachments: Object.fromEntries(
       Object.entries(attached ?? {}).map(([name, file]) => [name, file.content]),

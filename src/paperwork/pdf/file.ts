@@ -1,6 +1,7 @@
 /** A PDF/A-3a file: tagged, with its language, its fonts and its attachments inside. */
 import PDFDocument from 'pdfkit';
 import type { Attachment } from '../document';
+import { packed } from './packed';
 import { type Fonts, type Pen, penFor, type Tag } from './pen';
 
 /** What the properties of a file say of it. */
@@ -109,7 +110,7 @@ export async function pdfFile(
   draw(penFor(document), root);
   root.end();
   for (const attachment of attachments) attach(document, about, attachment);
-  return document.whole();
+  return packed(await document.whole());
 }
 
 /** How wide a text is in the fonts of the papers, for whoever lays out before a file is made. */

@@ -8,6 +8,7 @@ import type { HandedOver } from '../../../src/ledger/entries/hand-overs';
 import { flags } from '../../../src/ledger/flags';
 import { applyAll, fold } from '../../../src/ledger/fold';
 import { differenceOf, differencesOf } from '../../../src/ledger/hand-over-differences';
+import type { Intention } from '../../../src/ledger/intention';
 import { emptyState, type State } from '../../../src/ledger/state';
 import { anyRecord, at, can, grams, id, litres, pour, put, Scribe, wash } from './scribe';
 
@@ -81,10 +82,11 @@ describe('a container that was handed over', () => {
 
   test('cannot be proved by a load that it did not leave with, nor come back with it', () => {
     const scribe = twoCans(handedOver(1, [1]));
-    for (const intention of [
-      { do: 'file-proof', handOverId: load(1), containerIds: [box(2)] } as const,
-      { do: 'log-rejected-load', handOverId: load(1), containerIds: [box(2)], why: 'leaks' } as const,
-    ])
+    const tried: readonly Intention[] = [
+      { do: 'file-proof', handOverId: load(1), containerIds: [box(2)] },
+      { do: 'log-rejected-load', handOverId: load(1), containerIds: [box(2)], why: 'leaks' },
+    ];
+    for (const intention of tried)
       expect(scribe.tries(intention)).toMatchObject({
         ok: false,
         refusal: { code: 'not-of-hand-over', details: { containerId: box(2) } },

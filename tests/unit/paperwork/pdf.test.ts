@@ -244,8 +244,8 @@ describe('the file', () => {
     const file = new TextDecoder('latin1').decode(bytes);
     expect(file).toContain('<pdfaid:part>3</pdfaid:part>');
     expect(file).toContain('<pdfaid:conformance>A</pdfaid:conformance>');
-    expect(file).toMatch(/\/DisplayDocTitle true/);
-    expect(file).toMatch(/\/Marked true/);
+    const { titleShown, marked } = await readPdf(bytes);
+    expect({ titleShown, marked }).toEqual({ titleShown: true, marked: true });
   });
 
   test('carries what is attached to it, byte for byte', async () => {

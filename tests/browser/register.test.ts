@@ -21,12 +21,10 @@ test('a register is made with no network, and the phone says later whether the f
   await expectAccessible(page);
 
   const bytes = await readFile(pdf);
-  await page
-    .getByLabel('Choose another file')
-    .setInputFiles({
-      name: 'cut.pdf',
-      mimeType: 'application/pdf',
-      buffer: bytes.subarray(0, bytes.length / 2),
-    });
+  await page.getByLabel('Choose another file').setInputFiles({
+    name: 'cut.pdf',
+    mimeType: 'application/pdf',
+    buffer: bytes.subarray(0, bytes.length / 2),
+  });
   await page.getByText(/damaged or not whole/).waitFor({ timeout: 120_000 });
 });

@@ -1,7 +1,6 @@
 /** Makes the calendar file of all last days. What writes it is loaded when the first one is made. */
 import { type Due, dues } from '../../ledger/due';
 import type { DueDay } from '../../paperwork/calendar/due-calendar';
-import { unbroken } from '../../ui/figure-value';
 import { calendarDayText } from '../amounts';
 import type { Common } from '../papers/making';
 import { codesOfDue } from './rows';

@@ -44,6 +44,7 @@ function partsOf(file: Uint8Array) {
     objects: places.map(({ number, at }, i) =>
       objectOf(number, file.subarray(at, places[i + 1]?.at ?? tableAt)),
     ),
+    size: Number(/\/Size (\d+)/.exec(trailer)?.[1]),
     trailer: `/Root ${named('Root')} /Info ${named('Info')} /ID ${named('ID')}`,
   };
 }
@@ -105,7 +106,7 @@ const isSmall = (object: PdfObject): object is PdfObject & { readonly body: Uint
 
 /** The same paper in fewer bytes. @throws when the file is not as pdfkit writes one */
 export function packed(file: Uint8Array): Uint8Array {
-  const { head, objects, trailer } = partsOf(file);
+  const { head, objects, size: first, trailer } = partsOf(file);
   const places = new Map<number, Place>();
   const parts: Uint8Array[] = [head];
   let length = head.length;
@@ -116,7 +117,7 @@ export function packed(file: Uint8Array): Uint8Array {
   };
   for (const { number, bytes, body } of objects) if (body === null) add(number, bytes);
   const small = objects.filter(isSmall).sort((a, b) => a.number - b.number);
-  let next = Math.max(...objects.map(({ number }) => number)) + 1;
+  let next = first;
   for (let i = 0; i < small.length; i += inOneStream) {
     const some = small.slice(i, i + inOneStream);
     const number = next++;

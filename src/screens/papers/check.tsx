@@ -19,11 +19,11 @@ import { vesselDrawing } from '../vessel-drawing';
 import { thingInside, words } from '../words';
 import { checkRows, rowsLeft } from './check-rows';
 import { type Checked, ContainerCheck } from './container-check';
-import { useMakeSet } from './make-set';
+import { SetPage, type SetPageProps } from './make-set';
 import styles from './papers.module.css';
 import { SayRows } from './say-rows';
 import { setHref } from './set-address';
-import { type SetBegun, useSet } from './set-draft';
+import type { SetBegun } from './set-draft';
 import { setWords as w } from './set-words';
 import { useWayBack } from './way-back';
 import { paperWords } from './words';
@@ -146,13 +146,11 @@ function SignDoor({ set, begun }: { readonly set: string; readonly begun: SetBeg
   }
 }
 
-export function CheckSet({ at }: { readonly at: Readonly<Record<string, string>> }) {
+/** What is worked out for it ends with it: nothing of that goes on while the set is made. */
+function Check({ set, begun, act }: SetPageProps) {
   const { state, now } = useShell();
-  const set = at.set ?? '';
-  const begun = useSet(set);
   const { containers } = begun;
   const { checked, said } = useChecked(containers);
-  const { page, act } = useMakeSet(begun);
   const { leave, back } = useWayBack();
   useEffect(back, []);
   const onOpen = (): void => leave(set, containers.length);
@@ -164,7 +162,6 @@ export function CheckSet({ at }: { readonly at: Readonly<Record<string, string>>
     (one) => rowsLeft(checked.get(one)?.rows ?? [], { labels }).length === 0,
   ).length;
   const wordsOf = new Map(containers.map((one) => [one.body.containerId, said.get(one) ?? []]));
-  if (page) return page;
   return (
     <Frame
       title={w.title}
@@ -196,6 +193,10 @@ export function CheckSet({ at }: { readonly at: Readonly<Record<string, string>>
     </Frame>
   );
 }
+
+export const CheckSet = ({ at }: { readonly at: Readonly<Record<string, string>> }) => (
+  <SetPage set={at.set ?? ''} page={Check} />
+);
 
 /** Fewer are seen at one look. */
 const shownWithoutCount = 4;

@@ -7,25 +7,20 @@ import { Part } from '../../ui/page';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { SignHere } from '../signing';
-import { useMakeSet } from './make-set';
+import { SetPage, type SetPageProps } from './make-set';
 import { setHref } from './set-address';
-import { useSet } from './set-draft';
 import { setWords as w } from './set-words';
 import { statementAtOnce, useStatement } from './use-statement';
 
 /** Of more the phone would stand still under the finger that signs. */
 const gatheredAtOnce = 6;
 
-export function SignSet({ at }: { readonly at: Readonly<Record<string, string>> }) {
+function Sign({ set, begun, act }: SetPageProps) {
   const { state } = useShell();
-  const set = at.set ?? '';
-  const begun = useSet(set);
   const { form, containers, signed, wanted } = begun;
-  const { page, act } = useMakeSet(begun);
   const [asked, setAsked] = useState(false);
   const whole = asked || containers.length <= gatheredAtOnce;
   const statement = useStatement(containers, whole);
-  if (page) return page;
   return (
     <Frame
       title={w.statementTitle}
@@ -55,3 +50,7 @@ export function SignSet({ at }: { readonly at: Readonly<Record<string, string>> 
     </Frame>
   );
 }
+
+export const SignSet = ({ at }: { readonly at: Readonly<Record<string, string>> }) => (
+  <SetPage set={at.set ?? ''} page={Sign} />
+);

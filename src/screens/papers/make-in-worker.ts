@@ -1,16 +1,16 @@
 /** Begins a paper in a worker of its own, which ends with it. */
 import type { Progress } from '../../paperwork/progress';
-import { type Common, type Made, type MakePaper, madeOf, type PaperFailure, type PaperFiles } from './making';
+import type { Common, Made, MakePaper, PaperFailure } from './making';
 import type { Order } from './paper-worker';
 
-export type WorkerSays = { readonly progress: Progress } | { readonly made: Made<PaperFiles> };
+export type WorkerSays = { readonly progress: Progress } | { readonly made: Made };
 
 const orderOf = (job: Order['job'], { state, ...common }: Common): Order => ({ job, common, log: state.log });
 
 export const makeInWorker: MakePaper = (job, common, tell) => {
   const worker = new Worker(new URL('./paper-worker.ts', import.meta.url), { type: 'module' });
-  let end: (made: Made<PaperFiles>) => void = () => undefined;
-  const ended = new Promise<Made<PaperFiles>>((resolve) => {
+  let end: (made: Made) => void = () => undefined;
+  const ended = new Promise<Made>((resolve) => {
     end = resolve;
   });
   const fail = (failure: PaperFailure): void => end({ ok: false, failure });
@@ -28,7 +28,7 @@ export const makeInWorker: MakePaper = (job, common, tell) => {
   worker.addEventListener('messageerror', () => fail({ code: 'not-made', name: 'message' }));
   worker.postMessage(orderOf(job, common));
   return {
-    made: ended.finally(() => worker.terminate()).then(madeOf),
+    made: ended.finally(() => worker.terminate()),
     cancel: () => fail({ code: 'cancelled' }),
   };
 };

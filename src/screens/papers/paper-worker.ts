@@ -4,7 +4,7 @@ import { applyAll } from '../../ledger/fold';
 import type { Stage, Tell } from '../../paperwork/progress';
 import { type Job, runJob } from './jobs';
 import type { WorkerSays } from './make-in-worker';
-import type { Common } from './making';
+import { type Common, failureOf, type Made, madeOf } from './making';
 
 /** What a paper is made of, as it travels: the entries in place of the state that they add up to. */
 export type Order = {
@@ -16,7 +16,7 @@ export type Order = {
 /** Between two words on how far it is, ms: a page shows no more. */
 const pace = 50;
 
-const say = (said: WorkerSays, transfer: Transferable[] = []): void => self.postMessage(said, { transfer });
+const say = (said: WorkerSays): void => self.postMessage(said);
 
 /** Tells the first of each stage, and of the others as many as a person can follow. */
 function paced(): Tell {
@@ -32,7 +32,7 @@ function paced(): Tell {
 self.addEventListener('message', async ({ data }: MessageEvent<Order>) => {
   const { job, common, log } = data;
   const tell = paced();
-  const made = await runJob(
+  const files = await runJob(
     job,
     () => {
       tell({ stage: 'reading', done: 0, of: 1 });
@@ -40,5 +40,12 @@ self.addEventListener('message', async ({ data }: MessageEvent<Order>) => {
     },
     tell,
   );
-  say({ made }, made.ok ? made.paper.files.map(({ bytes }) => bytes.buffer) : []);
+  let made: Made;
+  try {
+    // Here, as a file is a copy of its bytes, and a page would stand still for it.
+    made = madeOf(files);
+  } catch (cause) {
+    made = { ok: false, failure: failureOf(cause) };
+  }
+  say({ made });
 });

@@ -2,7 +2,7 @@
 import { act, cleanup, screen } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { makeInWorker } from '../../../src/screens/papers/make-in-worker';
-import type { PaperFiles } from '../../../src/screens/papers/making';
+import type { MadePaper } from '../../../src/screens/papers/making';
 import type { Order } from '../../../src/screens/papers/paper-worker';
 import { open, tap, user } from '../../support/hand';
 import { paperFonts } from '../../support/paper-fonts';
@@ -81,11 +81,12 @@ const expectForm = (): void => {
   expect(screen.getByRole('button', { name: /Make the labels/ })).toHaveProperty('disabled', false);
 };
 
-const files: PaperFiles = {
+const paper: MadePaper = {
   containerIds: [],
   codes: ['C-07'],
   contentHash: 'a'.repeat(64),
-  files: [{ name: 'label.pdf', mime: 'application/pdf', bytes: new Uint8Array([37, 80, 68, 70]) }],
+  file: new File(['%PDF'], 'label.pdf', { type: 'application/pdf' }),
+  besides: [],
 };
 
 describe('while a paper is made', () => {
@@ -101,9 +102,9 @@ describe('while a paper is made', () => {
     expect(bar().getAttribute('aria-label')).toBe('Making the labels …');
     await worker().says({ progress: { stage: 'drawing', done: 1, of: 2 } });
     expect(Number(bar().getAttribute('aria-valuenow'))).toBeGreaterThan(half);
-    await worker().says({ made: { ok: true, paper: files } });
+    await worker().says({ made: { ok: true, paper } });
     await screen.findByText('The label is made');
-    expect(papersIn(memory)).toMatchObject([{ fileName: 'label.pdf', contentHash: files.contentHash }]);
+    expect(papersIn(memory)).toMatchObject([{ fileName: 'label.pdf', contentHash: paper.contentHash }]);
     expect(worker().ended).toBe(true);
   });
 
@@ -115,7 +116,7 @@ describe('while a paper is made', () => {
     expect(worker().ended).toBe(true);
     expectForm();
     expect(screen.queryByRole('alert')).toBeNull();
-    await worker().says({ made: { ok: true, paper: files } });
+    await worker().says({ made: { ok: true, paper } });
     expect(papersIn(memory)).toEqual([]);
     expectForm();
     await tap(/Make the labels/);

@@ -14,7 +14,7 @@ import type { Mixture } from '../rules/mixture';
 import type { StreamKind } from '../safety/stream-kind';
 import { type Contents, contentsOf, silentResidues, tellsNothing, wholeLoad } from './container-load';
 import { phOf } from './container-ph';
-import { withReports } from './lab-levels';
+import { resultsNow, withFound } from './lab-levels';
 import type { ContainerState, State } from './state';
 import { wasteKinds } from './waste-kinds';
 
@@ -171,7 +171,7 @@ function mixed(state: State, container: ContainerState): ContainerMixture | NoMi
   const contents = contentsOf(state, containerId);
   if (unaccounted || contents.unaccounted || tellsNothing(contents)) return 'not-determined';
   const found = mixtureFrom(contents, kinds, phOf(state, container, wholeLoad(contents)));
-  return { ...found, levels: withReports(found.levels, container.reports) };
+  return { ...found, levels: withFound(found.levels, resultsNow(container.reports)) };
 }
 
 /** Contents of any vessel, real or planned. @param pH where it is known */

@@ -79,9 +79,14 @@ export function resultsNow(reports: readonly ReportState[]): readonly Reported[]
 export const reportedElements = (reports: readonly ReportState[]): ReadonlySet<Element> =>
   new Set(resultsNow(reports).map(({ result }) => result.element));
 
-/** The levels with what was reported of this container; what was measured of all of it is open no longer. */
-export function withReports(levels: ElementLevels, reports: readonly ReportState[]): ElementLevels {
-  const found = resultsNow(reports);
+/** One thing that was found in a waste, measured or worked out of what was measured. */
+export type FoundLevel = {
+  readonly result: Pick<LabResult, 'element' | 'in' | 'below'>;
+  readonly figure: Figure<'mg/L' | 'mg/kg'>;
+};
+
+/** The levels with what was found of all of it, in the place of what its wastes tell; that is open no longer. */
+export function withFound(levels: ElementLevels, found: readonly FoundLevel[]): ElementLevels {
   if (found.length === 0) return levels;
   const inside = <U extends 'mg/L' | 'mg/kg'>(where: LabResult['in'], before: Levels<U>): Levels<U> =>
     new Map([
@@ -90,7 +95,7 @@ export function withReports(levels: ElementLevels, reports: readonly ReportState
         .filter(({ result }) => result.in === where)
         .map(({ result, figure }) => [result.element, figure as Figure<U>] as const),
     ]);
-  const measured = reportedElements(reports);
+  const measured = new Set(found.map(({ result }) => result.element));
   return {
     ...levels,
     filtered: inside('filtered', levels.filtered),

@@ -199,6 +199,57 @@ describe('what has happened', () => {
   });
 });
 
+/** 40 CFR 261.24, table 1: 1.0 mg/L of cadmium. */
+describe('a code that only a laboratory found', () => {
+  const cadmium = (level: string, inWhat: 'filtered' | 'tclp' = 'tclp'): PlainBody => ({
+    kind: 'lab-reported',
+    v: 1,
+    containerId: id('c0', 1),
+    laboratory: 'Weir Laboratory',
+    sampledOn: '2026-03-02',
+    results: [{ element: 'Cd', in: inWhat, level: { value: level, unit: 'mg/L' } }],
+  });
+  const plain = (n: number) => water(n, '40', told({}), '0.1');
+  const found = (level: string, volume: string, inWhat?: 'filtered' | 'tclp') => {
+    const scribe = new Scribe();
+    for (const body of [laws('us-federal'), water(1, '10', told({}), '0.1'), plain(2), can(1, '60')])
+      scribe.write(body);
+    scribe.write(pour(1, 1, '10'));
+    scribe.write(cadmium(level, inWhat));
+    return scribe.tries({
+      do: 'place-stream',
+      streamId: id('50', 2),
+      containerId: id('c0', 1),
+      amount: litres(volume),
+    });
+  };
+
+  it('is not thinned away, in the extract or in what passes a filter', () => {
+    // 4 mg/L in 10 L with 40 L: 0.8 mg/L. With 10 L: 2 mg/L.
+    for (const inWhat of ['tclp', 'filtered'] as const) {
+      expect(refusedFor(found('4', '40', inWhat)), inWhat).toEqual(['D006']);
+      expect(found('4', '10', inWhat).ok, inWhat).toBe(true);
+      expect(found('0.2', '40', inWhat).ok, inWhat).toBe(true);
+    }
+  });
+
+  it('is flagged where it happened, also poured over out of its container', () => {
+    const scribe = new Scribe();
+    for (const body of [laws('us-federal'), water(1, '10', told({}), '0.1'), plain(2), can(1, '60')])
+      scribe.write(body);
+    for (const body of [can(2, '60'), pour(1, 1, '10'), pour(2, 2, '40'), cadmium('4')]) scribe.write(body);
+    scribe.does({
+      do: 'log-move-happened',
+      fromContainerId: id('c0', 1),
+      toContainerId: id('c0', 2),
+      amount: litres('5'),
+      purpose: 'transfer',
+    });
+    const flagged = flags(scribe.state).filter(({ code }) => code === 'was-diluted');
+    expect(flagged).toMatchObject([{ about: { containerId: id('c0', 2) }, codes: ['D006'] }]);
+  });
+});
+
 describe('mixing that is let through', () => {
   it('never takes silver from over the limit to under it', () => {
     const share = fc.integer({ min: 1, max: 400 });

@@ -128,6 +128,20 @@ describe('what is missing before a container leaves', () => {
     expect(gaps(memory, memory.barren)).toContainEqual({ code: 'label-not-made', made });
   });
 
+  it('is its label once a laboratory has told of what is in it', async () => {
+    const memory = await disposalState();
+    await memory.does(labelled(memory.barren));
+    memory.pass(60_000);
+    await memory.does({
+      do: 'log-lab-report',
+      containerId: memory.barren,
+      laboratory: 'Weir Laboratory',
+      sampledOn: '2026-05-17',
+      results: [{ element: 'Cd', in: 'tclp', level: { value: '1.4', unit: 'mg/L' } }],
+    });
+    expect(codes(memory, memory.barren)).toContain('label-not-made');
+  });
+
   it('is no label that only a set without labels was made for', async () => {
     const memory = await disposalState();
     await memory.does(labelled(memory.barren, { paper: 'disposal', fileName: 'disposal.pdf' }));
@@ -243,11 +257,33 @@ describe('what was told of containers', () => {
       { do: 'log-level', containerId: barren, level: { value: '6.7', unit: 'L' } },
       mark(barren, 'leaving'),
       mark(barren, 'closed'),
+      {
+        do: 'log-lab-report',
+        containerId: barren,
+        laboratory: 'Weir Laboratory',
+        sampledOn: '2026-05-17',
+        results: [{ element: 'Cd', in: 'tclp', level: { value: '1.4', unit: 'mg/L' } }],
+      },
     ];
     for (const intention of changing) {
       const before = now();
       await memory.does(intention);
       expect(now(), intention.do).not.toBe(before);
+    }
+    const written = memory.state.value.history.find(
+      ({ body }) => body?.kind === 'stream-logged' && body.streamId === barrenStream,
+    );
+    if (written?.body?.kind !== 'stream-logged') throw new Error('no liquor');
+    const { entry, body } = written;
+    for (const colour of ['green', 'blue'] as const) {
+      const before = now();
+      await memory.does({
+        do: 'correct-entry',
+        corrects: entry.id,
+        body: { ...body, colour },
+        reason: 'seen in daylight',
+      });
+      expect(now(), 'corrected').not.toBe(before);
     }
     const before = now();
     await memory.does(mark(wash, 'closed'));

@@ -221,7 +221,10 @@ export function metalByMonth(
 /** Calendar years that the record tells of, and this one, the latest first. @param now UTC */
 export function yearsTold(state: State, now: string, zone: string): readonly string[] {
   const latest = Number(calendarDay(now, zone).slice(0, 4));
-  const first = state.history.reduce((so, { at }) => Math.min(so, Number(at.slice(0, 4))), latest);
+  const first = state.history.reduce(
+    (so, { at }) => Math.min(so, Number(calendarDay(at, zone).slice(0, 4))),
+    latest,
+  );
   return Array.from({ length: latest - first + 1 }, (_, back) => String(latest - back));
 }
 

@@ -35,12 +35,10 @@ const byRecord = <U extends 'L' | 'g'>(containerId: string, held: Held['volume' 
     spread: exact,
   });
 
-const sameHeld = (one: Held, other: Held): boolean => one.volume.eq(other.volume) && one.mass.eq(other.mass);
-
-/** All of it by mass, worked out; only while it holds what it left with, since of what was in it then nothing else tells. */
-function weighedOut(state: State, { containerId, held }: HandedOverPart): Figure<'kg'> | null {
+/** All of it by mass, worked out; only while it is as it left, since of what was in it then nothing else tells. */
+function weighedOut(state: State, { containerId, asItLeft }: HandedOverPart): Figure<'kg'> | null {
   const container = state.containers.get(containerId);
-  if (!container || !sameHeld(container.holds, held)) return null;
+  if (!container || !asItLeft) return null;
   const mixture = mixtureOf(state, container);
   return typeof mixture === 'string' ? null : mixture.mass;
 }

@@ -57,9 +57,11 @@ export function handOversOf(
     const [refused, proved] = [rejected.get(id) ?? [], proofs.get(id) ?? []];
     const parts = fact.body.containers.map((taken): HandedOverPart => {
       const { containerId } = taken;
+      const movements = movementsOf(containerId);
       return {
         ...taken,
-        held: heldAt(movementsOf(containerId), fact.at),
+        held: heldAt(movements, fact.at),
+        asItLeft: movements.every(({ at }) => at <= fact.at),
         backAt: naming(refused, containerId)?.at ?? null,
         proofAt: naming(proved, containerId)?.at ?? null,
       };

@@ -164,9 +164,13 @@ export type WalkState = {
   readonly finished: Told<WalkFinished> | null;
 };
 
-/** A container of a hand-over. `held` is what it held by the record just then; null where it has not come back, or no proof is filed. */
+/**
+ * A container of a hand-over. `held` is what it held by the record just then, `asItLeft` that nothing has gone in or out since;
+ * null where it has not come back, or no proof is filed.
+ */
 export type HandedOverPart = HandedOver['containers'][number] & {
   readonly held: Held;
+  readonly asItLeft: boolean;
   readonly backAt: string | null;
   readonly proofAt: string | null;
 };

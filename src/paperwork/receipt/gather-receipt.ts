@@ -20,10 +20,8 @@ const codeOf = (state: State, id: string): string =>
   unbroken(state.containers.get(id)?.body.code ?? notDetermined);
 
 /** What had been put in and not taken out when it left: by then it was what its last movement left. */
-function whatWas(state: State, containerId: string, at: string): string {
-  const container = state.containers.get(containerId);
-  const contents = container?.contents ?? [];
-  const streams = container?.movements.some((movement) => movement.at > at) ? [] : contents;
+function whatWas(state: State, { containerId, asItLeft }: HandedOverPart): string {
+  const streams = (asItLeft && state.containers.get(containerId)?.contents) || [];
   const kinds = streams.flatMap(({ streamId }) => state.streams.get(streamId ?? '')?.body.stream ?? []);
   const names = [...new Set(kinds)].map((kind) => streamWords[kind]);
   return names.length === 0 ? notDetermined : capital(joined(names));
@@ -54,13 +52,13 @@ function since({ zone }: Asked, { backAt, proofAt }: HandedOverPart): string {
 const agreedText = (agreed: Amount | undefined, { sign }: Asked): string =>
   agreed ? amountText(agreed, sign) : notDetermined;
 
-function partOf(asked: Asked, part: HandedOverPart, at: string): Part {
+function partOf(asked: Asked, part: HandedOverPart): Part {
   const { state, sign } = asked;
   const { containerId, held, agreed, note } = part;
   return {
     containerId,
     code: codeOf(state, containerId),
-    what: whatWas(state, containerId, at),
+    what: whatWas(state, part),
     recorded: isNone(held) ? notDetermined : heldText(held, sign),
     agreed: agreedText(agreed, asked),
     ...comparison(state, part, asked),
@@ -122,7 +120,7 @@ export function receiptData(handOverId: string, asked: Asked): ReceiptData {
     destination: body.destination ?? notDetermined,
     setHash: state.papers.get(body.paperId ?? '')?.body.contentHash ?? notDetermined,
     ...(body.note === undefined ? {} : { note: body.note }),
-    containers: parts.map((part) => partOf(asked, part, at)),
+    containers: parts.map((part) => partOf(asked, part)),
     signatures: {
       generator: signed(body.signatures.generator),
       collector: signed(body.signatures.collector),

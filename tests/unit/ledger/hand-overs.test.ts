@@ -10,7 +10,7 @@ import { applyAll, fold } from '../../../src/ledger/fold';
 import { differenceOf, differencesOf } from '../../../src/ledger/hand-over-differences';
 import type { Intention } from '../../../src/ledger/intention';
 import { emptyState, type State } from '../../../src/ledger/state';
-import { anyRecord, at, can, grams, id, litres, pour, put, Scribe, wash } from './scribe';
+import { anyRecord, at, can, grams, id, litres, pour, put, Scribe, tip, wash } from './scribe';
 
 const zone = 'Europe/Paris';
 const box = (n: number) => id('c0', n);
@@ -154,6 +154,69 @@ describe('a load that was refused', () => {
   });
 });
 
+describe('a container that came back, was filled anew and left again', () => {
+  /** 2 L of wash water left and came back; it was emptied, got 2 L of another, and left with a second load. */
+  const again = (agreed: Amount) =>
+    twoCans(
+      handedOver(1, [1], { 1: agreed }),
+      rejected(1, [1]),
+      tip(1, 2, '2'),
+      wash(3, '2'),
+      pour(3, 1, '2'),
+      handedOver(2, [1], { 1: litres('2') }),
+      proof(2, [1]),
+    );
+  const kilograms = { value: '2.00', unit: 'kg' } as const;
+
+  test('left with what it held each time, and only the second load is proved', () => {
+    const { state } = again(litres('2'));
+    const [first, second] = [loadOf(state, 1).parts[0], loadOf(state, 2).parts[0]];
+    expect(first).toMatchObject({ backAt: at(7), proofAt: null, asItLeft: false });
+    expect(second).toMatchObject({ backAt: null, proofAt: at(12), asItLeft: true });
+    expect([first, second].map((part) => part?.held.volume.toFixed())).toEqual(['2', '2']);
+    expect(of(state, 1)).toMatchObject({ handOverId: load(2), proofFiledAt: at(12) });
+  });
+
+  test('is not weighed out for the first load by what it got later, though it is as much', () => {
+    const { state } = again(kilograms);
+    expect(differencesOf(state, loadOf(state, 1))).toEqual([]);
+    const only = twoCans(handedOver(1, [1], { 1: kilograms })).state;
+    expect(differencesOf(only, loadOf(only))).toHaveLength(1);
+  });
+});
+
+describe('a hand-over that is written down late', () => {
+  /** Written last and told to have happened after `minutes`; 2 L are in from minute 4 on, 1 L more from minute 9 on. */
+  const late = (minutes: number) => {
+    const scribe = twoCans(wash(3, '1'));
+    scribe.write(pour(3, 1, '1'), 9);
+    scribe.write(handedOver(1, [1]), 20, minutes);
+    return scribe;
+  };
+
+  test('took what was in the container when it happened, at that very minute too', () => {
+    expect([8, 9, 10].map((n) => loadOf(late(n).state).parts[0]?.held.volume.toFixed())).toEqual([
+      '2',
+      '3',
+      '3',
+    ]);
+  });
+
+  test('leaves it flagged that something went in after it was gone', () => {
+    expect(codes(late(8).state)).toContain('added-while-gone');
+    expect(codes(late(10).state)).not.toContain('added-while-gone');
+  });
+
+  test('takes with it what was poured over before, though that is written later still', () => {
+    const scribe = late(10);
+    scribe.write(tip(2, 1, '1'), 30, 9);
+    const [part] = loadOf(scribe.state).parts;
+    expect(part).toMatchObject({ asItLeft: true });
+    expect(part?.held.volume.toFixed()).toBe('4');
+    expect(codes(scribe.state)).not.toContain('added-while-gone');
+  });
+});
+
 describe('what is due of a load', () => {
   test('is one last day for all of it, chased until the last proof is there', () => {
     const scribe = twoCans(proofDays('30'), handedOver(1, [1, 2]), proof(1, [1]));
@@ -277,6 +340,16 @@ describe('the amount as the collector has it', () => {
     expect(differencesOf(same, loadOf(same))[0]?.share.value.toFixed()).toBe('-10');
     const [part] = loadOf(weighed(litres('0.4'))).parts;
     expect(part && differenceOf(weighed(litres('0.4')), part)).toBeNull();
+    // Beside free liquor a litre of the whole is not a litre of the liquor.
+    const both = twoCans(
+      residue,
+      wash(4, '2'),
+      can(3),
+      put(3, 3, '500'),
+      pour(4, 3, '2'),
+      handedOver(1, [3], { 3: litres('2.4') }),
+    ).state;
+    expect(differencesOf(both, loadOf(both))).toEqual([]);
   });
 
   test('where it was taken as it is there is no difference, and none where the record holds nothing', () => {

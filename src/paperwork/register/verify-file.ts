@@ -2,7 +2,7 @@
 import { strFromU8, unzipSync } from 'fflate';
 import { hashOf } from '../../ledger/seal';
 import { DisposalData } from '../disposal/disposal-data';
-import { type RegisterVerdict, verifyRegister } from './verify-register';
+import { type NewerEntry, type RegisterVerdict, verifyRegister } from './verify-register';
 import type { FileWrong } from './wrong';
 
 /** Data that carries its own hash and no entries. */
@@ -19,7 +19,8 @@ type PaperVerdict =
 export type Unreadable =
   | { readonly code: 'empty' | 'too-large' | 'broken-archive' | 'broken-pdf' | 'nothing-inside' | 'not-ours' }
   | { readonly code: 'no-json'; readonly line: number | null }
-  | { readonly code: 'another-version'; readonly v: unknown };
+  | { readonly code: 'another-version'; readonly v: unknown }
+  | NewerEntry;
 
 export type Verdict = RegisterVerdict | PaperVerdict | { readonly whole: null; readonly why: Unreadable };
 
@@ -73,7 +74,7 @@ function verifyDamaged(text: string): Verdict {
   const lines = text.split('\n');
   const isRegister = lines.slice(0, 5).some((line) => /^"kind": ?"register",?$/.test(line));
   const at = lines.findIndex((line) => !/^("|[[\]{}]?,?$)/.test(line) && !parsed(line.replace(/,$/, '')));
-  const number = Number(/"number":(\d+)/.exec(lines[at] ?? '')?.[1] ?? 0);
+  const number = Number(/"number":(\d+),/.exec(lines[at] ?? '')?.[1] ?? 0);
   if (!isRegister || number === 0) return unreadable({ code: 'no-json', line: at < 0 ? null : at + 1 });
   const why = { code: 'damaged', line: at + 1 } as const;
   return {

@@ -5,7 +5,7 @@
 import type { Entry } from '../../ledger/entries/entry';
 import { compareEntries } from '../../ledger/order';
 import { hashOf } from '../../ledger/seal';
-import { standing } from '../../ledger/standing';
+import { namedBy, standing } from '../../ledger/standing';
 import { type Head, type Wrong, wrongInItself } from '../../ledger/verify';
 import { Held, RegisterData, type RegisterLine } from './register-data';
 import { wrongInChains } from './verify-chains';
@@ -25,7 +25,15 @@ export type RegisterVerdict =
       readonly heads: readonly Head[];
       readonly contentHash: string;
     }
-  | { readonly whole: false; readonly kind: 'register'; readonly wrong: readonly FileWrong[] };
+  | { readonly whole: false; readonly kind: 'register'; readonly wrong: readonly FileWrong[] }
+  | { readonly whole: null; readonly why: NewerEntry };
+
+/** Nothing is wrong as far as it can be looked at, but this version does not know of what kind an entry is. */
+export type NewerEntry = {
+  readonly code: 'newer-entry';
+  readonly number: number | null;
+  readonly kind: string;
+};
 
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -56,7 +64,19 @@ function saidIn(raw: unknown): (number: number | null, id: string | null) => Sai
   return (number, id) => byKey.get(id) ?? byKey.get(number) ?? { number, codes: [], says: null };
 }
 
-function readEntry(raw: unknown, at: number): { readonly placed: Placed; readonly why: Wrong | null } {
+/** The kind of an entry as it was sealed, of which a later version knows the kind or the shape; null for any other. */
+function newerKind(inner: Readonly<Record<string, unknown>>, why: Wrong | null): string | null {
+  if (why?.code !== 'schema' || !isObject(inner.body)) return null;
+  const { hash, ...rest } = inner;
+  const { kind, body } = inner.body;
+  const about = isObject(body) ? body.kind : kind;
+  const isUnknown = why.issues.some(({ path }) => /^body(\.body)?\.(kind|v)$/.test(path));
+  return isUnknown && typeof about === 'string' && contentHashOf(rest) === hash ? about : null;
+}
+
+type Read = { readonly placed: Placed; readonly why: Wrong | null; readonly newer?: string | null };
+
+function readEntry(raw: unknown, at: number): Read {
   const inner = isObject(raw) && isObject(raw.entry) ? raw.entry : {};
   const number = isObject(raw) && typeof raw.number === 'number' ? raw.number : null;
   const id = typeof inner.id === 'string' ? inner.id : null;
@@ -69,7 +89,7 @@ function readEntry(raw: unknown, at: number): { readonly placed: Placed; readonl
     return { placed: { number, id, entry: null }, why: { code: 'schema', issues } };
   }
   const why = wrongInItself(inner);
-  return { placed: { number, id, entry: why ? null : (inner as Entry) }, why };
+  return { placed: { number, id, entry: why ? null : (inner as Entry) }, why, newer: newerKind(inner, why) };
 }
 
 /** Numbers rise, and so do the entries by the order of the record; each stands once. */
@@ -130,6 +150,16 @@ function wrongInLine(
     : { code: 'line-differs', member: 'changedBy' };
 }
 
+/** What a change that has a line changes stands here too, however long ago it was written. */
+function changedMissing(
+  { changes }: RegisterLine,
+  entry: Entry,
+  byNumber: ReadonlyMap<number, Entry>,
+): Found | null {
+  if (changes === undefined || byNumber.has(changes)) return null;
+  return { number: changes, id: namedBy(entry), why: { code: 'missing' } };
+}
+
 /** Entries that have a line, by why they stand here. */
 const isListed = (why: RegisterData['entries'][number]['why']): boolean =>
   why === 'period' || why === 'change';
@@ -148,6 +178,8 @@ function wrongInLines({ lines, entries, period }: RegisterData): Found[] {
     listed.add(number);
     if (twice) return [{ number, id, why: { code: 'twice' } }];
     if (!entry) return [{ number, id, why: { code: 'missing' } }];
+    const changed = changedMissing(line, entry, byNumber);
+    if (changed) return [changed];
     const why = wrongInLine(line, entry, now.get(entry.id), numberOf);
     return why ? [{ number, id: entry.id, why }] : [];
   });
@@ -183,9 +215,13 @@ function once(found: readonly Found[]): Found[] {
   });
 }
 
+const isNewer = (read: readonly Read[], id: string | null, number: number | null): boolean =>
+  read.some(({ placed, newer }) => newer && placed.id === id && placed.number === number);
+
 /**
  * @param raw as read from a file: anything at all whose `kind` is "register"
- * @returns whole, or everything that is wrong: entries first, those that are wrong by themselves before those beside others
+ * @returns whole, or everything that is wrong: entries first, those that are wrong by themselves before those beside others;
+ *   neither where nothing else is wrong than that an entry is of a kind that a later version has
  */
 export function verifyRegister(raw: Readonly<Record<string, unknown>>): RegisterVerdict {
   const read = listIn(raw, 'entries').map(readEntry);
@@ -224,6 +260,9 @@ export function verifyRegister(raw: Readonly<Record<string, unknown>>): Register
       contentHash,
     };
   }
+  const newer = read.find((one) => one.newer);
+  if (newer?.newer && stated === computed && found.every(({ id, number }) => isNewer(read, id, number)))
+    return { whole: null, why: { code: 'newer-entry', number: newer.placed.number, kind: newer.newer } };
   const said = saidIn(raw);
   const entries = once(found).map(({ number, id, why }): FileWrong => {
     const line = said(number, id);

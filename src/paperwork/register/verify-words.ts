@@ -79,6 +79,8 @@ function unreadableText(why: Unreadable): string {
       return `The file cannot be read${why.line === null ? '' : ` from line ${why.line} on`}: it is damaged, or no JSON. Fetch it again.`;
     case 'another-version':
       return `It is of version ${JSON.stringify(why.v)}, which this Leesbook does not know. Take a newer one.`;
+    case 'newer-entry':
+      return `Entry ${why.number ?? 'without a number'} is of a kind that this Leesbook does not know, or of a later form: “${why.kind}”. Nothing is found wrong, and not all is checked. Take a newer one.`;
     default:
       return why satisfies never;
   }

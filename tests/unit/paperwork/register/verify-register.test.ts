@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { hashOf } from '../../../../src/ledger/seal';
 import { type RegisterData, registerText } from '../../../../src/paperwork/register/register-data';
+import { verdictWords } from '../../../../src/paperwork/register/verify-words';
+import { id, Scribe } from '../../ledger/scribe';
 import { anyCase, forged, registerOf, verdictOf, wrongWith } from './any-register';
 
 const runs = { numRuns: 150 };
@@ -24,6 +27,47 @@ function placeOf(data: RegisterData, at: number) {
   const start = new TextEncoder().encode(text.slice(0, text.indexOf(`\n${line}`) + 1)).length;
   return { bytes: new TextEncoder().encode(text), start, length: new TextEncoder().encode(line).length };
 }
+
+describe('a register with an entry of a later version', () => {
+  /** Its last entry sealed anew with another body, as another version would have sealed it. */
+  const later = (body: object, seals = (entry: object) => hashOf(entry)) => {
+    const scribe = new Scribe();
+    scribe.write({ kind: 'person-added', v: 1, personId: id('aa', 1), name: 'Maren' });
+    scribe.write({ kind: 'person-left', v: 1, personId: id('aa', 1) });
+    const days = { firstDay: '2026-03-01', lastDay: '2026-03-05' };
+    return forged(registerOf({ entries: scribe.entries, days }), (copy) => {
+      const held = copy.entries.at(-1);
+      if (!held) throw new Error('no entry');
+      const { hash: _, ...rest } = { ...(held.entry as object), body } as Record<string, unknown>;
+      Object.assign(held, { entry: { ...rest, hash: seals(rest) } });
+    });
+  };
+
+  test.each([
+    ['person-sang', { kind: 'person-sang', v: 1, song: 'low' }],
+    ['person-left', { kind: 'person-left', v: 2, personId: id('aa', 1), why: 'moved' }],
+    [
+      'person-sang',
+      {
+        kind: 'entry-corrected',
+        v: 1,
+        corrects: id('ea', 1),
+        body: { kind: 'person-sang', v: 1 },
+        reason: 'so',
+      },
+    ],
+  ])('is called neither whole nor wrong: %s', async (kind, body) => {
+    const verdict = await verdictOf(later(body));
+    expect(verdict).toEqual({ whole: null, why: { code: 'newer-entry', number: 2, kind } });
+    expect(verdictWords(verdict).lines[0]).toContain('Take a newer one');
+  });
+
+  test('is wrong all the same where the entry is not as it was sealed, or its form is none at all', async () => {
+    const sang = { kind: 'person-sang', v: 1 };
+    expect(await verdictOf(later(sang, () => 'a'.repeat(64)))).toMatchObject({ whole: false });
+    expect(await verdictOf(later({ kind: 'person-left', v: 1 }))).toMatchObject({ whole: false });
+  });
+});
 
 describe('a register that is checked', () => {
   test('is whole as it was made, whatever the record and the days', async () => {
@@ -51,7 +95,7 @@ describe('a register that is checked', () => {
         const { number = 0, entry } = data.entries[at] ?? {};
         const wrong = await wrongWith(bytes);
         // Its number stands before the entry; where that itself can be read no more, its line in the file is named.
-        const prefix = `{"number":${number}`.length;
+        const prefix = `{"number":${number},`.length;
         if (place < start + prefix) {
           expect(wrong).not.toBeNull();
           if (isListed(data, number) && wrong?.of === 'entry')

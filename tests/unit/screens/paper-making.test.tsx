@@ -1,13 +1,17 @@
 /** A page while its paper is made elsewhere: the bar, the way to give it up, and whatever may go wrong over there. */
-import { act, cleanup, screen } from '@testing-library/preact';
+import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { candidatesOf } from '../../../src/ledger/container-candidates';
+import { CheckSet } from '../../../src/screens/papers/check';
 import { makeInWorker } from '../../../src/screens/papers/make-in-worker';
 import type { MadePaper } from '../../../src/screens/papers/making';
 import type { Order } from '../../../src/screens/papers/paper-worker';
+import { ShellProvider } from '../../../src/screens/shell';
 import { open, tap, user } from '../../support/hand';
 import { paperFonts } from '../../support/paper-fonts';
 import { disposalState } from '../paperwork/disposal-state';
 
+vi.mock('../../../src/ledger/container-candidates', { spy: true });
 vi.mock('../../../src/paperwork/pdf/fonts', () => ({ loadFonts: async () => paperFonts }));
 
 /** Stands where the browser has its worker: the test says what it says. */
@@ -155,6 +159,33 @@ describe('while a paper is made', () => {
     await tap(/^Cancel/);
     expectForm();
   });
+});
+
+test('what the check of a set works out ends as the set is begun, and does not begin again as it is written down', async () => {
+  const memory = await disposalState();
+  const [set = ''] = memory.state.value.containers.keys();
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+  const asked = vi.mocked(candidatesOf);
+  const later = () => act(() => void vi.advanceTimersByTime(20_000));
+  const page = () =>
+    render(
+      <ShellProvider value={{ ...memory.shell, makePaper: makeInWorker }}>
+        <CheckSet at={{ set }} />
+      </ShellProvider>,
+    );
+  page();
+  await later();
+  expect(asked).toHaveBeenCalled();
+  cleanup();
+  asked.mockClear();
+  page();
+  fireEvent.click(screen.getByRole('button', { name: /^Make the set/ }));
+  await later();
+  await worker().says({ made: { ok: true, paper } });
+  await vi.waitFor(() => expect(screen.getByText('The paper is made')).toBeDefined());
+  await later();
+  expect(papersIn(memory)).toHaveLength(1);
+  expect(asked).not.toHaveBeenCalled();
 });
 
 describe('a paper that cannot be made says why, and leaves the form', () => {

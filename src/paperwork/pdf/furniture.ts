@@ -4,7 +4,18 @@ import { linesOf } from './lines';
 import type { Area } from './pages';
 import type { Pen } from './pen';
 import { type Place, type Slice, slice } from './slices';
-import { body, hairline, hairlineInk, heavyLine, ink, small, title, titleCode } from './styles';
+import {
+  baselineIn,
+  body,
+  hairline,
+  hairlineInk,
+  heavyLine,
+  ink,
+  type Style,
+  small,
+  title,
+  titleCode,
+} from './styles';
 import { drawLine } from './text';
 
 const mm = 72 / 25.4;
@@ -98,6 +109,10 @@ export function drawWatermark(pen: Pen, paper: PaperDocument, words: string): vo
   });
 }
 
+/** Smaller as far as a text of that width needs it: a code that is cut would be another code. */
+const narrowed = (style: Style, wide: number, room: number): Style =>
+  wide <= room ? style : { ...style, size: (style.size * room) / wide };
+
 /** Title and line at the left, code and corner drawing at the right, and the heavy line under them. */
 export function mastheadItem(
   place: Place,
@@ -113,8 +128,9 @@ export function mastheadItem(
   const cornerTag = corner === undefined ? undefined : figureTag(pen, place.tag, corner);
   const cornerSize = corner === undefined ? undefined : sizeOf(corner, { width: width / 4, height: 56 });
   const cornerWidth = cornerSize === undefined ? 0 : cornerSize.width + 10;
-  const [codeLine] = linesOf(masthead.code ?? '', width / 3, titleCode, pen.widthOf);
-  const codeWidth = codeTag === undefined || codeLine === undefined ? 0 : codeLine.width;
+  const code = masthead.code ?? '';
+  const codeStyle = narrowed(titleCode, pen.widthOf(code, titleCode.face, titleCode.size), width / 3);
+  const codeWidth = pen.widthOf(code, codeStyle.face, codeStyle.size);
   const room = width - cornerWidth - codeWidth - 12;
   const titles = linesOf(name, room, title, pen.widthOf);
   const lines = linesOf(masthead.line, width - cornerWidth, body, pen.widthOf);
@@ -131,8 +147,10 @@ export function mastheadItem(
         drawLine(pen, line, body, x, y + titles.length * title.leading + 2 + index * body.leading);
       });
     });
-    if (codeTag !== undefined && codeLine !== undefined)
-      pen.inside(codeTag, () => drawLine(pen, codeLine, titleCode, x + width - cornerWidth - codeWidth, y));
+    if (codeTag !== undefined)
+      pen.inside(codeTag, () =>
+        pen.text(code, x + width - cornerWidth - codeWidth, y + baselineIn(codeStyle), codeStyle),
+      );
     if (corner !== undefined && cornerTag !== undefined && cornerSize !== undefined)
       pen.inside(cornerTag, () => drawFigure(pen, corner, x + width - cornerSize.width, y, cornerSize.width));
     pen.aside(() => pen.rule(x, y + height - heavyLine, width, heavyLine, ink));

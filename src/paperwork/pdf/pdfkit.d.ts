@@ -41,6 +41,8 @@ declare module 'pdfkit' {
     addPage(options: { readonly size: readonly [number, number]; readonly margin: number }): this;
     registerFont(name: string, bytes: Uint8Array): this;
     font(name: string): this;
+    /** The font chosen last. Not in the documentation of pdfkit; a test of the papers holds that it is there. */
+    readonly _font: { readonly font: { hasGlyphForCodePoint(codePoint: number): boolean } };
     fontSize(size: number): this;
     widthOfString(text: string): number;
     text(text: string, x: number, y: number, options: TextOptions): this;

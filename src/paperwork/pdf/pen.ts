@@ -44,12 +44,26 @@ export interface Pen {
 
 export function penFor(document: PDFDocument): Pen {
   const widths = new Map<string, number>();
+  const drawable = new Map<string, boolean>();
+
+  function has(character: string): boolean {
+    let known = drawable.get(character);
+    if (known === undefined) {
+      known = document._font.font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0);
+      drawable.set(character, known);
+    }
+    return known;
+  }
+
+  /** What the fonts have no letter for prints as U+FFFD: a gap would look as if nothing had been written there. */
+  const shown = (text: string): string =>
+    text.replace(/[\u0250-\u{10ffff}]/gu, (character) => (has(character) ? character : '\ufffd'));
 
   function widthOf(text: string, face: Face, size: number): number {
     const key = `${face} ${text}`;
     let perPoint = widths.get(key);
     if (perPoint === undefined) {
-      perPoint = document.font(face).fontSize(1000).widthOfString(text) / 1000;
+      perPoint = document.font(face).fontSize(1000).widthOfString(shown(text)) / 1000;
       widths.set(key, perPoint);
     }
     return perPoint * size;
@@ -76,7 +90,7 @@ export function penFor(document: PDFDocument): Pen {
 
   function text(words: string, x: number, baseline: number, ink: Ink): void {
     document.font(ink.face).fontSize(ink.size).fillColor(ink.colour);
-    document.text(words, x, baseline, { lineBreak: false, baseline: 'alphabetic' });
+    document.text(shown(words), x, baseline, { lineBreak: false, baseline: 'alphabetic' });
   }
 
   function rule(x: number, y: number, width: number, thickness: number, colour: string): void {

@@ -197,6 +197,23 @@ test('signs of chemistry and other scripts come out as they were written', async
   for (const word of words.split(' ')) expect(text).toContain(word.replace(/\s/g, ' '));
 });
 
+test('letters that the fonts do not have leave a mark each, and no gap', async () => {
+  const text = await textOf(await renderPdf(paperOf([paragraph('(Yard 🧪) (سارة) (Ωж)')]), paperFonts));
+  expect(text.replace(/\s+/g, ' ')).toContain('(Yard \ufffd) (\ufffd\ufffd\ufffd\ufffd) (Ωж)');
+});
+
+test('the longest code stands whole at the head of a part, beside its title and its drawing', async () => {
+  const corner = { width: 48, height: 48, says: 'Pattern', shapes: [] };
+  const head = { kind: 'part-head', title: 'Characterisation sheet', line: 'Weir Yard', corner } as const;
+  for (const code of ['BARREN\u2011LIQUOR\u2011KI', 'WWWWWWWWWWWWWWWW', 'C\u201101'])
+    for (const paper of ['A4', 'Letter'] as const) {
+      const { pages } = await read(paperOf([{ ...head, code, anchor: code }], { paper }));
+      const line = pages[0]?.text ?? '';
+      expect(line).toContain(code);
+      expect(line).toContain('Characterisation sheet');
+    }
+});
+
 test('a code with U+2011 and a figure with its unit are never parted', async () => {
   for (let width = 1; width < 40; width += 1) {
     const text = `${'i'.repeat(width)} C\u201107 6.70\u2009L B-17 `;

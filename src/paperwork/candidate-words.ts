@@ -57,10 +57,7 @@ export const nameOfLack = (lack: string): string => {
 };
 
 /** At the beginning of a sentence. */
-export const namesOfLacks = (lacks: readonly string[]): string => {
-  const names = joined(lacks.map(nameOfLack));
-  return names.startsWith('pH') ? names : capital(names);
-};
+export const namesOfLacks = (lacks: readonly string[]): string => capital(joined(lacks.map(nameOfLack)));
 
 /** What to do about something that is not determined. */
 export const lackWords: Readonly<Record<LackKind, string>> = {

@@ -55,7 +55,9 @@ export function joined(parts: readonly string[]): string {
   return parts.length < 2 ? last : `${parts.slice(0, -1).join(', ')} and ${last}`;
 }
 
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** First letter large, but "pH" stays. */
+export const capital = (text: string): string =>
+  /^\p{Ll}\p{Lu}/u.test(text) ? text : text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Keeps codes such as C-07 on one line. */
 export const unbroken = (code: string): string => code.replaceAll('-', '\u2011');

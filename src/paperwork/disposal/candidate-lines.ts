@@ -143,11 +143,17 @@ export function candidatesOn(asked: Asked, container: ContainerState): Container
   const held = (...schemes: readonly Scheme[]): string =>
     says((known) => schemes.map((scheme) => [scheme, heldCodes(container, known, scheme)]));
   const classes = says((known) => [['clp', hazardCodes(container, known)]]);
+  // A State's criteria are no codes of the federal list: they stand behind them under its name.
+  const ofState = held('california');
+  const codes = [
+    held('waste-list', 'rcra'),
+    ...(ofState === notDetermined ? [] : [w.ofScheme(schemeWords.california, ofState)]),
+  ].join('; ');
   const byAuthority = w.confirmedBy(w.authority, authority?.name);
   const byCollector = w.confirmedBy(w.collector, collector?.name);
   return [
     { what: w.hazardClasses, says: classes, confirms: byCollector },
-    { what: w.wasteCodes, says: held('waste-list', 'rcra'), confirms: byAuthority },
+    { what: w.wasteCodes, says: codes, confirms: byAuthority },
     { what: w.transport, says: held('transport'), confirms: byCollector },
   ];
 }

@@ -71,6 +71,7 @@ export const dataWords = {
   doubtedUntold: 'Nobody knows for sure what is in it, and the record tells of nothing.',
   sinceWaterWentOff: (said: string) => `not determined since water went off; before that ${said}`,
   phMixed: (said: string) => `not determined as mixed; logged apart: ${said}`,
+  notClosed: 'Not written down as closed.',
   limit: (percent: string, stated: boolean) => `${percent} % ${stated ? 'by the local rules' : '(usual)'}`,
   noneLogged,
   loggedUndetermined: 'logged, amount not determined',
@@ -130,6 +131,7 @@ export const dataWords = {
       `nobody has confirmed it: ${who}’s word of ${day} was for other contents`,
   },
   codesConfirmed: (codes: string, who: string) => `${codes} (confirmed by ${who})`,
+  ofScheme: (scheme: string, codes: string) => `${scheme}: ${codes}`,
   codesCandidates: (codes: string) => `${codes} (candidates)`,
   contact: (name: string, contact: string) => `${name}, ${contact}`,
   cautions: [

@@ -88,6 +88,10 @@ function flagLines({ sign, zone }: Asked, found: readonly Flag[]): string[] {
   return [...new Set(found.map((flag) => flagWords(flag, amount, (iso) => dayText(iso, zone))))];
 }
 
+/** A lid that nobody closed is no matter of the record's flags, yet of whoever lifts it. */
+const notClosed = ({ contents, closedAt, goneSince }: ContainerState): string[] =>
+  contents.length > 0 && closedAt === null && goneSince === null ? [w.notClosed] : [];
+
 function containerData(
   asked: SetAsked,
   lines: WorkedLines,
@@ -146,7 +150,7 @@ function containerData(
     candidates: candidatesOn(asked, container),
     ...(laws ? { laws } : {}),
     carriage: carriageOf(asked, lines, container),
-    flags: flagLines(asked, flagsBehind(state, containerId)),
+    flags: [...notClosed(container), ...flagLines(asked, flagsBehind(state, containerId))],
     entries: entriesBehind(asked, containerId),
   };
   return { ...told, notDetermined: notDeterminedOf(told, doubtfulSince !== null) };

@@ -136,5 +136,6 @@ export const setPaperWords = {
   notReached: 'none reached by what is known',
   packagingMark: 'Mark of the type of packaging (UN), gross mass: not determined; read them off each vessel.',
   heed: (rule: string, cite: string, codes: readonly string[]) => `${joined(codes)}: ${rule} (${cite})`,
-  codeSaid: (code: string, said: string) => `${code}, ${said}`,
+  codesSaid: (scheme: string, codes: readonly string[], said: string) =>
+    `${scheme === '' ? '' : `${scheme}: `}${codes.join(', ')}, ${said}`,
 } as const;

@@ -1,4 +1,5 @@
 /** What a transport document or a manifest asks for, as data for the forms of others: every cell said, or "not determined". */
+import { schemeWords } from '../candidate-words';
 import { type Block, type Row, table } from '../document';
 import { joined, notDetermined } from '../words';
 import type { ContainerData, DisposalData } from './disposal-data';
@@ -46,10 +47,21 @@ function entryRows({ code, carriage }: ContainerData): Row<EntryKey>[] {
   ];
 }
 
-const codesOf = ({ wasteCodes }: Carriage): string =>
-  wasteCodes.length === 0
-    ? notDetermined
-    : wasteCodes.map(({ code, said }) => w.codeSaid(code, said)).join('; ');
+/** Codes of whom the same is said together; those of a State behind the others, under its name. */
+function codesOf({ wasteCodes }: Carriage): string {
+  const ofState = (scheme: string): boolean => scheme === schemeWords.california;
+  const bySaid = new Map<string, string[]>();
+  for (const { scheme, code, said } of wasteCodes) {
+    const key = JSON.stringify([ofState(scheme) ? scheme : '', said]);
+    bySaid.set(key, [...(bySaid.get(key) ?? []), code]);
+  }
+  const told = [...bySaid].map(([key, codes]) => {
+    const [scheme, said] = JSON.parse(key) as [string, string];
+    return w.codesSaid(scheme, codes, said);
+  });
+  const none = wasteCodes.every(({ scheme }) => ofState(scheme));
+  return [...(none ? [notDetermined] : []), ...told].join('; ');
+}
 
 function reportableOf({ reportable, entries }: Carriage): string {
   if (reportable.length === 0) return entries.length === 0 ? notDetermined : w.notReached;

@@ -32,7 +32,7 @@ function ReceiptForm({ handOver }: { readonly handOver: HandOverState }) {
   const { handOverId, collector } = handOver.body;
   const containerIds = handOver.parts.map(({ containerId }) => containerId);
   const { value, change, done } = useForm('receipt', Draft, () => ({
-    sheet: usualSheet(navigator.language),
+    sheet: usualSheet(navigator.language, state.value),
   }));
   const { make, made, fault, underWay } = useMaking(done);
   const { sheet } = value;

@@ -146,7 +146,7 @@ export function NewLabels({ at }: { readonly at: Readonly<Record<string, string>
   const { state } = useShell();
   const form = useForm(`labels-${at.id ?? 'several'}`, Draft, () => ({
     chosen: at.id === undefined ? [] : [at.id],
-    sheet: usualSheet(navigator.language) === 'Letter' ? ('4x6in' as const) : ('A6' as const),
+    sheet: usualSheet(navigator.language, state.value) === 'Letter' ? ('4x6in' as const) : ('A6' as const),
     black: false,
     firstPlace: 0,
   }));

@@ -48,7 +48,7 @@ export function useSet(set: string): SetBegun {
   const { state, person } = useShell();
   const form = useForm(`set-${set}`, SetDraft, () => ({
     chosen: [...idsOf(state.value, set)],
-    sheet: usualSheet(navigator.language),
+    sheet: usualSheet(navigator.language, state.value),
     labels: true,
     working: true,
     signing: notSigned(state.value.people.get(person.value ?? '')?.body.name),

@@ -35,7 +35,7 @@ export function NewRegister() {
     span: 'last-quarter' as const,
     first: '',
     last: '',
-    sheet: usualSheet(navigator.language),
+    sheet: usualSheet(navigator.language, state.value),
   }));
   const { make, made, fault, underWay } = useMaking(done);
   const today = dayOf(now.value, zone);

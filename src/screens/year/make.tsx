@@ -21,7 +21,7 @@ const Draft = z.object({ sheet: z.enum(['A4', 'Letter']) });
 export function MakeYear({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { state, now, zone } = useShell();
   const { value, change, done } = useForm('year-paper', Draft, () => ({
-    sheet: usualSheet(navigator.language),
+    sheet: usualSheet(navigator.language, state.value),
   }));
   const { make, made, fault, underWay } = useMaking(done);
   const ways = [{ label: words.back, href: `#/papers/year/${at.year ?? ''}` }];

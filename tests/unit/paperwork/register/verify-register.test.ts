@@ -124,7 +124,10 @@ describe('a register that is checked', () => {
         const mended = forged(without, (copy) => {
           copy.lines = copy.lines.filter((line) => line.number !== number);
         });
-        expect(await wrongWith(mended)).not.toBeNull();
+        // What a change of a change was of may be older than all that the chain shows: no line of the period names it.
+        const isShown =
+          data.entries[at]?.why !== 'changed' || data.lines.some(({ changes }) => changes === number);
+        if (isShown) expect(await wrongWith(mended)).not.toBeNull();
       }),
       runs,
     );

@@ -1,6 +1,6 @@
 /** How many things are due now, on the icon of the app where it is installed and the phone shows such a number. */
 import { effect, type ReadonlySignal } from '@preact/signals';
-import { dueNow } from '../ledger/pressing';
+import { countingDue } from '../ledger/pressing';
 import type { State } from '../ledger/state';
 import type { RecordName } from '../storage/database';
 import { now, zone } from './clock';
@@ -22,13 +22,24 @@ function show(count: number): void {
 
 type Counted = { readonly name: RecordName; readonly state: ReadonlySignal<State> };
 
-/** From now on until the returned function is called. What is invented is not counted, and leaves the number as it is. */
+/** So long the page has for itself after something new, ms: it is drawn before anything is counted. */
+const restMs = 1000;
+
+/** From now on until the returned function is called, a while after each change. What is invented is not counted, and leaves the number as it is. */
 export function badgeWhatIsDue({ name, state }: Counted): () => void {
   if (name === 'demo' || !installed()) return () => undefined;
   let last: number | undefined;
   return effect(() => {
-    const count = dueNow(state.value, now.value, zone);
-    if (count !== last) show(count);
-    last = count;
+    const counting = countingDue(state.value, now.value, zone);
+    const next = (): void => {
+      const { done, value } = counting.next();
+      if (!done) timer = setTimeout(next, 0);
+      else if (value !== last) {
+        show(value);
+        last = value;
+      }
+    };
+    let timer = setTimeout(next, restMs);
+    return () => clearTimeout(timer);
   });
 }

@@ -26,12 +26,20 @@ function partsOf(state: State, { streamId, stream, liquid, solid }: StreamLogged
   ];
 }
 
-/** Mass of a waste as it was logged; null where neither a scale nor a density tells it. */
-export function massOfStream(state: State, { body }: StreamState): Figure<'kg'> | null {
-  const parts = partsOf(state, body).map(({ kg }) => kg);
-  return parts.length === 0
-    ? null
-    : workedOut({ sentence: 'Waste, by mass', unit: 'kg', formula: plus(...parts) });
+/** Of one state each: the state makes them anew. */
+const masses = new WeakMap<StreamState, Figure<'kg'> | null>();
+
+/** Mass of a waste as it was logged; null where neither a scale nor a density tells it. Made once for a state. */
+export function massOfStream(state: State, stream: StreamState): Figure<'kg'> | null {
+  const known = masses.get(stream);
+  if (known !== undefined) return known;
+  const parts = partsOf(state, stream.body).map(({ kg }) => kg);
+  const mass =
+    parts.length === 0
+      ? null
+      : workedOut({ sentence: 'Waste, by mass', unit: 'kg', formula: plus(...parts) });
+  masses.set(stream, mass);
+  return mass;
 }
 
 /** What was found and nobody knows yet: it has no mass, and belongs to the month in which it was found. */

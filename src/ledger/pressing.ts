@@ -2,8 +2,10 @@
 import { calendarDay, monthOf } from '../rules/clocks/calendar-day';
 import type { HeldAgainst, Standing } from '../rules/quantities/held-against';
 import { runningClocks } from './clocks-running';
+import { mixtureOf } from './container-mixture';
 import { type Due, dues } from './due';
 import { type Flag, flags, type Pressing } from './flags';
+import { massOfStream } from './generation';
 import { hoodsDue } from './hoods-due';
 import { monthHeld, onSiteNow } from './quantities-now';
 import type { State } from './state';
@@ -67,4 +69,17 @@ export function dueNow(state: State, now: string, zone: string): number {
   const clocks = runningClocks(state, now).filter(({ overdue }) => overdue);
   const hoods = hoodsDue(state, calendarDay(now, zone)).filter(({ due }) => 'since' in due);
   return days.length + amounts.length + clocks.length + hoods.length;
+}
+
+/** `dueNow` in small steps, for where nobody waits for it: of many containers the amounts take long, one after the other not. */
+export function* countingDue(state: State, now: string, zone: string): Generator<undefined, number> {
+  for (const stream of state.streams.values()) {
+    massOfStream(state, stream);
+    yield;
+  }
+  for (const container of state.containers.values()) {
+    if (container.goneSince === null) mixtureOf(state, container);
+    yield;
+  }
+  return dueNow(state, now, zone);
 }

@@ -34,7 +34,11 @@ async function withClock(minutes: number) {
 
 const { matchMedia } = window;
 
+/** The page rests, so that it is counted. */
+const rests = (): void => void vi.runAllTimers();
+
 beforeEach(() => {
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
   setAppBadge.mockReset().mockResolvedValue(undefined);
   clearAppBadge.mockReset().mockResolvedValue(undefined);
   give(navigator, 'setAppBadge', setAppBadge);
@@ -43,6 +47,7 @@ beforeEach(() => {
 });
 
 afterEach(() => {
+  vi.useRealTimers();
   give(window, 'matchMedia', matchMedia);
   for (const name of ['setAppBadge', 'clearAppBadge']) Reflect.deleteProperty(navigator, name);
 });
@@ -52,38 +57,51 @@ describe('the number on the icon', () => {
     const { now, badgeWhatIsDue } = await load();
     const { state, does, clockId } = await withClock(20);
     const stop = badgeWhatIsDue({ name: 'real', state });
+    expect(clearAppBadge).not.toHaveBeenCalled();
+    rests();
     expect([setAppBadge.mock.calls, clearAppBadge.mock.calls.length]).toEqual([[], 1]);
     now.value = minutesAfter(start, 20);
+    rests();
     now.value = minutesAfter(start, 21);
+    rests();
     expect(setAppBadge.mock.calls).toEqual([[1]]);
     await does({ do: 'stop-clock', clockId, how: 'done' });
+    rests();
     expect(clearAppBadge).toHaveBeenCalledTimes(2);
-    stop();
     await does({ do: 'start-clock', of: 'purge', due: minutesAfter(start, 1), batchId: null });
+    stop();
+    rests();
     expect(setAppBadge).toHaveBeenCalledTimes(1);
   });
 
   it('is there only where the app is installed, and never for what is invented', async () => {
     const { badgeWhatIsDue } = await load();
     const { state } = await withClock(-5);
-    badgeWhatIsDue({ name: 'demo', state })();
+    const stops = [badgeWhatIsDue({ name: 'demo', state })];
     asInstalled(false);
-    badgeWhatIsDue({ name: 'real', state })();
+    stops.push(badgeWhatIsDue({ name: 'real', state }));
+    rests();
+    for (const stop of stops) stop();
     expect([setAppBadge, clearAppBadge].map((spy) => spy.mock.calls.length)).toEqual([0, 0]);
   });
 
   it('is a courtesy: a phone that refuses it, or knows none, changes nothing', async () => {
     const { badgeWhatIsDue } = await load();
     const { state } = await withClock(-5);
+    const counted = (): void => {
+      const stop = badgeWhatIsDue({ name: 'real', state });
+      rests();
+      stop();
+    };
     // No spy: it would look after the promise itself, and nobody would see that it was left alone.
     give(navigator, 'setAppBadge', () => Promise.reject(new DOMException('no', 'NotAllowedError')));
-    badgeWhatIsDue({ name: 'real', state })();
+    counted();
     give(navigator, 'setAppBadge', setAppBadge);
     setAppBadge.mockImplementation(() => {
       throw new TypeError('no');
     });
-    badgeWhatIsDue({ name: 'real', state })();
+    counted();
     Reflect.deleteProperty(navigator, 'setAppBadge');
-    expect(() => badgeWhatIsDue({ name: 'real', state })()).not.toThrow();
+    expect(counted).not.toThrow();
   });
 });

@@ -4,7 +4,7 @@ import { dues } from '../../../src/ledger/due';
 import type { PlainBody } from '../../../src/ledger/entries/body';
 import { onSite } from '../../../src/ledger/generation';
 import { nearWork } from '../../../src/ledger/near-work';
-import { dueNow, pressing, rankOf } from '../../../src/ledger/pressing';
+import { countingDue, dueNow, pressing, rankOf } from '../../../src/ledger/pressing';
 import { monthHeld, onSiteNow } from '../../../src/ledger/quantities-now';
 import type { State } from '../../../src/ledger/state';
 import { withoutLimit } from '../../../src/ledger/without-limit';
@@ -273,7 +273,13 @@ describe('what presses', () => {
 
   it('is counted for the icon: what is due today or over, and nothing that is only near or wrong', () => {
     const state = shelfOfThree([noon('2028-03-24'), ...walked(1, 1, 2, 3)]);
-    const count = (day: string) => dueNow(state, noon(day), berlin);
+    const count = (day: string) => {
+      const counting = countingDue(state, noon(day), berlin);
+      let step = counting.next();
+      while (!step.done) step = counting.next();
+      expect(step.value).toBe(dueNow(state, noon(day), berlin));
+      return step.value;
+    };
     expect(dueNow(recorded([noon('2028-01-01'), ...shelf(1)]), noon('2028-02-01'), berlin)).toBe(0);
     // The proof since 15 February; the walk and C-02 on 31 March; C-01 on 10 April.
     expect([count('2028-03-30'), count('2028-03-31'), count('2028-04-10')]).toEqual([1, 3, 4]);

@@ -12,9 +12,11 @@ import type { StreamKind } from '../safety/stream-kind';
 import { isNothing, readableDifference } from './amounts';
 import type { Agent } from './entries/treatments';
 import type { State, Upset } from './state';
+import type { CameAs } from './year-arising';
 import { type Accounted, type Balance, balanceOf } from './year-balance';
 import { type CodedRow, codedRows } from './year-codes';
-import { type CameAs, type Days, type Flows, flowsOf, whenIn } from './year-flows';
+import { type Days, whenIn } from './year-days';
+import { type Flows, flowsOf } from './year-flows';
 import {
   countedOf,
   foundIn,

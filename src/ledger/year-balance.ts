@@ -12,7 +12,8 @@ import { quantity } from '../quantities/quantity';
 import { type Metal, metals } from '../reference/tables';
 import { type Contents, silentResidues, wholeLoad } from './container-load';
 import type { State } from './state';
-import type { Flow, Flows, InLine, OutLine, Portion, Thing } from './year-flows';
+import type { Flows } from './year-flows';
+import type { Flow, InLine, OutLine, Portion, Thing } from './year-shelf';
 
 export type Accounted = Metal | 'acid';
 export type BalanceUnit = 'g' | 'mol';

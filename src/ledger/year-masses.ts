@@ -11,16 +11,10 @@ import type { Amount } from './entries/containers';
 import { looseMassOf, massOfStream } from './generation';
 import type { ContentsPart, HandOverState, State } from './state';
 import { kindsOfParts } from './waste-kinds';
-import {
-  arosenAt,
-  type CameAs,
-  cameAs,
-  type Days,
-  type Flows,
-  type Leaving,
-  type When,
-  whenIn,
-} from './year-flows';
+import { arosenAt, type CameAs, cameAs } from './year-arising';
+import { type Days, type When, whenIn } from './year-days';
+import type { Flows } from './year-flows';
+import type { Leaving } from './year-shelf';
 
 export type Kilograms = Figure<'kg'>;
 

@@ -9,7 +9,8 @@ import { recovered } from './batch-charges';
 import { lastLiquors, liquorsOf, metalIn, silentSolids } from './batch-streams';
 import { massOfStream } from './generation';
 import type { BatchState, State } from './state';
-import { cameAs, type Days, whenIn } from './year-flows';
+import { cameAs } from './year-arising';
+import { type Days, whenIn } from './year-days';
 
 export type ToWaste = 'Cu' | 'Ni' | 'waste';
 

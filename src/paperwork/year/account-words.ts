@@ -1,8 +1,8 @@
 /** What the lines of a year's account are called, on screens and papers. */
 import type { Upset } from '../../ledger/state';
+import type { CameAs } from '../../ledger/year-arising';
 import type { Accounted, Balance, BalanceLineName, Gap } from '../../ledger/year-balance';
 import type { CodedRow } from '../../ledger/year-codes';
-import type { CameAs } from '../../ledger/year-flows';
 import type { ToWaste } from '../../ledger/year-silver';
 import { metals } from '../../reference/tables';
 import { capital } from '../words';

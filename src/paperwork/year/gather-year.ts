@@ -2,7 +2,7 @@
 import { capital as capitalised } from '../../chemistry/evidence';
 import { type KindRow, type YearAccount, yearAccount } from '../../ledger/year-account';
 import type { Balance, BalanceLine } from '../../ledger/year-balance';
-import { type Days, whenIn } from '../../ledger/year-flows';
+import { type Days, whenIn } from '../../ledger/year-days';
 import type { Stood, Weighed, WentPart } from '../../ledger/year-masses';
 import type { PerSilver as PerSilverTold } from '../../ledger/year-silver';
 import type { Figure } from '../../quantities/figure';

@@ -1,6 +1,6 @@
 /** What things of the record are called on the paper of a year. */
 import type { State } from '../../ledger/state';
-import type { Thing } from '../../ledger/year-flows';
+import type { Thing } from '../../ledger/year-shelf';
 import type { StreamKind } from '../../safety/stream-kind';
 import { dayText } from '../dates';
 import { capital, joined, notDetermined, streamWords, unbroken } from '../words';

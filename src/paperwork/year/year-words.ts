@@ -97,7 +97,7 @@ export const yearPaperWords = {
   doubted: (kinds: string) => `nobody knows; by the record ${kinds}`,
   balances: 'What each substance came to',
   balancesNote:
-    'What was here and came in, against what went and is here. Readings that both sides rest on cancel. What does not tell is on neither side, and is named.',
+    'What was here and came in, against what went and is here. Readings that both sides rest on cancel. What does not tell is on neither side, and is named. What a laboratory found in a container is not in it: amounts are what was logged of the wastes.',
   substance: 'Substance',
   in: 'In',
   out: 'Out',

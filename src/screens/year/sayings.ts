@@ -1,7 +1,7 @@
 /** What is said of parts of the account: names of things, and what is at least. */
 import type { State } from '../../ledger/state';
-import type { Thing } from '../../ledger/year-flows';
 import type { Weighed, WentPart } from '../../ledger/year-masses';
+import type { Thing } from '../../ledger/year-shelf';
 import { unbroken } from '../../ui/figure-value';
 import { streamTitle } from '../amounts';
 import { thingInside, thingName, words } from '../words';

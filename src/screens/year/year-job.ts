@@ -1,6 +1,6 @@
 /** Makes the paper of a time. Loaded with the first one, into the worker. */
 import { metalByMonth, type YearAccount, yearAccount } from '../../ledger/year-account';
-import type { Days } from '../../ledger/year-flows';
+import type { Days } from '../../ledger/year-days';
 import type { DrawingBlock } from '../../paperwork/document';
 import { plotBlock } from '../../paperwork/pdf/plots';
 import { renderPdf } from '../../paperwork/pdf/render';

@@ -1,16 +1,17 @@
 /** The account of a year: its balances over any year of a shelf, and one year that was worked by hand. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { PlainBody } from '../../../src/ledger/entries/body';
 import type { Entry } from '../../../src/ledger/entries/entry';
 import { applyAll } from '../../../src/ledger/fold';
 import type { State } from '../../../src/ledger/state';
-import { type YearAccount, yearAccount } from '../../../src/ledger/year-account';
+import { type YearAccount, yearAccount, yearsTold } from '../../../src/ledger/year-account';
 import type { Accounted, Balance, BalanceLineName } from '../../../src/ledger/year-balance';
-import type { Days } from '../../../src/ledger/year-flows';
+import type { Days } from '../../../src/ledger/year-days';
 import { anyYear } from './any-year';
-import { liquid, rule, shelf } from './dated';
+import { batch, liquid, rule, shelf } from './dated';
 import { handOver, handYear, minutesAt, withCopper } from './hand-year';
-import { anyLife, anyRecord, begun, dose, id, potRead, pour, Scribe } from './scribe';
+import { anyLife, anyRecord, begun, dose, id, potRead, pour, Scribe, tip } from './scribe';
 
 const all: Days = { first: '2026-01-01', last: '2026-12-31' };
 const [firstHalf, secondHalf]: [Days, Days] = [
@@ -319,5 +320,108 @@ describe('what was handed over by codes', () => {
         expect.closeTo(8.8, 9),
       ],
     ]);
+  });
+
+  const answer = (code: string, as: 'accepted' | 'refused'): PlainBody => ({
+    kind: 'candidate-answered',
+    v: 1,
+    containerId: id('c0', 1),
+    scheme: 'rcra',
+    code,
+    answer: as,
+    saidBy: 'Fen Carriers',
+    saidOn: '2026-03-02',
+  });
+  const back: PlainBody = {
+    kind: 'load-rejected',
+    v: 1,
+    handOverId: id('40', 1),
+    containerIds: [id('c0', 1)],
+    why: 'no room',
+  };
+  const wash2 = [withCopper([2, '1.0', '1.000', 'wash-water'], '0.1'), pour(2, 1, '1.0')];
+  /** Codes with their standing under which the can left; 8 L of liquor of so much nitric acid that D002 fires. */
+  const codesAfter = (...bodies: readonly PlainBody[]) => {
+    const scribe = new Scribe();
+    const liquor = withCopper([1, '8.0', '1.100', 'barren-liquor'], '5.0');
+    if (liquor.kind !== 'stream-logged' || !liquor.liquid) throw new Error('no liquor');
+    const freeAcid = [{ by: 'titration', result: { value: '2', unit: 'mol/L' } } as const];
+    const acid = { ...liquor, liquid: { ...liquor.liquid, freeAcid } };
+    for (const body of [rule({ rule: 'laws', value: ['us-federal'] }), ...shelf(1), acid, pour(1, 1, '8.0')])
+      scribe.write(body);
+    for (const body of bodies) scribe.write(body);
+    return yearAccount(scribe.state, all, '+0').codes.map(({ code, standing }) => [code, standing]);
+  };
+
+  it('has what fires while nobody said a word, less what somebody refused', () => {
+    expect(codesAfter(handOver(1, 1))).toContainEqual(['D002', 'candidate']);
+    const refused = codesAfter(answer('D002', 'refused'), handOver(1, 1));
+    expect(refused.map(([code]) => code)).not.toContain('D002');
+  });
+
+  it('has none of a load that came back, and once more of the one it left with then', () => {
+    expect(codesAfter(handOver(1, 1), back)).toEqual([]);
+    expect(codesAfter(answer('D002', 'accepted'), handOver(1, 1), back, handOver(2, 1))).toEqual([
+      ['D002', 'accepted'],
+    ]);
+  });
+
+  it('has no code of what left before something else went into the same container', () => {
+    const scribe = new Scribe();
+    for (const body of [
+      ...shelf(1),
+      withCopper([1, '8.0', '1.100', 'barren-liquor'], '5.0'),
+      pour(1, 1, '8.0'),
+    ])
+      scribe.write(body);
+    scribe.write(rule({ rule: 'laws', value: ['us-federal'] }));
+    scribe.write(answer('D002', 'accepted'));
+    scribe.write(handOver(1, 1));
+    const days = 400 * 24 * 60;
+    for (const body of [back, ...wash2]) scribe.write(body, days);
+    const { codes } = yearAccount(scribe.state, all, '+0');
+    expect(codes.map(({ code, mass }) => [code, num(mass.sum)])).toEqual([[null, expect.closeTo(8.8, 9)]]);
+  });
+});
+
+describe('a load that came back within the year', () => {
+  it('has left and come in where something was taken out of it on its way, and nowhere else', () => {
+    const of = (...between: readonly PlainBody[]) => {
+      const scribe = new Scribe();
+      for (const body of [
+        ...shelf(1),
+        withCopper([1, '8.0', '1.100', 'barren-liquor'], '5.0'),
+        pour(1, 1, '8.0'),
+        handOver(1, 1),
+        ...between,
+      ])
+        scribe.write(body);
+      scribe.write({
+        kind: 'load-rejected',
+        v: 1,
+        handOverId: id('40', 1),
+        containerIds: [id('c0', 1)],
+        why: 'no room',
+      });
+      const account = yearAccount(scribe.state, all, '+0');
+      return (['handed-over', 'came-back', 'end'] as const).map((name) => line(account, 'Cu', name));
+    };
+    expect(of()).toEqual([0, 0, expect.closeTo(40, 9)]);
+    // 5.0 g/L: 2 L of 8 stayed with the collector.
+    expect(of(tip(1, null, '2.0'))).toEqual([
+      expect.closeTo(40, 9),
+      expect.closeTo(30, 9),
+      expect.closeTo(30, 9),
+    ]);
+  });
+});
+
+describe('the years that a record tells of', () => {
+  it('begin where the workshop is: an evening in New York is of the old year', () => {
+    const scribe = new Scribe();
+    scribe.write(batch(1), minutesAt('2026-01-01T03:00:00.000Z'));
+    const told = (zone: string) => yearsTold(scribe.state, '2026-05-01T00:00:00.000Z', zone);
+    expect(told('America/New_York')).toEqual(['2026', '2025']);
+    expect(told('Europe/Berlin')).toEqual(['2026']);
   });
 });

@@ -134,6 +134,27 @@ describe('a set of papers', () => {
     expectClean(page);
   });
 
+  test('holds the longest code that a container may have, also at twice the text', {
+    timeout: 120_000,
+  }, async () => {
+    const { page, goTo } = await offlineInWorkshop();
+    await follow(page, 'Batches');
+    await follow(page, /^B.0/);
+    await follow(page, 'Log what a step gave');
+    await follow(page, 'Wash water');
+    await page.getByLabel('Volume', { exact: true }).fill('3');
+    await page.getByLabel('Into which container').selectOption('new');
+    await page.getByLabel('Code on the label').fill('W'.repeat(16));
+    await tap(page, 'Keep this wash water');
+    await titled(page, /^Container W{16}$/).waitFor();
+    for (const address of ['papers/new', 'hand-overs/new']) {
+      await goTo(address);
+      await page.getByRole('checkbox', { name: /^W{16} / }).check();
+      await noWider(page);
+    }
+    expectClean(page);
+  });
+
   test('leads to where a gap is mended, and back again', { timeout: 120_000 }, async () => {
     const { page } = await offlineInWorkshop();
     await choose(page, [/C.02/, /C.03/]);

@@ -71,6 +71,29 @@ describe('a report of a laboratory', () => {
     expect(standing(written(...start, tclp('0.2')), 'D004')).toBe('open');
   });
 
+  it('says nothing more once water went off, or once another waste came in on a later day', () => {
+    const found = report([{ element: 'Cd', in: 'tclp', level: mgL('1.4') }], {
+      ph: { value: '2.1', unit: '1' },
+    });
+    const days = 3 * 24 * 60;
+    const told = (...bodies: readonly PlainBody[]) => {
+      const scribe = new Scribe();
+      for (const body of [...start, found]) scribe.write(body);
+      for (const body of bodies) scribe.write(body, days);
+      const container = scribe.state.containers.get(id('c0', 1));
+      const mixed = container && mixtureOf(scribe.state, container);
+      if (!mixed || typeof mixed === 'string') throw new Error('no mixture');
+      return [standing(scribe.state, 'D006'), mixed.mixture.pH?.value.toFixed()];
+    };
+    const dried: PlainBody = { kind: 'water-lost', v: 1, containerId: id('c0', 1), amount: litres('0.5') };
+    expect(told()).toEqual(['fires', '2.1']);
+    for (const bodies of [[dried], [wash(2, '1.00'), pour(2, 1, '1.00')]]) {
+      const [code, pH] = told(...bodies);
+      expect(code).toBe('open');
+      expect(pH).not.toBe('2.1');
+    }
+  });
+
   it('that found none down to a level says that there may be as much as that', () => {
     const below = report([{ element: 'Se', in: 'filtered', level: mgL('0.05'), below: true }]);
     const state = written(...start, below);

@@ -61,7 +61,10 @@ function contentsOf(drawn: VesselGeometry, vessel: VesselDrawing): Shape[] {
 }
 
 const tab = (drawn: VesselGeometry, code: string): { shapes: Shape[]; texts: DrawnText[] } => {
-  const [width, height] = [Math.max(34, code.length * 6.4 + 10), 18];
+  // A long code in smaller letters: no wider than the vessel, beside which its level stands.
+  const [wanted, height] = [Math.max(34, code.length * 6.4 + 10), 18];
+  const width = Math.min(wanted, drawn.widthPx);
+  const size = (10.5 * width) / wanted;
   const x = (drawn.widthPx - width) / 2;
   const y = drawn.heightPx - Math.max(height + 8, 0.3 * drawn.shoulderPx + height / 2);
   return {
@@ -69,7 +72,7 @@ const tab = (drawn: VesselGeometry, code: string): { shapes: Shape[]; texts: Dra
       { path: `M${x} ${y}h${width}v${height}h${-width}Z`, fill: '#ffffff', stroke: ink, strokeWidth: 1 },
     ],
     texts: [
-      { x: drawn.widthPx / 2, y: y + 12.8, text: unbroken(code), size: 10.5, anchor: 'middle', face: 'bold' },
+      { x: drawn.widthPx / 2, y: y + 12.8, text: unbroken(code), size, anchor: 'middle', face: 'bold' },
     ],
   };
 };

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Law } from '../../../src/ledger/entries/local-rules';
 import { disposalPaper } from '../../../src/paperwork/disposal/disposal-paper';
 import { disposalData } from '../../../src/paperwork/disposal/gather';
+import { paperVessel } from '../../../src/screens/papers/paper-vessel';
 import { usualSheet } from '../../../src/screens/papers/sheet';
 import { disposalState } from './disposal-state';
 
@@ -75,4 +76,22 @@ test.each([
   const memory = await disposalState();
   if (laws) await lawsAre(memory, [...laws]);
   expect(usualSheet(language, memory.state.value)).toBe(sheet);
+});
+
+test('the tab with a long code is no wider than the vessel, beside which its level stands', async () => {
+  const memory = await disposalState();
+  const drawnWith = async (code: string) => {
+    const id = await memory.opens(code, '10');
+    const container = memory.state.value.containers.get(id);
+    if (!container) throw new Error('not opened');
+    const { texts = [], shapes } = paperVessel(memory.state.value, container, '.');
+    const level = texts.find(({ anchor }) => anchor === undefined)?.x ?? 0;
+    const [, from = 0, width = 0] =
+      /^M([\d.-]+) [\d.-]+h([\d.]+)/.exec(shapes.at(-1)?.path ?? '')?.map(Number) ?? [];
+    return { from, to: from + width, level, size: texts[0]?.size };
+  };
+  const long = await drawnWith('BARREN-LIQUOR-KI');
+  expect(long.from).toBeGreaterThanOrEqual(0);
+  expect(long.to).toBeLessThan(long.level);
+  expect((await drawnWith('C-11')).size).toBe(10.5);
 });

@@ -91,7 +91,7 @@ describe('checking a set', () => {
       .closest('a');
     expect(evidence?.getAttribute('href')).toBe(`#/streams/${memory.washStream}/found-later`);
     const stream = memory.state.value.streams.get(memory.washStream);
-    const looks = screen.getByText('PH, colour and layers not determined').closest('a');
+    const looks = screen.getByText('pH, colour and layers not determined').closest('a');
     expect(looks?.getAttribute('href')).toBe(`#/record/entry/${stream?.entryId}/correct`);
     expect(wash.getByText('Not closed').closest('a')?.getAttribute('href')).toBe(
       `#/containers/${memory.wash}/mark/closed`,

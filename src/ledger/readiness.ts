@@ -11,6 +11,7 @@ import { isDoubted } from './container-life';
 import { phOf } from './container-ph';
 import { duesOf } from './due';
 import type { PaperMade } from './entries/papers';
+import { reportedElements } from './lab-levels';
 import { contentsSide } from './meeting-sides';
 import { referencesOf } from './references';
 import type { ContainerState, HistoryLine, State, StreamState, Told } from './state';
@@ -44,15 +45,17 @@ const nothingUntold = { substances: [], partly: [], looks: [], heldLiquor: false
 const isUntreated = ({ contents }: ContainerState): boolean =>
   contents.every(({ treatedBy }) => treatedBy.length === 0);
 
-/** Substances by the waste that does not tell them; null: by none in particular. */
-function silentOn({ load, metals, acid }: ContainerFigures) {
+/** Substances by the waste that does not tell them; null: by none in particular. A laboratory may have told of all of it. */
+function silentOn({ reports }: ContainerState, { load, metals, acid }: ContainerFigures) {
   const silent = new Map<string | null, { substance: Substance; partly: boolean }[]>();
   const add = (substance: Substance, openIn: readonly string[], told: boolean): void => {
     const by = openIn.length > 0 ? openIn : told ? [] : [null];
     for (const id of by) silent.set(id, [...(silent.get(id) ?? []), { substance, partly: told }]);
   };
   if (!load) return silent;
-  for (const { metal, all, openIn } of metals) add(metal, openIn, all !== undefined);
+  const reported: ReadonlySet<string> = reportedElements(reports);
+  for (const { metal, all, openIn } of metals)
+    if (!reported.has(metal)) add(metal, openIn, all !== undefined);
   add('acid', acid.openIn, acid.figure !== undefined);
   return silent;
 }
@@ -80,7 +83,7 @@ export function untoldIn(
   container: ContainerState,
   figures: ContainerFigures,
 ): readonly Untold[] {
-  const silent = silentOn(figures);
+  const silent = silentOn(container, figures);
   const streamIds = new Set([
     ...container.contents.flatMap(({ streamId }) => streamId ?? []),
     ...[...silent.keys()].flatMap((id) => id ?? []),

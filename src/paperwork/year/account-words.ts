@@ -117,6 +117,7 @@ export const codeStanding: Readonly<Record<CodedRow['standing'], string>> = {
 export const accountNotes: readonly string[] = [
   'What had happened before the first day counts as it is known now: corrections made since are in it.',
   'A load that came back within the time has not left; one that was handed over twice counts once.',
+  'What left counts as the record has it. Where a collector has another amount, that stands with the hand-over.',
   'Waste that was logged because somebody said what is in a container stands for what the record held there, and does not arise a second time. What was found in a vessel that was empty by the record does.',
   'Leach liquor that went on to cementation is no waste here; the barren liquor after it is.',
   'Metals that went through a treatment are counted where they were treated. What was measured in solution afterwards is counted on from there.',

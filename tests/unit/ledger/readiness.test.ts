@@ -57,6 +57,19 @@ describe('what a waste does not tell', () => {
     ]);
   });
 
+  it('leaves out what a laboratory found in the container', async () => {
+    const memory = await disposalState();
+    await memory.does({
+      do: 'log-lab-report',
+      containerId: memory.wash,
+      laboratory: 'Weir Laboratory',
+      sampledOn: memory.now.value.slice(0, 10),
+      results: [{ element: 'Ba', in: 'tclp', level: { value: '2.1', unit: 'mg/L' } }],
+    });
+    const [one] = untold(memory, memory.wash);
+    expect(one?.substances).toEqual([...metalSymbols.filter((metal) => metal !== 'Ba'), 'acid']);
+  });
+
   it('leaves out what was measured, read or seen', async () => {
     const memory = await disposalState();
     const [one, ...more] = untold(memory, memory.barren);

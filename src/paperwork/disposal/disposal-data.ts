@@ -13,12 +13,12 @@ import {
   NotDetermined,
   orNotDetermined,
   says,
-  Text,
   text,
   texts,
   told,
 } from '../described';
 import { pictogramIds } from '../labels/pictograms';
+import { headOf, LastEntry, withHash } from '../paper-head';
 import { noTimeRuns } from '../words';
 import { LabReportData } from './lab-data';
 import { figure, figureOrNot, PaperFigure } from './paper-figure';
@@ -290,17 +290,10 @@ export const Workshop = z.strictObject({
 });
 
 const content = {
-  v: says(z.literal(1), 'Version of this shape.'),
-  kind: says(z.literal('disposal-paper'), 'What this file is.'),
-  language: says(z.literal('en'), 'Language of the texts (BCP 47).'),
-  demo: says(z.boolean(), 'Whether everything in it is invented.'),
-  madeAt: says(Instant, 'When the paper was made.'),
-  zone: text('Time zone of the workshop (IANA), by which its days are counted.'),
-  madeBy: told('Who made the paper.'),
+  ...headOf('disposal-paper'),
   workshop: says(Workshop, 'The workshop that generated the waste.'),
   localRules: says(z.array(RuleLine), 'The local rules as somebody stated them.'),
   treatment: text('Whether treatment is allowed here.'),
-  cautions: says(z.array(Text).check(z.minLength(1)), 'What everybody has to know who acts on this.'),
   load: says(Load, 'How much there is in all.'),
   apart: says(z.array(Apart), 'Which of the containers must be kept apart, the worst first.'),
   statement: says(Statement, 'The statement of the generator.'),
@@ -310,25 +303,11 @@ const content = {
     z.array(WorkingLine),
     'The working of every figure: each line after all the lines that it stands on.',
   ),
-  lastEntry: says(
-    z.strictObject({
-      number: says(z.int(), 'Its place in the record.'),
-      id: text('Its identifier.'),
-      hash: says(Hash, 'Its hash, which seals all entries before it.'),
-      writtenAt: says(Instant, 'When it was written.'),
-    }),
-    'The last entry of the record as it stood.',
-  ),
+  lastEntry: says(LastEntry, 'The last entry of the record as it stood.'),
 };
 
 /** `contentHash` is the SHA-256 of the canonical JSON (RFC 8785) of everything else. */
-export const DisposalData = z.strictObject({
-  ...content,
-  contentHash: says(
-    Hash,
-    'SHA-256 of the canonical JSON (RFC 8785) of everything in this file but this member.',
-  ),
-});
+export const DisposalData = withHash(content);
 const DisposalContent = z.strictObject(content);
 
 export type { PaperFigure } from './paper-figure';

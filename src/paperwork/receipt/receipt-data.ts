@@ -4,8 +4,9 @@
  */
 import * as z from 'zod/mini';
 import { hashOf } from '../../ledger/seal';
-import { Day, Hash, Instant, says, Text, text, texts, told } from '../described';
+import { Day, Hash, Instant, says, text, texts, told } from '../described';
 import { Workshop } from '../disposal/disposal-data';
+import { headOf, LastEntry, withHash } from '../paper-head';
 import { SignatureData } from '../signature-data';
 
 const Part = z.strictObject({
@@ -49,13 +50,7 @@ const signature = (whose: string) =>
   );
 
 const content = {
-  v: says(z.literal(1), 'Version of this shape.'),
-  kind: says(z.literal('hand-over-receipt'), 'What this file is.'),
-  language: says(z.literal('en'), 'Language of the texts (BCP 47).'),
-  demo: says(z.boolean(), 'Whether everything in it is invented.'),
-  madeAt: says(Instant, 'When the paper was made.'),
-  zone: text('Time zone of the workshop (IANA), by which its days are counted.'),
-  madeBy: told('Who made the paper.'),
+  ...headOf('hand-over-receipt'),
   workshop: says(Workshop, 'The workshop that gave the waste away.'),
   handOverId: text('Identifier of the hand-over in the record.'),
   handedOverAt: says(Instant, 'When it was handed over.'),
@@ -85,28 +80,13 @@ const content = {
   proofs: says(z.array(Proof), 'Proofs of what became of it.'),
   awaited: texts('Codes of containers of which no proof is filed yet.'),
   proofDue: told('By when the proof must be here.'),
-  cautions: says(z.array(Text).check(z.minLength(1)), 'What everybody has to know who reads this.'),
-  lastEntry: says(
-    z.strictObject({
-      number: says(z.int(), 'Its place in the record.'),
-      id: text('Its identifier.'),
-      hash: says(Hash, 'Its hash, which seals all entries before it.'),
-      writtenAt: says(Instant, 'When it was written.'),
-    }),
-    'The last entry of the record as it stood.',
-  ),
+  lastEntry: says(LastEntry, 'The last entry of the record as it stood.'),
 };
 
 const ReceiptContent = z.strictObject(content);
 
 /** `contentHash` is the SHA-256 of the canonical JSON (RFC 8785) of everything else. */
-export const ReceiptData = z.strictObject({
-  ...content,
-  contentHash: says(
-    Hash,
-    'SHA-256 of the canonical JSON (RFC 8785) of everything in this file but this member.',
-  ),
-});
+export const ReceiptData = withHash(content);
 
 export type ReceiptContent = z.infer<typeof ReceiptContent>;
 export type ReceiptData = z.infer<typeof ReceiptData>;

@@ -5,6 +5,7 @@
 import * as z from 'zod/mini';
 import { hashOf } from '../../ledger/seal';
 import { Day, Hash, Instant, says, Text, text, texts, told } from '../described';
+import { headOf, withHash } from '../paper-head';
 import { groups } from './groups';
 
 const Place = z.int().check(z.minimum(1));
@@ -134,13 +135,7 @@ const Workshop = z.strictObject({
 });
 
 const content = {
-  v: says(z.literal(1), 'Version of this shape.'),
-  kind: says(z.literal('register'), 'What this file is.'),
-  language: says(z.literal('en'), 'Language of the texts (BCP 47).'),
-  demo: says(z.boolean(), 'Whether everything in it is invented.'),
-  madeAt: says(Instant, 'When the register was made.'),
-  zone: text('Time zone of the workshop, by which its days are counted.'),
-  madeBy: told('Who made it.'),
+  ...headOf('register'),
   period: says(
     z.strictObject({
       firstDay: says(Day, 'First day.'),
@@ -151,7 +146,6 @@ const content = {
     'The days that it is of.',
   ),
   workshop: says(Workshop, 'The workshop that generated the waste.'),
-  cautions: says(z.array(Text).check(z.minLength(1)), 'What everybody has to know who reads this.'),
   proves: texts('What working the hashes out again proves.'),
   doesNotProve: texts('What it does not prove.'),
   notDetermined: texts('What the record does not tell of the period.'),
@@ -192,13 +186,7 @@ const content = {
 };
 
 /** `contentHash` is the SHA-256 of the canonical JSON (RFC 8785) of everything else. */
-export const RegisterData = z.strictObject({
-  ...content,
-  contentHash: says(
-    Hash,
-    'SHA-256 of the canonical JSON (RFC 8785) of everything in this file but this member.',
-  ),
-});
+export const RegisterData = withHash(content);
 const RegisterContent = z.strictObject(content);
 
 export type RegisterData = z.infer<typeof RegisterData>;

@@ -4,21 +4,10 @@
  */
 import * as z from 'zod/mini';
 import { hashOf } from '../../ledger/seal';
-import {
-  Day,
-  Hash,
-  Instant,
-  NotDetermined,
-  named,
-  orNotDetermined,
-  says,
-  Text,
-  text,
-  texts,
-  told,
-} from '../described';
+import { Day, NotDetermined, named, orNotDetermined, says, text, texts, told } from '../described';
 import { WorkingLine, Workshop } from '../disposal/disposal-data';
 import { figure, figureOrNot, PaperFigure } from '../disposal/paper-figure';
+import { headOf, LastEntry, withHash } from '../paper-head';
 
 /** In the place of a sum where there was nothing to add up. */
 export const nothing = 'none';
@@ -179,20 +168,13 @@ const Agent = z.strictObject({
 });
 
 const content = {
-  v: says(z.literal(1), 'Version of this shape.'),
-  kind: says(z.literal('year-paper'), 'What this file is.'),
-  language: says(z.literal('en'), 'Language of the texts (BCP 47).'),
-  demo: says(z.boolean(), 'Whether everything in it is invented.'),
-  madeAt: says(Instant, 'When the paper was made.'),
-  zone: text('Time zone of the workshop (IANA), by which its days are counted.'),
-  madeBy: told('Who made the paper.'),
+  ...headOf('year-paper'),
   period: says(
     z.strictObject({ first: says(Day, 'First day.'), last: says(Day, 'Last day.') }),
     'The time that it is about, both days with it.',
   ),
   over: says(z.boolean(), 'Whether the time was over when this was made.'),
   workshop: says(Workshop, 'The workshop that generated the waste.'),
-  cautions: says(z.array(Text).check(z.minLength(1)), 'What everybody has to know who acts on this.'),
   confirms: text('Who has to confirm it.'),
   counting: texts('How it was counted.'),
   notDetermined: texts('What is not determined, in short.'),
@@ -219,27 +201,11 @@ const content = {
     z.array(z.omit(WorkingLine, { containerId: true })),
     'The working of every figure: each line after all the lines that it stands on.',
   ),
-  lastEntry: says(
-    orNotDetermined(
-      z.strictObject({
-        number: says(z.int(), 'Its place in the record.'),
-        id: text('Its identifier.'),
-        hash: says(Hash, 'Its hash, which seals all entries before it.'),
-        writtenAt: says(Instant, 'When it was written.'),
-      }),
-    ),
-    'The last entry of the record as it stood.',
-  ),
+  lastEntry: says(orNotDetermined(LastEntry), 'The last entry of the record as it stood.'),
 };
 
 /** `contentHash` is the SHA-256 of the canonical JSON (RFC 8785) of everything else. */
-export const YearData = z.strictObject({
-  ...content,
-  contentHash: says(
-    Hash,
-    'SHA-256 of the canonical JSON (RFC 8785) of everything in this file but this member.',
-  ),
-});
+export const YearData = withHash(content);
 const YearContent = z.strictObject(content);
 
 export type YearData = z.infer<typeof YearData>;

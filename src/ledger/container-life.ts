@@ -141,7 +141,6 @@ function sensible(state: State, container: ContainerState): Readonly<Record<Doin
     'say-what-it-is': here && doubted,
     // Its parts are logged: only somebody's doubt stands in the way.
     'contents-known': here && doubtfulSince !== null && logged,
-    'hand-over': here && (!nothing || doubted),
     'take-out': here && !nothing,
     'read-level': here,
     'lab-report': here && (!nothing || doubted),
@@ -153,6 +152,7 @@ function sensible(state: State, container: ContainerState): Readonly<Record<Doin
     reopened: here && closedAt !== null,
     closed: sound && closedAt === null && !nothing,
     leaving: sound && leavingSince === null && (!nothing || doubted),
+    'hand-over': here && (!nothing || doubted),
     gone: here,
     held: sound && heldSince === null,
     'change-vessel': here,

@@ -2,13 +2,13 @@
 import * as z from 'zod/mini';
 import type { HandOverState } from '../../ledger/state';
 import { Button } from '../../ui/button';
-import { Choices } from '../../ui/choices';
 import { Part } from '../../ui/page';
 import { Fault } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
 import { Made } from '../papers/made';
 import { usualSheet } from '../papers/sheet';
+import { SheetChoice } from '../papers/sheet-choice';
 import { PaperUnderWay } from '../papers/under-way';
 import { useMaking } from '../papers/use-making';
 import { paperWords } from '../papers/words';
@@ -58,16 +58,7 @@ function ReceiptForm({ handOver }: { readonly handOver: HandOverState }) {
     >
       <Part rule>
         <p>{w.receiptSays}</p>
-        <Choices
-          legend={paperWords.sheet}
-          value={sheet}
-          choices={(['A4', 'Letter'] as const).map((one) => ({
-            value: one,
-            label: paperWords.sheets[one],
-            second: paperWords.sheetSeconds[one],
-          }))}
-          onChoose={(one) => change({ sheet: one })}
-        />
+        <SheetChoice value={sheet} onChoose={(sheet) => change({ sheet })} />
         <p>{words.caution}</p>
       </Part>
     </Frame>

@@ -7,7 +7,7 @@ import { type Apart, apartAmong } from '../../ledger/readiness';
 import type { ContainerState } from '../../ledger/state';
 import { stillToSay } from '../../ledger/still-to-say';
 import { Button } from '../../ui/button';
-import { Choices, Tick } from '../../ui/choices';
+import { Tick } from '../../ui/choices';
 import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
@@ -25,6 +25,7 @@ import { SayRows } from './say-rows';
 import { setHref } from './set-address';
 import type { SetBegun } from './set-draft';
 import { setWords as w } from './set-words';
+import { SheetChoice } from './sheet-choice';
 import { useWayBack } from './way-back';
 import { paperWords } from './words';
 
@@ -92,16 +93,7 @@ function Printing({ form }: Pick<SetBegun, 'form'>) {
   const { value, change } = form;
   return (
     <Part rule title={w.printTitle}>
-      <Choices
-        legend={paperWords.sheet}
-        value={value.sheet}
-        choices={(['A4', 'Letter'] as const).map((one) => ({
-          value: one,
-          label: paperWords.sheets[one],
-          second: paperWords.sheetSeconds[one],
-        }))}
-        onChoose={(sheet) => change({ sheet })}
-      />
+      <SheetChoice value={value.sheet} onChoose={(sheet) => change({ sheet })} />
       <Tick
         label={w.labels}
         second={w.labelsSecond}

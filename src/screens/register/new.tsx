@@ -12,9 +12,9 @@ import { useForm } from '../form';
 import { Frame } from '../frame';
 import { Made } from '../papers/made';
 import { usualSheet } from '../papers/sheet';
+import { SheetChoice } from '../papers/sheet-choice';
 import { PaperUnderWay } from '../papers/under-way';
 import { useMaking } from '../papers/use-making';
-import { paperWords } from '../papers/words';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { readDays } from './read-days';
@@ -100,16 +100,7 @@ export function NewRegister() {
         )}
       </Part>
       <Part rule>
-        <Choices
-          legend={paperWords.sheet}
-          value={value.sheet}
-          choices={(['A4', 'Letter'] as const).map((sheet) => ({
-            value: sheet,
-            label: paperWords.sheets[sheet],
-            second: paperWords.sheetSeconds[sheet],
-          }))}
-          onChoose={(sheet) => change({ sheet })}
-        />
+        <SheetChoice value={value.sheet} onChoose={(sheet) => change({ sheet })} />
         <p>{words.caution}</p>
       </Part>
     </Frame>

@@ -2,16 +2,15 @@
 import * as z from 'zod/mini';
 import { yearDays, yearsTold } from '../../ledger/year-account';
 import { Button } from '../../ui/button';
-import { Choices } from '../../ui/choices';
 import { Part } from '../../ui/page';
 import { Fault } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
 import { Made } from '../papers/made';
 import { usualSheet } from '../papers/sheet';
+import { SheetChoice } from '../papers/sheet-choice';
 import { PaperUnderWay } from '../papers/under-way';
 import { useMaking } from '../papers/use-making';
-import { paperWords } from '../papers/words';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { yearWords as w } from './words';
@@ -53,16 +52,7 @@ export function MakeYear({ at }: { readonly at: Readonly<Record<string, string>>
       }
     >
       <Part rule>
-        <Choices
-          legend={paperWords.sheet}
-          value={value.sheet}
-          choices={(['A4', 'Letter'] as const).map((sheet) => ({
-            value: sheet,
-            label: paperWords.sheets[sheet],
-            second: paperWords.sheetSeconds[sheet],
-          }))}
-          onChoose={(sheet) => change({ sheet })}
-        />
+        <SheetChoice value={value.sheet} onChoose={(sheet) => change({ sheet })} />
         <p>{words.caution}</p>
       </Part>
     </Frame>

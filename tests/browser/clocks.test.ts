@@ -1,7 +1,7 @@
 /** Times that matter to somebody's skin, on a phone: they outlive a reload, say when they are over, and can be reached by any hand. */
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { expectAccessible, expectClean, openPhone, type Phone, untilKept } from './phone';
+import { expectAccessible, expectClean, expectNoWider, openPhone, type Phone, untilKept } from './phone';
 import { openSite } from './site';
 
 const title = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name });
@@ -26,9 +26,6 @@ async function tap(page: Page, name: string | RegExp): Promise<void> {
   await page.clock.fastForward(1_000);
   await page.getByRole('button', { name }).click();
 }
-
-const noWider = async (page: Page): Promise<void> =>
-  expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBe(0);
 
 describe('a rinse', () => {
   it('is counted on the card with no network, runs on over a reload, is told when it is over, and ends', async () => {
@@ -84,15 +81,15 @@ describe('a rinse', () => {
     }
     await page.keyboard.press('Enter');
     await page.getByRole('timer').waitFor();
-    await noWider(page);
+    await expectNoWider(page);
     await expectAccessible(page);
     await page.getByRole('link', { name: 'End this clock' }).click();
     await title(page, 'Rinse with water').waitFor();
-    await noWider(page);
+    await expectNoWider(page);
     await expectAccessible(page);
     await goTo('today');
     await page.getByRole('link', { name: /^Rinse with water/ }).waitFor();
-    await noWider(page);
+    await expectNoWider(page);
     await expectAccessible(page);
     expectClean(page);
   });
@@ -154,7 +151,7 @@ describe('the next look at a step', () => {
     await goTo(`${new URL(page.url()).hash.slice(2)}/look`);
     await title(page, /^Next look at/).waitFor();
     await expectAccessible(page);
-    await noWider(page);
+    await expectNoWider(page);
     await tap(page, /^15 min/);
     await title(page, /^Look at/).waitFor();
     await expectAccessible(page);

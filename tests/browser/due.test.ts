@@ -4,12 +4,10 @@ import ICAL from 'ical.js';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { offlineInWorkshop } from './invented-workshop';
-import { expectAccessible, expectClean, openPhone, untilKept } from './phone';
+import { expectAccessible, expectClean, expectNoWider, openPhone, untilKept } from './phone';
 import { openSite } from './site';
 
 const title = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name });
-const noWider = async (page: Page): Promise<void> =>
-  expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBe(0);
 
 /** States a local rule by its form. */
 async function states(page: Page, goTo: (place: string) => Promise<unknown>, rule: string, value: string) {
@@ -63,7 +61,7 @@ describe('in the invented workshop', () => {
     ] as const) {
       await goTo(address);
       await title(page, name).waitFor();
-      await noWider(page);
+      await expectNoWider(page);
       await expectAccessible(page);
     }
 
@@ -106,7 +104,7 @@ describe('in the invented workshop', () => {
       await page.evaluate(() => {
         document.documentElement.style.fontSize = '225%';
       });
-      await noWider(page);
+      await expectNoWider(page);
     }
     expectClean(page);
   });

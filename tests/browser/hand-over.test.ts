@@ -3,7 +3,7 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { offlineInWorkshop } from './invented-workshop';
-import { expectAccessible, expectClean } from './phone';
+import { expectAccessible, expectClean, expectNoWider } from './phone';
 
 const day = 24 * 3_600_000;
 
@@ -13,12 +13,10 @@ const tap = (page: Page, name: string | RegExp) => page.getByRole('button', { na
 const titled = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name });
 const fill = (page: Page, name: string, text: string) =>
   page.getByRole('textbox', { name, exact: true }).fill(text);
-const noWider = async (page: Page): Promise<void> =>
-  expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBe(0);
 
 async function reach(page: Page, name: string | RegExp): Promise<void> {
   await titled(page, name).waitFor();
-  await noWider(page);
+  await expectNoWider(page);
   await expectAccessible(page);
 }
 
@@ -198,11 +196,11 @@ describe('a load', () => {
       await page.evaluate(() => {
         document.documentElement.style.fontSize = '225%';
       });
-      await noWider(page);
+      await expectNoWider(page);
     }
     await page.getByRole('checkbox', { name: /^C.02 / }).check();
     await page.getByRole('checkbox', { name: /another amount/ }).check();
-    await noWider(page);
+    await expectNoWider(page);
     expectClean(page);
   });
 

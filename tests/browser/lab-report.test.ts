@@ -2,14 +2,12 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { offlineInWorkshop } from './invented-workshop';
-import { expectAccessible, expectClean } from './phone';
+import { expectAccessible, expectClean, expectNoWider } from './phone';
 
 const titled = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name });
 const fill = (page: Page, name: string, text: string) =>
   page.getByRole('textbox', { name, exact: true }).fill(text);
 const tap = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).click();
-const noWider = async (page: Page): Promise<void> =>
-  expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBe(0);
 
 /** As a person sets it in the browser. */
 const sized = (page: Page, text: string): Promise<void> =>
@@ -44,7 +42,7 @@ describe('a report of a laboratory', () => {
       await page.getByRole('link', { name: /^A laboratory’s report/ }).click();
       await titled(page, /what a laboratory found$/).waitFor();
       await sized(page, text);
-      await noWider(page);
+      await expectNoWider(page);
       await expectAccessible(page);
 
       await fill(page, 'Laboratory', 'Weir Laboratory');
@@ -58,7 +56,7 @@ describe('a report of a laboratory', () => {
       await page.getByRole('checkbox', { name: /^None found down to this/ }).check();
       await tap(page, 'Next line');
       await level('Barium').fill('0');
-      await noWider(page);
+      await expectNoWider(page);
       await tap(page, 'Keep the report');
       await page.getByText(/tick “none found”/).waitFor();
       await level('Barium').fill('2.1');
@@ -74,7 +72,7 @@ describe('a report of a laboratory', () => {
       await page.reload();
       await page.getByText('You had begun this.').waitFor();
       await sized(page, text);
-      await noWider(page);
+      await expectNoWider(page);
       expect(await level('Copper').inputValue()).toBe('12');
       await expectAccessible(page);
       await tap(page, 'Keep the report');
@@ -82,7 +80,7 @@ describe('a report of a laboratory', () => {
       await titled(page, /^Container C.02/).waitFor();
       await page.getByRole('heading', { name: 'What a laboratory found' }).waitFor();
       await page.getByRole('link', { name: /C.02: laboratory and record disagree/ }).waitFor();
-      await noWider(page);
+      await expectNoWider(page);
       await expectAccessible(page);
       await page.getByRole('link', { name: /^Weir Laboratory/ }).click();
       await titled(page, /report of Weir Laboratory/).waitFor();

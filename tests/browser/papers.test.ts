@@ -7,7 +7,7 @@ import type { Entry } from '../../src/ledger/entries/entry';
 import { manyContainers } from '../bench/many-containers';
 import { readPdf, textOf } from '../support/read-pdf';
 import { inWorkshop, offlineInWorkshop } from './invented-workshop';
-import { expectAccessible, expectClean, openPhone, untilKept } from './phone';
+import { expectAccessible, expectClean, expectNoWider, openPhone, untilKept } from './phone';
 import { openSite } from './site';
 
 const titled = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name });
@@ -20,8 +20,7 @@ async function noWider(page: Page): Promise<void> {
     await page.evaluate((chosen) => {
       document.documentElement.style.fontSize = chosen;
     }, size);
-    // Not against innerWidth: on a phone that grows with a page that is too wide.
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(page.viewportSize()?.width);
+    await expectNoWider(page);
   }
 }
 

@@ -101,6 +101,10 @@ async function wrongWith(page: Page, size: { readonly width: number; readonly he
   }
 }
 
+/** No page is wider than the phone. Not held against innerWidth: on a phone that grows with a page that is too wide. */
+export const expectNoWider = async (page: Page): Promise<void> =>
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(page.viewportSize()?.width);
+
 /** The page as it stands breaks no rule of WCAG 2.2 A and AA, nor a best practice, that a program can check. */
 export async function expectAccessible(page: Page): Promise<void> {
   const size = page.viewportSize();

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { answerUntil, looked } from './checklist-answers';
 import { offlineInWorkshop } from './invented-workshop';
-import { expectAccessible, expectClean } from './phone';
+import { expectAccessible, expectClean, expectNoWider } from './phone';
 
 const title = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name });
 const follow = (page: Page, name: string | RegExp) => page.getByRole('link', { name }).first().click();
@@ -29,7 +29,7 @@ async function reach(page: Page, name: string | RegExp): Promise<void> {
     await page.evaluate((chosen) => {
       document.documentElement.style.fontSize = chosen;
     }, size);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBe(0);
+    await expectNoWider(page);
   }
 }
 

@@ -1,7 +1,7 @@
 /** Handing over as it is beside treating first, as a phone shows it: in the invented workshop, with prices of its own. */
-import { expect, test } from 'vitest';
+import { test } from 'vitest';
 import { openWorkshop } from './invented-workshop';
-import { expectAccessible, expectClean, openPhone } from './phone';
+import { expectAccessible, expectClean, expectNoWider, openPhone } from './phone';
 import { openSite } from './site';
 
 test('both ways stand side by side, take prices in place, and open their working', {
@@ -24,7 +24,6 @@ test('both ways stand side by side, take prices in place, and open their working
   await page.getByRole('link', { name: /As it is In all: .*EUR/ }).click();
   await page.getByRole('heading', { level: 1, name: 'In all' }).waitFor();
   await expectAccessible(page);
-  const wide = await page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth);
-  expect(wide).toBe(false);
+  await expectNoWider(page);
   expectClean(page);
 });

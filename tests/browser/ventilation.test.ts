@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { offlineInWorkshop } from './invented-workshop';
-import { expectAccessible, expectClean, type Phone } from './phone';
+import { expectAccessible, expectClean, expectNoWider, type Phone } from './phone';
 
 const title = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name });
 const line = (page: Page, name: string) => page.getByLabel(name, { exact: true });
@@ -15,12 +15,9 @@ async function atTheLeach(phone: Partial<Phone> = {}) {
   return { page, goTo, batch: href?.split('/').at(-1) ?? '' };
 }
 
-const noWider = async (page: Page): Promise<void> =>
-  expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBe(0);
-
 async function looksRight(page: Page, name: string | RegExp): Promise<void> {
   await title(page, name).waitFor();
-  await noWider(page);
+  await expectNoWider(page);
   await expectAccessible(page);
 }
 

@@ -4,11 +4,9 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { readPdf } from '../support/read-pdf';
 import { offlineInWorkshop } from './invented-workshop';
-import { expectAccessible, expectClean } from './phone';
+import { expectAccessible, expectClean, expectNoWider } from './phone';
 
 const title = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name });
-const noWider = async (page: Page): Promise<void> =>
-  expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBe(0);
 
 it('shows what the invented workshop came to, and makes its paper', async () => {
   const { page, goTo } = await offlineInWorkshop();
@@ -16,7 +14,7 @@ it('shows what the invented workshop came to, and makes its paper', async () => 
   await page.getByRole('link', { name: /^The year/ }).click();
   await title(page, 'The year 2026').waitFor();
   await expectAccessible(page);
-  await noWider(page);
+  await expectNoWider(page);
   await page
     .getByRole('link', { name: /^Copper to waste for a gram of silver/ })
     .first()
@@ -28,7 +26,7 @@ it('shows what the invented workshop came to, and makes its paper', async () => 
   await page.evaluate(() => {
     document.documentElement.style.fontSize = '225%';
   });
-  await noWider(page);
+  await expectNoWider(page);
   await goTo('papers/year/2026/paper');
   await page.getByRole('button', { name: /^Make the summary/ }).click();
   await title(page, 'The summary is made').waitFor();

@@ -43,7 +43,8 @@ export function wrongInItself(raw: unknown): Wrong | null {
   return computed === hash ? null : { code: 'hash-differs', stated: hash, computed };
 }
 
-function wrongInChain(entry: Entry, before: Head | undefined): Wrong | null {
+/** What is wrong with an entry after the one `before` it on its device; null when nothing is. */
+export function wrongInChain(entry: Entry, before: Head | undefined): Wrong | null {
   const expected = (before?.counter ?? 0) + 1;
   if (entry.counter !== expected) return { code: 'counter-gap', expected, found: entry.counter };
   const previous = before?.hash ?? null;

@@ -216,6 +216,10 @@ export function failureWords(failure: StoreFailure): string {
       return 'The record was written by a newer Leesbook. Take the new version first.';
     case 'no-store':
       return 'This browser gives no place to keep the record (a private window?). Open Leesbook in a normal window.';
+    case 'vanished':
+      return 'There is no record on this phone any more. Nothing was written. Restore a backup.';
+    case 'read-only':
+      return 'The record is not whole, so nothing is written into it. What you have typed stays here. See “Record”.';
     case 'store-failed':
       return `The record did not answer (${failure.name}). Nothing was written. Try again.`;
   }

@@ -13,6 +13,10 @@ export type StoreFailure =
   | { readonly code: 'newer-version' }
   /** The browser gives no store here, as in some private windows. */
   | { readonly code: 'no-store' }
+  /** There is no such record on the phone, and none was made. */
+  | { readonly code: 'vanished' }
+  /** The record is not whole: it is read and taken out, and nothing is written until somebody decides. */
+  | { readonly code: 'read-only' }
   | { readonly code: 'store-failed'; readonly name: string; readonly message: string };
 
 export type StoreResult<T> =

@@ -1,5 +1,12 @@
 /** The shape of a record in IndexedDB, and how one is opened and removed. */
-import { type DBSchema, deleteDB, type IDBPDatabase, openDB } from 'idb';
+import {
+  type DBSchema,
+  deleteDB,
+  type IDBPDatabase,
+  type IDBPTransaction,
+  openDB,
+  type StoreNames,
+} from 'idb';
 import type { Entry } from '../ledger/entries/entry';
 import { forgetDrafts } from './drafts';
 import { done, failed, failureOf, type StoreResult } from './failure';
@@ -20,18 +27,25 @@ export interface Shape extends DBSchema {
   entries: {
     key: string;
     value: Entry;
-    indexes: { 'in-order': [string, string, number]; 'by-device': [string, number] };
+    indexes: {
+      'in-order': [string, string, number];
+      'by-device': [string, number];
+      /** Only corrections are in it, by the entry that they correct, and only withdrawals in the other. */
+      'by-corrected': string;
+      'by-withdrawn': string;
+    };
   };
   meta: { key: 'head'; value: DeviceHead };
   photos: { key: string; value: StoredPhoto; indexes: { 'by-kept': string } };
 }
 
 export type Database = IDBPDatabase<Shape>;
+type Upgrading = IDBPTransaction<Shape, StoreNames<Shape>[], 'versionchange'>;
 
-const version = 2;
+const version = 3;
 export const databaseName = (name: RecordName): string => `leesbook-${name}`;
 
-function lay(db: Database, before: number): void {
+function lay(db: Database, before: number, upgrading: Upgrading): void {
   if (before < 1) {
     const entries = db.createObjectStore('entries', { keyPath: 'id' });
     entries.createIndex('in-order', ['writtenAt', 'device', 'counter']);
@@ -40,16 +54,27 @@ function lay(db: Database, before: number): void {
     db.createObjectStore('meta');
   }
   if (before < 2) db.createObjectStore('photos', { keyPath: 'hash' }).createIndex('by-kept', 'keptAt');
+  if (before < 3) {
+    const entries = upgrading.objectStore('entries');
+    entries.createIndex('by-corrected', 'body.corrects');
+    entries.createIndex('by-withdrawn', 'body.withdraws');
+  }
 }
 
 /**
  * Opens the database. When another tab stands in the way the answer is `blocked` at once, not a wait without end.
  * @param onClosed called when the connection was shut from outside
+ * @param make `only-if-there` answers `vanished` where there is none, and makes none
  */
-export function openDatabase(name: RecordName, onClosed: () => void): Promise<StoreResult<Database>> {
+export function openDatabase(
+  name: RecordName,
+  onClosed: () => void,
+  make: 'make' | 'only-if-there' = 'make',
+): Promise<StoreResult<Database>> {
   if (typeof indexedDB === 'undefined') return Promise.resolve(failed({ code: 'no-store' }));
   return new Promise((resolve, reject) => {
     let answered = false;
+    let vanished = false;
     const answer = (result: StoreResult<Database>): void => {
       // Opened after all, though the answer was given: nobody will use or close it.
       if (answered && result.ok) result.value.close();
@@ -57,7 +82,12 @@ export function openDatabase(name: RecordName, onClosed: () => void): Promise<St
       resolve(result);
     };
     openDB<Shape>(databaseName(name), version, {
-      upgrade: (db, before) => lay(db, before),
+      upgrade: (db, before, _version, transaction) => {
+        vanished = before === 0 && make === 'only-if-there';
+        // Ended before anything is laid, it leaves no database behind.
+        if (vanished) transaction.abort();
+        else lay(db, before, transaction);
+      },
       blocked: () => answer(failed({ code: 'blocked' })),
       blocking: (_current, _wanted, event) => {
         (event.target as IDBDatabase).close();
@@ -67,7 +97,7 @@ export function openDatabase(name: RecordName, onClosed: () => void): Promise<St
     })
       .then(
         (db) => answer(done(db)),
-        (error: unknown) => answer(failed(failureOf(error))),
+        (error: unknown) => answer(failed(vanished ? { code: 'vanished' } : failureOf(error))),
       )
       .catch(reject);
   });

@@ -4,7 +4,8 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import canonicalize from 'canonicalize';
 import type { Entry, UnsealedEntry } from './entries/entry';
 
-function canonicalText(value: unknown): string {
+/** RFC 8785. Members that are undefined do not count. @throws on what JSON cannot say */
+export function canonicalText(value: unknown): string {
   const text = canonicalize(value);
   if (text === undefined) throw new Error('only what JSON can say has a canonical text');
   return text;

@@ -11,6 +11,7 @@ import type { Performed } from '../screens/shell';
 import { append, watch } from '../storage/append';
 import type { RecordName } from '../storage/database';
 import type { StoreFailure, StoreResult } from '../storage/failure';
+import { type WholeRecord, wholeRecord } from '../storage/pages-of-entries';
 import { keepPhoto, type PhotoRead, readPhoto, sweepPhotos } from '../storage/photos';
 import { type Corrupted, type OpenRecord, openRecord, readAll } from '../storage/record';
 import { moment, zone } from './clock';
@@ -19,6 +20,7 @@ export type Book = {
   readonly name: RecordName;
   readonly state: ReadonlySignal<State>;
   readonly corrupted: ReadonlySignal<readonly Corrupted[]>;
+  readonly whole: WholeRecord;
   /** The store was shut from outside; the record must be opened again. */
   readonly shut: ReadonlySignal<boolean>;
   readonly perform: (intention: Intention, who: string | null, happenedAt?: string) => Promise<Performed>;
@@ -103,6 +105,7 @@ function bookOf(
     name: record.name,
     state,
     corrupted,
+    whole: wholeRecord(record),
     shut,
     perform,
     keepPhoto: (bytes) => keepPhoto(record, bytes, moment()),
@@ -116,6 +119,13 @@ export const bookNotOpen = (name: RecordName, failure: StoreFailure): Book => ({
   name,
   state: signal(emptyState),
   corrupted: signal([]),
+  whole: {
+    device: '',
+    count: async () => ({ ok: false, failure }),
+    page: async () => ({ ok: false, failure }),
+    entry: async () => ({ ok: false, failure }),
+    lookThrough: async () => ({ ok: false, failure }),
+  },
   shut: signal(false),
   perform: async () => ({ ok: false, failure }),
   keepPhoto: async () => ({ ok: false, failure }),

@@ -1,5 +1,6 @@
 /** Addresses behind "#/": any static host serves them, from any folder. */
 import { signal } from '@preact/signals';
+import type { Here } from '../screens/shell';
 
 const partsOf = (hash: string): readonly string[] =>
   hash
@@ -22,6 +23,34 @@ const current = signal(partsOf(window.location.hash));
 
 /** Parts of the address, following the browser's own back and forward. */
 export const path = current as { readonly value: readonly string[] } & typeof current;
+
+/** What pages keep, by the name of their step in the history of this window. */
+const kept = new Map<string, Map<string, unknown>>();
+let steps = 0;
+
+/** The name of the step that the window is at; a step that was never stood on gets one. */
+function stepName(): string {
+  const { step } = (window.history.state ?? {}) as { readonly step?: unknown };
+  if (typeof step === 'string') return step;
+  steps += 1;
+  // No step of before a reload has the same.
+  const name = `${performance.timeOrigin} ${steps}`;
+  window.history.replaceState({ step: name }, '');
+  return name;
+}
+
+/** What the page that stands now keeps for coming back to it. */
+export function here(): Here {
+  const name = stepName();
+  return {
+    read: (what) => kept.get(name)?.get(what),
+    keep: (what, value) =>
+      void kept.set(name, (kept.get(name) ?? new Map<string, unknown>()).set(what, value)),
+  };
+}
+
+// A page is drawn after its step was taken, and goes itself to where it was.
+window.history.scrollRestoration = 'manual';
 
 window.addEventListener('hashchange', () => {
   current.value = partsOf(window.location.hash);

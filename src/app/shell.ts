@@ -23,7 +23,7 @@ import {
   stationOf,
   theme,
 } from './preferences';
-import { go, path } from './router';
+import { go, here, path } from './router';
 import { changeTelling, telling } from './telling';
 import { takeUpdate, updateWaiting } from './updates';
 
@@ -114,6 +114,7 @@ export function shellOf(book: Book): Shell {
     record: book.name,
     state: book.state,
     corrupted: book.corrupted,
+    whole: book.whole,
     now,
     moment,
     zone,
@@ -133,6 +134,7 @@ export function shellOf(book: Book): Shell {
     changeTelling,
     online,
     path,
+    here,
     go,
     perform: (intention, happenedAt) => book.perform(intention, person.value, happenedAt),
     keepPhoto: (picture) => keepPhotoIn(book, picture),

@@ -12,6 +12,7 @@ import type { State } from '../ledger/state';
 import type { DecimalSign } from '../quantities/format';
 import type { RecordName } from '../storage/database';
 import type { StoreFailure } from '../storage/failure';
+import type { WholeRecord } from '../storage/pages-of-entries';
 import type { Corrupted } from '../storage/record';
 import type { FileFault } from './files/prepare-file';
 import type { MakePaper } from './papers/making';
@@ -41,6 +42,12 @@ export type PhotoFound =
   | { readonly state: 'damaged' }
   | { readonly state: 'not-read'; readonly failure: StoreFailure };
 
+/** Values by name, of one page at its place in the history of this window. */
+export type Here = {
+  readonly read: (name: string) => unknown;
+  readonly keep: (name: string, value: unknown) => void;
+};
+
 export type Theme = 'light' | 'dark';
 
 /** Whether the phone shows a notice when a clock is due; refused in its settings, or not to be had in this browser. */
@@ -50,6 +57,8 @@ export interface Shell {
   readonly record: RecordName;
   readonly state: ReadonlySignal<State>;
   readonly corrupted: ReadonlySignal<readonly Corrupted[]>;
+  /** All of it as it lies on the disk: `state` may hold only what is recent or still matters. */
+  readonly whole: WholeRecord;
   /** UTC with milliseconds; moves on by itself while the page is in view. */
   readonly now: ReadonlySignal<string>;
   /** The moment of a tap, exact. */
@@ -75,6 +84,8 @@ export interface Shell {
   readonly online: ReadonlySignal<boolean>;
   /** Parts of the address after "#/", decoded. */
   readonly path: ReadonlySignal<readonly string[]>;
+  /** What a page keeps for when the person comes back to it by the browser's own back or forward; ends with the window. */
+  readonly here: () => Here;
   /** `replace` leaves no step to go back to. */
   readonly go: (path: string, how?: 'replace') => void;
   /** `happenedAt` when the person says that it was earlier. Resolves once it is on the disk. */

@@ -19,6 +19,7 @@ import type { FileKept, Performed, PhotoKept, Shell, Theme } from '../../src/scr
 import type { StoreFailure } from '../../src/storage/failure';
 import { photoHash } from '../../src/storage/photos';
 import { keptType, pictureType } from '../../src/storage/picture-type';
+import { wholeInMemory } from './whole-in-memory';
 
 export type ShellInMemory = {
   readonly shell: Shell;
@@ -78,6 +79,7 @@ export function shellInMemory(
   const aloud = signal(false);
   const theme = signal<Theme>('light');
   const drafts = new Map<string, string>();
+  const kept = new Map<string, unknown>();
   const photos = new Map<string, Uint8Array<ArrayBuffer>>();
   const newId = counting();
   let broken: StoreFailure | null = null;
@@ -131,6 +133,7 @@ export function shellInMemory(
     record: 'real',
     state,
     corrupted: signal([]),
+    whole: wholeInMemory(() => state.value.log, device),
     now,
     moment: () => now.value,
     zone: 'Europe/Paris',
@@ -158,6 +161,7 @@ export function shellInMemory(
     changeTelling: async () => undefined,
     online: signal(true),
     path,
+    here: () => ({ read: (name) => kept.get(name), keep: (name, value) => void kept.set(name, value) }),
     go: (to) => {
       path.value = to.split('/').filter((part) => part !== '');
     },

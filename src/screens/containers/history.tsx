@@ -1,5 +1,5 @@
 /** Every entry about one container, the newest first. */
-import { entriesAbout } from '../../ledger/entries-about';
+import { linesAbout } from '../../ledger/entries-about';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Rows } from '../../ui/row';
@@ -17,7 +17,7 @@ export function ContainerHistory({ at }: { readonly at: Readonly<Record<string, 
     <Frame title={w.historyTitle(unbroken(code))} ways={[{ label: words.back, href: `#/containers/${id}` }]}>
       <Part width="edge">
         <Rows>
-          {entriesAbout(state.value, id)
+          {linesAbout(state.value, { is: 'container', id })
             .toReversed()
             .map((line) => (
               <Line key={line.entry.id} line={line} />

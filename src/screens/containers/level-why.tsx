@@ -1,6 +1,6 @@
 /** A level and the record disagree: what happened. Each answer leads to where it is written down. */
 import { isVolume } from '../../ledger/amounts';
-import { entriesAbout } from '../../ledger/entries-about';
+import { linesAbout } from '../../ledger/entries-about';
 import { type LevelAgainst, levelAgainst } from '../../ledger/level-against';
 import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
@@ -98,7 +98,7 @@ export function WhichEntry({ at }: Props) {
   const { state } = useShell();
   const id = at.id ?? '';
   const code = state.value.containers.get(id)?.body.code ?? '';
-  const lines = entriesAbout(state.value, id).filter(
+  const lines = linesAbout(state.value, { is: 'container', id }).filter(
     ({ body, standing }) => standing !== 'withdrawn' && body !== null && amounts.has(body.kind),
   );
   return (

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { clearancesHolding } from '../../../src/ledger/clearance';
 import type { BodyOf, PlainBody } from '../../../src/ledger/entries/body';
-import { entriesAbout } from '../../../src/ledger/entries-about';
+import { linesAbout } from '../../../src/ledger/entries-about';
 import { flags } from '../../../src/ledger/flags';
 import { applyAll } from '../../../src/ledger/fold';
 import { answersOfList } from '../../../src/ledger/last-gone-through';
@@ -422,10 +422,12 @@ describe('what a walk finds', () => {
     } as const;
     scribe.does(close, 62);
     expect(open(scribe)).toEqual([['soon', id('f1', 10)]]);
-    expect(entriesAbout(scribe.state, id('c0', 2)).at(-1)?.entry.body.kind).toBe('finding-closed');
-    expect(entriesAbout(scribe.state, id('c0', 1)).map(({ entry }) => entry.body.kind)).not.toContain(
+    expect(linesAbout(scribe.state, { is: 'container', id: id('c0', 2) }).at(-1)?.entry.body.kind).toBe(
       'finding-closed',
     );
+    expect(
+      linesAbout(scribe.state, { is: 'container', id: id('c0', 1) }).map(({ entry }) => entry.body.kind),
+    ).not.toContain('finding-closed');
     expect(scribe.tries(close, 63)).toMatchObject({ ok: false, refusal: { code: 'finding-closed' } });
     expect(findingsAt(scribe.state, id('c0', 2))[0]?.closed?.body.done).toBe('moved out, opened by the card');
   });

@@ -1,9 +1,11 @@
 /** Containers as they are now: the vessel with its changes, its marks, what it holds and what was said of that. */
-import { type Contents, noContents, type ToldTreatment } from './contents';
+import { contentsOf, type Followed, type ToldTreatment } from './contents';
 import type { CandidateAnswered } from './entries/candidates';
 import type { ContainerChanged, ContainerMarked, ContainerOpened } from './entries/containers';
 import type { LabReported } from './entries/lab-reports';
-import { asHappened, grouped, mapped } from './grouping';
+import { asHappened, lastById } from './grouping';
+import type { Remembering } from './memory';
+import { newPot } from './pot';
 import { doubtSince, sinceMarked } from './since-marked';
 import type { SortedFacts } from './sorted-facts';
 import type { ContainerState, HandOverState, Told } from './state';
@@ -70,20 +72,21 @@ const reportStale = (
 
 type AboutContainers = {
   readonly marks: ReadonlyMap<string, readonly Told<ContainerMarked>[]>;
-  readonly contents: ReadonlyMap<string, Contents>;
+  readonly contents: Followed;
   readonly treatments: ReadonlyMap<string, ToldTreatment>;
   readonly handOvers: ReadonlyMap<string, HandOverState>;
 };
 
-/** The hand-over that a container left with then; undefined where it went some other way. */
-const handOverOf = (
+/** Hand-overs that each container went with, in the order in which they happened. */
+function loadsByContainer(
   handOvers: AboutContainers['handOvers'],
-  containerId: string,
-  goneSince: string,
-): HandOverState | undefined =>
-  [...handOvers.values()].findLast(
-    ({ at, body }) => at === goneSince && body.containers.some((taken) => taken.containerId === containerId),
-  );
+): ReadonlyMap<string, readonly HandOverState[]> {
+  const loads = new Map<string, HandOverState[]>();
+  for (const handOver of handOvers.values())
+    for (const { containerId } of handOver.body.containers)
+      loads.set(containerId, [...(loads.get(containerId) ?? []), handOver]);
+  return loads;
+}
 
 /** When its proof was filed: the one of its hand-over, or, where it went some other way, the one that was marked. */
 const proofAt = (
@@ -99,48 +102,63 @@ const proofAt = (
 
 export function containersOf(
   facts: SortedFacts,
+  told: Remembering,
   opened: ReadonlyMap<string, Told<ContainerOpened>>,
-  about: AboutContainers,
-): Map<string, ContainerState> {
-  const treatmentsIn = grouped(about.treatments.values(), ({ body }) => body.containerId);
-  const changed = grouped(asHappened(facts['container-changed']), ({ body }) => body.containerId);
-  const answered = grouped(asHappened(facts['candidate-answered']), ({ body }) => body.containerId);
-  const reported = grouped(asHappened(facts['lab-reported']), ({ body }) => body.containerId);
-  const inspected = grouped(asHappened(facts['container-inspected']), ({ body }) => body.containerId);
-  return mapped(opened, (fact, containerId) => {
-    const marks = about.marks.get(containerId) ?? [];
-    const { othersSince, ...contents } = about.contents.get(containerId) ?? noContents;
-    const changes = changed.get(containerId) ?? [];
-    const lastAnswers = new Map(
-      (answered.get(containerId) ?? []).map((told) => [`${told.body.scheme} ${told.body.code}`, told]),
-    );
-    const goneSince = sinceMarked(marks, 'gone', 'came-back');
-    const left = goneSince === null ? undefined : handOverOf(about.handOvers, containerId, goneSince);
-    return {
-      ...fact,
-      ...contents,
-      body: vesselNow(fact.body, changes),
-      changes,
-      treatmentIds: (treatmentsIn.get(containerId) ?? []).map(({ body }) => body.treatmentId),
-      marks,
-      answers: [...lastAnswers.values()].map((told) => ({
-        ...told,
-        staleSince: answerStale(told, othersSince, contents.movements),
-      })),
-      reports: (reported.get(containerId) ?? []).map((told) => ({
-        ...told,
-        staleSince: reportStale(told, othersSince, contents.movements),
-      })),
-      inspections: inspected.get(containerId) ?? [],
-      areas: areasOf(fact, changes),
-      closedAt: sinceMarked(marks, 'closed', 'reopened'),
-      heldSince: sinceMarked(marks, 'held', 'let-go'),
-      leavingSince: sinceMarked(marks, 'leaving', 'staying'),
-      goneSince,
-      damagedSince: sinceMarked(marks, 'damaged', 'mended'),
-      handOverId: left?.body.handOverId ?? null,
-      proofFiledAt: goneSince === null ? null : proofAt(left, containerId, marks, goneSince),
-      doubtfulSince: doubtSince(marks, contents.determined, contents.movements),
-    };
-  });
+  { marks, contents, treatments, handOvers }: AboutContainers,
+): ReadonlyMap<string, ContainerState> {
+  type About = { readonly body: { readonly containerId: string } };
+  const idOf = ({ body }: About): string => body.containerId;
+  const begun = told.once('treatments in order', [treatments], () => [...treatments.values()]);
+  const treatmentsIn = told.grouped('treatments in it', begun, idOf);
+  const changed = told.grouped('changed', asHappened(facts['container-changed']), idOf);
+  const answered = told.grouped('answered', asHappened(facts['candidate-answered']), idOf);
+  const reported = told.grouped('reported', asHappened(facts['lab-reported']), idOf);
+  const inspected = told.grouped('inspected', asHappened(facts['container-inspected']), idOf);
+  const loads = told.once('loads of a container', [handOvers], () => loadsByContainer(handOvers));
+  const groups = [treatmentsIn, changed, answered, reported, inspected, marks, contents.pots];
+  return told.each(
+    'containers',
+    opened,
+    [...groups, handOvers],
+    (_, id) => [...groups.map((group) => group.get(id)), ...(loads.get(id) ?? [])],
+    (fact, containerId) => {
+      const marked = marks.get(containerId) ?? [];
+      const { othersSince, ...held } = contentsOf(contents.pots.get(containerId) ?? newPot());
+      const changes = changed.get(containerId) ?? [];
+      const lastAnswers = lastById(
+        answered.get(containerId) ?? [],
+        ({ body }) => `${body.scheme} ${body.code}`,
+      );
+      const goneSince = sinceMarked(marked, 'gone', 'came-back');
+      // The hand-over that it left with then; none where it went some other way.
+      const left =
+        goneSince === null ? undefined : loads.get(containerId)?.findLast(({ at }) => at === goneSince);
+      return {
+        ...fact,
+        ...held,
+        body: vesselNow(fact.body, changes),
+        changes,
+        treatmentIds: (treatmentsIn.get(containerId) ?? []).map(({ body }) => body.treatmentId),
+        marks: marked,
+        answers: [...lastAnswers.values()].map((told) => ({
+          ...told,
+          staleSince: answerStale(told, othersSince, held.movements),
+        })),
+        reports: (reported.get(containerId) ?? []).map((told) => ({
+          ...told,
+          staleSince: reportStale(told, othersSince, held.movements),
+        })),
+        inspections: inspected.get(containerId) ?? [],
+        areas: areasOf(fact, changes),
+        closedAt: sinceMarked(marked, 'closed', 'reopened'),
+        heldSince: sinceMarked(marked, 'held', 'let-go'),
+        leavingSince: sinceMarked(marked, 'leaving', 'staying'),
+        goneSince,
+        damagedSince: sinceMarked(marked, 'damaged', 'mended'),
+        handOverId: left?.body.handOverId ?? null,
+        proofFiledAt: goneSince === null ? null : proofAt(left, containerId, marked, goneSince),
+        doubtfulSince: doubtSince(marked, held.determined, held.movements),
+      };
+    },
+  );
 }

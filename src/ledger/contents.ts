@@ -21,7 +21,18 @@ import type {
 } from './entries/containers';
 import type { StreamLogged } from './entries/streams';
 import type { BenchTested, DoseAdded, TreatmentBegun, TreatmentEnded } from './entries/treatments';
-import { becomes, dryOut, newPot, noteOtherContents, type Pot, putIn, putThrough, takeOut } from './pot';
+import { isAfterAll } from './followed-before';
+import {
+  becomes,
+  copyOf,
+  dryOut,
+  newPot,
+  noteOtherContents,
+  type Pot,
+  putIn,
+  putThrough,
+  takeOut,
+} from './pot';
 import { doubtSince, sinceMarked } from './since-marked';
 import type {
   ContainerMovement,
@@ -35,8 +46,6 @@ import type {
   Upset,
 } from './state';
 
-export type Vessel = Pick<ContainerState, 'marks'>;
-
 export type Contents = Pick<
   ContainerState,
   'holds' | 'contents' | 'firstWasteIn' | 'movements' | 'benchTests' | 'levels' | 'determined'
@@ -45,28 +54,74 @@ export type Placing = Pick<StreamState, 'placed' | 'placements'>;
 /** A treatment as it was told, without what it did. */
 export type ToldTreatment = Omit<TreatmentState, 'treated'>;
 
-export const noContents: Contents = {
-  holds: nothing,
-  contents: [],
-  firstWasteIn: null,
-  movements: [],
-  benchTests: [],
-  levels: [],
-  determined: null,
-  othersSince: null,
-};
 export const notPlaced: Placing = { placed: nothing, placements: [] };
 
-type Ledger = {
-  readonly pots: ReadonlyMap<string, Pot>;
-  readonly vessels: ReadonlyMap<string, Vessel>;
+type Marks = ReadonlyMap<string, ContainerState['marks']>;
+
+/** What is told of the things that contents are in and come from. */
+export type Things = {
+  /** The containers there are. */
+  readonly opened: ReadonlyMap<string, unknown>;
+  /** By container, in order. */
+  readonly marks: Marks;
   readonly streams: ReadonlyMap<string, Told<StreamLogged>>;
   readonly treatments: ReadonlyMap<string, ToldTreatment>;
+};
+
+/** What the containers hold after `happenings`, with what was gone by. */
+export type Followed = {
+  readonly happenings: readonly Happening[];
+  readonly things: Things;
+  readonly pots: ReadonlyMap<string, Pot>;
+  readonly placed: ReadonlyMap<string, Held>;
+  readonly placements: ReadonlyMap<string, StreamState['placements']>;
+  /** What each treatment found in its container, where it did something. */
+  readonly treated: ReadonlyMap<string, readonly ContentsPart[]>;
+  readonly upsets: readonly Upset[];
+  /** Containers, streams and treatments that a happening named and nobody had told of. */
+  readonly missed: ReadonlySet<string>;
+  /** When a container last had something happen to it. */
+  readonly lastAt: ReadonlyMap<string, string>;
+};
+
+type Ledger = Things & {
+  readonly pots: Map<string, Pot>;
   readonly treated: Map<string, readonly ContentsPart[]>;
   readonly placed: Map<string, Held>;
-  readonly placements: Map<string, StreamState['placements'][number][]>;
+  readonly placements: Map<string, StreamState['placements']>;
   readonly upsets: Upset[];
+  readonly missed: Set<string>;
+  readonly lastAt: Map<string, string>;
+  /** Pots of this ledger alone: the others belong to an older state too. */
+  readonly own: Set<Pot>;
 };
+
+/** The pot of a container, to be changed at that time. */
+function potOf(ledger: Ledger, containerId: string, at: string): Pot | undefined {
+  const pot = ledger.pots.get(containerId);
+  if (!pot) {
+    ledger.missed.add(containerId);
+    return undefined;
+  }
+  ledger.lastAt.set(containerId, at);
+  if (ledger.own.has(pot)) return pot;
+  const own = copyOf(pot);
+  ledger.own.add(own);
+  ledger.pots.set(containerId, own);
+  return own;
+}
+
+function streamOf(ledger: Ledger, streamId: string): Told<StreamLogged> | undefined {
+  const stream = ledger.streams.get(streamId);
+  if (!stream) ledger.missed.add(streamId);
+  return stream;
+}
+
+function treatmentOf(ledger: Ledger, treatmentId: string): ToldTreatment | undefined {
+  const treatment = ledger.treatments.get(treatmentId);
+  if (!treatment) ledger.missed.add(treatmentId);
+  return treatment;
+}
 
 type Moment = { readonly entryId: string; readonly at: string };
 
@@ -79,7 +134,7 @@ const shut = [
 
 /** What was marked in the same minute may have come after it. */
 function noteShut(ledger: Ledger, containerId: string, { entryId, at }: Moment): void {
-  const marks = ledger.vessels.get(containerId)?.marks.filter((told) => told.at < at) ?? [];
+  const marks = ledger.marks.get(containerId)?.filter((told) => told.at < at) ?? [];
   for (const [as, undone, code] of shut)
     if (sinceMarked(marks, as, undone) !== null) ledger.upsets.push({ code, entryId, containerId });
 }
@@ -115,10 +170,10 @@ function notePlacing(
 
 function place(ledger: Ledger, { entryId, at, body }: Told<StreamPlaced>): void {
   const { streamId, containerId, amount } = body;
-  const pot = ledger.pots.get(containerId);
+  const pot = potOf(ledger, containerId, at);
+  const stream = streamOf(ledger, streamId);
   if (!pot) return;
   noteShut(ledger, containerId, { entryId, at });
-  const stream = ledger.streams.get(streamId);
   const inItsTerms = stream ? placedAmount(amount, stream.body) : null;
   if (stream && !inItsTerms)
     ledger.upsets.push({ code: 'placed-in-another-unit', entryId, containerId, streamId });
@@ -132,12 +187,12 @@ function place(ledger: Ledger, { entryId, at, body }: Told<StreamPlaced>): void 
 }
 
 /** Since when nobody knew what was in it, if nobody had said so by then. */
-function doubtfulBy({ vessels, pots }: Ledger, containerId: string, at: string): string | null {
+function doubtfulBy({ marks: all, pots }: Ledger, containerId: string, at: string): string | null {
   const pot = pots.get(containerId);
   // What goes out in the minute in which it was emptied is what emptied it.
   const isBefore = (told: Told<ContainerMarked>) =>
     told.body.mark === 'emptied' ? told.at < at : told.at <= at;
-  const marks = vessels.get(containerId)?.marks.filter(isBefore) ?? [];
+  const marks = all.get(containerId)?.filter(isBefore) ?? [];
   return doubtSince(marks, pot?.determined ?? null, pot?.movements ?? []);
 }
 
@@ -159,8 +214,8 @@ function noteTooMuch(
 
 function move(ledger: Ledger, { entryId, at, body }: Told<ContentsMoved>): void {
   const { fromContainerId, toContainerId, amount, purpose } = body;
-  const source = ledger.pots.get(fromContainerId);
-  const target = toContainerId === null ? undefined : ledger.pots.get(toContainerId);
+  const source = potOf(ledger, fromContainerId, at);
+  const target = toContainerId === null ? undefined : potOf(ledger, toContainerId, at);
   const taken = asHeld(amount);
   if (isNothing(taken)) return;
   const moment = { entryId, at };
@@ -176,9 +231,9 @@ function move(ledger: Ledger, { entryId, at, body }: Told<ContentsMoved>): void 
   noteMovement(target, moment, { way: 'in', amount, purpose, otherId: fromContainerId });
 }
 
-function begin(ledger: Ledger, { entryId, body }: Told<TreatmentBegun>): void {
+function begin(ledger: Ledger, { entryId, at, body }: Told<TreatmentBegun>): void {
   const { treatmentId, containerId } = body;
-  const pot = ledger.pots.get(containerId);
+  const pot = potOf(ledger, containerId, at);
   // A second entry that tells of the same treatment begins nothing.
   if (!pot || ledger.treatments.get(treatmentId)?.entryId !== entryId) return;
   if (pot.running.length > 0)
@@ -188,8 +243,8 @@ function begin(ledger: Ledger, { entryId, body }: Told<TreatmentBegun>): void {
 
 function dose(ledger: Ledger, { entryId, at, body }: Told<DoseAdded>): void {
   const { treatmentId, mass } = body;
-  const containerId = ledger.treatments.get(treatmentId)?.body.containerId ?? '';
-  const pot = ledger.pots.get(containerId);
+  const containerId = treatmentOf(ledger, treatmentId)?.body.containerId ?? '';
+  const pot = potOf(ledger, containerId, at);
   if (!pot || isNothing(asHeld(mass))) return;
   if (!pot.running.includes(treatmentId))
     ledger.upsets.push({ code: 'dose-outside-treatment', entryId, containerId, treatmentId });
@@ -199,8 +254,8 @@ function dose(ledger: Ledger, { entryId, at, body }: Told<DoseAdded>): void {
 /** What has reached its end was treated, even when nobody told of a dose. */
 function end(ledger: Ledger, { entryId, at, body }: Told<TreatmentEnded>): void {
   const { treatmentId, outcome } = body;
-  const treatment = ledger.treatments.get(treatmentId);
-  const pot = ledger.pots.get(treatment?.body.containerId ?? '');
+  const treatment = treatmentOf(ledger, treatmentId);
+  const pot = potOf(ledger, treatment?.body.containerId ?? '', at);
   if (!treatment || !pot || treatment.ended?.entryId !== entryId) return;
   if (outcome === 'reached' && treatment.doses.length === 0) treat(ledger, pot, treatmentId, at);
   pot.running = pot.running.filter((id) => id !== treatmentId);
@@ -208,7 +263,7 @@ function end(ledger: Ledger, { entryId, at, body }: Told<TreatmentEnded>): void 
 
 /** Water that went off leaves less liquid with the same in it. */
 function dry(ledger: Ledger, { entryId, at, body }: Told<WaterLost>): void {
-  const pot = ledger.pots.get(body.containerId);
+  const pot = potOf(ledger, body.containerId, at);
   const lost = asHeld(body.amount);
   if (!pot || isNothing(lost)) return;
   noteTooMuch(ledger, { entryId, at }, body.containerId, body.amount, pot.holds);
@@ -217,7 +272,7 @@ function dry(ledger: Ledger, { entryId, at, body }: Told<WaterLost>): void {
 }
 
 function readLevel(ledger: Ledger, told: Told<LevelRead>): void {
-  const pot = ledger.pots.get(told.body.containerId);
+  const pot = potOf(ledger, told.body.containerId, told.at);
   if (pot) pot.levels = [...pot.levels, { ...told, held: pot.holds }];
 }
 
@@ -225,8 +280,8 @@ function readLevel(ledger: Ledger, told: Told<LevelRead>): void {
 function determine(ledger: Ledger, told: Told<ContentsDetermined>): void {
   const { entryId, at } = told;
   const { containerId, streamId } = told.body;
-  const pot = ledger.pots.get(containerId);
-  const stream = ledger.streams.get(streamId)?.body;
+  const pot = potOf(ledger, containerId, at);
+  const stream = streamOf(ledger, streamId)?.body;
   const amount = stream?.liquid?.volume ?? stream?.solid?.wetMass;
   if (!pot || !stream || !amount) return;
   const held = loggedAmount(stream);
@@ -238,7 +293,7 @@ function determine(ledger: Ledger, told: Told<ContentsDetermined>): void {
 }
 
 function testOnBench(ledger: Ledger, test: Told<BenchTested>): void {
-  const pot = ledger.pots.get(test.body.containerId);
+  const pot = potOf(ledger, test.body.containerId, test.at);
   if (pot) pot.benchTests = [...pot.benchTests, { ...test, staleSince: null }];
 }
 
@@ -264,7 +319,7 @@ const follows: {
 const follow = (ledger: Ledger, told: Happening): void =>
   (follows[told.body.kind] as (ledger: Ledger, told: Happening) => void)(ledger, told);
 
-const contentsOf = (pot: Pot): Contents => ({
+export const contentsOf = (pot: Pot): Contents => ({
   holds: pot.holds,
   contents: [...pot.parts.values()],
   firstWasteIn: pot.since,
@@ -275,36 +330,43 @@ const contentsOf = (pot: Pot): Contents => ({
   othersSince: pot.othersSince,
 });
 
-export type Things = {
-  /** The containers there are, with their marks in order. */
-  readonly vessels: ReadonlyMap<string, Vessel>;
-  readonly streams: ReadonlyMap<string, Told<StreamLogged>>;
-  readonly treatments: ReadonlyMap<string, ToldTreatment>;
-};
+const nothingFollowed = (things: Things): Followed => ({
+  happenings: [],
+  things,
+  pots: new Map(),
+  placed: new Map(),
+  placements: new Map(),
+  treated: new Map(),
+  upsets: [],
+  missed: new Set(),
+  lastAt: new Map(),
+});
 
-/** @param happenings in the order in which they happened */
-export function followed(
-  happenings: readonly Happening[],
-  { vessels, streams, treatments }: Things,
-): {
-  readonly containers: ReadonlyMap<string, Contents>;
-  readonly placings: ReadonlyMap<string, Placing>;
-  /** What each treatment found in its container, where it did something. */
-  readonly treated: ReadonlyMap<string, readonly ContentsPart[]>;
-  readonly upsets: readonly Upset[];
-} {
-  const pots = new Map([...vessels.keys()].map((id) => [id, newPot()]));
-  const [placed, placements, treated] = [new Map(), new Map(), new Map()];
-  const ledger: Ledger = { pots, vessels, streams, treatments, treated, placed, placements, upsets: [] };
-  for (const happening of happenings) follow(ledger, happening);
-  const placingOf = (id: string): Placing => ({
-    placed: ledger.placed.get(id) ?? notPlaced.placed,
-    placements: ledger.placements.get(id) ?? notPlaced.placements,
-  });
-  return {
-    containers: new Map([...pots].map(([id, pot]) => [id, contentsOf(pot)])),
-    placings: new Map([...streams.keys()].map((id) => [id, placingOf(id)])),
-    treated,
-    upsets: ledger.upsets,
+/** `last`, with what was told and happened after it. */
+function followedOn(last: Followed, happenings: readonly Happening[], things: Things): Followed {
+  const ledger: Ledger = {
+    ...things,
+    pots: new Map(last.pots),
+    placed: new Map(last.placed),
+    placements: new Map(last.placements),
+    treated: new Map(last.treated),
+    upsets: [...last.upsets],
+    missed: new Set(last.missed),
+    lastAt: new Map(last.lastAt),
+    own: new Set(),
   };
+  for (const id of things.opened.keys()) if (!ledger.pots.has(id)) ledger.pots.set(id, newPot());
+  for (const happening of happenings.slice(last.happenings.length)) follow(ledger, happening);
+  const { pots, placed, placements, treated, upsets, missed, lastAt } = ledger;
+  return { happenings, things, pots, placed, placements, treated, upsets, missed, lastAt };
+}
+
+/**
+ * What containers hold, by following everything.
+ * @param happenings in the order in which they happened
+ * @param last what was followed before: gone on from where what is new comes after all of it and changes nothing of it
+ */
+export function followed(happenings: readonly Happening[], things: Things, last?: Followed): Followed {
+  const goesOn = last !== undefined && isAfterAll(last, happenings, things);
+  return followedOn(goesOn ? last : nothingFollowed(things), happenings, things);
 }

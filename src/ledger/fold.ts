@@ -1,29 +1,59 @@
 /**
  * From entries to state. The state depends only on which entries there are, not on the order in which they arrived:
- * each fold sorts the new entry into the log and works everything out again.
+ * each fold sorts what is new into the log, and works out again what rests on it.
  */
 import type { Entry } from './entries/entry';
 import { linked } from './links';
+import { isSame, type Memory, Remembering } from './memory';
 import { compareEntries, joined } from './order';
-import { happeningsIn, sorted } from './sorted-facts';
-import { standing } from './standing';
-import type { State } from './state';
+import { happeningsIn, type SortedFacts, sorted } from './sorted-facts';
+import { type Standing, standing } from './standing';
+import type { Happening, State } from './state';
 
-/** @param log in order, each entry once */
-function derived(log: readonly Entry[]): State {
-  const { history, facts, troubles } = standing(log);
-  const state = linked(sorted(facts), happeningsIn(facts));
-  return { ...state, log, history, troubles: [...troubles, ...state.troubles] };
+const memories = new WeakMap<State, Memory>();
+
+/** @param log in order, each entry once @param before an older state, whose work is not done again */
+function derived(log: readonly Entry[], before?: State): State {
+  const told = new Remembering(before && memories.get(before));
+  const { history, facts, troubles } = told.once('standing', [log], (last?: Standing) => standing(log, last));
+  const byKind = told.once('facts', [facts], (last?: SortedFacts) => sorted(facts, last));
+  const befell = told.once('befell', [facts], (last?: readonly Happening[]) => happeningsIn(facts, last));
+  const state = linked(byKind, befell, told);
+  const whole = { ...state, log, history, troubles: [...troubles, ...state.troubles] };
+  memories.set(whole, told.memory);
+  return whole;
 }
 
-/** The state with one more entry; the same state when it is known already. */
-export function fold(state: State, entry: Entry): State {
-  const known = state.log.find(({ id }) => id === entry.id);
-  if (known?.hash === entry.hash) return state;
-  const last = state.log.at(-1);
-  if (!known && (!last || compareEntries(last, entry) < 0)) return derived([...state.log, entry]);
-  return derived(joined(state.log, [entry]));
+/** Whether they come after all of the log, in order, and none of them is in it. */
+function comeAfter(log: readonly Entry[], entries: readonly Entry[]): boolean {
+  const last = log.at(-1);
+  const ids = new Set(entries.map(({ id }) => id));
+  return (
+    entries.every((entry, i) => {
+      const before = i === 0 ? last : entries[i - 1];
+      return !before || compareEntries(before, entry) < 0;
+    }) &&
+    ids.size === entries.length &&
+    !log.some(({ id }) => ids.has(id))
+  );
 }
+
+/** The log with the entries that it does not hold yet; the same log when it holds them all. */
+function withNew(log: readonly Entry[], entries: readonly Entry[]): readonly Entry[] {
+  if (entries.length === 0) return log;
+  if (comeAfter(log, entries)) return [...log, ...entries];
+  const all = joined(log, entries);
+  return isSame(all, log) ? log : all;
+}
+
+/** The state with more entries, in whatever order they come; the same state when it knows them all. */
+export function foldAll(state: State, entries: readonly Entry[]): State {
+  const log = withNew(state.log, entries);
+  return log === state.log ? state : derived(log, state);
+}
+
+/** The state with one more entry. */
+export const fold = (state: State, entry: Entry): State => foldAll(state, [entry]);
 
 /** The state that all the entries add up to, in whatever order they come. */
 export const applyAll = (entries: readonly Entry[]): State => derived(joined(entries));

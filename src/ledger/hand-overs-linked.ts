@@ -1,10 +1,13 @@
 /** Hand-overs with what came of them, and what they say of each container: it is gone, or here again. */
 import { nothing } from './amounts';
+import type { Followed } from './contents';
 import type { ContainerMarked } from './entries/containers';
-import { asHappened, byId, grouped, mapped } from './grouping';
+import type { HandedOver, LoadRejected } from './entries/hand-overs';
+import { asHappened, type ById } from './grouping';
+import type { Remembering } from './memory';
 import { sinceMarked } from './since-marked';
 import type { SortedFacts } from './sorted-facts';
-import type { ContainerMovement, HandedOverPart, HandOverState, Told, Trouble, Upset } from './state';
+import type { ContainerMovement, HandedOverPart, HandOverState, Told, Upset } from './state';
 
 type Marks = ReadonlyMap<string, readonly Told<ContainerMarked>[]>;
 
@@ -19,18 +22,31 @@ const asMark = (
   body: { kind: 'container-marked', v: 1, containerId, mark },
 });
 
+const marksToldWith = new WeakMap<object, readonly Told<ContainerMarked>[]>();
+
+/** The same marks for the same fact, so that what rests on them is not worked out again. */
+function marksIn(told: Told<HandedOver | LoadRejected>): readonly Told<ContainerMarked>[] {
+  const known = marksToldWith.get(told);
+  if (known) return known;
+  const { body } = told;
+  const marks =
+    body.kind === 'handed-over'
+      ? body.containers.map(({ containerId }) => asMark(told, containerId, 'gone'))
+      : body.containerIds.map((id) => asMark(told, id, 'came-back'));
+  marksToldWith.set(told, marks);
+  return marks;
+}
+
 /** Who hands a container over says that it is gone, and who rejects a load that it is back: both are marks of it as well. */
-export function marksOf(facts: SortedFacts): Marks {
-  const left = facts['handed-over'].flatMap((told) =>
-    told.body.containers.map(({ containerId }) => asMark(told, containerId, 'gone')),
+export function marksOf(facts: SortedFacts, told: Remembering): Marks {
+  const { 'container-marked': marked, 'handed-over': left, 'load-rejected': back } = facts;
+  const inOrder = told.once('marks in order', [marked, left, back], () =>
+    // Identifiers sort by time: of the same moment, what was written first comes first.
+    [...marked, ...left.flatMap(marksIn), ...back.flatMap(marksIn)].toSorted((a, b) =>
+      a.entryId < b.entryId ? -1 : a.entryId > b.entryId ? 1 : 0,
+    ),
   );
-  const back = facts['load-rejected'].flatMap((told) =>
-    told.body.containerIds.map((id) => asMark(told, id, 'came-back')),
-  );
-  const all = [...facts['container-marked'], ...left, ...back];
-  // Identifiers sort by time: of the same moment, what was written first comes first.
-  const inOrder = all.toSorted((a, b) => (a.entryId < b.entryId ? -1 : a.entryId > b.entryId ? 1 : 0));
-  return grouped(asHappened(inOrder), ({ body }) => body.containerId);
+  return told.grouped('marks', asHappened(inOrder), ({ body }) => body.containerId);
 }
 
 /** What the record says it held just then. */
@@ -47,40 +63,54 @@ const naming = <
 /** Each hand-over by its id, in the order in which they happened. */
 export function handOversOf(
   facts: SortedFacts,
-  movementsOf: (containerId: string) => readonly ContainerMovement[],
-  troubles: Trouble[],
-): Map<string, HandOverState> {
-  const rejected = grouped(asHappened(facts['load-rejected']), ({ body }) => body.handOverId);
-  const proofs = grouped(asHappened(facts['proof-filed']), ({ body }) => body.handOverId);
-  const made = byId(asHappened(facts['handed-over']), ({ handOverId }) => handOverId, troubles);
-  return mapped(made, (fact, id) => {
-    const [refused, proved] = [rejected.get(id) ?? [], proofs.get(id) ?? []];
-    const parts = fact.body.containers.map((taken): HandedOverPart => {
-      const { containerId } = taken;
-      const movements = movementsOf(containerId);
-      return {
-        ...taken,
-        held: heldAt(movements, fact.at),
-        asItLeft: movements.every(({ at }) => at <= fact.at),
-        backAt: naming(refused, containerId)?.at ?? null,
-        proofAt: naming(proved, containerId)?.at ?? null,
-      };
-    });
-    return { ...fact, rejected: refused, proofs: proved, parts };
-  });
+  told: Remembering,
+  made: ById<HandedOver>,
+  { pots }: Followed,
+): ReadonlyMap<string, HandOverState> {
+  const rejected = told.grouped(
+    'rejected',
+    asHappened(facts['load-rejected']),
+    ({ body }) => body.handOverId,
+  );
+  const proofs = told.grouped('proofs', asHappened(facts['proof-filed']), ({ body }) => body.handOverId);
+  const potsOf = ({ body }: Told<HandedOver>) =>
+    body.containers.map(({ containerId }) => pots.get(containerId));
+  return told.each(
+    'hand-overs',
+    made.things,
+    [rejected, proofs, pots],
+    (fact, id) => [rejected.get(id), proofs.get(id), ...potsOf(fact)],
+    (fact, id) => {
+      const [refused, proved] = [rejected.get(id) ?? [], proofs.get(id) ?? []];
+      const parts = fact.body.containers.map((taken): HandedOverPart => {
+        const { containerId } = taken;
+        const movements = pots.get(containerId)?.movements ?? [];
+        return {
+          ...taken,
+          held: heldAt(movements, fact.at),
+          asItLeft: movements.every(({ at }) => at <= fact.at),
+          backAt: naming(refused, containerId)?.at ?? null,
+          proofAt: naming(proved, containerId)?.at ?? null,
+        };
+      });
+      return { ...fact, rejected: refused, proofs: proved, parts };
+    },
+  );
 }
 
 /** Containers that were gone already when they were handed over: each has one fate at a time. */
-export const handedOverWhileGone = (facts: SortedFacts, marks: Marks): readonly Upset[] =>
-  facts['handed-over'].flatMap(({ entryId, body }) =>
-    body.containers.flatMap(({ containerId }): Upset[] => {
-      const told = marks.get(containerId) ?? [];
-      const before = told.slice(
-        0,
-        told.findIndex((mark) => mark.entryId === entryId),
-      );
-      return sinceMarked(before, 'gone', 'came-back') === null
-        ? []
-        : [{ code: 'handed-over-while-gone', entryId, containerId }];
-    }),
+export const handedOverWhileGone = (facts: SortedFacts, told: Remembering, marks: Marks): readonly Upset[] =>
+  told.once('handed over while gone', [facts['handed-over'], marks], () =>
+    facts['handed-over'].flatMap(({ entryId, body }) =>
+      body.containers.flatMap(({ containerId }): Upset[] => {
+        const all = marks.get(containerId) ?? [];
+        const before = all.slice(
+          0,
+          all.findIndex((mark) => mark.entryId === entryId),
+        );
+        return sinceMarked(before, 'gone', 'came-back') === null
+          ? []
+          : [{ code: 'handed-over-while-gone', entryId, containerId }];
+      }),
+    ),
   );

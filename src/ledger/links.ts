@@ -1,10 +1,11 @@
 /** Things and how they hang together: batches with their steps and streams, containers with their contents. */
 import { loggedAmount, stillUnplaced } from './amounts';
 import { containersOf } from './containers-linked';
-import { followed, notPlaced, type Placing, type ToldTreatment } from './contents';
+import { type Followed, followed, notPlaced, type ToldTreatment } from './contents';
 import type { StreamLogged, StreamTested } from './entries/streams';
-import { asHappened, byId, grouped, mapped } from './grouping';
+import { asHappened, type ById, byId, lastById } from './grouping';
 import { handedOverWhileGone, handOversOf, marksOf } from './hand-overs-linked';
+import type { Remembering } from './memory';
 import { unknownReferences } from './references';
 import type { SortedFacts } from './sorted-facts';
 import {
@@ -20,12 +21,11 @@ import {
   type StepState,
   type StreamState,
   type Told,
-  type Trouble,
 } from './state';
 import { findingsOf, walksOf } from './walks-linked';
 
 /** A person who was added again after leaving is back; the time it happened decides. */
-function peopleOf(facts: SortedFacts): Map<string, PersonState> {
+function peopleOf(facts: SortedFacts): ReadonlyMap<string, PersonState> {
   const people = new Map<string, PersonState>();
   const left = new Map(asHappened(facts['person-left']).map((fact) => [fact.body.personId, fact.at]));
   for (const fact of asHappened(facts['person-added'])) {
@@ -36,7 +36,7 @@ function peopleOf(facts: SortedFacts): Map<string, PersonState> {
 }
 
 /** As with people: described again after it was given up, a place is in use again. */
-function stationsOf(facts: SortedFacts): Map<string, StationState> {
+function stationsOf(facts: SortedFacts): ReadonlyMap<string, StationState> {
   const stations = new Map<string, StationState>();
   const left = new Map(asHappened(facts['station-given-up']).map((fact) => [fact.body.stationId, fact.at]));
   for (const fact of asHappened(facts['station-described'])) {
@@ -47,71 +47,133 @@ function stationsOf(facts: SortedFacts): Map<string, StationState> {
   return stations;
 }
 
-function stepsOf(facts: SortedFacts, troubles: Trouble[]): Map<string, StepState> {
-  const started = byId(asHappened(facts['step-started']), ({ stepId }) => stepId, troubles);
-  const ended = new Map(asHappened(facts['step-ended']).map((fact) => [fact.body.stepId, fact]));
-  const streams = grouped(asHappened(facts['stream-logged']), ({ body }) => body.stepId);
-  const late = grouped(asHappened(facts['checklist-finished']), ({ body }) => body.late?.stepId ?? null);
-  return mapped(started, (fact, stepId) => ({
-    ...fact,
-    endedAt: ended.get(stepId)?.at ?? null,
-    endNote: ended.get(stepId)?.body.note ?? null,
-    lateLists: (late.get(stepId) ?? []).map(({ entryId }) => entryId),
-    streamIds: [...new Set((streams.get(stepId) ?? []).map(({ body }) => body.streamId))],
-  }));
-}
-
-function checklistsOf(facts: SortedFacts): Map<string, ChecklistState> {
-  const later = grouped(asHappened(facts['checklist-answered-later']), ({ body }) => body.checklist);
-  return new Map(
-    asHappened(facts['checklist-finished']).map((fact) => [
-      fact.entryId,
-      { ...fact, later: later.get(fact.entryId) ?? [] },
-    ]),
+function stepsOf(facts: SortedFacts, told: Remembering, started: Declared['steps']) {
+  const ended = told.once('last end of a step', [facts['step-ended']], () =>
+    lastById(asHappened(facts['step-ended']), ({ body }) => body.stepId),
   );
-}
-
-function clocksOf(facts: SortedFacts, troubles: Trouble[]): Map<string, ClockState> {
-  const started = byId(asHappened(facts['clock-started']), ({ clockId }) => clockId, troubles);
-  const stopped = grouped(asHappened(facts['clock-stopped']), ({ body }) => body.clockId);
-  return mapped(started, (fact, clockId) => ({ ...fact, stopped: stopped.get(clockId)?.[0] ?? null }));
-}
-
-function batchesOf(
-  facts: SortedFacts,
-  steps: ReadonlyMap<string, StepState>,
-  streams: ReadonlyMap<string, Told<StreamLogged>>,
-  troubles: Trouble[],
-): Map<string, BatchState> {
-  const stepsByBatch = grouped(steps.values(), ({ body }) => body.batchId);
-  const streamsByBatch = grouped(streams.values(), ({ body }) => body.batchId);
-  const checklists = grouped(asHappened(facts['checklist-finished']), ({ body }) => body.batchId);
-  const charged = grouped(asHappened(facts['batch-charged']), ({ body }) => body.batchId);
-  const recovered = grouped(asHappened(facts['batch-recovered']), ({ body }) => body.batchId);
-  return mapped(
-    byId(facts['batch-opened'], ({ batchId }) => batchId, troubles),
-    (fact, batchId) => ({
+  const streams = told.grouped(
+    'streams of a step',
+    asHappened(facts['stream-logged']),
+    ({ body }) => body.stepId,
+  );
+  const late = told.grouped(
+    'late lists',
+    asHappened(facts['checklist-finished']),
+    ({ body }) => body.late?.stepId ?? null,
+  );
+  return told.each(
+    'steps',
+    started.things,
+    [ended, streams, late],
+    (_, id) => [ended.get(id), streams.get(id), late.get(id)],
+    (fact, stepId): StepState => ({
       ...fact,
-      steps: (stepsByBatch.get(batchId) ?? []).map(({ body }) => body.stepId),
-      streamIds: (streamsByBatch.get(batchId) ?? []).map(({ body }) => body.streamId),
-      checklists: (checklists.get(batchId) ?? []).map(({ entryId }) => entryId),
-      charged: charged.get(batchId) ?? [],
-      recovered: recovered.get(batchId) ?? [],
+      endedAt: ended.get(stepId)?.at ?? null,
+      endNote: ended.get(stepId)?.body.note ?? null,
+      lateLists: (late.get(stepId) ?? []).map(({ entryId }) => entryId),
+      streamIds: [...new Set((streams.get(stepId) ?? []).map(({ body }) => body.streamId))],
     }),
   );
 }
 
-function treatmentsOf(facts: SortedFacts, troubles: Trouble[]): Map<string, ToldTreatment> {
-  const begun = byId(asHappened(facts['treatment-begun']), ({ treatmentId }) => treatmentId, troubles);
-  const doses = grouped(asHappened(facts['dose-added']), ({ body }) => body.treatmentId);
-  const readings = grouped(asHappened(facts['pot-read']), ({ body }) => body.treatmentId);
-  const ended = new Map(asHappened(facts['treatment-ended']).map((fact) => [fact.body.treatmentId, fact]));
-  return mapped(begun, (fact, treatmentId) => ({
-    ...fact,
-    doses: doses.get(treatmentId) ?? [],
-    readings: readings.get(treatmentId) ?? [],
-    ended: ended.get(treatmentId) ?? null,
-  }));
+function checklistsOf(facts: SortedFacts, told: Remembering): ReadonlyMap<string, ChecklistState> {
+  const finished = facts['checklist-finished'];
+  const later = told.grouped(
+    'answered later',
+    asHappened(facts['checklist-answered-later']),
+    ({ body }) => body.checklist,
+  );
+  const lists = told.once('lists', [finished], () =>
+    lastById(asHappened(finished), ({ entryId }) => entryId),
+  );
+  return told.each(
+    'checklists',
+    lists,
+    [later],
+    (_, id) => [later.get(id)],
+    (fact, id) => ({ ...fact, later: later.get(id) ?? [] }),
+  );
+}
+
+function clocksOf(
+  facts: SortedFacts,
+  told: Remembering,
+  started: Declared['clocks'],
+): ReadonlyMap<string, ClockState> {
+  const stopped = told.grouped(
+    'ends of a clock',
+    asHappened(facts['clock-stopped']),
+    ({ body }) => body.clockId,
+  );
+  return told.each(
+    'clocks',
+    started.things,
+    [stopped],
+    (_, id) => [stopped.get(id)],
+    (fact, id) => ({ ...fact, stopped: stopped.get(id)?.[0] ?? null }),
+  );
+}
+
+function batchesOf(
+  facts: SortedFacts,
+  told: Remembering,
+  { batches, streams }: Declared,
+  steps: ReadonlyMap<string, StepState>,
+): ReadonlyMap<string, BatchState> {
+  const inOrder = told.once('steps in order', [steps], () => [...steps.values()]);
+  const wastes = told.once('wastes in order', [streams.things], () => [...streams.things.values()]);
+  const stepsIn = told.grouped('steps of a batch', inOrder, ({ body }) => body.batchId);
+  const streamsIn = told.grouped('streams of a batch', wastes, ({ body }) => body.batchId);
+  const lists = told.grouped(
+    'lists of a batch',
+    asHappened(facts['checklist-finished']),
+    ({ body }) => body.batchId,
+  );
+  const charged = told.grouped('charged', asHappened(facts['batch-charged']), ({ body }) => body.batchId);
+  const recovered = told.grouped(
+    'recovered',
+    asHappened(facts['batch-recovered']),
+    ({ body }) => body.batchId,
+  );
+  const groups = [stepsIn, streamsIn, lists, charged, recovered];
+  return told.each(
+    'batches',
+    batches.things,
+    groups,
+    (_, id) => groups.map((group) => group.get(id)),
+    (fact, id) => ({
+      ...fact,
+      steps: (stepsIn.get(id) ?? []).map(({ body }) => body.stepId),
+      streamIds: (streamsIn.get(id) ?? []).map(({ body }) => body.streamId),
+      checklists: (lists.get(id) ?? []).map(({ entryId }) => entryId),
+      charged: charged.get(id) ?? [],
+      recovered: recovered.get(id) ?? [],
+    }),
+  );
+}
+
+function treatmentsOf(
+  facts: SortedFacts,
+  told: Remembering,
+  begun: Declared['treatments'],
+): ReadonlyMap<string, ToldTreatment> {
+  const doses = told.grouped('doses', asHappened(facts['dose-added']), ({ body }) => body.treatmentId);
+  const readings = told.grouped('readings', asHappened(facts['pot-read']), ({ body }) => body.treatmentId);
+  const ended = told.once('last end of a treatment', [facts['treatment-ended']], () =>
+    lastById(asHappened(facts['treatment-ended']), ({ body }) => body.treatmentId),
+  );
+  return told.each(
+    'treatments as told',
+    begun.things,
+    [doses, readings, ended],
+    (_, id) => [doses.get(id), readings.get(id), ended.get(id)],
+    (fact, id) => ({
+      ...fact,
+      doses: doses.get(id) ?? [],
+      readings: readings.get(id) ?? [],
+      ended: ended.get(id) ?? null,
+    }),
+  );
 }
 
 /** Evidence found later stands among the stream's own, and a density that was measured later counts. */
@@ -130,35 +192,78 @@ function withTests(body: StreamLogged, tests: readonly Told<StreamTested>[]): St
   };
 }
 
+type Tests = ReadonlyMap<string, readonly Told<StreamTested>[]>;
+
+const testsOf = (facts: SortedFacts, told: Remembering): Tests =>
+  told.grouped('tests', asHappened(facts['stream-tested']), ({ body }) => body.streamId);
+
 /** Streams as they were logged, with what was found of them later. */
-function loggedStreams(facts: SortedFacts, troubles: Trouble[]): Map<string, Told<StreamLogged>> {
-  const tests = grouped(asHappened(facts['stream-tested']), ({ body }) => body.streamId);
-  return mapped(
-    byId(asHappened(facts['stream-logged']), ({ streamId }) => streamId, troubles),
-    (fact, streamId) => ({ ...fact, body: withTests(fact.body, tests.get(streamId) ?? []) }),
+const loggedStreams = (
+  told: Remembering,
+  { streams }: Declared,
+  tests: Tests,
+): ReadonlyMap<string, Told<StreamLogged>> =>
+  told.each(
+    'streams as logged',
+    streams.things,
+    [tests],
+    (_, id) => [tests.get(id)],
+    (fact, id) => ({ ...fact, body: withTests(fact.body, tests.get(id) ?? []) }),
   );
-}
 
 function streamsOf(
   facts: SortedFacts,
+  told: Remembering,
   logged: ReadonlyMap<string, Told<StreamLogged>>,
-  placings: ReadonlyMap<string, Placing>,
-): Map<string, StreamState> {
-  const tests = grouped(asHappened(facts['stream-tested']), ({ body }) => body.streamId);
-  const counting = new Map(asHappened(facts['counting-said']).map((told) => [told.body.streamId, told]));
-  return mapped(logged, (fact, streamId) => {
-    const amount = loggedAmount(fact.body);
-    const placing = placings.get(streamId) ?? notPlaced;
-    return {
-      ...fact,
-      ...placing,
-      amount,
-      unplaced: stillUnplaced(amount, placing.placed),
-      tests: tests.get(streamId) ?? [],
-      counting: counting.get(streamId) ?? null,
-    };
-  });
+  tests: Tests,
+  { placed, placements }: Followed,
+): ReadonlyMap<string, StreamState> {
+  const counting = told.once('counting', [facts['counting-said']], () =>
+    lastById(asHappened(facts['counting-said']), ({ body }) => body.streamId),
+  );
+  return told.each(
+    'streams',
+    logged,
+    [placed, placements, tests, counting],
+    (_, id) => [placed.get(id), placements.get(id), tests.get(id), counting.get(id)],
+    (fact, id) => {
+      const amount = loggedAmount(fact.body);
+      const inContainers = placed.get(id) ?? notPlaced.placed;
+      return {
+        ...fact,
+        placed: inContainers,
+        placements: placements.get(id) ?? notPlaced.placements,
+        amount,
+        unplaced: stillUnplaced(amount, inContainers),
+        tests: tests.get(id) ?? [],
+        counting: counting.get(id) ?? null,
+      };
+    },
+  );
 }
+
+/** Things that can be told of once only. */
+function declared(facts: SortedFacts, told: Remembering) {
+  const first = <B extends Parameters<typeof byId>[0][number]['body']>(
+    name: string,
+    list: readonly Told<B>[],
+    idOf: (body: B) => string,
+  ): ById<B> => told.once(`told of: ${name}`, [list], () => byId(list, idOf));
+  return {
+    steps: first('step', asHappened(facts['step-started']), ({ stepId }) => stepId),
+    streams: first('stream', asHappened(facts['stream-logged']), ({ streamId }) => streamId),
+    containers: first('container', facts['container-opened'], ({ containerId }) => containerId),
+    treatments: first('treatment', asHappened(facts['treatment-begun']), ({ treatmentId }) => treatmentId),
+    handOvers: first('hand-over', asHappened(facts['handed-over']), ({ handOverId }) => handOverId),
+    batches: first('batch', facts['batch-opened'], ({ batchId }) => batchId),
+    ventilation: first('ventilation', asHappened(facts['ventilation-checked']), ({ checkId }) => checkId),
+    clocks: first('clock', asHappened(facts['clock-started']), ({ clockId }) => clockId),
+    silver: first('silver check', asHappened(facts['silver-checked']), ({ checkId }) => checkId),
+    papers: first('paper', facts['paper-made'], ({ paperId }) => paperId),
+  };
+}
+
+type Declared = ReturnType<typeof declared>;
 
 const isMovement = (happening: Happening): happening is Movement =>
   happening.body.kind === 'stream-placed' || happening.body.kind === 'contents-moved';
@@ -167,43 +272,73 @@ const isMovement = (happening: Happening): happening is Movement =>
  * @param facts those that stand, each kind in the order of the log
  * @param befell what befell contents among them, of all kinds, in the order of the log
  */
-export function linked(facts: SortedFacts, befell: readonly Happening[]): State {
-  const troubles: Trouble[] = [];
-  const steps = stepsOf(facts, troubles);
-  const logged = loggedStreams(facts, troubles);
-  const opened = byId(facts['container-opened'], ({ containerId }) => containerId, troubles);
-  const marks = marksOf(facts);
-  const vessels = mapped(opened, (_, id) => ({ marks: marks.get(id) ?? [] }));
-  const told = treatmentsOf(facts, troubles);
+export function linked(facts: SortedFacts, befell: readonly Happening[], told: Remembering): State {
+  const things = declared(facts, told);
+  const tests = testsOf(facts, told);
+  const logged = loggedStreams(told, things, tests);
+  const steps = stepsOf(facts, told, things.steps);
+  const marks = marksOf(facts, told);
+  const treatments = treatmentsOf(facts, told, things.treatments);
   const happenings = asHappened(befell);
-  const things = { vessels, streams: logged, treatments: told };
-  const { containers, placings, treated, upsets } = followed(happenings, things);
-  const handOvers = handOversOf(facts, (id) => containers.get(id)?.movements ?? [], troubles);
+  const contents = told.once(
+    'contents',
+    [happenings, things.containers.things, marks, logged, treatments],
+    (last?: Followed) =>
+      followed(happenings, { opened: things.containers.things, marks, streams: logged, treatments }, last),
+  );
+  const handOvers = handOversOf(facts, told, things.handOvers, contents);
+  const once = <T>(name: string, list: readonly unknown[], make: () => T): T => told.once(name, [list], make);
   const state: State = {
     ...emptyState,
     workshop: facts['workshop-described'].at(-1) ?? null,
-    people: peopleOf(facts),
-    rules: new Map(facts['local-rule-stated'].map((fact) => [fact.body.stated.rule, fact])),
-    bases: new Map(facts['base-described'].map((fact) => [fact.body.base, fact])),
-    batches: batchesOf(facts, steps, logged, troubles),
+    people: told.once('people', [facts['person-added'], facts['person-left']], () => peopleOf(facts)),
+    rules: once(
+      'rules',
+      facts['local-rule-stated'],
+      () => new Map(facts['local-rule-stated'].map((fact) => [fact.body.stated.rule, fact])),
+    ),
+    bases: once(
+      'bases',
+      facts['base-described'],
+      () => new Map(facts['base-described'].map((fact) => [fact.body.base, fact])),
+    ),
+    batches: batchesOf(facts, told, things, steps),
     steps,
-    checklists: checklistsOf(facts),
+    checklists: checklistsOf(facts, told),
     listChanges: facts['list-changed'],
-    stations: stationsOf(facts),
-    ventilationChecks: byId(asHappened(facts['ventilation-checked']), ({ checkId }) => checkId, troubles),
-    clocks: clocksOf(facts, troubles),
-    silverChecks: byId(asHappened(facts['silver-checked']), ({ checkId }) => checkId, troubles),
-    streams: streamsOf(facts, logged, placings),
-    containers: containersOf(facts, opened, { marks, contents: containers, treatments: told, handOvers }),
+    stations: told.once('stations', [facts['station-described'], facts['station-given-up']], () =>
+      stationsOf(facts),
+    ),
+    ventilationChecks: things.ventilation.things,
+    clocks: clocksOf(facts, told, things.clocks),
+    silverChecks: things.silver.things,
+    streams: streamsOf(facts, told, logged, tests, contents),
+    containers: containersOf(facts, told, things.containers.things, {
+      marks,
+      contents,
+      treatments,
+      handOvers,
+    }),
     handOvers,
-    walks: walksOf(facts),
-    findings: findingsOf(facts),
-    treatments: mapped(told, (fact, id) => ({ ...fact, treated: treated.get(id) ?? null })),
-    prices: new Map(facts['price-stated'].map((fact) => [fact.body.what, fact])),
-    papers: byId(facts['paper-made'], ({ paperId }) => paperId, troubles),
-    movements: happenings.filter(isMovement),
+    walks: walksOf(facts, told),
+    findings: findingsOf(facts, told),
+    treatments: told.each(
+      'treatments',
+      treatments,
+      [contents.treated],
+      (_, id) => [contents.treated.get(id)],
+      (fact, id) => ({ ...fact, treated: contents.treated.get(id) ?? null }),
+    ),
+    prices: once(
+      'prices',
+      facts['price-stated'],
+      () => new Map(facts['price-stated'].map((fact) => [fact.body.what, fact])),
+    ),
+    papers: things.papers.things,
+    movements: once('movements', happenings, () => happenings.filter(isMovement)),
     happenings,
-    upsets: [...upsets, ...handedOverWhileGone(facts, marks)],
+    upsets: [...contents.upsets, ...handedOverWhileGone(facts, told, marks)],
   };
-  return { ...state, troubles: [...troubles, ...unknownReferences(facts, state)] };
+  const twice = Object.values(things).flatMap(({ troubles }) => troubles);
+  return { ...state, troubles: [...twice, ...unknownReferences(facts, state)] };
 }

@@ -30,6 +30,13 @@ export const newPot = (): Pot => ({
   running: [],
 });
 
+/** To be changed while the other stays as it is. */
+export const copyOf = (pot: Pot): Pot => ({
+  ...pot,
+  parts: new Map(pot.parts),
+  movements: [...pot.movements],
+});
+
 const keyOf = ({ streamId, treatedBy }: ContentsPart): string => `${streamId} ${treatedBy.join(' ')}`;
 
 function addPart(parts: Map<string, ContentsPart>, part: ContentsPart): void {

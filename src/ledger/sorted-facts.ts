@@ -1,5 +1,6 @@
 /** Facts sorted by what they tell of. A new kind of entry is given its place here; until then this does not compile. */
 import type { PlainBody } from './entries/body';
+import { isSame } from './memory';
 import type { Fact, Happening, Told } from './state';
 
 type Told1<K extends PlainBody['kind']> = Told<Extract<PlainBody, { kind: K }>>;
@@ -57,10 +58,15 @@ const emptyLists = (): Lists => ({
   'price-stated': [],
 });
 
-export function sorted(facts: readonly Fact[]): SortedFacts {
+/** @param last lists that hold the same as then are the same arrays, so that what rests on them is not worked out again */
+export function sorted(facts: readonly Fact[], last?: SortedFacts): SortedFacts {
   const lists = emptyLists();
   for (const fact of facts) (lists[fact.body.kind] as Fact[]).push(fact);
-  return lists;
+  if (!last) return lists;
+  const kinds = Object.keys(lists) as PlainBody['kind'][];
+  return Object.fromEntries(
+    kinds.map((kind) => [kind, isSame(lists[kind], last[kind]) ? last[kind] : lists[kind]]),
+  ) as SortedFacts;
 }
 
 const happenings: ReadonlySet<PlainBody['kind']> = new Set<Happening['body']['kind']>([
@@ -78,5 +84,11 @@ const happenings: ReadonlySet<PlainBody['kind']> = new Set<Happening['body']['ki
 
 const isHappening = (fact: Fact): fact is Happening => happenings.has(fact.body.kind);
 
-/** What befell contents, of all kinds in one list: which of two in the same minute came first is told by the log alone. */
-export const happeningsIn = (facts: readonly Fact[]): readonly Happening[] => facts.filter(isHappening);
+/**
+ * What befell contents, of all kinds in one list: which of two in the same minute came first is told by the log alone.
+ * @param last the same array where it holds the same
+ */
+export function happeningsIn(facts: readonly Fact[], last?: readonly Happening[]): readonly Happening[] {
+  const found = facts.filter(isHappening);
+  return last && isSame(found, last) ? last : found;
+}

@@ -3,13 +3,16 @@ import type { PlainBody } from './entries/body';
 import type { Entry } from './entries/entry';
 import type { Fact, HistoryLine, Trouble } from './state';
 
+type Changes = ReadonlyMap<string, readonly Entry[]>;
+
 export type Standing = {
+  readonly log: readonly Entry[];
   readonly history: readonly HistoryLine[];
   readonly facts: readonly Fact[];
   readonly troubles: readonly Trouble[];
+  /** By the entry that they correct or withdraw, in order. */
+  readonly changes: Changes;
 };
-
-type Changes = ReadonlyMap<string, readonly Entry[]>;
 
 /** The entry that `entry` corrects or withdraws; null when it is a plain one. */
 export function namedBy({ body }: Entry): string | null {
@@ -67,25 +70,69 @@ function troublesOf(log: readonly Entry[]): Trouble[] {
   return troubles;
 }
 
-/** @param log in order, each entry once */
-export function standing(log: readonly Entry[]): Standing {
+const factsAsWritten = new WeakMap<Entry, Fact>();
+
+/** The same fact for the same entry, so that what rests on it is not worked out again. */
+function factAsWritten(entry: Entry, body: PlainBody): Fact {
+  const known = factsAsWritten.get(entry);
+  if (known) return known;
+  const fact: Fact = { entryId: entry.id, at: entry.happenedAt, who: entry.who, body };
+  factsAsWritten.set(entry, fact);
+  return fact;
+}
+
+type Line = { readonly line: HistoryLine; readonly fact: Fact | null };
+
+function lineOf(entry: Entry, changes: Changes): Line {
+  const changedBy = (changes.get(entry.id) ?? []).map(({ id }) => id);
+  const { body, happenedAt, who, id } = entry;
+  const plain = body.kind === 'entry-corrected' || body.kind === 'entry-withdrawn' ? null : body;
+  if (!stands(entry, changes))
+    return { line: { entry, standing: 'withdrawn', body: null, at: happenedAt, changedBy }, fact: null };
+  if (plain === null)
+    return { line: { entry, standing: 'as-written', body, at: happenedAt, changedBy }, fact: null };
+  const version = versionOf(entry, plain, changes);
+  const word = version.corrected ? 'corrected' : 'as-written';
+  return {
+    line: { entry, standing: word, body: version.body, at: version.at, changedBy },
+    fact: version.corrected
+      ? { entryId: id, at: version.at, who, body: version.body }
+      : factAsWritten(entry, plain),
+  };
+}
+
+function allOf(log: readonly Entry[]): Standing {
   const changes = changesByTarget(log);
-  const history: HistoryLine[] = [];
-  const facts: Fact[] = [];
-  for (const entry of log) {
-    const changedBy = (changes.get(entry.id) ?? []).map(({ id }) => id);
-    const { body, happenedAt, who, id } = entry;
-    const plain = body.kind === 'entry-corrected' || body.kind === 'entry-withdrawn' ? null : body;
-    if (!stands(entry, changes)) {
-      history.push({ entry, standing: 'withdrawn', body: null, at: happenedAt, changedBy });
-    } else if (plain === null) {
-      history.push({ entry, standing: 'as-written', body, at: happenedAt, changedBy });
-    } else {
-      const version = versionOf(entry, plain, changes);
-      const word = version.corrected ? 'corrected' : 'as-written';
-      history.push({ entry, standing: word, body: version.body, at: version.at, changedBy });
-      facts.push({ entryId: id, at: version.at, who, body: version.body });
-    }
-  }
-  return { history, facts, troubles: troublesOf(log) };
+  const lines = log.map((entry) => lineOf(entry, changes));
+  return {
+    log,
+    history: lines.map(({ line }) => line),
+    facts: lines.flatMap(({ fact }) => fact ?? []),
+    troubles: troublesOf(log),
+    changes,
+  };
+}
+
+/** What was added at the end of the log and neither changes anything nor is changed; null where there is more to it. */
+function onlyAdded(log: readonly Entry[], last: Standing): readonly Entry[] | null {
+  const end = last.log.length;
+  if (log.length <= end || log[end - 1] !== last.log[end - 1] || log[0] !== last.log[0]) return null;
+  const added = log.slice(end);
+  return added.every((entry) => namedBy(entry) === null && !last.changes.has(entry.id)) ? added : null;
+}
+
+/**
+ * @param log in order, each entry once
+ * @param last of an older log: of one that goes on where it ended only what was added is looked at
+ */
+export function standing(log: readonly Entry[], last?: Standing): Standing {
+  const added = last ? onlyAdded(log, last) : null;
+  if (!last || !added) return allOf(log);
+  const lines = added.map((entry) => lineOf(entry, last.changes));
+  return {
+    ...last,
+    log,
+    history: [...last.history, ...lines.map(({ line }) => line)],
+    facts: [...last.facts, ...lines.flatMap(({ fact }) => fact ?? [])],
+  };
 }

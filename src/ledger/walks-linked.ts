@@ -1,36 +1,51 @@
 /** Walks along the containers, and what they found. */
-import { asHappened, grouped } from './grouping';
+import { asHappened, lastById } from './grouping';
+import type { Remembering } from './memory';
 import type { SortedFacts } from './sorted-facts';
 import type { FindingState, WalkState } from './state';
 
 /** Walks by their id, as far as each went. */
-export function walksOf(facts: SortedFacts): Map<string, WalkState> {
-  const inspected = grouped(asHappened(facts['container-inspected']), ({ body }) => body.walkId);
-  const finished = new Map(asHappened(facts['walk-finished']).map((told) => [told.body.walkId, told]));
-  return new Map(
-    [...new Set([...inspected.keys(), ...finished.keys()])].map((walkId) => [
-      walkId,
-      { walkId, inspected: inspected.get(walkId) ?? [], finished: finished.get(walkId) ?? null },
-    ]),
+export function walksOf(facts: SortedFacts, told: Remembering): ReadonlyMap<string, WalkState> {
+  const inspected = told.grouped(
+    'inspected on a walk',
+    asHappened(facts['container-inspected']),
+    ({ body }) => body.walkId,
+  );
+  const finished = told.once('walks finished', [facts['walk-finished']], () =>
+    lastById(asHappened(facts['walk-finished']), ({ body }) => body.walkId),
+  );
+  const ids = told.once('walks there are', [inspected, finished], () =>
+    lastById([...inspected.keys(), ...finished.keys()], (id) => id),
+  );
+  return told.each(
+    'walks',
+    ids,
+    [inspected, finished],
+    (_, id) => [inspected.get(id), finished.get(id)],
+    (walkId) => ({ walkId, inspected: inspected.get(walkId) ?? [], finished: finished.get(walkId) ?? null }),
   );
 }
 
 /** What walks found, by its id, each with how it was closed. */
-export function findingsOf(facts: SortedFacts): Map<string, FindingState> {
-  const closed = new Map(asHappened(facts['finding-closed']).map((told) => [told.body.findingId, told]));
-  const seen = asHappened([...facts['container-inspected'], ...facts['walk-finished']]);
-  return new Map(
-    seen.flatMap(({ entryId, at, body }) =>
-      body.found.map((found) => [
-        found.findingId,
-        {
-          entryId,
-          at,
-          containerId: body.kind === 'container-inspected' ? body.containerId : null,
-          found,
-          closed: closed.get(found.findingId) ?? null,
-        },
-      ]),
-    ),
+export function findingsOf(facts: SortedFacts, told: Remembering): ReadonlyMap<string, FindingState> {
+  const closed = told.once('findings closed', [facts['finding-closed']], () =>
+    lastById(asHappened(facts['finding-closed']), ({ body }) => body.findingId),
   );
+  return told.once('findings', [facts['container-inspected'], facts['walk-finished'], closed], () => {
+    const seen = asHappened([...facts['container-inspected'], ...facts['walk-finished']]);
+    return new Map(
+      seen.flatMap(({ entryId, at, body }) =>
+        body.found.map((found) => [
+          found.findingId,
+          {
+            entryId,
+            at,
+            containerId: body.kind === 'container-inspected' ? body.containerId : null,
+            found,
+            closed: closed.get(found.findingId) ?? null,
+          },
+        ]),
+      ),
+    );
+  });
 }

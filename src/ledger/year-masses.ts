@@ -90,12 +90,13 @@ type Parts = ReadonlyMap<string, readonly ContentsPart[]>;
 
 /** Parts of every container by what had happened until then. */
 function partsBy(state: State, isPast: (at: string) => boolean): Parts {
-  const things = { vessels: state.containers, streams: state.streams, treatments: state.treatments };
-  const { containers } = followed(
+  const { containers: opened, streams, treatments } = state;
+  const marks = new Map([...opened].map(([id, container]) => [id, container.marks]));
+  const { pots } = followed(
     state.happenings.filter(({ at }) => isPast(at)),
-    things,
+    { opened, marks, streams, treatments },
   );
-  return new Map([...containers].map(([id, { contents }]) => [id, contents]));
+  return new Map([...pots].map(([id, pot]) => [id, [...pot.parts.values()]]));
 }
 
 function massHeld(

@@ -1,5 +1,5 @@
 /** An open record as signals and commands: the one place where decisions, seals and the store meet. */
-import { type ReadonlySignal, signal } from '@preact/signals';
+import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { v7 } from 'uuid';
 import { decide } from '../ledger/decide';
 import type { Entry } from '../ledger/entries/entry';
@@ -10,10 +10,12 @@ import { emptyState, type State } from '../ledger/state';
 import type { Performed } from '../screens/shell';
 import { append, watch } from '../storage/append';
 import type { RecordName } from '../storage/database';
-import type { StoreFailure, StoreResult } from '../storage/failure';
+import { done, failed, type StoreFailure, type StoreResult } from '../storage/failure';
+import { noteHeads } from '../storage/marker';
 import { type WholeRecord, wholeRecord } from '../storage/pages-of-entries';
 import { keepPhoto, type PhotoRead, readPhoto, sweepPhotos } from '../storage/photos';
 import { type Corrupted, type OpenRecord, openRecord, readAll } from '../storage/record';
+import { goneOnWithout, type Trouble, troubleAtOpen } from '../storage/trouble';
 import { moment, zone } from './clock';
 
 export type Book = {
@@ -27,8 +29,12 @@ export type Book = {
   /** Keeps the bytes of a photo and gives their hash. */
   readonly keepPhoto: (bytes: Uint8Array<ArrayBuffer>) => Promise<StoreResult<string>>;
   readonly photo: (hash: string) => Promise<StoreResult<PhotoRead>>;
+  /** What is wrong with the record as a whole; while anything is, nothing is written. */
+  readonly trouble: Signal<readonly Trouble[]>;
   readonly close: () => void;
 };
+
+const readOnly: StoreFailure = { code: 'read-only' };
 
 const foldAll = (state: State, entries: readonly Entry[]): State => entries.reduce(fold, state);
 
@@ -50,7 +56,7 @@ async function opening(name: RecordName): Promise<StoreResult<Book>> {
       shut.value = true;
     },
   });
-  if (!opened.ok) return opened;
+  if (!opened.ok) return opened.failure.code === 'vanished' ? done(bookOfNothing(name)) : opened;
   const record = opened.value;
   try {
     const read = await readAll(record);
@@ -59,9 +65,15 @@ async function opening(name: RecordName): Promise<StoreResult<Book>> {
       return read;
     }
     const { entries, corrupted } = read.value;
-    // Nobody waits for it, and what it leaves lying does no harm.
-    void sweepPhotos(record, entries, moment());
-    return { ok: true, value: bookOf(record, applyAll(entries), corrupted, shut) };
+    const trouble = await troubleAtOpen(record, corrupted);
+    if (!trouble.ok) {
+      record.close();
+      return trouble;
+    }
+    // Nobody waits for it, and what it leaves lying does no harm. An entry that is lost may have named what nothing names now.
+    if (trouble.value.length === 0 && goneOnWithout(name).length === 0)
+      void sweepPhotos(record, entries, moment());
+    return done(bookOf(record, applyAll(entries), { corrupted, trouble: trouble.value }, shut));
   } catch (error) {
     record.close();
     throw error;
@@ -71,13 +83,17 @@ async function opening(name: RecordName): Promise<StoreResult<Book>> {
 function bookOf(
   record: OpenRecord,
   first: State,
-  damaged: readonly Corrupted[],
+  found: { readonly corrupted: readonly Corrupted[]; readonly trouble: readonly Trouble[] },
   shut: ReadonlySignal<boolean>,
 ): Book {
   const state = signal(first);
-  const corrupted = signal(damaged);
+  const corrupted = signal(found.corrupted);
+  const trouble = signal(found.trouble);
   const take = (entries: readonly Entry[], broken: readonly Corrupted[]): void => {
-    if (entries.length > 0) state.value = foldAll(state.value, entries);
+    if (entries.length > 0) {
+      state.value = foldAll(state.value, entries);
+      if (trouble.peek().length === 0) noteHeads(record.name, entries);
+    }
     if (broken.length > 0) corrupted.value = [...corrupted.value, ...broken];
   };
   const stopWatching = watch(record, (news) => {
@@ -85,6 +101,7 @@ function bookOf(
   });
 
   async function perform(intention: Intention, who: string | null, happenedAt?: string): Promise<Performed> {
+    if (trouble.peek().length > 0) return { ok: false, failure: readOnly };
     const now = moment();
     const stamp = { now, zone, who, newId: v7, ...(happenedAt === undefined ? {} : { happenedAt }) };
     const result = await append<Refusal>(record, stamp, (fresh) =>
@@ -108,8 +125,10 @@ function bookOf(
     whole: wholeRecord(record),
     shut,
     perform,
-    keepPhoto: (bytes) => keepPhoto(record, bytes, moment()),
+    keepPhoto: async (bytes) =>
+      trouble.peek().length > 0 ? failed(readOnly) : keepPhoto(record, bytes, moment()),
     photo: (hash) => readPhoto(record, hash),
+    trouble,
     close,
   };
 }
@@ -130,5 +149,12 @@ export const bookNotOpen = (name: RecordName, failure: StoreFailure): Book => ({
   perform: async () => ({ ok: false, failure }),
   keepPhoto: async () => ({ ok: false, failure }),
   photo: async () => ({ ok: false, failure }),
+  trouble: signal([]),
   close: () => undefined,
+});
+
+/** Stands in for a record that the marker tells of and that is not on the phone any more. */
+const bookOfNothing = (name: RecordName): Book => ({
+  ...bookNotOpen(name, readOnly),
+  trouble: signal([{ code: 'gone' }]),
 });

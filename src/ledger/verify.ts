@@ -30,6 +30,15 @@ const idOf = (raw: unknown): string | null => {
   return typeof id === 'string' ? id : null;
 };
 
+/** Text with half a letter in it has no canonical form, and so no hash: then "none". */
+export function contentHashOf(content: unknown): string {
+  try {
+    return hashOf(content);
+  } catch {
+    return 'none';
+  }
+}
+
 /** What is wrong with one entry by itself: its shape or its hash; null when nothing is. */
 export function wrongInItself(raw: unknown): Wrong | null {
   const read = EntrySchema.safeParse(raw);
@@ -39,8 +48,21 @@ export function wrongInItself(raw: unknown): Wrong | null {
   }
   // The hash is over what is stored, not over what the schema makes of it.
   const { hash, ...rest } = raw as Entry;
-  const computed = hashOf(rest);
+  const computed = contentHashOf(rest);
   return computed === hash ? null : { code: 'hash-differs', stated: hash, computed };
+}
+
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null;
+
+/** The kind of an entry as it was sealed, of which a later version knows the kind or the shape; null for any other. */
+export function laterKind(raw: unknown, why: Wrong | null): string | null {
+  if (why?.code !== 'schema' || !isObject(raw) || !isObject(raw.body)) return null;
+  const { hash, ...rest } = raw;
+  const { kind, body } = raw.body;
+  const about = isObject(body) ? body.kind : kind;
+  const isUnknown = why.issues.some(({ path }) => /^body(\.body)?\.(kind|v)$/.test(path));
+  return isUnknown && typeof about === 'string' && contentHashOf(rest) === hash ? about : null;
 }
 
 /** What is wrong with an entry after the one `before` it on its device; null when nothing is. */

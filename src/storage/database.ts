@@ -10,6 +10,7 @@ import {
 import type { Entry } from '../ledger/entries/entry';
 import { forgetDrafts } from './drafts';
 import { done, failed, failureOf, type StoreResult } from './failure';
+import { forgetMarker } from './marker';
 import type { StoredPhoto } from './photos';
 
 /** `demo` is a record to try things in; the two share nothing. */
@@ -85,8 +86,10 @@ export function openDatabase(
       upgrade: (db, before, _version, transaction) => {
         vanished = before === 0 && make === 'only-if-there';
         // Ended before anything is laid, it leaves no database behind.
-        if (vanished) transaction.abort();
-        else lay(db, before, transaction);
+        if (vanished) {
+          transaction.done.catch(() => undefined);
+          transaction.abort();
+        } else lay(db, before, transaction);
       },
       blocked: () => answer(failed({ code: 'blocked' })),
       blocking: (_current, _wanted, event) => {
@@ -104,11 +107,12 @@ export function openDatabase(
 }
 
 /**
- * Removes a record and its drafts without a trace. Other tabs that have it open are asked to let go; when one does not,
+ * Removes a record, its drafts and its marker without a trace. Other tabs that have it open are asked to let go; when one does not,
  * the answer is `blocked`, and the record goes as soon as that tab is closed.
  */
 export function deleteRecord(name: RecordName): Promise<StoreResult<null>> {
   forgetDrafts(name);
+  forgetMarker(name);
   return new Promise((resolve, reject) => {
     deleteDB(databaseName(name), { blocked: () => resolve(failed({ code: 'blocked' })) })
       .then(

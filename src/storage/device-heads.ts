@@ -5,18 +5,21 @@ import type { Database } from './database';
 /** An array sorts after every number and every text in a key. */
 const endOf = (device: string): [string, number] => [device, []] as unknown as [string, number];
 
+/** The last entry of a chain; `writtenAt` is null where it says none. */
+export type HeadOnDisk = Head & { readonly writtenAt: string | null };
+
 /** What an entry states of itself, as far as it can be told. */
-function stated(raw: unknown): Head | null {
-  const { device, counter, hash } = (raw ?? {}) as Partial<Head>;
+function stated(raw: unknown): HeadOnDisk | null {
+  const { device, counter, hash, writtenAt } = (raw ?? {}) as Partial<HeadOnDisk>;
   return typeof device === 'string' && typeof counter === 'number' && typeof hash === 'string'
-    ? { device, counter, hash }
+    ? { device, counter, hash, writtenAt: typeof writtenAt === 'string' ? writtenAt : null }
     : null;
 }
 
 /** Last entry of each device; a device whose last entry does not state its hash is left out. */
-export async function headsOnDisk(database: Database): Promise<readonly Head[]> {
+export async function headsOnDisk(database: Database): Promise<readonly HeadOnDisk[]> {
   const index = database.transaction('entries').store.index('by-device');
-  const heads: Head[] = [];
+  const heads: HeadOnDisk[] = [];
   let first = await index.openKeyCursor();
   while (first) {
     const [device] = first.key;

@@ -4,26 +4,12 @@
  */
 import type * as z from 'zod/mini';
 import type { RecordName } from './database';
+import { type LocalFailure, parsed, withStorage } from './local';
 
-export type DraftKept =
-  | { readonly ok: true }
-  | { readonly ok: false; readonly failure: { readonly code: 'storage-full' | 'storage-blocked' } };
+export type DraftKept = { readonly ok: true } | LocalFailure;
 
 const prefix = (record: RecordName): string => `leesbook:draft:${record}:`;
 const keyOf = (record: RecordName, form: string): string => `${prefix(record)}${form}`;
-
-/** Runs `use` on localStorage, or gives the failure: even naming it throws where it is blocked. */
-function withStorage<T>(use: (storage: Storage) => T): T | Extract<DraftKept, { ok: false }> {
-  try {
-    return use(globalThis.localStorage);
-  } catch (error) {
-    const full = error instanceof DOMException && error.name === 'QuotaExceededError';
-    const blocked =
-      error instanceof DOMException || error instanceof TypeError || error instanceof ReferenceError;
-    if (!blocked) throw error;
-    return { ok: false, failure: { code: full ? 'storage-full' : 'storage-blocked' } };
-  }
-}
 
 /** Keeps what has been filled in so far. `value` must be what JSON can say. */
 export function keepDraft(record: RecordName, form: string, value: unknown): DraftKept {
@@ -32,15 +18,6 @@ export function keepDraft(record: RecordName, form: string, value: unknown): Dra
     storage.setItem(keyOf(record, form), text);
     return { ok: true };
   });
-}
-
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch (error) {
-    if (error instanceof SyntaxError) return undefined;
-    throw error;
-  }
 }
 
 /** The draft of a form, or null when there is none or it no longer fits (then it is of an older version of the form). */

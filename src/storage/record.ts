@@ -3,6 +3,7 @@ import { type Entry, Entry as EntrySchema } from '../ledger/entries/entry';
 import { compareEntries } from '../ledger/order';
 import { type Database, type DeviceHead, openDatabase, type RecordName } from './database';
 import { done, failed, failureOf, type StoreResult } from './failure';
+import { readMarker, tellsOfEntries } from './marker';
 
 /** An open record. `seen` is the highest counter handed to the caller, by device. */
 export type OpenRecord = {
@@ -28,23 +29,31 @@ export type Corrupted = {
 /** Entries in order, and what could not be read. */
 export type Reading = { readonly entries: readonly Entry[]; readonly corrupted: readonly Corrupted[] };
 
-async function headOf(database: Database, newId: () => string): Promise<DeviceHead> {
-  const transaction = database.transaction('meta', 'readwrite', { durability: 'strict' });
-  const found = await transaction.store.get('head');
+/** A head is laid only where nothing was ever written: over what is left of a record nothing is begun unasked. */
+async function headOf(database: Database, newId: () => string, isKnown: boolean): Promise<DeviceHead> {
+  const transaction = database.transaction(['meta', 'entries'], 'readwrite', { durability: 'strict' });
+  const meta = transaction.objectStore('meta');
+  const found = await meta.get('head');
+  const isFirst = !found && !isKnown && !(await transaction.objectStore('entries').openKeyCursor());
   const head = found ?? { device: newId(), counter: 0, hash: null, writtenAt: null };
-  if (!found) await transaction.store.add(head, 'head');
+  if (isFirst) await meta.add(head, 'head');
   await transaction.done;
   return head;
 }
 
-/** Opens a record, or makes it on the first start with a name for this device. */
+/**
+ * Opens a record, or makes it on the first start with a name for this device. Where the marker tells of entries none is
+ * made: the answer is `vanished` when it is not there, and what is left of it opens without a head (`trouble.ts`).
+ */
 export async function openRecord(name: RecordName, opening: Opening): Promise<StoreResult<OpenRecord>> {
   const channel =
     typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(`leesbook-record-${name}`);
-  const opened = await openDatabase(name, () => {
+  const isKnown = tellsOfEntries(readMarker(name));
+  const onClosed = (): void => {
     channel?.close();
     opening.onClosed();
-  });
+  };
+  const opened = await openDatabase(name, onClosed, isKnown ? 'only-if-there' : 'make');
   if (!opened.ok) {
     channel?.close();
     return opened;
@@ -55,7 +64,7 @@ export async function openRecord(name: RecordName, opening: Opening): Promise<St
     database.close();
   };
   try {
-    const { device } = await headOf(database, opening.newId);
+    const { device } = await headOf(database, opening.newId, isKnown);
     return done({ name, device, database, seen: new Map(), channel, close });
   } catch (error) {
     close();

@@ -5,7 +5,7 @@
  */
 import type { Entry } from '../ledger/entries/entry';
 import { filesNamed } from '../ledger/photos-named';
-import { type Head, type Wrong, wrongInChain, wrongInItself } from '../ledger/verify';
+import { type Head, laterKind, type Wrong, wrongInChain, wrongInItself } from '../ledger/verify';
 import type { Database } from './database';
 import { wrongWithHead } from './device-heads';
 import { done, failed, failureOf, type StoreResult } from './failure';
@@ -21,6 +21,8 @@ export type Unsound =
       readonly device: string | null;
       readonly counter: number | null;
       readonly why: Wrong;
+      /** It is as it was sealed, and a later version of the app knows what it means. */
+      readonly later: boolean;
     }
   /** What this device would go on writing from is not there, or is not its last entry. */
   | { readonly what: 'head'; readonly why: 'missing' | 'not-its-last-entry' }
@@ -44,8 +46,8 @@ export type CheckProgress = { readonly done: number; readonly of: number };
 
 export const mostTold = 100;
 
-/** So many entries are in memory at once, and so many photos. */
-const entriesAtOnce = 500;
+/** So many entries are in memory at once, and so many photos: few, as somebody who writes waits for the reading of one lot. */
+const entriesAtOnce = 200;
 const photosAtOnce = 4;
 
 type Walked = { readonly device?: unknown; readonly counter?: unknown; readonly id?: unknown };
@@ -100,7 +102,7 @@ function gathering() {
   };
 }
 
-const unsoundEntry = (raw: unknown, why: Wrong): Unsound => {
+export const unsoundEntry = (raw: unknown, why: Wrong): Unsound => {
   const { id, device, counter, hash } = raw as Walked & { readonly hash?: unknown };
   return {
     what: 'entry',
@@ -109,6 +111,7 @@ const unsoundEntry = (raw: unknown, why: Wrong): Unsound => {
     device: textOf(device),
     counter: typeof counter === 'number' ? counter : null,
     why,
+    later: laterKind(raw, why) !== null,
   };
 };
 

@@ -6,7 +6,7 @@ import type { Entry } from '../../ledger/entries/entry';
 import { compareEntries } from '../../ledger/order';
 import { hashOf } from '../../ledger/seal';
 import { namedBy, standing } from '../../ledger/standing';
-import { type Head, type Wrong, wrongInItself } from '../../ledger/verify';
+import { contentHashOf, type Head, laterKind, type Wrong, wrongInItself } from '../../ledger/verify';
 import { Held, RegisterData, type RegisterLine } from './register-data';
 import { wrongInChains } from './verify-chains';
 import { writtenAmounts } from './written-amounts';
@@ -64,16 +64,6 @@ function saidIn(raw: unknown): (number: number | null, id: string | null) => Sai
   return (number, id) => byKey.get(id) ?? byKey.get(number) ?? { number, codes: [], says: null };
 }
 
-/** The kind of an entry as it was sealed, of which a later version knows the kind or the shape; null for any other. */
-function newerKind(inner: Readonly<Record<string, unknown>>, why: Wrong | null): string | null {
-  if (why?.code !== 'schema' || !isObject(inner.body)) return null;
-  const { hash, ...rest } = inner;
-  const { kind, body } = inner.body;
-  const about = isObject(body) ? body.kind : kind;
-  const isUnknown = why.issues.some(({ path }) => /^body(\.body)?\.(kind|v)$/.test(path));
-  return isUnknown && typeof about === 'string' && contentHashOf(rest) === hash ? about : null;
-}
-
 type Read = { readonly placed: Placed; readonly why: Wrong | null; readonly newer?: string | null };
 
 function readEntry(raw: unknown, at: number): Read {
@@ -89,7 +79,7 @@ function readEntry(raw: unknown, at: number): Read {
     return { placed: { number, id, entry: null }, why: { code: 'schema', issues } };
   }
   const why = wrongInItself(inner);
-  return { placed: { number, id, entry: why ? null : (inner as Entry) }, why, newer: newerKind(inner, why) };
+  return { placed: { number, id, entry: why ? null : (inner as Entry) }, why, newer: laterKind(inner, why) };
 }
 
 /** Numbers rise, and so do the entries by the order of the record; each stands once. */
@@ -107,15 +97,6 @@ function wrongInOrder(placed: readonly Placed[]): Found[] {
     before = { number, id, entry };
     return [];
   });
-}
-
-/** Text with half a letter in it has no canonical form. */
-function contentHashOf(rest: unknown): string {
-  try {
-    return hashOf(rest);
-  } catch {
-    return 'none';
-  }
 }
 
 const isSame = (a: unknown, b: unknown): boolean => hashOf({ is: a }) === hashOf({ is: b });

@@ -205,13 +205,17 @@ describe('the demo', () => {
     expect(await all(real)).toHaveLength(1);
   });
 
-  test('takes its half-filled forms along', async () => {
+  test('takes its half-filled forms and its marker along', async () => {
     const removeItem = vi.fn();
     const keys = ['leesbook:draft:demo:f', 'leesbook:draft:real:f'];
     vi.stubGlobal('localStorage', { length: 2, key: (place: number) => keys[place], removeItem });
     await deleteRecord('demo');
     vi.unstubAllGlobals();
-    expect(removeItem.mock.calls).toEqual([['leesbook:draft:demo:f']]);
+    expect(removeItem.mock.calls).toEqual([
+      ['leesbook:draft:demo:f'],
+      ['leesbook:marker:demo'],
+      ['leesbook:marker:demo:before'],
+    ]);
   });
 
   test('when it is removed in one tab, the other tab is told that it is closed', async () => {

@@ -1,0 +1,100 @@
+/**
+ * What is wrong with a record as a whole, so that nothing may be written into it until somebody has decided. Found when it
+ * is opened, from the marker and the ends of the chains: the cost does not grow with the record. What lies deeper is found
+ * by `soundness.ts`.
+ */
+import type { Head } from '../ledger/verify';
+import { headsMissing, headsOnDisk, wrongWithHead } from './device-heads';
+import { done, failed, failureOf, type StoreResult } from './failure';
+import { noteHeads, readMarker, tellsOfEntries, type Without } from './marker';
+import type { Corrupted, OpenRecord } from './record';
+import { type Unsound, unsoundEntry } from './soundness';
+
+/** An entry or a head; a damaged photo is told and never shown, but what was written down is whole without it. */
+type UnsoundInChain = Exclude<Unsound, { readonly what: 'photo' }>;
+export type UnsoundEntry = Extract<Unsound, { readonly what: 'entry' }>;
+
+export type Trouble =
+  /** The database is not there, or nothing is in it, and the marker tells of entries. */
+  | { readonly code: 'gone' }
+  /** `missing` are ends of chains by the marker; so many `entries` at the least are not there. 0: others stand in their place. */
+  | { readonly code: 'shorter'; readonly missing: readonly Head[]; readonly entries: number }
+  /** The first of what is wrong, and how many there are. */
+  | { readonly code: 'damaged'; readonly wrong: readonly UnsoundInChain[]; readonly count: number }
+  /** As they were sealed, and not to be understood by this version of the app. */
+  | { readonly code: 'later-version'; readonly entries: number };
+
+const isTaken = (wrong: UnsoundInChain, without: readonly Without[]): boolean =>
+  wrong.what === 'entry' &&
+  without.some(
+    (one) =>
+      one.what === 'entry' &&
+      one.id === wrong.id &&
+      one.hash === wrong.hash &&
+      one.device === wrong.device &&
+      one.counter === wrong.counter,
+  );
+
+/** What comes of things that are wrong one by one, without those that somebody decided to go on without. */
+export function troubleFrom(
+  wrong: readonly Unsound[],
+  count: number,
+  without: readonly Without[],
+): readonly Trouble[] {
+  const left = wrong.filter((one): one is UnsoundInChain => one.what !== 'photo' && !isTaken(one, without));
+  const later = left.filter((one) => one.what === 'entry' && one.later).length;
+  const damaged = left.filter((one) => one.what === 'head' || !one.later);
+  const untold = count - wrong.length;
+  return [
+    ...(damaged.length > 0
+      ? [{ code: 'damaged', wrong: damaged, count: damaged.length + untold } as const]
+      : []),
+    ...(later > 0 ? [{ code: 'later-version', entries: later } as const] : []),
+  ];
+}
+
+/** What somebody decided to go on without, as the marker has it. */
+export function goneOnWithout(name: OpenRecord['name']): readonly Without[] {
+  const found = readMarker(name);
+  return found.state === 'there' ? found.marker.without : [];
+}
+
+async function shorterThan({ name, database }: OpenRecord): Promise<readonly Trouble[]> {
+  const found = readMarker(name);
+  const missing = found.state === 'there' ? await headsMissing(database, found.marker.heads) : [];
+  if (missing.length === 0) return [];
+  const ends = new Map((await headsOnDisk(database)).map(({ device, counter }) => [device, counter]));
+  const entries = missing.reduce(
+    (sum, { device, counter }) => sum + Math.max(0, counter - (ends.get(device) ?? 0)),
+    0,
+  );
+  return [{ code: 'shorter', missing, entries }];
+}
+
+/**
+ * What is wrong with a record that was just opened; where nothing is, the marker is brought up to it.
+ * @param corrupted what could not be read while it was opened
+ */
+export async function troubleAtOpen(
+  record: OpenRecord,
+  corrupted: readonly Corrupted[],
+): Promise<StoreResult<readonly Trouble[]>> {
+  const { name, database } = record;
+  try {
+    const isEmpty = (await database.transaction('entries').store.openKeyCursor()) === null;
+    if (isEmpty && tellsOfEntries(readMarker(name))) return done([{ code: 'gone' }]);
+    const head = await wrongWithHead(database);
+    const wrong: readonly Unsound[] = [
+      ...(head ? [{ what: 'head', why: head } as const] : []),
+      ...corrupted.map(({ raw, issues }) => unsoundEntry(raw, { code: 'schema', issues })),
+    ];
+    const trouble = [
+      ...(await shorterThan(record)),
+      ...troubleFrom(wrong, wrong.length, goneOnWithout(name)),
+    ];
+    if (trouble.length === 0) noteHeads(name, await headsOnDisk(database));
+    return done(trouble);
+  } catch (error) {
+    return failed(failureOf(error));
+  }
+}

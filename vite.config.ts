@@ -4,17 +4,22 @@ import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 
-/** Whatever a page of the app may load: its own files, and pictures and papers that it made itself. */
+/**
+ * Whatever a page of the app may load: its own files, and pictures and papers that it made itself. What is not named is
+ * refused. A text becomes a script or markup nowhere: the only policy of Trusted Types is the one of `ui/own-script.ts`.
+ */
 const policy = [
-  "default-src 'self'",
+  "default-src 'none'",
   "script-src 'self'",
   "style-src 'self'",
   "img-src 'self' data: blob:",
   "connect-src 'self'",
   "worker-src 'self'",
-  "object-src 'none'",
-  "base-uri 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
   "form-action 'none'",
+  "require-trusted-types-for 'script'",
+  'trusted-types leesbook',
 ].join('; ');
 
 /** Only in the build: the development server needs inline styles. */
@@ -27,6 +32,8 @@ const securityPolicy = (): Plugin => ({
       attrs: { 'http-equiv': 'Content-Security-Policy', content: policy },
       injectTo: 'head-prepend',
     },
+    // An address that is followed out of the app tells nobody where it stood.
+    { tag: 'meta', attrs: { name: 'referrer', content: 'no-referrer' }, injectTo: 'head-prepend' },
   ],
 });
 
@@ -106,6 +113,22 @@ export default defineConfig({
           name: 'published',
           include: ['tests/published/**/*.test.ts'],
           setupFiles: ['tests/support/made-up-cases.ts'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'faults',
+          include: ['tests/faults/*.test.ts'],
+          setupFiles: ['tests/support/made-up-cases.ts'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'faults in Chromium',
+          include: ['tests/faults/in-chromium/*.test.ts'],
+          globalSetup: ['tests/browser/built-app.ts'],
         },
       },
       {

@@ -1,6 +1,7 @@
 /** Registers the service worker and tells when the app is on the phone and when a newer one waits. */
 import { signal } from '@preact/signals';
 import { Workbox } from 'workbox-window';
+import { ownScript } from '../ui/own-script';
 
 /** A newer version is on the phone and waits to be taken. */
 export const updateWaiting = signal(false);
@@ -27,7 +28,7 @@ const reload = (): void => window.location.reload();
 export async function registerServiceWorker(): Promise<void> {
   if (import.meta.env.DEV || !('serviceWorker' in navigator)) return;
   const { serviceWorker } = navigator;
-  const workbox = new Workbox('./service-worker.js');
+  const workbox = new Workbox(ownScript('./service-worker.js'));
   workbox.addEventListener('waiting', () =>
     offer(() => {
       workbox.addEventListener('controlling', reload);

@@ -44,7 +44,7 @@ export function Button(props: ButtonProps) {
       href={props.href}
       download={props.download}
       target={props.beside ? '_blank' : undefined}
-      rel={props.beside ? 'noopener' : undefined}
+      rel={props.beside ? 'noopener noreferrer' : undefined}
       aria-describedby={props.describedBy}
     >
       {words}

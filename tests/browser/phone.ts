@@ -23,13 +23,21 @@ const cameraFlags = (file: string): readonly string[] => [
   `--use-file-for-fake-video-capture=${file}`,
 ];
 
-/** One Chromium for each test file, and one for each camera in it; every phone in it has its own storage. */
-const browser = (camera: string | undefined): Promise<Browser> => {
+/** Whatever the browser asks of anybody, this machine too, goes to the proxy; no name is looked up beside it. */
+const proxyFlags = (proxy: string): readonly string[] => [
+  `--proxy-server=${proxy}`,
+  '--proxy-bypass-list=<-loopback>',
+  `--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE ${new URL(proxy).hostname}`,
+];
+
+/** One Chromium for each test file, and one for each camera and proxy in it; every phone in it has its own storage. */
+const browser = ({ camera, proxy }: Pick<Phone, 'camera' | 'proxy'>): Promise<Browser> => {
   const executablePath = chromiumPath();
   if (executablePath === undefined) throw new Error('no Chromium: name it in CHROMIUM');
-  const args = [...flags, ...(camera === undefined ? [] : cameraFlags(camera))];
-  const launched = running.get(camera ?? '') ?? chromium.launch({ executablePath, args });
-  running.set(camera ?? '', launched);
+  const more = [...(camera ? cameraFlags(camera) : []), ...(proxy ? proxyFlags(proxy) : [])];
+  const known = more.join(' ');
+  const launched = running.get(known) ?? chromium.launch({ executablePath, args: [...flags, ...more] });
+  running.set(known, launched);
   return launched;
 };
 
@@ -45,6 +53,8 @@ export type Phone = {
   readonly dark?: boolean;
   /** A film that the camera shows, as uncompressed YUV4MPEG2; it may be written after the phone was opened. */
   readonly camera?: string;
+  /** Address of a proxy that all requests of this browser go through. */
+  readonly proxy?: string;
 };
 
 const troubles = new WeakMap<BrowserContext, string[]>();
@@ -53,8 +63,8 @@ const troubles = new WeakMap<BrowserContext, string[]>();
  * A page on a new phone: nothing stored, no worker. Further pages of the same phone: `page.context().newPage()`.
  * It is put away when the test ends.
  */
-export async function openPhone({ width, height, dark = false, camera }: Phone): Promise<Page> {
-  const context = await (await browser(camera)).newContext({
+export async function openPhone({ width, height, dark = false, ...device }: Phone): Promise<Page> {
+  const context = await (await browser(device)).newContext({
     viewport: { width, height },
     deviceScaleFactor: 2,
     isMobile: true,

@@ -1,14 +1,16 @@
 /** Begins a paper in a worker of its own, which ends with it. */
 import type { Progress } from '../../paperwork/progress';
+import { ownScript } from '../../ui/own-script';
 import type { Common, Made, MakePaper, PaperFailure } from './making';
 import type { Order } from './paper-worker';
+import paperWorker from './paper-worker?worker&url';
 
 export type WorkerSays = { readonly progress: Progress } | { readonly made: Made };
 
 const orderOf = (job: Order['job'], { state, ...common }: Common): Order => ({ job, common, log: state.log });
 
 export const makeInWorker: MakePaper = (job, common, tell) => {
-  const worker = new Worker(new URL('./paper-worker.ts', import.meta.url), { type: 'module' });
+  const worker = new Worker(ownScript(paperWorker), { type: 'module' });
   let end: (made: Made) => void = () => undefined;
   const ended = new Promise<Made>((resolve) => {
     end = resolve;

@@ -1,8 +1,10 @@
 /** Begins to check a file in a worker of its own, which ends with it. */
+import { ownScript } from '../../ui/own-script';
 import type { Checked, CheckFile } from './check-file';
+import checkWorker from './check-worker?worker&url';
 
 export const checkInWorker: CheckFile = (file) => {
-  const worker = new Worker(new URL('./check-worker.ts', import.meta.url), { type: 'module' });
+  const worker = new Worker(ownScript(checkWorker), { type: 'module' });
   let end: (checked: Checked) => void = () => undefined;
   const ended = new Promise<Checked>((resolve) => {
     end = resolve;

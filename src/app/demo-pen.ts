@@ -37,7 +37,7 @@ const seconds = (iso: string, more: number): string => new Date(Date.parse(iso) 
 /** Answers that keep their order of magnitude where the middle of a wide range would look odd. */
 type Said = Readonly<Record<string, string>>;
 
-function givenTo(item: Item, said: Said, second: Who): Given {
+export function givenTo(item: Item, said: Said, second: Who): Given {
   const wanted = said[item.id];
   if (item.kind === 'confirm') return { kind: 'confirm', yes: true };
   if (item.kind === 'reading') return { kind: 'reading', written: wanted ?? item.min ?? item.max ?? '1' };
@@ -53,7 +53,7 @@ function givenTo(item: Item, said: Said, second: Who): Given {
 }
 
 /** Every question before the step, answered in order, eleven seconds each. */
-function gone(
+export function gone(
   run: Run,
   said: Said,
   second: { readonly name: string; readonly callAt?: string | undefined },

@@ -5,20 +5,10 @@
 import type { Entry } from '../../src/ledger/entries/entry';
 import type { Finding, Metal } from '../../src/ledger/entries/findings';
 import type { IntentionOf } from '../../src/ledger/intention';
+import { chanceOf } from '../support/chance';
 import { shellInMemory } from '../support/shell-in-memory';
 
 type Logged = IntentionOf<'log-stream'>;
-
-/** Mulberry32: numbers from 0 to 1, the same for one seed. */
-function chanceOf(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
 
 const litres = (value: string) => ({ value, unit: 'L' }) as const;
 const said = { saidBy: 'Invented county office', saidOn: '2026-01-12', document: 'letter 7' } as const;

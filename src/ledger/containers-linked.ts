@@ -4,7 +4,7 @@ import type { CandidateAnswered } from './entries/candidates';
 import type { ContainerChanged, ContainerMarked, ContainerOpened } from './entries/containers';
 import type { LabReported } from './entries/lab-reports';
 import { asHappened, lastById } from './grouping';
-import type { Remembering } from './memory';
+import { isSame, type Remembering } from './memory';
 import { newPot } from './pot';
 import { doubtSince, sinceMarked } from './since-marked';
 import type { SortedFacts } from './sorted-facts';
@@ -80,12 +80,21 @@ type AboutContainers = {
 /** Hand-overs that each container went with, in the order in which they happened. */
 function loadsByContainer(
   handOvers: AboutContainers['handOvers'],
+  last: ReadonlyMap<string, readonly HandOverState[]> = new Map(),
 ): ReadonlyMap<string, readonly HandOverState[]> {
   const loads = new Map<string, HandOverState[]>();
   for (const handOver of handOvers.values())
-    for (const { containerId } of handOver.body.containers)
-      loads.set(containerId, [...(loads.get(containerId) ?? []), handOver]);
-  return loads;
+    for (const { containerId } of handOver.body.containers) {
+      const before = loads.get(containerId);
+      if (before) before.push(handOver);
+      else loads.set(containerId, [handOver]);
+    }
+  return new Map(
+    [...loads].map(([id, now]) => {
+      const before = last.get(id);
+      return [id, before && isSame(before, now) ? before : now];
+    }),
+  );
 }
 
 /** When its proof was filed: the one of its hand-over, or, where it went some other way, the one that was marked. */
@@ -114,13 +123,15 @@ export function containersOf(
   const answered = told.grouped('answered', asHappened(facts['candidate-answered']), idOf);
   const reported = told.grouped('reported', asHappened(facts['lab-reported']), idOf);
   const inspected = told.grouped('inspected', asHappened(facts['container-inspected']), idOf);
-  const loads = told.once('loads of a container', [handOvers], () => loadsByContainer(handOvers));
-  const groups = [treatmentsIn, changed, answered, reported, inspected, marks, contents.pots];
+  const loads = told.once(
+    'loads of a container',
+    [handOvers],
+    (last?: ReadonlyMap<string, readonly HandOverState[]>) => loadsByContainer(handOvers, last),
+  );
   return told.each(
     'containers',
     opened,
-    [...groups, handOvers],
-    (_, id) => [...groups.map((group) => group.get(id)), ...(loads.get(id) ?? [])],
+    [treatmentsIn, changed, answered, reported, inspected, marks, contents.pots, loads],
     (fact, containerId) => {
       const marked = marks.get(containerId) ?? [];
       const { othersSince, ...held } = contentsOf(contents.pots.get(containerId) ?? newPot());

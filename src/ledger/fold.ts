@@ -6,7 +6,7 @@ import type { Entry } from './entries/entry';
 import { linked } from './links';
 import { isSame, type Memory, Remembering } from './memory';
 import { compareEntries, joined } from './order';
-import { happeningsIn, type SortedFacts, sorted } from './sorted-facts';
+import { happeningsIn, type Sorted, sorted } from './sorted-facts';
 import { type Standing, standing } from './standing';
 import type { Happening, State } from './state';
 
@@ -16,9 +16,9 @@ const memories = new WeakMap<State, Memory>();
 function derived(log: readonly Entry[], before?: State): State {
   const told = new Remembering(before && memories.get(before));
   const { history, facts, troubles } = told.once('standing', [log], (last?: Standing) => standing(log, last));
-  const byKind = told.once('facts', [facts], (last?: SortedFacts) => sorted(facts, last));
+  const { lists } = told.once('facts', [facts], (last?: Sorted) => sorted(facts, last));
   const befell = told.once('befell', [facts], (last?: readonly Happening[]) => happeningsIn(facts, last));
-  const state = linked(byKind, befell, told);
+  const state = linked(lists, befell, told);
   const whole = { ...state, log, history, troubles: [...troubles, ...state.troubles] };
   memories.set(whole, told.memory);
   return whole;

@@ -4,7 +4,8 @@ import type { Followed } from './contents';
 import type { ContainerMarked } from './entries/containers';
 import type { HandedOver, LoadRejected } from './entries/hand-overs';
 import { asHappened, type ById } from './grouping';
-import type { Remembering } from './memory';
+import { isSame, type Remembering } from './memory';
+import type { Pot } from './pot';
 import { sinceMarked } from './since-marked';
 import type { SortedFacts } from './sorted-facts';
 import type { ContainerMovement, HandedOverPart, HandOverState, Told, Upset } from './state';
@@ -60,6 +61,22 @@ const naming = <
   containerId: string,
 ): T | undefined => told.findLast(({ body }) => body.containerIds.includes(containerId));
 
+type PotsOfLoads = ReadonlyMap<string, readonly (Pot | undefined)[]>;
+
+/** By hand-over; the same array where all of them are as they were. */
+const potsOfLoads = (
+  loads: ReadonlyMap<string, Told<HandedOver>>,
+  pots: Followed['pots'],
+  last: PotsOfLoads = new Map(),
+): PotsOfLoads =>
+  new Map(
+    [...loads].map(([id, { body }]) => {
+      const now = body.containers.map(({ containerId }) => pots.get(containerId));
+      const before = last.get(id);
+      return [id, before && isSame(before, now) ? before : now];
+    }),
+  );
+
 /** Each hand-over by its id, in the order in which they happened. */
 export function handOversOf(
   facts: SortedFacts,
@@ -73,29 +90,24 @@ export function handOversOf(
     ({ body }) => body.handOverId,
   );
   const proofs = told.grouped('proofs', asHappened(facts['proof-filed']), ({ body }) => body.handOverId);
-  const potsOf = ({ body }: Told<HandedOver>) =>
-    body.containers.map(({ containerId }) => pots.get(containerId));
-  return told.each(
-    'hand-overs',
-    made.things,
-    [rejected, proofs, pots],
-    (fact, id) => [rejected.get(id), proofs.get(id), ...potsOf(fact)],
-    (fact, id) => {
-      const [refused, proved] = [rejected.get(id) ?? [], proofs.get(id) ?? []];
-      const parts = fact.body.containers.map((taken): HandedOverPart => {
-        const { containerId } = taken;
-        const movements = pots.get(containerId)?.movements ?? [];
-        return {
-          ...taken,
-          held: heldAt(movements, fact.at),
-          asItLeft: movements.every(({ at }) => at <= fact.at),
-          backAt: naming(refused, containerId)?.at ?? null,
-          proofAt: naming(proved, containerId)?.at ?? null,
-        };
-      });
-      return { ...fact, rejected: refused, proofs: proved, parts };
-    },
+  const inLoads = told.once('pots of a load', [made.things, pots], (last?: PotsOfLoads) =>
+    potsOfLoads(made.things, pots, last),
   );
+  return told.each('hand-overs', made.things, [rejected, proofs, inLoads], (fact, id) => {
+    const [refused, proved] = [rejected.get(id) ?? [], proofs.get(id) ?? []];
+    const parts = fact.body.containers.map((taken): HandedOverPart => {
+      const { containerId } = taken;
+      const movements = pots.get(containerId)?.movements ?? [];
+      return {
+        ...taken,
+        held: heldAt(movements, fact.at),
+        asItLeft: movements.every(({ at }) => at <= fact.at),
+        backAt: naming(refused, containerId)?.at ?? null,
+        proofAt: naming(proved, containerId)?.at ?? null,
+      };
+    });
+    return { ...fact, rejected: refused, proofs: proved, parts };
+  });
 }
 
 /** Containers that were gone already when they were handed over: each has one fate at a time. */

@@ -6,7 +6,7 @@ import type { StreamLogged, StreamTested } from './entries/streams';
 import { asHappened, type ById, byId, lastById } from './grouping';
 import { handedOverWhileGone, handOversOf, marksOf } from './hand-overs-linked';
 import type { Remembering } from './memory';
-import { unknownReferences } from './references';
+import { type Unknown, unknownReferences } from './references';
 import type { SortedFacts } from './sorted-facts';
 import {
   type BatchState,
@@ -65,7 +65,6 @@ function stepsOf(facts: SortedFacts, told: Remembering, started: Declared['steps
     'steps',
     started.things,
     [ended, streams, late],
-    (_, id) => [ended.get(id), streams.get(id), late.get(id)],
     (fact, stepId): StepState => ({
       ...fact,
       endedAt: ended.get(stepId)?.at ?? null,
@@ -86,13 +85,7 @@ function checklistsOf(facts: SortedFacts, told: Remembering): ReadonlyMap<string
   const lists = told.once('lists', [finished], () =>
     lastById(asHappened(finished), ({ entryId }) => entryId),
   );
-  return told.each(
-    'checklists',
-    lists,
-    [later],
-    (_, id) => [later.get(id)],
-    (fact, id) => ({ ...fact, later: later.get(id) ?? [] }),
-  );
+  return told.each('checklists', lists, [later], (fact, id) => ({ ...fact, later: later.get(id) ?? [] }));
 }
 
 function clocksOf(
@@ -105,13 +98,10 @@ function clocksOf(
     asHappened(facts['clock-stopped']),
     ({ body }) => body.clockId,
   );
-  return told.each(
-    'clocks',
-    started.things,
-    [stopped],
-    (_, id) => [stopped.get(id)],
-    (fact, id) => ({ ...fact, stopped: stopped.get(id)?.[0] ?? null }),
-  );
+  return told.each('clocks', started.things, [stopped], (fact, id) => ({
+    ...fact,
+    stopped: stopped.get(id)?.[0] ?? null,
+  }));
 }
 
 function batchesOf(
@@ -136,20 +126,14 @@ function batchesOf(
     ({ body }) => body.batchId,
   );
   const groups = [stepsIn, streamsIn, lists, charged, recovered];
-  return told.each(
-    'batches',
-    batches.things,
-    groups,
-    (_, id) => groups.map((group) => group.get(id)),
-    (fact, id) => ({
-      ...fact,
-      steps: (stepsIn.get(id) ?? []).map(({ body }) => body.stepId),
-      streamIds: (streamsIn.get(id) ?? []).map(({ body }) => body.streamId),
-      checklists: (lists.get(id) ?? []).map(({ entryId }) => entryId),
-      charged: charged.get(id) ?? [],
-      recovered: recovered.get(id) ?? [],
-    }),
-  );
+  return told.each('batches', batches.things, groups, (fact, id) => ({
+    ...fact,
+    steps: (stepsIn.get(id) ?? []).map(({ body }) => body.stepId),
+    streamIds: (streamsIn.get(id) ?? []).map(({ body }) => body.streamId),
+    checklists: (lists.get(id) ?? []).map(({ entryId }) => entryId),
+    charged: charged.get(id) ?? [],
+    recovered: recovered.get(id) ?? [],
+  }));
 }
 
 function treatmentsOf(
@@ -162,18 +146,12 @@ function treatmentsOf(
   const ended = told.once('last end of a treatment', [facts['treatment-ended']], () =>
     lastById(asHappened(facts['treatment-ended']), ({ body }) => body.treatmentId),
   );
-  return told.each(
-    'treatments as told',
-    begun.things,
-    [doses, readings, ended],
-    (_, id) => [doses.get(id), readings.get(id), ended.get(id)],
-    (fact, id) => ({
-      ...fact,
-      doses: doses.get(id) ?? [],
-      readings: readings.get(id) ?? [],
-      ended: ended.get(id) ?? null,
-    }),
-  );
+  return told.each('treatments as told', begun.things, [doses, readings, ended], (fact, id) => ({
+    ...fact,
+    doses: doses.get(id) ?? [],
+    readings: readings.get(id) ?? [],
+    ended: ended.get(id) ?? null,
+  }));
 }
 
 /** Evidence found later stands among the stream's own, and a density that was measured later counts. */
@@ -203,13 +181,10 @@ const loggedStreams = (
   { streams }: Declared,
   tests: Tests,
 ): ReadonlyMap<string, Told<StreamLogged>> =>
-  told.each(
-    'streams as logged',
-    streams.things,
-    [tests],
-    (_, id) => [tests.get(id)],
-    (fact, id) => ({ ...fact, body: withTests(fact.body, tests.get(id) ?? []) }),
-  );
+  told.each('streams as logged', streams.things, [tests], (fact, id) => ({
+    ...fact,
+    body: withTests(fact.body, tests.get(id) ?? []),
+  }));
 
 function streamsOf(
   facts: SortedFacts,
@@ -221,25 +196,19 @@ function streamsOf(
   const counting = told.once('counting', [facts['counting-said']], () =>
     lastById(asHappened(facts['counting-said']), ({ body }) => body.streamId),
   );
-  return told.each(
-    'streams',
-    logged,
-    [placed, placements, tests, counting],
-    (_, id) => [placed.get(id), placements.get(id), tests.get(id), counting.get(id)],
-    (fact, id) => {
-      const amount = loggedAmount(fact.body);
-      const inContainers = placed.get(id) ?? notPlaced.placed;
-      return {
-        ...fact,
-        placed: inContainers,
-        placements: placements.get(id) ?? notPlaced.placements,
-        amount,
-        unplaced: stillUnplaced(amount, inContainers),
-        tests: tests.get(id) ?? [],
-        counting: counting.get(id) ?? null,
-      };
-    },
-  );
+  return told.each('streams', logged, [placed, placements, tests, counting], (fact, id) => {
+    const amount = loggedAmount(fact.body);
+    const inContainers = placed.get(id) ?? notPlaced.placed;
+    return {
+      ...fact,
+      placed: inContainers,
+      placements: placements.get(id) ?? notPlaced.placements,
+      amount,
+      unplaced: stillUnplaced(amount, inContainers),
+      tests: tests.get(id) ?? [],
+      counting: counting.get(id) ?? null,
+    };
+  });
 }
 
 /** Things that can be told of once only. */
@@ -322,13 +291,10 @@ export function linked(facts: SortedFacts, befell: readonly Happening[], told: R
     handOvers,
     walks: walksOf(facts, told),
     findings: findingsOf(facts, told),
-    treatments: told.each(
-      'treatments',
-      treatments,
-      [contents.treated],
-      (_, id) => [contents.treated.get(id)],
-      (fact, id) => ({ ...fact, treated: contents.treated.get(id) ?? null }),
-    ),
+    treatments: told.each('treatments', treatments, [contents.treated], (fact, id) => ({
+      ...fact,
+      treated: contents.treated.get(id) ?? null,
+    })),
     prices: once(
       'prices',
       facts['price-stated'],
@@ -340,5 +306,6 @@ export function linked(facts: SortedFacts, befell: readonly Happening[], told: R
     upsets: [...contents.upsets, ...handedOverWhileGone(facts, told, marks)],
   };
   const twice = Object.values(things).flatMap(({ troubles }) => troubles);
-  return { ...state, troubles: [...twice, ...unknownReferences(facts, state)] };
+  const unknown = told.once('unknown', [facts], (last?: Unknown) => unknownReferences(facts, state, last));
+  return { ...state, troubles: [...twice, ...unknown.troubles] };
 }

@@ -13,7 +13,33 @@ export type Memory = ReadonlyMap<string, Remembered>;
 export const isSame = (a: readonly unknown[], b: readonly unknown[]): boolean =>
   a.length === b.length && a.every((one, i) => one === b[i]);
 
-type One = { readonly restsOn: readonly unknown[]; readonly made: unknown };
+/** Whether `now` begins with all that `before` holds. */
+export function goesOn<T>(now: readonly T[], before: readonly T[]): boolean {
+  return now.length >= before.length && before.every((one, i) => one === now[i]);
+}
+
+type Group = ReadonlyMap<string, unknown>;
+
+/** Notes what one of them holds and the other does not, or holds otherwise. */
+function noteDifferences(before: Group, now: Group, differing: Set<string>): void {
+  if (before === now) return;
+  for (const [id, thing] of now) if (before.get(id) !== thing) differing.add(id);
+  if (now.size < before.size || differing.size > 0)
+    for (const id of before.keys()) if (!now.has(id)) differing.add(id);
+}
+
+/** Whether the first of the things are those that there were, in their order. */
+function keepsOrder(before: Group, now: Group): boolean {
+  const ids = now.keys();
+  for (const id of before.keys()) if (ids.next().value !== id) return false;
+  return true;
+}
+
+type Each<V, T> = {
+  readonly things: ReadonlyMap<string, V>;
+  readonly groups: readonly Group[];
+  readonly made: ReadonlyMap<string, T>;
+};
 
 export class Remembering {
   readonly #before: Memory;
@@ -37,26 +63,29 @@ export class Remembering {
     return value;
   }
 
-  /** Of each thing what `make` gives, made anew only for those that rest on something else than last time. */
+  /** Of each thing what `make` gives, made anew only where the thing is another, or what a group holds under its id. */
   each<V, T>(
     name: string,
     things: ReadonlyMap<string, V>,
-    from: readonly unknown[],
-    restsOn: (thing: V, id: string) => readonly unknown[],
+    groups: readonly Group[],
     make: (thing: V, id: string) => T,
   ): ReadonlyMap<string, T> {
-    type Each = { readonly ones: ReadonlyMap<string, One>; readonly made: ReadonlyMap<string, T> };
-    return this.once<Each>(name, [things, ...from], (last) => {
-      const ones = new Map<string, One>();
-      const made = new Map<string, T>();
-      for (const [id, thing] of things) {
-        const now = [thing, ...restsOn(thing, id)];
-        const before = last?.ones.get(id);
-        const one = before && isSame(before.restsOn, now) ? before : { restsOn: now, made: make(thing, id) };
-        ones.set(id, one);
-        made.set(id, one.made as T);
+    return this.once<Each<V, T>>(name, [things, ...groups], (last) => {
+      const made = last ? new Map(last.made) : new Map<string, T>();
+      const differing = new Set<string>(last ? [] : things.keys());
+      if (last) {
+        noteDifferences(last.things, things, differing);
+        for (const [i, group] of groups.entries())
+          noteDifferences(last.groups[i] ?? new Map(), group, differing);
       }
-      return { ones, made };
+      for (const id of differing) {
+        const thing = things.get(id);
+        if (thing === undefined) made.delete(id);
+        else made.set(id, make(thing, id));
+      }
+      const ordered = !last || keepsOrder(last.things, things);
+      const inOrder = (): Map<string, T> => new Map([...things.keys()].map((id) => [id, made.get(id) as T]));
+      return { things, groups, made: ordered ? made : inOrder() };
     }).made;
   }
 
@@ -66,14 +95,21 @@ export class Remembering {
     things: readonly T[],
     keyOf: (thing: T) => string | null,
   ): ReadonlyMap<string, readonly T[]> {
-    return this.once<ReadonlyMap<string, readonly T[]>>(name, [things], (last) => {
-      if (!last) return grouped(things, keyOf);
-      return new Map(
+    type Grouped = { readonly of: readonly T[]; readonly groups: ReadonlyMap<string, readonly T[]> };
+    return this.once<Grouped>(name, [things], (last) => {
+      if (last && goesOn(things, last.of)) {
+        const groups = new Map(last.groups);
+        for (const [key, added] of grouped(things.slice(last.of.length), keyOf))
+          groups.set(key, [...(groups.get(key) ?? []), ...added]);
+        return { of: things, groups };
+      }
+      const groups = new Map(
         [...grouped(things, keyOf)].map(([key, group]) => {
-          const before = last.get(key);
+          const before = last?.groups.get(key);
           return [key, before && isSame(before, group) ? before : group];
         }),
       );
-    });
+      return { of: things, groups };
+    }).groups;
   }
 }

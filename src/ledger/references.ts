@@ -1,5 +1,6 @@
 /** Which things a body names, and which of them nobody has told of. */
 import type { Body, PlainBody } from './entries/body';
+import { goesOn } from './memory';
 import type { SortedFacts } from './sorted-facts';
 import type { Fact, State, Trouble } from './state';
 import { changedLists } from './workshop-lists';
@@ -187,11 +188,32 @@ export function knows(state: State, { to, id }: Reference): boolean {
   }
 }
 
-/** Standing facts that name what no standing fact tells of. */
-export function unknownReferences(facts: SortedFacts, state: State): Trouble[] {
-  return (Object.values(facts).flat() as Fact[]).flatMap(({ entryId, body }) =>
-    referencesOf(body)
-      .filter((reference) => !knows(state, reference))
-      .map(({ id }): Trouble => ({ entryId, code: 'refers-to-unknown', subject: id })),
+type Lists = readonly (readonly Fact[])[];
+
+export type Unknown = {
+  readonly lists: Lists;
+  readonly facts: readonly Fact[];
+  readonly troubles: readonly Trouble[];
+};
+
+const byEntry = (a: Fact, b: Fact): number => (a.entryId < b.entryId ? -1 : a.entryId > b.entryId ? 1 : 0);
+
+/**
+ * Standing facts that name what no standing fact tells of.
+ * @param last where every list goes on from what it was then, nothing that was known has become unknown
+ */
+export function unknownReferences(facts: SortedFacts, state: State, last?: Unknown): Unknown {
+  const lists: Lists = Object.values(facts);
+  const before = last && lists.every((list, i) => goesOn(list, last.lists[i] ?? [])) ? last : null;
+  const asked = before
+    ? [...before.facts, ...lists.flatMap((list, i) => list.slice(before.lists[i]?.length))]
+    : lists.flat();
+  const unknownIn = ({ body }: Fact) => referencesOf(body).filter((reference) => !knows(state, reference));
+  const found = asked.filter((fact) => unknownIn(fact).length > 0).toSorted(byEntry);
+  const troubles = found.flatMap((fact) =>
+    unknownIn(fact).map(
+      ({ id }): Trouble => ({ entryId: fact.entryId, code: 'refers-to-unknown', subject: id }),
+    ),
   );
+  return { lists, facts: found, troubles };
 }

@@ -1,6 +1,6 @@
 /** Facts sorted by what they tell of. A new kind of entry is given its place here; until then this does not compile. */
 import type { PlainBody } from './entries/body';
-import { isSame } from './memory';
+import { goesOn, isSame } from './memory';
 import type { Fact, Happening, Told } from './state';
 
 type Told1<K extends PlainBody['kind']> = Told<Extract<PlainBody, { kind: K }>>;
@@ -58,15 +58,21 @@ const emptyLists = (): Lists => ({
   'price-stated': [],
 });
 
+export type Sorted = { readonly facts: readonly Fact[]; readonly lists: SortedFacts };
+
 /** @param last lists that hold the same as then are the same arrays, so that what rests on them is not worked out again */
-export function sorted(facts: readonly Fact[], last?: SortedFacts): SortedFacts {
+export function sorted(facts: readonly Fact[], last?: Sorted): Sorted {
+  const added = last && goesOn(facts, last.facts) ? facts.slice(last.facts.length) : facts;
   const lists = emptyLists();
-  for (const fact of facts) (lists[fact.body.kind] as Fact[]).push(fact);
-  if (!last) return lists;
+  for (const fact of added) (lists[fact.body.kind] as Fact[]).push(fact);
+  if (!last) return { facts, lists };
   const kinds = Object.keys(lists) as PlainBody['kind'][];
-  return Object.fromEntries(
-    kinds.map((kind) => [kind, isSame(lists[kind], last[kind]) ? last[kind] : lists[kind]]),
-  ) as SortedFacts;
+  const merged = kinds.map((kind): [string, readonly Fact[]] => {
+    const [now, before] = [lists[kind] as readonly Fact[], last.lists[kind] as readonly Fact[]];
+    if (added === facts) return [kind, isSame(now, before) ? before : now];
+    return [kind, now.length === 0 ? before : [...before, ...now]];
+  });
+  return { facts, lists: Object.fromEntries(merged) as SortedFacts };
 }
 
 const happenings: ReadonlySet<PlainBody['kind']> = new Set<Happening['body']['kind']>([

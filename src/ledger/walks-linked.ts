@@ -17,13 +17,11 @@ export function walksOf(facts: SortedFacts, told: Remembering): ReadonlyMap<stri
   const ids = told.once('walks there are', [inspected, finished], () =>
     lastById([...inspected.keys(), ...finished.keys()], (id) => id),
   );
-  return told.each(
-    'walks',
-    ids,
-    [inspected, finished],
-    (_, id) => [inspected.get(id), finished.get(id)],
-    (walkId) => ({ walkId, inspected: inspected.get(walkId) ?? [], finished: finished.get(walkId) ?? null }),
-  );
+  return told.each('walks', ids, [inspected, finished], (walkId) => ({
+    walkId,
+    inspected: inspected.get(walkId) ?? [],
+    finished: finished.get(walkId) ?? null,
+  }));
 }
 
 /** What walks found, by its id, each with how it was closed. */

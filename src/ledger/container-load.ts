@@ -50,7 +50,8 @@ export const writtenLiquor = (
   batch: batchId === null ? undefined : `batch/${batchId}`,
   volume: liquid.volume,
   volumeSpread: liquid.volumeSpread,
-  density: liquid.density,
+  // Nothing has a density of nothing: as where a weighed amount is placed, it counts as not measured.
+  density: Number(liquid.density?.value) > 0 ? liquid.density : undefined,
   findings: liquid.findings,
   freeAcid: liquid.freeAcid,
 });

@@ -2,13 +2,12 @@
 import {
   asHeld,
   isNothing,
-  isRounding,
   isVolume,
-  less,
   loggedAmount,
   nothing,
   placedAmount,
   plus,
+  readableDifference,
 } from './amounts';
 import type {
   Amount,
@@ -196,7 +195,7 @@ function doubtfulBy({ marks: all, pots }: Ledger, containerId: string, at: strin
   return doubtSince(marks, pot?.determined ?? null, pot?.movements ?? []);
 }
 
-/** More went out than was in. Where nobody knew what was in it, the record has nothing that could be contradicted. */
+/** More went out than was in, by what a vessel or a scale can show. Where nobody knew what was in it, the record has nothing that could be contradicted. */
 function noteTooMuch(
   ledger: Ledger,
   { entryId, at }: Moment,
@@ -207,7 +206,7 @@ function noteTooMuch(
   const unit = isVolume(amount) ? 'L' : 'g';
   const taken = asHeld(amount);
   const [had, wanted] = unit === 'L' ? [before.volume, taken.volume] : [before.mass, taken.mass];
-  if (isRounding(less(taken, before))) return;
+  if (isNothing(readableDifference(taken, before))) return;
   if (doubtfulBy(ledger, containerId, at) !== null) return;
   ledger.upsets.push({ code: 'more-taken-than-held', entryId, containerId, held: had, taken: wanted, unit });
 }
@@ -234,8 +233,9 @@ function move(ledger: Ledger, { entryId, at, body }: Told<ContentsMoved>): void 
 function begin(ledger: Ledger, { entryId, at, body }: Told<TreatmentBegun>): void {
   const { treatmentId, containerId } = body;
   const pot = potOf(ledger, containerId, at);
-  // A second entry that tells of the same treatment begins nothing.
-  if (!pot || ledger.treatments.get(treatmentId)?.entryId !== entryId) return;
+  const told = treatmentOf(ledger, treatmentId);
+  // A second entry that tells of the same treatment begins nothing, nor does one that had ended by then.
+  if (!pot || told?.entryId !== entryId || (told.ended && told.ended.at < at)) return;
   if (pot.running.length > 0)
     ledger.upsets.push({ code: 'treatment-while-another-runs', entryId, containerId, treatmentId });
   pot.running = [...pot.running, treatmentId];

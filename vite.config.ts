@@ -3,24 +3,7 @@ import { preact } from '@preact/preset-vite';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
-
-/**
- * Whatever a page of the app may load: its own files, and pictures and papers that it made itself. What is not named is
- * refused. A text becomes a script or markup nowhere: the only policy of Trusted Types is the one of `ui/own-script.ts`.
- */
-const policy = [
-  "default-src 'none'",
-  "script-src 'self'",
-  "style-src 'self'",
-  "img-src 'self' data: blob:",
-  "connect-src 'self'",
-  "worker-src 'self'",
-  "manifest-src 'self'",
-  "base-uri 'none'",
-  "form-action 'none'",
-  "require-trusted-types-for 'script'",
-  'trusted-types leesbook',
-].join('; ');
+import { headers, pagePolicy } from './.ci/closed.mjs';
 
 /** Only in the build: the development server needs inline styles. */
 const securityPolicy = (): Plugin => ({
@@ -29,7 +12,7 @@ const securityPolicy = (): Plugin => ({
   transformIndexHtml: () => [
     {
       tag: 'meta',
-      attrs: { 'http-equiv': 'Content-Security-Policy', content: policy },
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: pagePolicy },
       injectTo: 'head-prepend',
     },
     // An address that is followed out of the app tells nobody where it stood.
@@ -81,6 +64,7 @@ export default defineConfig({
   build: { outDir: '../dist', emptyOutDir: true, chunkSizeWarningLimit: 600 },
   // What the worker of the papers is made of is loaded part by part, too.
   worker: { format: 'es' },
+  preview: { headers },
   plugins: [preact(), securityPolicy(), installable],
   test: {
     root: import.meta.dirname,

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, it, onTestFinished } from 'vitest';
+import { headers } from '../../.ci/closed.mjs';
 import { writeFilm } from '../support/film';
 import { cameraPicture } from './camera-picture';
 import { walkEveryRoute } from './every-route';
@@ -93,7 +94,8 @@ async function lookThroughCamera(page: Page, address: string): Promise<void> {
 
 it('asks nobody but its own address, on every page and whatever is done, and the phone for nothing before it is used', async () => {
   const proxy = await openProxy();
-  const site = await openSite();
+  // As `npm start` serves it; the pages below try what holds on a plain host.
+  const site = await openSite(inject('builtApp'), headers);
   const folder = await mkdtemp(join(tmpdir(), 'leesbook-film-'));
   onTestFinished(() => rm(folder, { recursive: true }));
   const camera = join(folder, 'label.y4m');

@@ -26,8 +26,14 @@ export type Site = {
   readonly stop: () => Promise<void>;
 };
 
-/** Serves `folder`, by default the app as built for this run, until the test ends or `stop` is called. */
-export async function openSite(folder: string = inject('builtApp')): Promise<Site> {
+/**
+ * Serves `folder`, by default the app as built for this run, until the test ends or `stop` is called.
+ * @param headers sent with every file; by default none, as a plain host does
+ */
+export async function openSite(
+  folder: string = inject('builtApp'),
+  headers: Readonly<Record<string, string>> = {},
+): Promise<Site> {
   let served = folder;
   const server = createServer(async (request, response) => {
     const { pathname } = new URL(request.url ?? '/', 'http://localhost');
@@ -35,7 +41,7 @@ export async function openSite(folder: string = inject('builtApp')): Promise<Sit
     try {
       const content = await readFile(join(served, name));
       const type = types[extname(name)] ?? 'application/octet-stream';
-      response.writeHead(200, { 'content-type': type, 'cache-control': 'no-cache' }).end(content);
+      response.writeHead(200, { 'content-type': type, 'cache-control': 'no-cache', ...headers }).end(content);
     } catch {
       response.writeHead(404).end();
     }

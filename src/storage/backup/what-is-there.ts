@@ -21,6 +21,7 @@ export async function openWhatIsThere(name: RecordName): Promise<StoreResult<The
       // Only where there was none: it must not be begun by looking for it.
       upgrade: (_database, _before, _after, transaction) => {
         none = true;
+        transaction.done.catch(() => undefined);
         transaction.abort();
       },
       blocking: (_current, _wanted, event) => (event.target as IDBDatabase).close(),

@@ -79,8 +79,9 @@ export type Followed = {
   readonly upsets: readonly Upset[];
   /** Containers, streams and treatments that a happening named and nobody had told of. */
   readonly missed: ReadonlySet<string>;
-  /** When a container last had something happen to it. */
-  readonly lastAt: ReadonlyMap<string, string>;
+  /** Up to when the marks of a container were asked for what shuts it, and for doubts of what is in it. */
+  readonly shutAsked: ReadonlyMap<string, string>;
+  readonly doubtAsked: ReadonlyMap<string, string>;
 };
 
 type Ledger = Things & {
@@ -90,19 +91,19 @@ type Ledger = Things & {
   readonly placements: Map<string, StreamState['placements']>;
   readonly upsets: Upset[];
   readonly missed: Set<string>;
-  readonly lastAt: Map<string, string>;
+  readonly shutAsked: Map<string, string>;
+  readonly doubtAsked: Map<string, string>;
   /** Pots of this ledger alone: the others belong to an older state too. */
   readonly own: Set<Pot>;
 };
 
-/** The pot of a container, to be changed at that time. */
-function potOf(ledger: Ledger, containerId: string, at: string): Pot | undefined {
+/** The pot of a container, to be changed. */
+function potOf(ledger: Ledger, containerId: string): Pot | undefined {
   const pot = ledger.pots.get(containerId);
   if (!pot) {
     ledger.missed.add(containerId);
     return undefined;
   }
-  ledger.lastAt.set(containerId, at);
   if (ledger.own.has(pot)) return pot;
   const own = copyOf(pot);
   ledger.own.add(own);
@@ -133,6 +134,7 @@ const shut = [
 
 /** What was marked in the same minute may have come after it. */
 function noteShut(ledger: Ledger, containerId: string, { entryId, at }: Moment): void {
+  ledger.shutAsked.set(containerId, at);
   const marks = ledger.marks.get(containerId)?.filter((told) => told.at < at) ?? [];
   for (const [as, undone, code] of shut)
     if (sinceMarked(marks, as, undone) !== null) ledger.upsets.push({ code, entryId, containerId });
@@ -169,7 +171,7 @@ function notePlacing(
 
 function place(ledger: Ledger, { entryId, at, body }: Told<StreamPlaced>): void {
   const { streamId, containerId, amount } = body;
-  const pot = potOf(ledger, containerId, at);
+  const pot = potOf(ledger, containerId);
   const stream = streamOf(ledger, streamId);
   if (!pot) return;
   noteShut(ledger, containerId, { entryId, at });
@@ -186,12 +188,13 @@ function place(ledger: Ledger, { entryId, at, body }: Told<StreamPlaced>): void 
 }
 
 /** Since when nobody knew what was in it, if nobody had said so by then. */
-function doubtfulBy({ marks: all, pots }: Ledger, containerId: string, at: string): string | null {
-  const pot = pots.get(containerId);
+function doubtfulBy(ledger: Ledger, containerId: string, at: string): string | null {
+  ledger.doubtAsked.set(containerId, at);
+  const pot = ledger.pots.get(containerId);
   // What goes out in the minute in which it was emptied is what emptied it.
   const isBefore = (told: Told<ContainerMarked>) =>
     told.body.mark === 'emptied' ? told.at < at : told.at <= at;
-  const marks = all.get(containerId)?.filter(isBefore) ?? [];
+  const marks = ledger.marks.get(containerId)?.filter(isBefore) ?? [];
   return doubtSince(marks, pot?.determined ?? null, pot?.movements ?? []);
 }
 
@@ -213,8 +216,8 @@ function noteTooMuch(
 
 function move(ledger: Ledger, { entryId, at, body }: Told<ContentsMoved>): void {
   const { fromContainerId, toContainerId, amount, purpose } = body;
-  const source = potOf(ledger, fromContainerId, at);
-  const target = toContainerId === null ? undefined : potOf(ledger, toContainerId, at);
+  const source = potOf(ledger, fromContainerId);
+  const target = toContainerId === null ? undefined : potOf(ledger, toContainerId);
   const taken = asHeld(amount);
   if (isNothing(taken)) return;
   const moment = { entryId, at };
@@ -232,7 +235,7 @@ function move(ledger: Ledger, { entryId, at, body }: Told<ContentsMoved>): void 
 
 function begin(ledger: Ledger, { entryId, at, body }: Told<TreatmentBegun>): void {
   const { treatmentId, containerId } = body;
-  const pot = potOf(ledger, containerId, at);
+  const pot = potOf(ledger, containerId);
   const told = treatmentOf(ledger, treatmentId);
   // A second entry that tells of the same treatment begins nothing, nor does one that had ended by then.
   if (!pot || told?.entryId !== entryId || (told.ended && told.ended.at < at)) return;
@@ -244,7 +247,7 @@ function begin(ledger: Ledger, { entryId, at, body }: Told<TreatmentBegun>): voi
 function dose(ledger: Ledger, { entryId, at, body }: Told<DoseAdded>): void {
   const { treatmentId, mass } = body;
   const containerId = treatmentOf(ledger, treatmentId)?.body.containerId ?? '';
-  const pot = potOf(ledger, containerId, at);
+  const pot = potOf(ledger, containerId);
   if (!pot || isNothing(asHeld(mass))) return;
   if (!pot.running.includes(treatmentId))
     ledger.upsets.push({ code: 'dose-outside-treatment', entryId, containerId, treatmentId });
@@ -255,7 +258,7 @@ function dose(ledger: Ledger, { entryId, at, body }: Told<DoseAdded>): void {
 function end(ledger: Ledger, { entryId, at, body }: Told<TreatmentEnded>): void {
   const { treatmentId, outcome } = body;
   const treatment = treatmentOf(ledger, treatmentId);
-  const pot = potOf(ledger, treatment?.body.containerId ?? '', at);
+  const pot = potOf(ledger, treatment?.body.containerId ?? '');
   if (!treatment || !pot || treatment.ended?.entryId !== entryId) return;
   if (outcome === 'reached' && treatment.doses.length === 0) treat(ledger, pot, treatmentId, at);
   pot.running = pot.running.filter((id) => id !== treatmentId);
@@ -263,7 +266,7 @@ function end(ledger: Ledger, { entryId, at, body }: Told<TreatmentEnded>): void 
 
 /** Water that went off leaves less liquid with the same in it. */
 function dry(ledger: Ledger, { entryId, at, body }: Told<WaterLost>): void {
-  const pot = potOf(ledger, body.containerId, at);
+  const pot = potOf(ledger, body.containerId);
   const lost = asHeld(body.amount);
   if (!pot || isNothing(lost)) return;
   noteTooMuch(ledger, { entryId, at }, body.containerId, body.amount, pot.holds);
@@ -272,7 +275,7 @@ function dry(ledger: Ledger, { entryId, at, body }: Told<WaterLost>): void {
 }
 
 function readLevel(ledger: Ledger, told: Told<LevelRead>): void {
-  const pot = potOf(ledger, told.body.containerId, told.at);
+  const pot = potOf(ledger, told.body.containerId);
   if (pot) pot.levels = [...pot.levels, { ...told, held: pot.holds }];
 }
 
@@ -280,7 +283,7 @@ function readLevel(ledger: Ledger, told: Told<LevelRead>): void {
 function determine(ledger: Ledger, told: Told<ContentsDetermined>): void {
   const { entryId, at } = told;
   const { containerId, streamId } = told.body;
-  const pot = potOf(ledger, containerId, at);
+  const pot = potOf(ledger, containerId);
   const stream = streamOf(ledger, streamId)?.body;
   const amount = stream?.liquid?.volume ?? stream?.solid?.wetMass;
   if (!pot || !stream || !amount) return;
@@ -293,7 +296,7 @@ function determine(ledger: Ledger, told: Told<ContentsDetermined>): void {
 }
 
 function testOnBench(ledger: Ledger, test: Told<BenchTested>): void {
-  const pot = potOf(ledger, test.body.containerId, test.at);
+  const pot = potOf(ledger, test.body.containerId);
   if (pot) pot.benchTests = [...pot.benchTests, { ...test, staleSince: null }];
 }
 
@@ -339,7 +342,8 @@ const nothingFollowed = (things: Things): Followed => ({
   treated: new Map(),
   upsets: [],
   missed: new Set(),
-  lastAt: new Map(),
+  shutAsked: new Map(),
+  doubtAsked: new Map(),
 });
 
 /** `last`, with what was told and happened after it. */
@@ -352,13 +356,14 @@ function followedOn(last: Followed, happenings: readonly Happening[], things: Th
     treated: new Map(last.treated),
     upsets: [...last.upsets],
     missed: new Set(last.missed),
-    lastAt: new Map(last.lastAt),
+    shutAsked: new Map(last.shutAsked),
+    doubtAsked: new Map(last.doubtAsked),
     own: new Set(),
   };
   for (const id of things.opened.keys()) if (!ledger.pots.has(id)) ledger.pots.set(id, newPot());
   for (const happening of happenings.slice(last.happenings.length)) follow(ledger, happening);
-  const { pots, placed, placements, treated, upsets, missed, lastAt } = ledger;
-  return { happenings, things, pots, placed, placements, treated, upsets, missed, lastAt };
+  const { own: _, ...now } = ledger;
+  return { ...now, happenings, things };
 }
 
 /**

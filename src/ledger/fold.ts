@@ -6,9 +6,9 @@ import type { Entry } from './entries/entry';
 import { linked } from './links';
 import { isSame, type Memory, Remembering } from './memory';
 import { compareEntries, joined } from './order';
-import { happeningsIn, type Sorted, sorted } from './sorted-facts';
+import { type Sorted, sorted } from './sorted-facts';
 import { type Standing, standing } from './standing';
-import type { Happening, State } from './state';
+import type { State } from './state';
 
 const memories = new WeakMap<State, Memory>();
 
@@ -16,32 +16,40 @@ const memories = new WeakMap<State, Memory>();
 function derived(log: readonly Entry[], before?: State): State {
   const told = new Remembering(before && memories.get(before));
   const { history, facts, troubles } = told.once('standing', [log], (last?: Standing) => standing(log, last));
-  const { lists } = told.once('facts', [facts], (last?: Sorted) => sorted(facts, last));
-  const befell = told.once('befell', [facts], (last?: readonly Happening[]) => happeningsIn(facts, last));
+  const { lists, befell } = told.once('facts', [facts], (last?: Sorted) => sorted(facts, last));
   const state = linked(lists, befell, told);
   const whole = { ...state, log, history, troubles: [...troubles, ...state.troubles] };
   memories.set(whole, told.memory);
   return whole;
 }
 
-/** Whether they come after all of the log, in order, and none of them is in it. */
-function comeAfter(log: readonly Entry[], entries: readonly Entry[]): boolean {
-  const last = log.at(-1);
-  const ids = new Set(entries.map(({ id }) => id));
-  return (
-    entries.every((entry, i) => {
-      const before = i === 0 ? last : entries[i - 1];
-      return !before || compareEntries(before, entry) < 0;
-    }) &&
-    ids.size === entries.length &&
-    !log.some(({ id }) => ids.has(id))
-  );
+/** Identifiers of a log, and maybe of others that went on from it: who is not among them is surely new. */
+const idsOf = new WeakMap<readonly Entry[], Set<string>>();
+
+function idsOfLog(log: readonly Entry[]): Set<string> {
+  const known = idsOf.get(log) ?? new Set(log.map(({ id }) => id));
+  idsOf.set(log, known);
+  return known;
 }
+
+/** Whether they come after all of the log, in order, and surely none of them is in it. */
+const comeAfter = (log: readonly Entry[], entries: readonly Entry[], ids: ReadonlySet<string>): boolean =>
+  new Set(entries.map(({ id }) => id)).size === entries.length &&
+  entries.every((entry, i) => {
+    const before = i === 0 ? log.at(-1) : entries[i - 1];
+    return !ids.has(entry.id) && (!before || compareEntries(before, entry) < 0);
+  });
 
 /** The log with the entries that it does not hold yet; the same log when it holds them all. */
 function withNew(log: readonly Entry[], entries: readonly Entry[]): readonly Entry[] {
   if (entries.length === 0) return log;
-  if (comeAfter(log, entries)) return [...log, ...entries];
+  const ids = idsOfLog(log);
+  if (comeAfter(log, entries, ids)) {
+    const longer = [...log, ...entries];
+    for (const { id } of entries) ids.add(id);
+    idsOf.set(longer, ids);
+    return longer;
+  }
   const all = joined(log, entries);
   return isSame(all, log) ? log : all;
 }

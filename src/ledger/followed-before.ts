@@ -31,7 +31,10 @@ const sameTreatment = (
   now.body === before.body &&
   !hasEnded(before, happened);
 
-function sameThings({ things: before, missed, lastAt, happenings }: Followed, now: Things): boolean {
+function sameThings(
+  { things: before, missed, happenings, shutAsked, doubtAsked }: Followed,
+  now: Things,
+): boolean {
   const lastMoment = happenings.at(-1)?.at;
   const happened = ({ at }: Told<unknown>): boolean => lastMoment !== undefined && at <= lastMoment;
   for (const [id, stream] of before.streams) {
@@ -48,8 +51,9 @@ function sameThings({ things: before, missed, lastAt, happenings }: Followed, no
   if (before.marks === now.marks) return true;
   for (const id of now.opened.keys()) {
     const from = differFrom(before.marks.get(id), now.marks.get(id));
-    const last = lastAt.get(id);
-    if (from !== null && last !== undefined && last >= from) return false;
+    if (from === null) continue;
+    // What shuts it counts from then on, a doubt at that very moment.
+    if ((shutAsked.get(id) ?? '') > from || (doubtAsked.get(id) ?? '') >= from) return false;
   }
   return true;
 }

@@ -58,23 +58,6 @@ const emptyLists = (): Lists => ({
   'price-stated': [],
 });
 
-export type Sorted = { readonly facts: readonly Fact[]; readonly lists: SortedFacts };
-
-/** @param last lists that hold the same as then are the same arrays, so that what rests on them is not worked out again */
-export function sorted(facts: readonly Fact[], last?: Sorted): Sorted {
-  const added = last && goesOn(facts, last.facts) ? facts.slice(last.facts.length) : facts;
-  const lists = emptyLists();
-  for (const fact of added) (lists[fact.body.kind] as Fact[]).push(fact);
-  if (!last) return { facts, lists };
-  const kinds = Object.keys(lists) as PlainBody['kind'][];
-  const merged = kinds.map((kind): [string, readonly Fact[]] => {
-    const [now, before] = [lists[kind] as readonly Fact[], last.lists[kind] as readonly Fact[]];
-    if (added === facts) return [kind, isSame(now, before) ? before : now];
-    return [kind, now.length === 0 ? before : [...before, ...now]];
-  });
-  return { facts, lists: Object.fromEntries(merged) as SortedFacts };
-}
-
 const happenings: ReadonlySet<PlainBody['kind']> = new Set<Happening['body']['kind']>([
   'stream-placed',
   'contents-moved',
@@ -90,11 +73,26 @@ const happenings: ReadonlySet<PlainBody['kind']> = new Set<Happening['body']['ki
 
 const isHappening = (fact: Fact): fact is Happening => happenings.has(fact.body.kind);
 
-/**
- * What befell contents, of all kinds in one list: which of two in the same minute came first is told by the log alone.
- * @param last the same array where it holds the same
- */
-export function happeningsIn(facts: readonly Fact[], last?: readonly Happening[]): readonly Happening[] {
-  const found = facts.filter(isHappening);
-  return last && isSame(found, last) ? last : found;
+export type Sorted = {
+  readonly facts: readonly Fact[];
+  readonly lists: SortedFacts;
+  /** What befell contents, of all kinds in one list: which of two in the same minute came first is told by the log alone. */
+  readonly befell: readonly Happening[];
+};
+
+/** @param last lists that hold the same as then are the same arrays, so that what rests on them is not worked out again */
+export function sorted(facts: readonly Fact[], last?: Sorted): Sorted {
+  const goes = last !== undefined && goesOn(facts, last.facts);
+  const added = goes ? facts.slice(last.facts.length) : facts;
+  const lists = emptyLists();
+  for (const fact of added) (lists[fact.body.kind] as Fact[]).push(fact);
+  const befell = added.filter(isHappening);
+  if (!last) return { facts, lists, befell };
+  const merged = <T>(now: readonly T[], before: readonly T[]): readonly T[] => {
+    if (!goes) return isSame(now, before) ? before : now;
+    return now.length === 0 ? before : [...before, ...now];
+  };
+  const kinds = Object.keys(lists) as PlainBody['kind'][];
+  const all = kinds.map((kind) => [kind, merged<Fact>(lists[kind], last.lists[kind])]);
+  return { facts, lists: Object.fromEntries(all) as SortedFacts, befell: merged(befell, last.befell) };
 }

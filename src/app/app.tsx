@@ -9,6 +9,7 @@ import { PlacesBar } from '../ui/bar';
 import { Button } from '../ui/button';
 import { Page, Part } from '../ui/page';
 import { badgeWhatIsDue } from './badge';
+import { checkAfterStart } from './checking';
 import { FaultBoundary } from './fault-boundary';
 import { bookNotOpen, openBook } from './open-book';
 import { openRecordName } from './preferences';
@@ -47,10 +48,12 @@ function useBook() {
       });
       const stopTelling = tellWhenDue(book);
       const stopBadge = badgeWhatIsDue(book);
+      const stopChecking = checkAfterStart(book);
       close = () => {
         stop();
         stopTelling();
         stopBadge();
+        stopChecking();
         book.close();
       };
       opened.value = { state: 'open', shell: shellOf(book) };
@@ -87,11 +90,16 @@ const NotFound = () => (
   </Page>
 );
 
-/** Without a workshop every address but the emergency card and the record leads to the first page. */
+/**
+ * Without a workshop every address but the emergency card and the record leads to the first page; where that is because the
+ * record is gone or cannot be read, to the page that says so.
+ */
 function Place({ shell }: { readonly shell: Shell }) {
   const found = useComputed(() => {
     const [place] = path.value;
     const begun = shell.state.value.workshop !== null;
+    const isNotWhole = !begun && shell.trouble.value.length > 0;
+    if (isNotWhole && place !== 'sos' && place !== 'record') return screenAt(['record', 'not-whole']);
     if (!begun && place !== 'sos' && place !== 'record' && place !== 'start') return screenAt(['start']);
     return screenAt(path.value.length === 0 ? ['today'] : path.value);
   });

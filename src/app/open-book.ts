@@ -15,6 +15,7 @@ import { noteHeads } from '../storage/marker';
 import { type WholeRecord, wholeRecord } from '../storage/pages-of-entries';
 import { keepPhoto, type PhotoRead, readPhoto, sweepPhotos } from '../storage/photos';
 import { type Corrupted, type OpenRecord, openRecord, readAll } from '../storage/record';
+import type { Soundness } from '../storage/soundness';
 import { goneOnWithout, type Trouble, troubleAtOpen } from '../storage/trouble';
 import { moment, zone } from './clock';
 
@@ -31,6 +32,8 @@ export type Book = {
   readonly photo: (hash: string) => Promise<StoreResult<PhotoRead>>;
   /** What is wrong with the record as a whole; while anything is, nothing is written. */
   readonly trouble: Signal<readonly Trouble[]>;
+  /** What the last look at everything found. */
+  readonly lastCheck: Signal<Soundness | null>;
   readonly close: () => void;
 };
 
@@ -129,6 +132,7 @@ function bookOf(
       trouble.peek().length > 0 ? failed(readOnly) : keepPhoto(record, bytes, moment()),
     photo: (hash) => readPhoto(record, hash),
     trouble,
+    lastCheck: signal(null),
     close,
   };
 }
@@ -150,6 +154,7 @@ export const bookNotOpen = (name: RecordName, failure: StoreFailure): Book => ({
   keepPhoto: async () => ({ ok: false, failure }),
   photo: async () => ({ ok: false, failure }),
   trouble: signal([]),
+  lastCheck: signal(null),
   close: () => undefined,
 });
 

@@ -21,7 +21,6 @@ import { NextLook } from '../screens/clocks/look';
 import { MessageScreen } from '../screens/clocks/message';
 import { BaseScreen as ContainerBase } from '../screens/containers/base';
 import { ContainerScreen } from '../screens/containers/container';
-import { ContainerHistory } from '../screens/containers/history';
 import { ContainerList } from '../screens/containers/list';
 import { MarkScreen } from '../screens/containers/mark';
 import { MoreOfContainer } from '../screens/containers/more';
@@ -35,6 +34,8 @@ import { DilutionWorking } from '../screens/dilution/working';
 import { CloseFinding, FindingScreen } from '../screens/findings/finding';
 import { IronScreen } from '../screens/iron/iron';
 import { IronWorking } from '../screens/iron/working';
+import { GoOnScreen } from '../screens/keeping/go-on';
+import { NotWholeScreen } from '../screens/keeping/not-whole';
 import { AddScreen } from '../screens/lists/add';
 import { DropScreen } from '../screens/lists/drop';
 import { ListItemScreen } from '../screens/lists/item';
@@ -54,7 +55,6 @@ import {
   DemoScreen,
 } from '../screens/record/demo';
 import { EntryScreen } from '../screens/record/entry';
-import { HistoryScreen } from '../screens/record/history';
 import { PeopleScreen } from '../screens/record/people';
 import { PersonScreen } from '../screens/record/person';
 import { RecordScreen } from '../screens/record/place';
@@ -158,6 +158,16 @@ const twoWays = {
   working: lazyScreen(() => import('../screens/two-ways/working').then((m) => m.TwoWaysWorking)),
 };
 
+/** Who wrote what when, of one thing; and checking the book. */
+const histories = {
+  batch: lazyScreen(() => import('../screens/batches/history').then((m) => m.BatchHistory)),
+  container: lazyScreen(() => import('../screens/containers/history').then((m) => m.ContainerHistory)),
+  treatment: lazyScreen(() => import('../screens/treatment/history').then((m) => m.TreatmentHistory)),
+  handOver: lazyScreen(() => import('../screens/hand-overs/history').then((m) => m.HandOverHistory)),
+  all: lazyScreen(() => import('../screens/record/history').then((m) => m.HistoryScreen)),
+  verify: lazyScreen(() => import('../screens/record/verify').then((m) => m.VerifyScreen)),
+};
+
 /** From the choice of what leaves to a finished set: what the laws make of it comes with the check. */
 const papers = {
   choose: lazyScreen(() => import('../screens/papers/choose').then((m) => m.ChooseSet)),
@@ -197,6 +207,9 @@ const handOvers = {
   difference: lazyScreen(() => import('../screens/hand-overs/what-left').then((m) => m.DifferenceWorking)),
 };
 
+/** The texts of all licences come with their page. */
+const licences = lazyScreen(() => import('../screens/record/licences').then((m) => m.LicencesScreen));
+
 /** The account of a year goes through the whole record. */
 const year = {
   one: lazyScreen(() => import('../screens/year/year').then((m) => m.YearScreen)),
@@ -210,6 +223,7 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['batches', BatchList],
   ['batches/new', NewBatch],
   ['batches/:batch', BatchScreen],
+  ['batches/:batch/history', histories.batch],
   ['batches/:batch/log', ChooseStream],
   ['batches/:batch/log/:stream', LogStream],
   ['batches/:batch/account', AccountForm],
@@ -236,7 +250,7 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['containers/:id/more', MoreOfContainer],
   ['containers/:id/mark/:mark', MarkScreen],
   ['containers/:id/move-all', MoveAll],
-  ['containers/:id/history', ContainerHistory],
+  ['containers/:id/history', histories.container],
   ['containers/:id/unknown', life.unknown],
   ['containers/:id/what-it-is', life.whatItIs],
   ['containers/:id/change', life.change],
@@ -273,6 +287,7 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['treatment/begin/:container', run.begin],
   ['treatment/begin/:container/already', run.already],
   ['treatment/:treatment', run.page],
+  ['treatment/:treatment/history', histories.treatment],
   ['treatment/:treatment/dose', run.dose],
   ['treatment/:treatment/reading', run.reading],
   ['treatment/:treatment/end', run.end],
@@ -304,6 +319,7 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['hand-overs/new', handOvers.make],
   ['hand-overs/new/:of', handOvers.make],
   ['hand-overs/:id', handOvers.one],
+  ['hand-overs/:id/history', histories.handOver],
   ['hand-overs/:id/proof', handOvers.proof],
   ['hand-overs/:id/back', handOvers.back],
   ['hand-overs/:id/receipt', handOvers.receipt],
@@ -339,7 +355,8 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['ventilation-checks/:check/working/:key/:steps', ventilation.keptWorking],
   ['photos/:hash', PhotoScreen],
   ['record/reading', ReadingScreen],
-  ['record/history', HistoryScreen],
+  ['record/history', histories.all],
+  ['record/verify', histories.verify],
   ['record/check', register.check],
   ['record/entry/:entry', EntryScreen],
   ['record/entry/:entry/correct', CorrectScreen],
@@ -349,6 +366,9 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['record/demo/removed', DemoRemovedScreen],
   ['record/demo/not-removed', DemoNotRemovedScreen],
   ['record/about', AboutScreen],
+  ['record/about/licences', licences],
+  ['record/not-whole', NotWholeScreen],
+  ['record/not-whole/go-on', GoOnScreen],
   ['batches/:batch/look', NextLook],
   ['batches/:batch/step', StepChoice],
   ['batches/:batch/already', BegunWithout],

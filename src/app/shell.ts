@@ -8,6 +8,10 @@ import { checkInWorker } from '../screens/register/check-in-worker';
 import type { FileKept, PhotoFound, PhotoKept, Shell } from '../screens/shell';
 import { deleteRecord } from '../storage/database';
 import { clearDraft, keepDraft, readDraft } from '../storage/drafts';
+import type { StoreFailure } from '../storage/failure';
+import { goOnWithout } from '../storage/go-on';
+import { readMarker } from '../storage/marker';
+import { checkBook } from './checking';
 import { moment, now, zone } from './clock';
 import { layDemo } from './demo-workshop';
 import { type Book, openBook } from './open-book';
@@ -106,6 +110,15 @@ async function photoOf(book: Book, hash: string): Promise<PhotoFound> {
   return { state: 'there', picture: new Blob([bytes], { type }) };
 }
 
+/** The page begins anew: every part of it knew the record as it was. */
+async function goOnWith({ name, trouble }: Book): Promise<StoreFailure | null> {
+  const gone = await goOnWithout(name, trouble.value, { newId: v7, now: moment() });
+  if (!gone.ok) return gone.failure;
+  go('', 'replace');
+  window.location.reload();
+  return null;
+}
+
 /** What the screens are given while `book` is open. */
 export function shellOf(book: Book): Shell {
   const { person, choosePerson } = holderOf(book);
@@ -142,6 +155,11 @@ export function shellOf(book: Book): Shell {
     keepFile: (file) => keepFileIn(book, file),
     makePaper: makeInWorker,
     checkFile: checkInWorker,
+    trouble: book.trouble,
+    marker: () => readMarker(book.name),
+    goOn: () => goOnWith(book),
+    checkRecord: (_name, tell) => checkBook(book, tell),
+    lastCheck: book.lastCheck,
     newId: v7,
     draft: {
       read: (form, schema) => readDraft(book.name, form, schema),

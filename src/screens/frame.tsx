@@ -7,6 +7,7 @@ import { DemoRibbon } from '../ui/demo-ribbon';
 import { Page, type PageProps } from '../ui/page';
 import type { Place } from '../ui/places';
 import { OverdueStrip } from './clocks/rows';
+import { NotWholeStrip } from './keeping/strip';
 import { WayBack } from './papers/way-back';
 import { useShell } from './shell';
 import { words } from './words';
@@ -62,6 +63,7 @@ export function Frame({ place, ways, focusKey, sos = true, children, ...page }: 
     >
       <NewVersion waiting={updateWaiting.value} take={takeUpdate} />
       <OverdueStrip leads={ways === undefined} />
+      {sos && <NotWholeStrip leads={ways === undefined} />}
       <WayBack />
       {children}
     </Page>

@@ -12,9 +12,13 @@ import type { State } from '../ledger/state';
 import type { DecimalSign } from '../quantities/format';
 import type { RecordName } from '../storage/database';
 import type { StoreFailure } from '../storage/failure';
+import type { MarkerRead } from '../storage/marker';
 import type { WholeRecord } from '../storage/pages-of-entries';
 import type { Corrupted } from '../storage/record';
+import type { Soundness } from '../storage/soundness';
+import type { Trouble } from '../storage/trouble';
 import type { FileFault } from './files/prepare-file';
+import type { CheckRecord } from './keeping/check-record';
 import type { MakePaper } from './papers/making';
 import type { PhotoFault } from './photos/prepare-picture';
 import type { CheckFile } from './register/check-file';
@@ -99,6 +103,14 @@ export interface Shell {
   readonly makePaper: MakePaper;
   /** Says whether a file is as it was made; keeps nothing of it. */
   readonly checkFile: CheckFile;
+  /** What is wrong with the record as a whole: while anything is, nothing is written, and `perform` says so. */
+  readonly trouble: ReadonlySignal<readonly Trouble[]>;
+  /** What the marker beside the record tells at this moment. */
+  readonly marker: () => MarkerRead;
+  /** Goes on without what is missing or damaged, and opens the record again; a failure when it could not. */
+  readonly goOn: () => Promise<StoreFailure | null>;
+  /** What the last such look since the start found; null when there was none yet. */
+  readonly lastCheck: ReadonlySignal<Soundness | null>;
   readonly newId: () => string;
   readonly draft: {
     readonly read: <S extends z.ZodMiniType>(form: string, schema: S) => z.infer<S> | null;

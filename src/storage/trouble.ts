@@ -8,7 +8,7 @@ import { headsMissing, headsOnDisk, wrongWithHead } from './device-heads';
 import { done, failed, failureOf, type StoreResult } from './failure';
 import { noteHeads, readMarker, tellsOfEntries, type Without } from './marker';
 import type { Corrupted, OpenRecord } from './record';
-import { type Unsound, unsoundEntry } from './soundness';
+import { type Soundness, type Unsound, unsoundEntry } from './soundness';
 
 /** An entry or a head; a damaged photo is told and never shown, but what was written down is whole without it. */
 type UnsoundInChain = Exclude<Unsound, { readonly what: 'photo' }>;
@@ -52,6 +52,16 @@ export function troubleFrom(
     ...(later > 0 ? [{ code: 'later-version', entries: later } as const] : []),
   ];
 }
+
+/** What stands after a look at everything: it knows of entries and heads, and only the marker of what is missing. */
+export const troubleAfterCheck = (
+  before: readonly Trouble[],
+  { wrong, wrongCount }: Soundness,
+  without: readonly Without[],
+): readonly Trouble[] => [
+  ...before.filter(({ code }) => code === 'gone' || code === 'shorter'),
+  ...troubleFrom(wrong, wrongCount, without),
+];
 
 /** What somebody decided to go on without, as the marker has it. */
 export function goneOnWithout(name: OpenRecord['name']): readonly Without[] {

@@ -9,8 +9,10 @@ import { applyAll } from '../../src/ledger/fold';
 import type { Intention } from '../../src/ledger/intention';
 import { seal } from '../../src/ledger/seal';
 import { emptyState, type State } from '../../src/ledger/state';
+import { verifyChain } from '../../src/ledger/verify';
 import type { DecimalSign } from '../../src/quantities/format';
 import { prepareFile } from '../../src/screens/files/prepare-file';
+import type { CheckRecord } from '../../src/screens/keeping/check-record';
 import { runJob } from '../../src/screens/papers/jobs';
 import { type Made, type MakePaper, madeOf } from '../../src/screens/papers/making';
 import type { PhotoFault } from '../../src/screens/photos/prepare-picture';
@@ -19,6 +21,7 @@ import type { FileKept, Performed, PhotoKept, Shell, Theme } from '../../src/scr
 import type { StoreFailure } from '../../src/storage/failure';
 import { photoHash } from '../../src/storage/photos';
 import { keptType, pictureType } from '../../src/storage/picture-type';
+import type { Unsound } from '../../src/storage/soundness';
 import { wholeInMemory } from './whole-in-memory';
 
 export type ShellInMemory = {
@@ -65,6 +68,38 @@ const checkHere: CheckFile = (file) => ({
     .then(async (bytes) => ({ ok: true, files: await checkBytes(file.name, new Uint8Array(bytes)) })),
   cancel: () => undefined,
 });
+
+/** By the chains alone: there is no disk. */
+const checkOf =
+  (log: () => readonly Entry[]): CheckRecord =>
+  (_name, tell) => {
+    const entries = log();
+    tell?.({ done: entries.length, of: entries.length });
+    const verdict = verifyChain(entries);
+    const wrong: Unsound[] = verdict.whole
+      ? []
+      : [
+          {
+            what: 'entry',
+            id: verdict.id,
+            hash: null,
+            device,
+            counter: verdict.at + 1,
+            why: verdict.why,
+            later: false,
+          },
+        ];
+    const heads = verdict.whole ? verdict.heads : [];
+    const value = {
+      entries: entries.length,
+      photos: 0,
+      heads,
+      wrong,
+      wrongCount: wrong.length,
+      photosElsewhere: 0,
+    };
+    return { checked: Promise.resolve({ ok: true, value }), cancel: () => undefined };
+  };
 
 export function shellInMemory(
   start = '2026-05-12T08:00:00.000Z',
@@ -177,6 +212,11 @@ export function shellInMemory(
     },
     makePaper: makeHere,
     checkFile: checkHere,
+    checkRecord: checkOf(() => state.value.log),
+    trouble: signal([]),
+    marker: () => ({ state: 'none' }),
+    goOn: async () => null,
+    lastCheck: signal(null),
     newId,
     draft: {
       read: (form, schema) => {

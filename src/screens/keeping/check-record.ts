@@ -11,7 +11,10 @@ export type CheckSays = { readonly progress: CheckProgress } | { readonly checke
 /** `not-loaded`: the code of the worker is not on the phone yet. */
 export type SoundnessChecked =
   | { readonly ok: true; readonly value: Soundness }
-  | { readonly ok: false; readonly failure: StoreFailure | { readonly code: 'not-loaded' | 'cancelled' } };
+  | {
+      readonly ok: false;
+      readonly failure: StoreFailure | { readonly code: 'not-loaded' } | { readonly code: 'cancelled' };
+    };
 
 /** A check that runs. */
 export type RunningCheck = { readonly checked: Promise<SoundnessChecked>; readonly cancel: () => void };

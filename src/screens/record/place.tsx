@@ -9,6 +9,7 @@ import { apartWords } from '../apart/words';
 import { TellRow } from '../clocks/tell-row';
 import { dueWords } from '../due/words';
 import { Frame } from '../frame';
+import { GoneOnWithoutRow } from '../keeping/gone-on-without';
 import { listsWords } from '../lists/words';
 import { registerPageWords } from '../register/words';
 import { useShell } from '../shell';
@@ -18,7 +19,7 @@ import { Keeping, Unreadable, Wholeness } from './wholeness';
 import { readingWords, recordWords as w } from './words';
 
 export function RecordScreen() {
-  const { state, person, sign, theme, record, now } = useShell();
+  const { state, person, sign, theme, record, now, trouble } = useShell();
   const { workshop, people, rules, bases } = state.value;
   const holder = person.value === null ? undefined : people.get(person.value)?.body.name;
   const present = [...people.values()].filter(({ leftAt }) => leftAt === null).length;
@@ -37,7 +38,9 @@ export function RecordScreen() {
       <Part rule width="edge">
         <Rows>
           <Unreadable />
-          <Wholeness />
+          {/* What is wrong stands over every page then. */}
+          {trouble.value.length === 0 && <Wholeness />}
+          <GoneOnWithoutRow />
           <Keeping />
         </Rows>
       </Part>

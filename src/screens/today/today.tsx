@@ -99,7 +99,7 @@ const concerned = (all: readonly Pressed[]): ReadonlySet<string> =>
   new Set(all.flatMap((one) => (rankOf(one) === 'know' ? [] : (aboutOf(one) ?? []))));
 
 export function Today() {
-  const { state, now, zone, sign, corrupted } = useShell();
+  const { state, now, zone, sign, corrupted, trouble } = useShell();
   const all = pressing(state.value, now.value, zone);
   const flags = all.flatMap((one) => (one.what === 'flag' ? [one.flag] : []));
   const here = [...state.value.containers.values()].filter(({ goneSince }) => goneSince === null);
@@ -151,7 +151,7 @@ export function Today() {
       {here.length > 0 && <Shelf trays={traysOf(state.value, all, nameOf)} label={w.shelf} />}
       <Part rule width="edge">
         <Rows label={w.due}>
-          {corrupted.value.length > 0 && (
+          {corrupted.value.length > 0 && trouble.value.length === 0 && (
             <Row
               mark={<Mark kind="wrong" />}
               title={w.damaged(corrupted.value.length)}

@@ -1,0 +1,62 @@
+/** What somebody decided to go on without: shown for as long as the record is kept. */
+import type { Without } from '../../storage/marker';
+import { Mark } from '../../ui/marks';
+import { Part } from '../../ui/page';
+import { Row, Rows } from '../../ui/row';
+import { momentText } from '../amounts';
+import { useShell } from '../shell';
+import { notWholeWords as w } from './words';
+
+function titleOf(one: Without): string {
+  switch (one.what) {
+    case 'record':
+      return w.without.record(one.entries);
+    case 'lost':
+      return w.without.lost(one.entries);
+    case 'entry':
+      return w.without.entry(one.counter);
+    case 'head':
+      return w.without.head;
+  }
+}
+
+export function useGoneOnWithout(): readonly Without[] {
+  const found = useShell().marker();
+  return found.state === 'there' ? found.marker.without : [];
+}
+
+export function GoneOnWithout() {
+  const { now } = useShell();
+  const without = useGoneOnWithout();
+  if (without.length === 0) return null;
+  return (
+    <Part rule width="edge" title={w.withoutTitle}>
+      <Rows>
+        {without.map((one, at) => (
+          <Row
+            key={`${one.at} ${at}`}
+            mark={<Mark kind="unknown" />}
+            title={titleOf(one)}
+            second={w.withoutWhen(momentText(one.at, now.value))}
+            href={one.what === 'entry' && one.id !== null ? `#/record/entry/${one.id}` : undefined}
+          />
+        ))}
+        <Row start="text" title={w.withoutSecond} />
+      </Rows>
+    </Part>
+  );
+}
+
+/** On the page of the record. */
+export function GoneOnWithoutRow() {
+  const { length } = useGoneOnWithout();
+  if (length === 0) return null;
+  return (
+    <Row
+      mark={<Mark kind="unknown" />}
+      title={w.withoutRow(length)}
+      second={w.withoutRowSecond}
+      href="#/record/not-whole"
+    />
+  );
+}

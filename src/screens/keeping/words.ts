@@ -1,0 +1,100 @@
+/** Words of a record that is not whole, and of keeping one. */
+import type { Wrong } from '../../ledger/verify';
+
+const entries = (count: number): string => (count === 1 ? '1 entry' : `${count} entries`);
+
+export const notWholeWords = {
+  /** On every page, while anything is wrong. */
+  strip: 'The record is not whole',
+  stripSecond: 'Nothing is written into it. Tap: what is wrong, and what to do.',
+  goneTitle: 'The record is gone',
+  title: 'The record is not whole',
+  laterTitle: 'A newer Leesbook wrote here',
+  wholeTitle: 'Nothing is wrong with the record',
+  wholeSecond: 'As far as it was looked at.',
+  kept: 'What is there is kept as it is. Nothing is written until you decide. What you typed into a form stays there.',
+  markerTitle: 'What is known of it',
+  markerHad: (count: number) => `It had ${entries(count)}`,
+  markerSecond: 'By the marker that is kept beside it, apart from it.',
+  markerUnreadable: 'How many entries it had is not known',
+  markerUnreadableSecond: 'The marker beside it cannot be read any more.',
+  lastWritten: (when: string) => `The last was written ${when}`,
+  backup: (when: string, count: number) => `Last backup ${when}, with ${entries(count)}`,
+  backupSince: (count: number) =>
+    `${entries(count)} after it ${count === 1 ? 'is' : 'are'} in no backup noted here.`,
+  backupAll: 'Nothing was written after it.',
+  noBackup: 'No backup was noted on this phone',
+  noBackupSecond: 'One may lie elsewhere: on a computer, in a mail, on another phone.',
+  wrongTitle: 'What is wrong',
+  gone: 'No entry is there any more',
+  goneSecond: 'The browser lost or cleared its database. This app did not.',
+  shorter: (count: number) => `${entries(count)} at the end ${count === 1 ? 'is' : 'are'} missing`,
+  shorterSecond: 'At the least. The record goes less far than the marker tells.',
+  another: 'The last entry is not the one that was written',
+  anotherSecond: 'Another stands in its place.',
+  head: 'Where this phone left off is not known',
+  headSecond: {
+    missing: 'The note of its last entry is missing.',
+    'not-its-last-entry': 'The note of its last entry and the entries do not fit.',
+  },
+  damaged: (at: number | null) => (at === null ? 'An entry is damaged' : `Entry ${at} is damaged`),
+  why: {
+    schema: 'It does not have the shape of an entry.',
+    'hash-differs': 'Its own hash does not fit what it says.',
+    'counter-gap': 'Entries before it are missing.',
+    'previous-does-not-match': 'It does not follow the entry before it.',
+  } satisfies Record<Wrong['code'], string>,
+  more: (count: number) => `And ${count} more`,
+  later: (count: number) => `${entries(count)} of a newer Leesbook`,
+  laterSecond:
+    'Nothing is lost. Go online and open Leesbook again, then take the new version: it can read them.',
+  restore: 'Restore a backup',
+  restoreSecond: 'Shows first what it would do',
+  takeOut: 'Take out what is here',
+  takeOutSecond: 'A file with all that is left',
+  goOn: 'Go on without it',
+  goOnSecond: 'Without the entries that are missing or damaged',
+  begin: 'Begin a new record',
+  beginSecond: 'When no backup can be found',
+  withoutTitle: 'Gone on without',
+  withoutSecond: 'Somebody decided so. It stays here for as long as the record.',
+  without: {
+    record: (count: number | null) =>
+      count === null ? 'A whole record of unknown length' : `A whole record of ${entries(count)}`,
+    lost: (count: number) => (count === 0 ? 'The last entry, as it was' : `${entries(count)} that were lost`),
+    entry: (at: number | null) => (at === null ? 'An entry that is damaged' : `Entry ${at}, damaged`),
+    head: 'The note of the last entry of this phone',
+  },
+  withoutWhen: (when: string) => `Decided ${when}`,
+  withoutRow: (count: number) =>
+    count === 1 ? 'Goes on without one thing' : `Goes on without ${count} things`,
+  withoutRowSecond: 'Lost or damaged, and known to be. Tap to see.',
+} as const;
+
+export const goOnWords = {
+  goOnTitle: 'Go on without it?',
+  beginTitle: 'Begin a new record?',
+  given: 'What you give up',
+  record: (count: number) =>
+    `${count === 1 ? 'The one entry' : `All ${count} entries`} of the record before, and every photo in it.`,
+  recordUnknown: 'All entries of the record before, and every photo in it.',
+  recordMeans:
+    'The new record knows of no container, no batch and no proof of what left. What stands on the shelf must be entered again, as found.',
+  lost: (count: number) =>
+    count === 0
+      ? 'The last entry, as it was written.'
+      : `${count === 1 ? 'The entry' : `At the least ${entries(count)}`} at the end. A container may hold more, or less, than the record then says.`,
+  entry: (count: number) =>
+    `${count === 1 ? 'One damaged entry' : `${count} damaged entries`}. What can still be read stays in the figures; what cannot is left out. A figure may be wrong by it.`,
+  head: 'The end of the chain of this phone. It goes on as a new device, so that what was lost may still come back from a backup.',
+  stays:
+    'Nothing is deleted. A backup that turns up later can still be restored into it. What was given up stays noted for as long as the record.',
+  first: 'First look for a backup: on a computer, in a mail, on another phone.',
+  no: 'No, back to what can be done',
+  read: 'I have read what I give up',
+  sureTitle: 'It is written down for ever',
+  sure: 'From now on the record counts from here.',
+  goOn: 'Go on without it',
+  begin: 'Begin a new record',
+  nothing: 'There is nothing to decide.',
+} as const;

@@ -109,6 +109,8 @@ export interface Shell {
   readonly marker: () => MarkerRead;
   /** Goes on without what is missing or damaged, and opens the record again; a failure when it could not. */
   readonly goOn: () => Promise<StoreFailure | null>;
+  /** Looks at everything on the disk, away from the page; what it finds wrong is in `trouble` from then on. */
+  readonly checkRecord: CheckRecord;
   /** What the last such look since the start found; null when there was none yet. */
   readonly lastCheck: ReadonlySignal<Soundness | null>;
   readonly newId: () => string;

@@ -1,4 +1,4 @@
-// npm run bench [-- curves] [papers] [--json FILE]: how long curves and papers take. Tells, asserts nothing.
+// npm run bench [-- curves] [papers] [size] [--entries 1000,10000] [--json FILE]: how long curves, papers and a record of ten years take. Tells, asserts nothing.
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, parse } from 'node:path';
@@ -8,9 +8,10 @@ import { build } from 'vite';
 import { chromiumPath } from '../../.ci/ready.mjs';
 import { tellCurves } from './curves-told.mjs';
 import { tellPapers } from './papers.mjs';
+import { tellSize } from './size.mjs';
 
 const { values: asked, positionals } = parseArgs({
-  options: { json: { type: 'string' } },
+  options: { json: { type: 'string' }, entries: { type: 'string', default: '1000,10000,100000' } },
   allowPositionals: true,
 });
 
@@ -45,6 +46,7 @@ async function bundled(source) {
 const parts = {
   curves: () => tellCurves(tell, bundled),
   papers: () => tellPapers(tell, bundled, join(folder, 'app')),
+  size: () => tellSize(tell, bundled, join(folder, 'app'), asked.entries.split(',').map(Number)),
 };
 
 try {

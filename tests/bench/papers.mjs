@@ -1,32 +1,12 @@
 // How long papers take: the app as it is built, in Chromium, with the record of an invented workshop.
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build, preview } from 'vite';
+import { pathToFileURL } from 'node:url';
 import { chromiumPath } from '../../.ci/ready.mjs';
 import { slowdown } from './in-chromium.mjs';
 import { setCancelled, setMade } from './papers-in-chromium.mjs';
+import { served } from './served.mjs';
 
 /** @typedef {(source: URL) => Promise<string>} Bundled gives the file of the bundle */
 /** @typedef {(name: string, value: number, unit: string, note?: string) => void} Tell */
-
-const root = fileURLToPath(new URL('../..', import.meta.url));
-
-/** @param {string} app folder to build the app into */
-async function served(app) {
-  await build({
-    configFile: `${root}vite.config.ts`,
-    root: `${root}src`,
-    logLevel: 'error',
-    build: { outDir: app, emptyOutDir: true },
-  });
-  const server = await preview({
-    configFile: false,
-    root,
-    logLevel: 'error',
-    build: { outDir: app },
-    preview: { host: 'localhost', port: 4180 },
-  });
-  return { address: server.resolvedUrls?.local[0] ?? '', stop: () => server.close() };
-}
 
 /** @param {Tell} tell @param {Bundled} bundled @param {string} app folder to build the app into */
 export async function tellPapers(tell, bundled, app) {

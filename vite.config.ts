@@ -4,6 +4,7 @@ import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 import { headers, pagePolicy } from './.ci/closed.mjs';
+import { licencesInBuild } from './.ci/licences.mjs';
 
 /** Only in the build: the development server needs inline styles. */
 const securityPolicy = (): Plugin => ({
@@ -65,7 +66,7 @@ export default defineConfig({
   // What the worker of the papers is made of is loaded part by part, too.
   worker: { format: 'es' },
   preview: { headers },
-  plugins: [preact(), securityPolicy(), installable],
+  plugins: [preact(), licencesInBuild(), securityPolicy(), installable],
   test: {
     root: import.meta.dirname,
     allowOnly: false,

@@ -52,6 +52,7 @@ const parts = {
   'types of the service worker': command('tsc', '-p', 'src/service-worker.tsconfig.json'),
   'types of the tests': command('tsc', '-p', 'tests'),
   leftovers: command('knip'),
+  dependencies: command('node', '.ci/dependencies.mjs'),
   directions: vitest('directions', '--project=unit', 'tests/unit/directions.test.ts'),
   // Papers and registers are also read by programs that are not ours.
   unit: () =>

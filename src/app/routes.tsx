@@ -210,6 +210,9 @@ const handOvers = {
 /** The texts of all licences come with their page. */
 const licences = lazyScreen(() => import('../screens/record/licences').then((m) => m.LicencesScreen));
 
+/** The texts of all licences come with their page. */
+const licences = lazyScreen(() => import('../screens/record/licences').then((m) => m.LicencesScreen));
+
 /** The account of a year goes through the whole record. */
 const year = {
   one: lazyScreen(() => import('../screens/year/year').then((m) => m.YearScreen)),
@@ -366,6 +369,7 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['record/demo/removed', DemoRemovedScreen],
   ['record/demo/not-removed', DemoNotRemovedScreen],
   ['record/about', AboutScreen],
+  ['record/about/licences', licences],
   ['record/about/licences', licences],
   ['record/not-whole', NotWholeScreen],
   ['record/not-whole/go-on', GoOnScreen],

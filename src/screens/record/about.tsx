@@ -1,6 +1,7 @@
 /** What this book is, what it is not, and where its published values come from. */
 import { sources } from '../../reference/tables';
 import { Part } from '../../ui/page';
+import { Row, Rows } from '../../ui/row';
 import { Frame } from '../frame';
 import { words } from '../words';
 import styles from './record.module.css';
@@ -34,6 +35,11 @@ export const AboutScreen = () => (
           ))}
         </ul>
       </details>
+    </Part>
+    <Part rule width="edge">
+      <Rows>
+        <Row title={w.licences} second={w.licencesSecond} href="#/record/about/licences" />
+      </Rows>
     </Part>
   </Frame>
 );

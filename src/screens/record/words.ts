@@ -246,4 +246,12 @@ export const aboutWords = {
   ],
   where: 'What you write stays on this phone. It is sent nowhere.',
   sources: 'Sources of the published values',
+  licences: 'Licences',
+  licencesSecond: 'What of others is in this app',
+} as const;
+
+export const licencesWords = {
+  title: 'Licences',
+  second: (count: number) => `${count} works of others are in this app`,
+  own: 'Leesbook itself stands under the MIT licence. Its workings, words and drawings are its own; what follows was made by others and is used as they allow.',
 } as const;

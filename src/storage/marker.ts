@@ -161,6 +161,8 @@ export function noteWithout(
       heads: farthest([], heads),
       entries: total(heads),
       writtenAt: latest(heads.map(({ writtenAt }) => writtenAt)),
+      // A backup of another record says nothing of this one.
+      lastBackup: without.some(({ what }) => what === 'record') ? null : before.lastBackup,
       without: [...before.without, ...without],
     });
     return { ok: true } as const;

@@ -30,20 +30,24 @@ export function GoneOnWithout() {
   const without = useGoneOnWithout();
   if (without.length === 0) return null;
   return (
-    <Part rule width="edge" title={w.withoutTitle}>
-      <Rows>
-        {without.map((one, at) => (
-          <Row
-            key={`${one.at} ${at}`}
-            mark={<Mark kind="unknown" />}
-            title={titleOf(one)}
-            second={w.withoutWhen(momentText(one.at, now.value))}
-            href={one.what === 'entry' && one.id !== null ? `#/record/entry/${one.id}` : undefined}
-          />
-        ))}
-        <Row start="text" title={w.withoutSecond} />
-      </Rows>
-    </Part>
+    <>
+      <Part rule title={w.withoutTitle}>
+        <p>{w.withoutSecond}</p>
+      </Part>
+      <Part width="edge">
+        <Rows label={w.withoutTitle}>
+          {without.map((one, at) => (
+            <Row
+              key={`${one.at} ${at}`}
+              mark={<Mark kind="unknown" />}
+              title={titleOf(one)}
+              second={w.withoutWhen(momentText(one.at, now.value))}
+              href={one.what === 'entry' && one.id !== null ? `#/record/entry/${one.id}` : undefined}
+            />
+          ))}
+        </Rows>
+      </Part>
+    </>
   );
 }
 

@@ -75,8 +75,11 @@ function MarkerRows() {
   const since = lastBackup === null ? 0 : entries - lastBackup.entries;
   return (
     <>
-      <Row start="text" title={w.markerHad(entries)} second={w.markerSecond} />
-      {writtenAt !== null && <Row start="text" title={w.lastWritten(momentText(writtenAt, now.value))} />}
+      <Row
+        start="text"
+        title={w.markerHad(entries, writtenAt && momentText(writtenAt, now.value))}
+        second={w.markerSecond}
+      />
       {lastBackup === null ? (
         <Row start="text" title={w.noBackup} second={w.noBackupSecond} />
       ) : (

@@ -6,16 +6,18 @@ import { notWholeWords as w } from './words';
 
 /** @param leads where the page has its own ways out only, it is told and leads nowhere */
 export function NotWholeStrip({ leads }: { readonly leads: boolean }) {
-  const { trouble, path } = useShell();
+  const { trouble, path, state } = useShell();
   const [place, page] = path.value;
-  const isTold = place === 'record' && (page === 'not-whole' || page === 'restore');
+  // Without a workshop every other place is the page that tells it.
+  const isTold = place === 'record' ? page === 'not-whole' || page === 'restore' : !state.value.workshop;
   if (trouble.value.length === 0 || isTold || place === 'sos') return null;
+  const words = trouble.value.some(({ code }) => code === 'gone') ? w.stripGone : w.strip;
   return (
-    <aside aria-label={w.strip}>
+    <aside aria-label={words}>
       <Rows>
         <Row
           mark={<Mark kind="wrong" />}
-          title={w.strip}
+          title={words}
           second={w.stripSecond}
           marked
           href={leads ? '#/record/not-whole' : undefined}

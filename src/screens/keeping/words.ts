@@ -6,6 +6,7 @@ const entries = (count: number): string => (count === 1 ? '1 entry' : `${count} 
 export const notWholeWords = {
   /** On every page, while anything is wrong. */
   strip: 'The record is not whole',
+  stripGone: 'The record is gone',
   stripSecond: 'Nothing is written into it. Tap: what is wrong, and what to do.',
   goneTitle: 'The record is gone',
   title: 'The record is not whole',
@@ -14,11 +15,11 @@ export const notWholeWords = {
   wholeSecond: 'As far as it was looked at.',
   kept: 'What is there is kept as it is. Nothing is written until you decide. What you typed into a form stays there.',
   markerTitle: 'What is known of it',
-  markerHad: (count: number) => `It had ${entries(count)}`,
-  markerSecond: 'By the marker that is kept beside it, apart from it.',
+  markerHad: (count: number, when: string | null) =>
+    `It had ${entries(count)}${when === null ? '' : `, the last written ${when}`}`,
+  markerSecond: 'By the marker that is kept apart from it.',
   markerUnreadable: 'How many entries it had is not known',
   markerUnreadableSecond: 'The marker beside it cannot be read any more.',
-  lastWritten: (when: string) => `The last was written ${when}`,
   backup: (when: string, count: number) => `Last backup ${when}, with ${entries(count)}`,
   backupSince: (count: number) =>
     `${entries(count)} after it ${count === 1 ? 'is' : 'are'} in no backup noted here.`,

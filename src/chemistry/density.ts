@@ -113,7 +113,7 @@ const ironTwoSalt = (load: Load): Salt => ({
 
 function saltOf({ name, element, charge, n, volume }: Salt, load: Load): Solute | undefined {
   // Of palladium and tin nobody here knows the volume: `uncounted` says that they are left out.
-  if (!n || n.value.lte(0) || volume === undefined) return undefined;
+  if (!n || n.value.lte(0) || volume === undefined || load.volume.value.lte(0)) return undefined;
   const c = workedOut({
     sentence: `${capital(name)}, mol a litre`,
     unit: 'mol/L',

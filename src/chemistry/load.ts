@@ -81,26 +81,31 @@ function mapped(
   };
 }
 
+/** A liquid can be logged as none: nothing can be said of a litre of it. */
+const isEmpty = (load: Load): boolean => load.volume.value.lte(0);
+
+/** A part of its volume, times what all of it holds; of a liquid that was logged as none, any part is all of it. */
+const share = (all: Figure, volume: Figure<'L'>, load: Load) =>
+  isEmpty(load) ? times(all) : times(all, over(volume, load.volume));
+
 /** What of a load a part of its volume holds. */
 export function partOfVolume(load: Load, volume: Figure<'L'>): Load {
-  const share = over(volume, load.volume);
   return mapped(
     load,
     volume,
-    (a, m) => grams(`${capital(metals[m].name)} in the part taken over`, times(a, share)),
-    (a) => moles('Free nitric acid in the part taken over', times(a, share)),
+    (a, m) => grams(`${capital(metals[m].name)} in the part taken over`, share(a, volume, load)),
+    (a) => moles('Free nitric acid in the part taken over', share(a, volume, load)),
   );
 }
 
 /** What stays when a part is taken out of an evenly mixed container. */
 function without(load: Load, taken: Figure<'L'>): Load {
   const volume = workedOut({ sentence: 'Volume that stays', unit: 'L', formula: minus(load.volume, taken) });
-  const share = over(volume, load.volume);
   return mapped(
     load,
     volume,
-    (a, m) => grams(`${capital(metals[m].name)} that stays`, times(a, share)),
-    (a) => moles('Free nitric acid that stays', times(a, share)),
+    (a, m) => grams(`${capital(metals[m].name)} that stays`, share(a, volume, load)),
+    (a) => moles('Free nitric acid that stays', share(a, volume, load)),
   );
 }
 
@@ -143,8 +148,6 @@ export function together(a: Load, b: Load): Load {
   };
 }
 
-const isEmpty = (load: Load): boolean => load.volume.value.lte(0);
-
 /** The load after all movements; undefined when nothing came in, or when as much went out as was there. */
 export function loadAfter(movements: readonly Movement[]): Load | undefined {
   let load: Load | undefined;
@@ -168,24 +171,24 @@ export function loadAfter(movements: readonly Movement[]): Load | undefined {
 /** Grams a litre of a metal in a load, where it is known. */
 export function perLitre(load: Load, metal: Metal): Figure<'g/L'> | undefined {
   const all = load.metals.get(metal)?.figure;
-  return (
-    all &&
-    workedOut({
-      sentence: `${capital(metals[metal].name)} a litre`,
-      unit: 'g/L',
-      formula: over(all, load.volume),
-    })
-  );
+  if (!all || isEmpty(load)) return undefined;
+  return workedOut({
+    sentence: `${capital(metals[metal].name)} a litre`,
+    unit: 'g/L',
+    formula: over(all, load.volume),
+  });
 }
 
 /** Moles a litre of free acid in a load, where it is known. */
-export const acidPerLitre = (load: Load): Figure<'mol/L'> | undefined =>
-  load.freeAcid.figure &&
-  workedOut({
+export function acidPerLitre(load: Load): Figure<'mol/L'> | undefined {
+  const all = load.freeAcid.figure;
+  if (!all || isEmpty(load)) return undefined;
+  return workedOut({
     sentence: 'Free nitric acid a litre',
     unit: 'mol/L',
-    formula: over(load.freeAcid.figure, load.volume),
+    formula: over(all, load.volume),
   });
+}
 
 /** Moles of a metal in a load, where it is known. */
 export const molesOf = (load: Load, metal: Metal): Figure<'mol'> | undefined => {
@@ -242,5 +245,6 @@ export const openMetals = (load: Load): readonly string[] => [
 /** Moles a litre of nitrate in a load, where it is known. */
 export function nitratePerLitre(load: Load): Figure<'mol/L'> | undefined {
   const all = nitrateIn(load).figure;
-  return all && workedOut({ sentence: 'Nitrate a litre', unit: 'mol/L', formula: over(all, load.volume) });
+  if (!all || isEmpty(load)) return undefined;
+  return workedOut({ sentence: 'Nitrate a litre', unit: 'mol/L', formula: over(all, load.volume) });
 }

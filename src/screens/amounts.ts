@@ -1,5 +1,6 @@
 /** Amounts and names as screens print them. */
 import { format, isSameDay } from 'date-fns';
+import Decimal from 'decimal.js';
 import type { BaseDescribed } from '../ledger/entries/bases';
 import type { Amount } from '../ledger/entries/containers';
 import type { Held, State } from '../ledger/state';
@@ -12,6 +13,9 @@ import { streamName, words } from './words';
 
 /** Narrow and never broken: a unit stays with its figure. */
 const thin = '\u202f';
+
+/** So many: "12 345" with narrow gaps. */
+export const countText = (count: number): string => formatNumber(new Decimal(count), 0);
 
 /** "2.50 L", as written. */
 export const amountText = (amount: Amount, sign: DecimalSign): string =>

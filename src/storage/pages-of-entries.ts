@@ -26,7 +26,7 @@ export type HowFar = { readonly done: number; readonly of: number };
 /** What looking through the record needs: says of each entry, the oldest first, whether it is wanted. */
 export type Looking = {
   readonly takes: (entry: Entry) => boolean;
-  /** Ids that are wanted as well, though nothing said so when they were passed. */
+  /** Where entries are wanted for others that are: ids of those that nothing spoke for when they were passed. */
   readonly missed?: () => readonly string[];
   readonly tell: (howFar: HowFar) => void;
   readonly signal: AbortSignal;
@@ -146,7 +146,7 @@ export async function lookThrough(
           if (wanted(entry, takes)) found.set(entry.id, entry);
         }
         passed += raw.length;
-        if (devices.size > 1) rounds = 2;
+        if (devices.size > 1 && missed) rounds = 2;
         tell({ done: Math.min(passed, of * rounds), of: of * rounds });
       }
     }

@@ -131,6 +131,11 @@ export function BatchScreen({ at }: { readonly at: Readonly<Record<string, strin
       <ChargedAndGotBack {...props} />
       <ClosureRows {...props} />
       <Lists {...props} />
+      <Part rule width="edge">
+        <Rows>
+          <Row title={w.history} second={w.historySecond} href={`#/batches/${batchId}/history`} />
+        </Rows>
+      </Part>
     </Frame>
   );
 }

@@ -38,6 +38,9 @@ export const batchWords = {
   stopped: 'ended in a stop',
   validUntil: (at: string) => `cleared until ${at}`,
   gone: 'This batch is not in the record.',
+  history: 'History of this batch',
+  historySecond: 'Every entry about it, newest first',
+  historyTitle: (code: string) => `${code}: history`,
 } as const;
 
 export const capacitorWords: Readonly<Record<Feed['capacitors'], string>> = {

@@ -2,13 +2,14 @@
 import { isVolume } from '../../ledger/amounts';
 import { linesAbout } from '../../ledger/entries-about';
 import { type LevelAgainst, levelAgainst } from '../../ledger/level-against';
+import { toldIn } from '../../ledger/told-lines';
 import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Rows } from '../../ui/row';
 import { amountText, heldText } from '../amounts';
 import { Frame } from '../frame';
-import { Line } from '../record/history';
+import { Line } from '../record/line';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { doingWords, lifeWords as w } from './life-words';
@@ -109,9 +110,11 @@ export function WhichEntry({ at }: Props) {
     >
       <Part width="edge">
         <Rows>
-          {lines.toReversed().map((line) => (
-            <Line key={line.entry.id} line={line} />
-          ))}
+          {toldIn(state.value, lines)
+            .toReversed()
+            .map((line) => (
+              <Line key={line.entry.id} line={line} />
+            ))}
         </Rows>
       </Part>
     </Frame>

@@ -135,6 +135,9 @@ function Doors({ handOver }: Props) {
             {w.loadBack}
           </Button>
         )}
+        <Button href={`${page}/history`} second={w.historySecond}>
+          {w.history}
+        </Button>
         <Button href={`#/record/entry/${handOver.entryId}`} second={w.correctSecond}>
           {w.correct}
         </Button>

@@ -2,6 +2,9 @@
 import type { Difference } from '../../ledger/hand-over-differences';
 
 export const handOverWords = {
+  history: 'History of this load',
+  historySecond: 'Every entry about it, newest first',
+  historyTitle: 'History of this load',
   // List
   title: 'Hand-overs',
   second: 'What left with whom, and the proof of it',

@@ -1,21 +1,27 @@
-/** What became of an entry: each correction with what it changed, each withdrawal with its reason. */
+/** What became of an entry: each correction with what it said before and after, each withdrawal, by whom and when. */
 import type { Entry } from '../../ledger/entries/entry';
 import type { HistoryLine } from '../../ledger/state';
+import type { ToldLine } from '../../ledger/told-lines';
 import { useShell } from '../shell';
-import { entryWords as w } from './entry-words';
+import { momentText, entryWords as w, whenAndWho } from './entry-words';
 import { changesBetween } from './leaves';
 import { leafText, partText } from './part-words';
 import styles from './record.module.css';
 
-/** A correction against the body that counted before it. */
-function Correction({ was, is }: { readonly was: Entry['body']; readonly is: Entry['body'] }) {
+type Said = Pick<ToldLine, 'at'> & { readonly body: Entry['body'] };
+
+/** A correction against what counted before it. */
+function Correction({ was, is }: { readonly was: Said; readonly is: Said }) {
   const { state, sign } = useShell();
   return (
     <>
-      {changesBetween(was, is).map((change) => (
+      {was.at !== is.at && (
+        <span class={styles.change}>{w.wasNow(w.happened, momentText(was.at), momentText(is.at))}</span>
+      )}
+      {changesBetween(was.body, is.body).map((change) => (
         <span class={styles.change} key={change.path.join('.')}>
           {w.wasNow(
-            partText(change.is ? is : was, change.path),
+            partText(change.is ? is.body : was.body, change.path),
             leafText(state.value, change.was, sign.value),
             leafText(state.value, change.is, sign.value),
           )}
@@ -25,26 +31,33 @@ function Correction({ was, is }: { readonly was: Entry['body']; readonly is: Ent
   );
 }
 
-export function Changes({ line }: { readonly line: HistoryLine }) {
-  const { log } = useShell().state.value;
-  const changes = line.changedBy.flatMap((id) => log.find((entry) => entry.id === id) ?? []);
-  let before: Entry['body'] = line.entry.body;
+/** "Corrected 14 May 2026, 09:20, Maren: misread"; struck through where it was undone itself. */
+function Head({ change, word, reason }: { change: HistoryLine; word: string; reason: string }) {
+  const { state } = useShell();
+  const text = w.changed(word, whenAndWho(state.value, change), reason);
+  return change.standing === 'withdrawn' ? <s class={styles.gone}>{text}</s> : text;
+}
+
+export function Changes({ line }: { readonly line: ToldLine }) {
+  let before: Said = { body: line.entry.body, at: line.entry.happenedAt };
   return (
     <>
-      {changes.map(({ id, body }) => {
+      {line.changes.map((change) => {
+        const { id, body } = change.entry;
         if (body.kind === 'entry-withdrawn')
           return (
             <span class={styles.change} key={id}>
-              {`${w.withdrawn}: ${body.reason}`}
+              <Head change={change} word={w.withdrawn} reason={body.reason} />
             </span>
           );
         if (body.kind !== 'entry-corrected') return null;
         const was = before;
-        before = body.body;
+        const is = { body: body.body, at: body.happenedAt ?? was.at };
+        if (change.standing !== 'withdrawn') before = is;
         return (
           <span class={styles.change} key={id}>
-            {`${w.corrected}: ${body.reason}`}
-            <Correction was={was} is={body.body} />
+            <Head change={change} word={w.corrected} reason={body.reason} />
+            <Correction was={was} is={is} />
           </span>
         );
       })}

@@ -19,7 +19,29 @@ export const entryWords = {
   historyTitle: 'History',
   historySecond: 'Newest first. Nothing is ever taken out.',
   none: 'Nothing is written down yet.',
-  older: (count: number) => `Show ${count} older`,
+  older: 'Show older ones',
+  reading: 'Reading the record',
+  unreadable: (count: number) => (count === 1 ? '1 could not be read' : `${count} could not be read`),
+  fromDay: 'From which day back',
+  fromDayHint: 'Left empty: from the newest.',
+  thingSecond: 'Newest first, with all that was corrected or withdrawn',
+  noneHeld: 'Nothing of it is at hand here.',
+  lookThrough: 'Look through the whole book',
+  lookThroughSecond: (older: number) =>
+    older === 1 ? '1 older entry is not at hand here' : `${older} older entries are not at hand here`,
+  looking: 'Looking through the whole book …',
+  stopLooking: 'Stop looking',
+  allOfIt: 'The whole book was looked through: this is all of it.',
+  writtenWhen: {
+    later: (at: string) => `Written down later: ${at}`,
+    before: (at: string) => `Written down ${at}, before it is said to have happened`,
+  },
+  onDevice: (device: string) => `On ${device}`,
+  thisDevice: 'this phone',
+  anotherDevice: (end: string) => `another device, …${end}`,
+  photos: (count: number) => (count === 0 ? '' : count === 1 ? '1 photo' : `${count} photos`),
+  files: (names: readonly string[]) => (names.length === 0 ? '' : `Filed: ${names.join(', ')}`),
+  changed: (word: string, whenAndWho: string, reason: string) => `${word} ${whenAndWho}: ${reason}`,
   nobody: 'nobody said who',
   corrected: 'Corrected',
   withdrawn: 'Withdrawn',
@@ -36,12 +58,18 @@ export const entryWords = {
   silverCheck: 'Open its working',
   handOver: 'Open the hand-over',
   ventilationCheck: 'Work it out again as it was',
-  chain: 'Hashes',
-  entry: 'Entry',
-  device: 'Device and number',
-  hash: 'Its hash, SHA-256',
-  previous: 'Hash of the entry before',
-  first: 'none: the first on this device',
+  on: 'On',
+  chain: 'How to check that it is as it was written',
+  chainSays:
+    'Its hash is worked out of every letter of this entry, and of the hash of the entry before it. If anything in either is changed, it fits no more.',
+  chainDoor: 'Check the book',
+  chainDoorSecond: 'Every entry, or against a paper; and what that proves',
+  hash: 'Its hash',
+  hashWhole: 'In full, SHA-256',
+  previous: 'Of the entry before it on its device',
+  first: 'none: it is the first on its device',
+  entry: 'Name of the entry',
+  device: 'Name of the device, and number on it',
   correct: 'Correct it',
   correctSecond: 'It happened, but was written wrongly',
   withdraw: 'Withdraw it',
@@ -68,6 +96,13 @@ export const entryWords = {
 
 /** A place in time where the person is: "12 May 2026, 10:40". */
 export const momentText = (iso: string): string => format(new Date(iso), 'd MMM yyyy, HH:mm');
+
+/** A device by the end of its name: "another device, …3F2A". */
+export const deviceText = (device: string): string =>
+  entryWords.anotherDevice(device.slice(-4).toUpperCase());
+
+/** The beginning of a hash as papers print it, in fours: "1a2b 3c4d 5e6f 7a8b". */
+export const hashText = (hash: string): string => (hash.slice(0, 16).match(/.{4}/g) ?? []).join('\u00a0');
 
 /** A load by who took it and when. */
 export function handOverText(state: State, id: string): string | undefined {

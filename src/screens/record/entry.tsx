@@ -10,10 +10,11 @@ import { PhotoStrip } from '../photos/photo-strip';
 import { useShell } from '../shell';
 import { SignatureShown } from '../signing';
 import { Changes } from './changes';
-import { entryTitle, momentText, entryWords as w } from './entry-words';
+import { deviceText, entryTitle, hashText, momentText, entryWords as w } from './entry-words';
 import { keyOf, leavesOf } from './leaves';
 import { inOrder, leafText, partText, worthSaying } from './part-words';
 import styles from './record.module.css';
+import { useLine } from './use-line';
 
 function Says({ body }: { readonly body: Body }) {
   const { state, sign } = useShell();
@@ -48,18 +49,21 @@ function Answers({ body, entryId }: { readonly body: Body; readonly entryId: str
   );
 }
 
+/** Folded away: most people never need it. */
 function Hashes({ entry }: Pick<HistoryLine, 'entry'>) {
   const facts = [
+    [w.hash, hashText(entry.hash)],
+    [w.previous, entry.previous === null ? w.first : hashText(entry.previous)],
+    [w.hashWhole, entry.hash],
     [w.entry, entry.id],
     [w.device, `${entry.device}, ${entry.counter}`],
-    [w.hash, entry.hash],
-    [w.previous, entry.previous ?? w.first],
   ] as const;
   return (
     <details class={styles.fold}>
       <summary>
         <span>{w.chain}</span>
       </summary>
+      <p>{w.chainSays}</p>
       <dl class={styles.facts}>
         {facts.map(([term, fact]) => (
           <div key={term} class={styles.whole}>
@@ -68,6 +72,9 @@ function Hashes({ entry }: Pick<HistoryLine, 'entry'>) {
           </div>
         ))}
       </dl>
+      <Button href="#/record/verify" second={w.chainDoorSecond}>
+        {w.chainDoor}
+      </Button>
     </details>
   );
 }
@@ -120,9 +127,11 @@ function PutRight({ line }: { readonly line: HistoryLine }) {
 }
 
 export function EntryScreen({ at }: { readonly at: Readonly<Record<string, string>> }) {
-  const { state, sign } = useShell();
-  const line = state.value.history.find(({ entry }) => entry.id === at.entry);
-  if (!line) return <Frame place="record" title={w.gone} />;
+  const { state, sign, whole } = useShell();
+  const found = useLine(at.entry ?? '');
+  if (found.is !== 'there')
+    return <Frame place="record" title={found.is === 'reading' ? w.reading : w.gone} />;
+  const { line } = found;
   const { entry, body } = line;
   const title = entryTitle(state.value, entry.body, sign.value);
   const gone = line.standing === 'withdrawn';
@@ -147,9 +156,13 @@ export function EntryScreen({ at }: { readonly at: Readonly<Record<string, strin
             <dt>{w.who}</dt>
             <dd>{who ?? w.nobody}</dd>
           </div>
+          <div>
+            <dt>{w.on}</dt>
+            <dd>{entry.device === whole.device ? w.thisDevice : deviceText(entry.device)}</dd>
+          </div>
         </dl>
       </Part>
-      {line.changedBy.length > 0 && (
+      {line.changes.length > 0 && (
         <Part rule title={w.became}>
           <p>
             <Changes line={line} />

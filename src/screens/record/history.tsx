@@ -1,58 +1,72 @@
-/** Every entry, newest first; what was corrected or withdrawn stays, with what changed. */
+/** Every entry, newest first, read as it is asked for; what was corrected or withdrawn stays, with what changed. */
 import { useState } from 'preact/hooks';
-import type { HistoryLine } from '../../ledger/state';
 import { Button } from '../../ui/button';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
+import { TextField } from '../../ui/text-field';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
-import { Changes } from './changes';
-import { entryTitle, entryWords as w, whenAndWho } from './entry-words';
-import styles from './record.module.css';
+import { failureWords } from '../words';
+import { HistoryDoors } from './doors';
+import { entryWords as w } from './entry-words';
+import { Line } from './line';
+import { type Pages, usePages } from './use-pages';
 
-/** As many rows as are read at once; a long record would take seconds to draw. */
-const atOnce = 40;
-
-export function Line({ line }: { readonly line: HistoryLine }) {
-  const { state, sign } = useShell();
-  const title = entryTitle(state.value, line.entry.body, sign.value);
+function Shown({ pages }: { readonly pages: Pages }) {
+  if (pages.state === 'failed')
+    return (
+      <Part>
+        <p role="alert">{failureWords(pages.failure)}</p>
+      </Part>
+    );
+  if (pages.state === 'reading')
+    return (
+      <Part>
+        <p>{w.reading}</p>
+      </Part>
+    );
+  const { lines, unreadable, more } = pages;
   return (
-    <Row
-      title={line.standing === 'withdrawn' ? <s class={styles.gone}>{title}</s> : title}
-      second={
-        <>
-          {whenAndWho(state.value, line)}
-          <Changes line={line} />
-        </>
-      }
-      href={`#/record/entry/${line.entry.id}`}
-    />
+    <>
+      <Part rule width="edge">
+        <Rows label={w.historyTitle}>
+          {lines.length === 0 && <Row title={w.none} />}
+          {lines.map((line) => (
+            <Line key={line.entry.id} line={line} />
+          ))}
+          {unreadable > 0 && <Row title={w.unreadable(unreadable)} href="#/record" />}
+        </Rows>
+      </Part>
+      {more && (
+        <Part>
+          <Button onTap={more}>{w.older}</Button>
+        </Part>
+      )}
+    </>
   );
 }
 
 export function HistoryScreen() {
-  const { history } = useShell().state.value;
-  const [shown, setShown] = useState(atOnce);
-  const newest = history.toReversed();
-  const older = newest.length - shown;
+  const { here } = useShell();
+  const [kept] = useState(here);
+  const [day, setDay] = useState(String(kept.read('day') ?? ''));
+  const pages = usePages(day);
   return (
     <Frame place="record" title={w.historyTitle} second={w.historySecond}>
-      <Part rule width="edge">
-        {newest.length === 0 ? (
-          <Row title={w.none} />
-        ) : (
-          <Rows label={w.historyTitle}>
-            {newest.slice(0, shown).map((line) => (
-              <Line key={line.entry.id} line={line} />
-            ))}
-          </Rows>
-        )}
+      <HistoryDoors />
+      <Part>
+        <TextField
+          label={w.fromDay}
+          kind="date"
+          value={day}
+          hint={w.fromDayHint}
+          onInput={(typed) => {
+            kept.keep('day', typed);
+            setDay(typed);
+          }}
+        />
       </Part>
-      {older > 0 && (
-        <Part>
-          <Button onTap={() => setShown(shown + atOnce)}>{w.older(Math.min(older, atOnce))}</Button>
-        </Part>
-      )}
+      <Shown pages={pages} />
     </Frame>
   );
 }

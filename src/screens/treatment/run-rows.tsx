@@ -128,6 +128,11 @@ export function RunHistory({ treatment }: Props) {
           second={momentText(treatment.at, now.value)}
           href={`#/record/entry/${treatment.entryId}`}
         />
+        <Row
+          title={w.entries}
+          second={w.entriesSecond}
+          href={`#/treatment/${treatment.body.treatmentId}/history`}
+        />
       </Rows>
     </Part>
   );

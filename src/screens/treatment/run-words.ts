@@ -16,6 +16,8 @@ const colours = [
 ] as const;
 
 export const runWords = {
+  entries: 'History of this treatment',
+  entriesSecond: 'Every entry about it, with what was corrected',
   colours,
   gone: 'This treatment is not in the record.',
   noContainer: 'This container is not in the record.',

@@ -407,7 +407,13 @@ test('its history has every entry about it, and none about another', async () =>
   await p.does({ do: 'mark-container', containerId: other, mark: 'held' });
   await p.does({ do: 'mark-container', containerId: p.id, mark: 'closed' });
   p.show(`containers/${p.id}/history`);
-  expect(screen.getAllByRole('listitem').map(({ textContent }) => plain(textContent).slice(0, 12))).toEqual([
+  await titled(/history$/);
+  const history = screen.getByRole('list', { name: /history$/ });
+  expect(
+    within(history)
+      .getAllByRole('listitem')
+      .map(({ textContent }) => plain(textContent).slice(0, 12)),
+  ).toEqual([
     expect.stringMatching(/^C-01/),
     expect.stringMatching(/^4 L into/),
     expect.stringMatching(/^C-01 opened/),

@@ -187,8 +187,8 @@ describe('an entry', () => {
     await waitFor(() => expect(volume()).toBe('3.45'));
     form.unmount();
     open(shell, 'record/history');
-    const line = screen.getByRole('link', { name: /^Leach liquor, B.01, 3\.60/ });
-    expect(line.textContent).toContain('Corrected: misread');
+    const line = await screen.findByRole('link', { name: /^Leach liquor, B.01, 3\.60/ });
+    expect(line.textContent).toMatch(/Corrected 12 May 2026, \d\d:\d\d, Maren: misread/);
     expect(line.textContent).toContain('Volume: 3.60\u2009L, now 3.45\u2009L');
   });
 
@@ -232,7 +232,9 @@ describe('an entry', () => {
     await waitFor(() => expect(state.value.streams.size).toBe(0));
     first.unmount();
     const history = open(shell, 'record/history');
-    const line = screen.getByRole('link', { name: /^Leach liquor.*Withdrawn: another batch/ });
+    const line = await screen.findByRole('link', {
+      name: /^Leach liquor.*Withdrawn 12 May 2026, .*, Maren: another batch/,
+    });
     expect(line.querySelector('s')?.textContent).toMatch(/^Leach liquor/);
     history.unmount();
     const withdrawal = state.value.log.at(-1)?.id;
@@ -250,8 +252,12 @@ describe('an entry', () => {
     expect(fact('Batch')).toMatch(/^B.01$/);
     expect(document.body.textContent).not.toContain('metal');
     expect(fact('By')).toBe('Maren');
-    expect(fact('Its hash, SHA-256')).toBe(logged.hash);
-    expect(fact('Hash of the entry before')).toBe(logged.previous);
+    expect(fact('On')).toBe('this phone');
+    expect(fact('Its hash')?.replaceAll('\u00a0', '')).toBe(logged.hash.slice(0, 16));
+    expect(fact('Of the entry before it on its device')?.replaceAll('\u00a0', '')).toBe(
+      logged.previous?.slice(0, 16),
+    );
+    expect(fact('In full, SHA-256')).toBe(logged.hash);
   });
 });
 

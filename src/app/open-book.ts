@@ -7,8 +7,10 @@ import { applyAll, fold } from '../ledger/fold';
 import type { Intention } from '../ledger/intention';
 import type { Refusal } from '../ledger/refusal';
 import { emptyState, type State } from '../ledger/state';
+import type { SinceBackup } from '../ledger/would-be-lost';
 import type { Performed } from '../screens/shell';
 import { append, watch } from '../storage/append';
+import { sinceBackup } from '../storage/backup/since-backup';
 import type { RecordName } from '../storage/database';
 import { done, failed, type StoreFailure, type StoreResult } from '../storage/failure';
 import { noteHeads } from '../storage/marker';
@@ -34,6 +36,8 @@ export type Book = {
   readonly trouble: Signal<readonly Trouble[]>;
   /** What the last look at everything found. */
   readonly lastCheck: Signal<Soundness | null>;
+  /** What lies on this phone and in no backup. */
+  readonly sinceBackup: () => Promise<SinceBackup | null>;
   readonly close: () => void;
 };
 
@@ -133,6 +137,7 @@ function bookOf(
     photo: (hash) => readPhoto(record, hash),
     trouble,
     lastCheck: signal(null),
+    sinceBackup: () => sinceBackup(record),
     close,
   };
 }
@@ -155,6 +160,7 @@ export const bookNotOpen = (name: RecordName, failure: StoreFailure): Book => ({
   photo: async () => ({ ok: false, failure }),
   trouble: signal([]),
   lastCheck: signal(null),
+  sinceBackup: async () => null,
   close: () => undefined,
 });
 

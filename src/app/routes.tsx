@@ -35,6 +35,7 @@ import { CloseFinding, FindingScreen } from '../screens/findings/finding';
 import { IronScreen } from '../screens/iron/iron';
 import { IronWorking } from '../screens/iron/working';
 import { GoOnScreen } from '../screens/keeping/go-on';
+import { KeepingScreen } from '../screens/keeping/keeping';
 import { NotWholeScreen } from '../screens/keeping/not-whole';
 import { AddScreen } from '../screens/lists/add';
 import { DropScreen } from '../screens/lists/drop';
@@ -42,6 +43,7 @@ import { ListItemScreen } from '../screens/lists/item';
 import { ListScreen } from '../screens/lists/list';
 import { ListsScreen } from '../screens/lists/lists';
 import { RangeScreen } from '../screens/lists/range';
+import { LockSettings } from '../screens/lock/settings';
 import { PaperList } from '../screens/papers/list';
 import { PhotoScreen } from '../screens/photos/photo';
 import { AboutScreen } from '../screens/record/about';
@@ -152,6 +154,11 @@ const life = {
   foundLater: lazyScreen(() => import('../screens/batches/found-later').then((m) => m.FoundLater)),
 };
 
+const backups = {
+  make: lazyScreen(() => import('../screens/backup/make').then((m) => m.MakeBackup)),
+  restore: lazyScreen(() => import('../screens/backup/restore').then((m) => m.RestoreScreen)),
+};
+
 const twoWays = {
   one: lazyScreen(() => import('../screens/two-ways/two-ways').then((m) => m.TwoWaysScreen)),
   all: lazyScreen(() => import('../screens/two-ways/two-ways').then((m) => m.TwoWaysOfAll)),
@@ -206,9 +213,6 @@ const handOvers = {
   receipt: lazyScreen(() => import('../screens/hand-overs/receipt').then((m) => m.ReceiptScreen)),
   difference: lazyScreen(() => import('../screens/hand-overs/what-left').then((m) => m.DifferenceWorking)),
 };
-
-/** The texts of all licences come with their page. */
-const licences = lazyScreen(() => import('../screens/record/licences').then((m) => m.LicencesScreen));
 
 /** The texts of all licences come with their page. */
 const licences = lazyScreen(() => import('../screens/record/licences').then((m) => m.LicencesScreen));
@@ -361,16 +365,19 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['record/history', histories.all],
   ['record/verify', histories.verify],
   ['record/check', register.check],
+  ['record/backup', backups.make],
+  ['record/restore', backups.restore],
   ['record/entry/:entry', EntryScreen],
   ['record/entry/:entry/correct', CorrectScreen],
   ['record/entry/:entry/withdraw', WithdrawScreen],
+  ['record/lock', LockSettings],
   ['record/demo', DemoScreen],
   ['record/demo/remove', DemoRemoveScreen],
   ['record/demo/removed', DemoRemovedScreen],
   ['record/demo/not-removed', DemoNotRemovedScreen],
   ['record/about', AboutScreen],
   ['record/about/licences', licences],
-  ['record/about/licences', licences],
+  ['record/keeping', KeepingScreen],
   ['record/not-whole', NotWholeScreen],
   ['record/not-whole/go-on', GoOnScreen],
   ['batches/:batch/look', NextLook],

@@ -11,6 +11,7 @@ import { clearDraft, keepDraft, readDraft } from '../storage/drafts';
 import type { StoreFailure } from '../storage/failure';
 import { goOnWithout } from '../storage/go-on';
 import { readMarker } from '../storage/marker';
+import { backupsOf } from './backups';
 import { checkBook } from './checking';
 import { moment, now, zone } from './clock';
 import { layDemo } from './demo-workshop';
@@ -160,6 +161,8 @@ export function shellOf(book: Book): Shell {
     goOn: () => goOnWith(book),
     checkRecord: (_name, tell) => checkBook(book, tell),
     lastCheck: book.lastCheck,
+    appVersion: String(import.meta.env.VITE_VERSION),
+    backups: backupsOf(book),
     newId: v7,
     draft: {
       read: (form, schema) => readDraft(book.name, form, schema),

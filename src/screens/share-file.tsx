@@ -20,7 +20,14 @@ function shareable(files: readonly File[]): readonly File[] {
 }
 
 /** One file, or several that belong together; nothing where the phone cannot. */
-export function ShareFiles({ files }: { readonly files: readonly File[] }) {
+export function ShareFiles({
+  files,
+  shared: told,
+}: {
+  readonly files: readonly File[];
+  /** Hears that an app took them; what it does with them nobody learns. */
+  readonly shared?: () => void;
+}) {
   const [fault, setFault] = useState<string | null>(null);
   const shared = shareable(files);
   const [first] = shared;
@@ -29,6 +36,7 @@ export function ShareFiles({ files }: { readonly files: readonly File[] }) {
     setFault(null);
     try {
       await navigator.share({ files: [...shared], title });
+      told?.();
     } catch (cause) {
       // Closing the list of apps is a choice, no fault.
       if (!(cause instanceof DOMException && cause.name === 'AbortError')) setFault(words.share.not);

@@ -9,14 +9,16 @@ import type { Photo } from '../ledger/entries/photos';
 import type { Intention } from '../ledger/intention';
 import type { Refusal } from '../ledger/refusal';
 import type { State } from '../ledger/state';
+import type { SinceBackup } from '../ledger/would-be-lost';
 import type { DecimalSign } from '../quantities/format';
 import type { RecordName } from '../storage/database';
 import type { StoreFailure } from '../storage/failure';
-import type { MarkerRead } from '../storage/marker';
+import type { BackupNoted, MarkerRead } from '../storage/marker';
 import type { WholeRecord } from '../storage/pages-of-entries';
 import type { Corrupted } from '../storage/record';
 import type { Soundness } from '../storage/soundness';
 import type { Trouble } from '../storage/trouble';
+import type { BackupWork } from './backup/in-worker';
 import type { FileFault } from './files/prepare-file';
 import type { CheckRecord } from './keeping/check-record';
 import type { MakePaper } from './papers/making';
@@ -113,6 +115,18 @@ export interface Shell {
   readonly checkRecord: CheckRecord;
   /** What the last such look since the start found; null when there was none yet. */
   readonly lastCheck: ReadonlySignal<Soundness | null>;
+  /** Of this app, as the backups that it makes tell it. */
+  readonly appVersion: string;
+  readonly backups: {
+    /** Begins a worker for one backup or one restore. */
+    readonly work: () => BackupWork;
+    /** Notes one that lies where it is kept; false where it could not be noted. */
+    readonly note: (backup: BackupNoted) => boolean;
+    /** What lies on this phone and in no backup; null where nobody can say. */
+    readonly since: () => Promise<SinceBackup | null>;
+    /** Opens the record from its beginning. */
+    readonly openAgain: () => void;
+  };
   readonly newId: () => string;
   readonly draft: {
     readonly read: <S extends z.ZodMiniType>(form: string, schema: S) => z.infer<S> | null;

@@ -217,6 +217,15 @@ export function shellInMemory(
     marker: () => ({ state: 'none' }),
     goOn: async () => null,
     lastCheck: signal(null),
+    appVersion: '0.1.0',
+    backups: {
+      work: () => {
+        throw new Error('there is no worker here');
+      },
+      note: () => true,
+      since: async () => null,
+      openAgain: () => undefined,
+    },
     newId,
     draft: {
       read: (form, schema) => {

@@ -6,16 +6,19 @@ import { dayField } from '../../safety/stated-time';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { apartWords } from '../apart/words';
+import { BackupRows } from '../backup/rows';
 import { TellRow } from '../clocks/tell-row';
 import { dueWords } from '../due/words';
 import { Frame } from '../frame';
 import { GoneOnWithoutRow } from '../keeping/gone-on-without';
+import { InstallRow, KeepingRow, MarkerRow, SpaceRow } from '../keeping/rows';
 import { listsWords } from '../lists/words';
+import { LockRow } from '../lock/settings';
 import { registerPageWords } from '../register/words';
 import { useShell } from '../shell';
 import { stationWords } from '../stations/words';
 import { dischargeRuleWords, ruleWords } from './rule-words';
-import { Keeping, Unreadable, Wholeness } from './wholeness';
+import { Unreadable, Wholeness } from './wholeness';
 import { readingWords, recordWords as w } from './words';
 
 export function RecordScreen() {
@@ -41,7 +44,11 @@ export function RecordScreen() {
           {/* What is wrong stands over every page then. */}
           {trouble.value.length === 0 && <Wholeness />}
           <GoneOnWithoutRow />
-          <Keeping />
+          <KeepingRow />
+          <MarkerRow />
+          <InstallRow />
+          <SpaceRow />
+          <BackupRows />
         </Rows>
       </Part>
       <Part rule width="edge" title={w.parts.here}>
@@ -70,6 +77,7 @@ export function RecordScreen() {
           />
           <Row title={w.rows.reading} second={w.second.reading(...reads)} href="#/record/reading" />
           <TellRow />
+          <LockRow />
           <Row
             title={w.rows.demo}
             second={record === 'demo' ? w.second.inDemo : w.second.demo}

@@ -9,12 +9,14 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { Shelf, type ShelfTray } from '../../ui/shelf';
 import { heldText } from '../amounts';
+import { BackupDueRow } from '../backup/rows';
 import { ClockRows } from '../clocks/rows';
 import { contentsText } from '../containers/contents-text';
 import { lifeStates } from '../containers/life-words';
 import { AmountRow, DueRow, markOfDue, WithoutLimitRows } from '../due/rows';
 import { dueWords } from '../due/words';
 import { Frame } from '../frame';
+import { TodayKeepingRows } from '../keeping/rows';
 import { useShell } from '../shell';
 import { HoodsDueRows } from '../stations/due';
 import { vesselDrawing } from '../vessel-drawing';
@@ -162,13 +164,16 @@ export function Today() {
           )}
           <ClockRows pressing />
           {rows('hurt', 'over', 'today', 'wrong')}
+          <BackupDueRow pressing />
           <ClockRows pressing={false} />
           {rows('near')}
+          <BackupDueRow pressing={false} />
           <RunningRows state={state.value} />
           <HoodsDueRows />
           <WalkRows near={false} />
           <WithoutLimitRows />
           {rows('know')}
+          <TodayKeepingRows />
           <Row start="text" title={dueWords.title} second={dueWords.rowSecond} href="#/due" />
         </Rows>
       </Part>

@@ -130,7 +130,7 @@ async function filesFor(
   const files: BackupFile[] = [];
   const filesMended = new Set<string>();
   for (const [at, file] of backup.files.entries()) {
-    tell({ stage: 'comparing', done: at, of: backup.files.length });
+    tell({ stage: 'comparing-files', done: at, of: backup.files.length });
     const isThere = there.has(file.sha256);
     if (database && isThere && (await fileThere(database, file.sha256))) continue;
     if (isThere) filesMended.add(file.sha256);
@@ -157,7 +157,7 @@ async function planned(
     const of = Math.max(1, await database.count('entries'));
     for await (const found of entriesThere(database, { unreadable: 0 })) {
       for (const raw of found) meet(raw as Raw, theirs, here);
-      tell({ stage: 'comparing', done: Math.min(here.count, of), of });
+      tell({ stage: 'comparing-entries', done: Math.min(here.count, of), of });
     }
   }
   const mendedByChain = here.clashes.filter((clash) => vouchedFor(clash, here));

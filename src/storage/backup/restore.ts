@@ -29,7 +29,8 @@ export type RestoreWanted = {
   readonly record: RecordName;
   /** UTC with milliseconds. */
   readonly now: string;
-  readonly newId: () => string;
+  /** A fresh UUID of version 7: the name of this device, should it need a new one. */
+  readonly newDevice: string;
 };
 
 /** Bytes of photos that wait for the disk together. */
@@ -109,18 +110,18 @@ const latest = (a: string | null, b: string | null): string | null => (a === nul
 async function headAfter(
   transaction: Writing,
   brought: { readonly devices: ReadonlySet<string>; readonly latest: string | null },
-  { newId, now }: RestoreWanted,
+  { newDevice, now }: RestoreWanted,
 ): Promise<DeviceHead> {
   const head = await transaction.objectStore('meta').get('head');
   const utmost = new Date(Date.parse(now) + mostAheadMs).toISOString();
   const behind = brought.latest !== null && brought.latest <= utmost ? brought.latest : null;
   const writtenAt = latest(head?.writtenAt ?? null, behind);
   if (!head || brought.devices.has(head.device))
-    return { device: newId(), counter: 0, hash: null, writtenAt };
+    return { device: newDevice, counter: 0, hash: null, writtenAt };
   const index = transaction.objectStore('entries').index('by-device');
   const last = (await index.get([head.device, head.counter])) as Partial<Entry> | undefined;
   const goesOn = head.counter === 0 || last?.hash === head.hash;
-  return goesOn ? { ...head, writtenAt } : { device: newId(), counter: 0, hash: null, writtenAt };
+  return goesOn ? { ...head, writtenAt } : { device: newDevice, counter: 0, hash: null, writtenAt };
 }
 
 async function write(

@@ -36,7 +36,7 @@ async function planned(backup: Backup) {
 }
 
 const restored = async (backup: Backup) =>
-  restore(backup, await planned(backup), { record: 'real', now: monday, newId });
+  restore(backup, await planned(backup), { record: 'real', now: monday, newDevice: newId() });
 
 /** A workshop of three entries and a photo, and its backup. */
 async function workshop() {
@@ -87,7 +87,7 @@ describe('a backup on a new phone', () => {
     await restore(backup, await planned(backup), {
       record: 'real',
       now: '2026-03-01T20:00:00.000Z',
-      newId,
+      newDevice: newId(),
     });
     expect(await headOf(await opened())).toMatchObject({ counter: 0, hash: null, writtenAt: monday });
   });
@@ -208,7 +208,7 @@ describe('a restore that fails', () => {
     const plan = await planned(backup);
     const phone = await opened();
     for (const entry of all.slice(2)) await phone.database.add('entries', entry);
-    expect(await restore(backup, plan, { record: 'real', now: monday, newId })).toEqual({
+    expect(await restore(backup, plan, { record: 'real', now: monday, newDevice: newId() })).toEqual({
       ok: false,
       failure: { code: 'changed-meanwhile' },
     });

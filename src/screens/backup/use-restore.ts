@@ -1,0 +1,74 @@
+/** A file on its way into the record: looked at, then brought in. */
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { useShell } from '../shell';
+import { type HowFar, howFar, notBegun, spansOf } from './how-far';
+import type { BackupWork } from './in-worker';
+import type { FoundBackup } from './jobs';
+import { refusalOfFile, restoreWords as w, workFailureWords } from './words';
+
+export type Restoring =
+  /** `fault`: why the file before was not taken. */
+  | { readonly at: 'choose'; readonly fault: string | null }
+  | { readonly at: 'locked'; readonly file: File; readonly fault: string | null }
+  | { readonly at: 'work'; readonly title: string; readonly howFar: HowFar; readonly canLeave: boolean }
+  | { readonly at: 'found'; readonly found: FoundBackup; readonly fault: string | null }
+  | { readonly at: 'done'; readonly entries: number; readonly files: number };
+
+const atChoice = (fault: string | null): Restoring => ({ at: 'choose', fault });
+
+/** Leaving the page ends what runs; what was not written to its end is undone. */
+export function useRestore() {
+  const { record, moment, newId, backups } = useShell();
+  const [restoring, setRestoring] = useState<Restoring>(atChoice(null));
+  const work = useRef<BackupWork | null>(null);
+  useEffect(() => () => work.current?.end(), []);
+  const end = (): void => {
+    work.current?.end();
+    work.current = null;
+  };
+
+  const told =
+    (title: string, spans: Parameters<typeof howFar>[0]) => (progress: Parameters<typeof howFar>[1]) =>
+      setRestoring({
+        at: 'work',
+        title,
+        howFar: howFar(spans, progress),
+        // Written while nobody can say any more whether it was left in time.
+        canLeave: progress.stage !== 'writing-entries',
+      });
+
+  async function look(file: File, passphrase?: string): Promise<void> {
+    end();
+    const own = backups.work();
+    work.current = own;
+    setRestoring({ at: 'work', title: w.reading, howFar: notBegun, canLeave: true });
+    const looked = await own.look({ record, file, passphrase }, told(w.reading, spansOf.look));
+    if (looked.ok) return setRestoring({ at: 'found', found: looked.found, fault: null });
+    if (!('refusal' in looked)) return setRestoring(atChoice(workFailureWords(looked.failure)));
+    const { code } = looked.refusal;
+    const asks = code === 'passphrase-needed' || code === 'passphrase-wrong';
+    const fault = code === 'passphrase-needed' ? null : refusalOfFile(looked.refusal);
+    setRestoring(asks ? { at: 'locked', file, fault } : atChoice(fault));
+  }
+
+  async function bring(found: FoundBackup): Promise<void> {
+    const own = work.current;
+    if (!own) return;
+    setRestoring({ at: 'work', title: w.bringing, howFar: notBegun, canLeave: true });
+    const wanted = { record, now: moment(), newDevice: newId() };
+    const brought = await own.bring(wanted, told(w.bringing, spansOf.bring));
+    if (brought.ok) {
+      const { entries, files } = brought;
+      return setRestoring({ at: 'done', entries, files });
+    }
+    const fault = workFailureWords(brought.failure);
+    const again = brought.failure.code === 'disk-full' || brought.failure.code === 'blocked';
+    setRestoring(again ? { at: 'found', found, fault } : atChoice(fault));
+  }
+
+  const leave = (): void => {
+    end();
+    setRestoring(atChoice(null));
+  };
+  return { restoring, look, bring, leave };
+}

@@ -1,0 +1,50 @@
+/** What is said of a backup before it is brought in: of when and of whom it is, how much, what it lacks. Plain data. */
+import type { Body } from '../../ledger/entries/body';
+import type { Backup } from './read-backup';
+
+export type AboutBackup = {
+  readonly madeAt: string;
+  readonly version: string;
+  readonly record: 'real' | 'demo';
+  /** As the workshop was described last; null when it never was. */
+  readonly workshop: string | null;
+  readonly entries: number;
+  readonly devices: number;
+  /** Written-at of the newest entry; null in an empty one. */
+  readonly newest: string | null;
+  readonly files: number;
+  readonly filesMissing: number;
+  /** Could not be read when it was made, and cannot now. */
+  readonly damaged: number;
+  /** Not there when it was made, as its chains tell; those that were damaged among them. */
+  readonly missing: number;
+};
+
+const nameIn = (body: Body): string | null =>
+  body.kind === 'workshop-described'
+    ? body.name
+    : body.kind === 'entry-corrected' && body.body.kind === 'workshop-described'
+      ? body.body.name
+      : null;
+
+export function aboutBackup(backup: Backup): AboutBackup {
+  let [workshop, newest]: [string | null, string | null] = [null, null];
+  for (const { body, writtenAt } of backup.entries()) {
+    workshop = nameIn(body) ?? workshop;
+    if (newest === null || writtenAt > newest) newest = writtenAt;
+  }
+  const { madeAt, madeBy, record } = backup.manifest;
+  return {
+    madeAt,
+    version: madeBy.version,
+    record,
+    workshop,
+    entries: backup.links.length,
+    devices: backup.heads.length,
+    newest,
+    files: backup.files.length,
+    filesMissing: backup.filesMissing.length,
+    damaged: backup.damaged,
+    missing: backup.gaps.reduce((sum, { from, to }) => sum + to - from + 1, 0),
+  };
+}

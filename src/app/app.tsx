@@ -2,6 +2,8 @@
 import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { NewVersion } from '../screens/frame';
+import { LockPage } from '../screens/lock/lock-page';
+import { isHidden } from '../screens/lock/locking';
 import { type Shell, ShellProvider } from '../screens/shell';
 import { failureWords } from '../screens/words';
 import type { StoreFailure } from '../storage/failure';
@@ -11,6 +13,7 @@ import { Page, Part } from '../ui/page';
 import { badgeWhatIsDue } from './badge';
 import { checkAfterStart } from './checking';
 import { FaultBoundary } from './fault-boundary';
+import { keepWhenWorthIt } from './keeping';
 import { bookNotOpen, openBook } from './open-book';
 import { openRecordName } from './preferences';
 import { go, path } from './router';
@@ -49,11 +52,13 @@ function useBook() {
       const stopTelling = tellWhenDue(book);
       const stopBadge = badgeWhatIsDue(book);
       const stopChecking = checkAfterStart(book);
+      const stopKeeping = keepWhenWorthIt(book);
       close = () => {
         stop();
         stopTelling();
         stopBadge();
         stopChecking();
+        stopKeeping();
         book.close();
       };
       opened.value = { state: 'open', shell: shellOf(book) };
@@ -106,6 +111,7 @@ function Place({ shell }: { readonly shell: Shell }) {
   useSignalEffect(() => {
     if (path.value.length === 0 && shell.state.value.workshop) go('today', 'replace');
   });
+  if (isHidden(path.value)) return <LockPage />;
   if (!found.value) return <NotFound />;
   const { screen: Screen, at } = found.value;
   // A new address is a new screen: nothing of the one before may linger in its fields.

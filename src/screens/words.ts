@@ -205,15 +205,15 @@ export function refusalWords(refusal: Refusal): string {
 export function failureWords(failure: StoreFailure): string {
   switch (failure.code) {
     case 'disk-full':
-      return 'The phone is full. Nothing was written. Make room, then keep again.';
+      return 'The phone is full. Nothing was written, and what you typed stays here. Make a backup under Record, delete pictures or apps that the phone can spare, then keep again.';
     case 'photo-missing':
       return 'A photo or a file in this form is not on the phone any more. Nothing was written. Remove it, take it again, then keep again.';
     case 'closed':
-      return 'The record was closed by another window. Nothing was written. Open Leesbook again.';
+      return 'The record was closed by another window. Nothing was written. Open Leesbook again: what you typed is still there.';
     case 'blocked':
       return 'An older Leesbook is open in another window. Close it, then try again.';
     case 'newer-version':
-      return 'The record was written by a newer Leesbook. Take the new version first.';
+      return 'The record was written by a newer Leesbook. Nothing was changed. Go online, open Leesbook again and take the new version.';
     case 'no-store':
       return 'This browser gives no place to keep the record (a private window?). Open Leesbook in a normal window.';
     case 'vanished':

@@ -1,5 +1,9 @@
 /** Words of a record that is not whole, and of keeping one. */
+import Decimal from 'decimal.js';
 import type { Wrong } from '../../ledger/verify';
+import { formatNumber } from '../../quantities/format';
+import type { Installing } from '../../storage/installing';
+import type { Persistence, Room } from '../../storage/persist';
 
 const entries = (count: number): string => (count === 1 ? '1 entry' : `${count} entries`);
 
@@ -98,4 +102,84 @@ export const goOnWords = {
   goOn: 'Go on without it',
   begin: 'Begin a new record',
   nothing: 'There is nothing to decide.',
+} as const;
+
+const megabytes = (count: number): string => `${formatNumber(new Decimal(count), 0)}\u202fMB`;
+
+export const keepingWords = {
+  title: 'Keeping the record',
+  second: 'It lies on this phone only. What helps it to stay there.',
+  keeping: {
+    kept: 'Kept on this phone',
+    'asked-in-vain': 'The browser may throw the record away',
+    'cannot-ask': 'The browser does not say whether it keeps the record',
+    unknown: 'Kept on this phone?',
+  } satisfies Record<Persistence | 'unknown', string>,
+  keepingSecond: {
+    kept: 'The browser has promised not to clear it when space runs short.',
+    'asked-in-vain': 'When the phone is full. Put Leesbook on the home screen, then ask again.',
+    'cannot-ask': 'Put Leesbook on the home screen; do not clear this browser.',
+    unknown: 'Asking the browser',
+  } satisfies Record<Persistence | 'unknown', string>,
+  ask: 'Ask the browser to keep it',
+  /** On Today, once something is worth keeping: the browser may then put its own question. */
+  askSecond:
+    'There is something in it now. When the phone is full, a browser clears what it has not promised to keep. It may ask you first.',
+  spaceTitle: 'Room',
+  space: {
+    enough: (left: number) => `About ${megabytes(left)} are left`,
+    little: (left: number) => `Little room: about ${megabytes(left)} are left`,
+    'hardly-any': (left: number) => `Hardly any room: about ${megabytes(left)} are left`,
+  } satisfies Record<Room, (left: number) => string>,
+  spaceSecond: (used: number) => `Leesbook takes about ${megabytes(used)}, app and record together.`,
+  spaceToday: 'Photos need it most. Tap: how to make room.',
+  spaceUnknown: 'How much room is left is not known',
+  spaceUnknownSecond: 'This browser does not say.',
+  estimate:
+    'An estimate of the browser, for this app alone. The phone itself may be full before: then nothing is written, and the form says so and stays as it is.',
+  makeRoom: [
+    'Make a backup first, and keep it off this phone.',
+    'Photos take most: some 0.3\u202fMB each. An entry takes next to nothing, so keep writing; leave out photos that nobody needs.',
+    'Delete pictures, films and apps that the phone can spare. Never clear the data of this browser.',
+  ],
+  installTitle: 'On the home screen',
+  install: {
+    installed: { title: 'Leesbook is on the home screen', second: 'A browser keeps what is there longest.' },
+    'clears-unused': {
+      title: 'This browser clears what is not used',
+      second:
+        'After seven days of browsing without a tap here, the record too. Put Leesbook on the home screen.',
+    },
+    offers: { title: 'Install Leesbook', second: 'It then has an icon, and the browser keeps it longer.' },
+    'by-menu': { title: 'On the home screen', second: 'How it comes there, and why' },
+  } satisfies Record<Installing, { readonly title: string; readonly second: string }>,
+  installNow: 'Install it now',
+  clears:
+    'This browser deletes all that a page has kept, after seven days of browsing without a tap on that page. What is on the home screen is spared.',
+  toHomeScreen: [
+    'Tap Share, the square with an arrow, below or above the page.',
+    'Choose “Add to Home Screen”, then “Add”.',
+    'From now on open Leesbook from the home screen only.',
+  ],
+  toDock: ['In the menu File choose “Add to Dock”.', 'From now on open Leesbook from the dock only.'],
+  beginsEmpty:
+    'There it begins empty: it does not see what this browser holds. Make a backup here first, and restore it there.',
+  byMenu:
+    'Open the menu of the browser and choose “Install” or “Add to Home screen”, where it has one. A browser keeps longest what is there, and is readier to promise it.',
+  backup: 'A backup',
+  backupSecond: 'What no promise of a browser replaces',
+  noticeTitle: 'If the record is lost or damaged',
+  notice:
+    'A small marker is kept apart from the record: how many entries it has and how they end. If the record is gone, shorter or damaged, Leesbook says so, begins nothing over it, and offers to restore a backup.',
+  noticeNot:
+    'Both lie in this browser. Whoever clears all its data takes the marker along: then nobody can tell that there was a record. Only a backup elsewhere outlives that.',
+  markerBlocked: 'The marker of the record is not kept',
+  markerBlockedSecond:
+    'This browser blocks the place where it would lie. A record that vanishes would not be missed: make backups.',
+  photoRoom: {
+    little: (left: number) =>
+      `Little room is left, about ${megabytes(left)}. A photo takes some 0.3\u202fMB.`,
+    'hardly-any': (left: number) =>
+      `Hardly any room is left, about ${megabytes(left)}. A photo may not fit; what you write will.`,
+  },
 } as const;

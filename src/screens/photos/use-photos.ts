@@ -1,6 +1,7 @@
 /** The photos of a form: taken, kept at once, shown, removed and put back. The draft holds what they are called. */
 import { mostPhotos, type Photo } from '../../ledger/entries/photos';
 import type { PhotoFieldProps, PhotoTile } from '../../ui/photo-field';
+import { useRoomWords } from '../keeping/use-keeping';
 import { useShell } from '../shell';
 import { useKept } from './use-kept';
 import { type Sight, useSights } from './use-sights';
@@ -50,6 +51,7 @@ export function usePhotos(form: FormWithPhotos, label: string = photoWords.label
     tooMany: photoWords.tooMany,
   });
   const photos = useTiles(form.value.photos);
-  const hint = photos.length === 0 ? photoWords.field.optional : undefined;
+  const room = useRoomWords();
+  const hint = room ?? (photos.length === 0 ? photoWords.field.optional : undefined);
   return { field: { ...field, label, photos, words: photoWords.field, hint }, settled };
 }

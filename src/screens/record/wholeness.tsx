@@ -1,8 +1,6 @@
 /** Whether the record is kept, whole and readable. */
 import { useEffect, useState } from 'preact/hooks';
 import { type Verdict, verifyChain } from '../../ledger/verify';
-import { askToKeep, howKept, type Persistence } from '../../storage/persist';
-import { Button } from '../../ui/button';
 import { Mark } from '../../ui/marks';
 import { Row } from '../../ui/row';
 import { useShell } from '../shell';
@@ -41,24 +39,4 @@ export function Unreadable() {
   const count = corrupted.value.length;
   if (count === 0) return null;
   return <Row mark={<Mark kind="wrong" />} title={w.unreadable(count)} marked second={w.unreadableSecond} />;
-}
-
-export function Keeping() {
-  const [keeping, setKeeping] = useState<Persistence | 'unknown'>('unknown');
-  useEffect(() => {
-    void howKept().then(setKeeping);
-  }, []);
-  const ask =
-    keeping === 'asked-in-vain' ? (
-      <Button onTap={() => void askToKeep().then(setKeeping)}>{w.ask}</Button>
-    ) : undefined;
-  return (
-    <Row
-      mark={keeping === 'kept' ? undefined : <Mark kind="unknown" />}
-      title={w.keeping[keeping]}
-      second={w.keepingSecond[keeping]}
-      start="text"
-      below={ask}
-    />
-  );
 }

@@ -50,19 +50,6 @@ export const wholeWords = {
   unreadable: (count: number) =>
     count === 1 ? '1 entry could not be read' : `${count} entries could not be read`,
   unreadableSecond: 'It is kept as it is and left out of every figure.',
-  keeping: {
-    kept: 'Kept on this phone',
-    'asked-in-vain': 'The browser may throw the record away',
-    'cannot-ask': 'The browser does not say whether it keeps the record',
-    unknown: 'Kept on this phone?',
-  },
-  keepingSecond: {
-    kept: 'The browser has promised not to clear it when space runs short.',
-    'asked-in-vain': 'When the phone is full. Put Leesbook on the home screen, then ask again.',
-    'cannot-ask': 'Put Leesbook on the home screen; do not clear this browser.',
-    unknown: 'Asking the browser',
-  },
-  ask: 'Ask the browser to keep it',
 } as const;
 
 export const workshopWords = {

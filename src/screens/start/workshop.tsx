@@ -1,6 +1,5 @@
 /** First start, page 1: the place. */
 
-import { askToKeep } from '../../storage/persist';
 import { Fault, useWriting } from '../fault';
 import { useForm } from '../form';
 import { Frame } from '../frame';
@@ -22,8 +21,6 @@ export function StartWorkshopScreen() {
     tryNow();
     if (!faultless(faults) || !(await write(workshopIntention(value)))) return;
     done();
-    // What the browser answers is shown under Record; the first start does not wait for it.
-    void askToKeep();
     go('start/people');
   }
   return (

@@ -9,11 +9,13 @@ export type PadProps = {
   readonly onEnter: () => void;
   /** As the person writes it. */
   readonly decimalSign?: '.' | ',' | undefined;
+  /** The digits of a PIN: no decimal sign, and a 0 in front is one of them. */
+  readonly pin?: boolean | undefined;
   readonly enterLabel: ComponentChildren;
   readonly enterDisabled?: boolean | undefined;
   readonly clearLabel: string;
   /** Name of the decimal key for screen readers, e.g. "decimal point". */
-  readonly decimalLabel: string;
+  readonly decimalLabel?: string | undefined;
   /** Takes the last key back, e.g. "Back one digit". */
   readonly backLabel: string;
   /** Name of the whole pad, e.g. "Number pad". */
@@ -38,7 +40,9 @@ const digits = ['1', '2', '3', '4', '5', '6', '7', '8', '9'] as const;
 
 export function Pad(props: PadProps) {
   const sign = props.decimalSign ?? '.';
-  const press = (key: string) => props.onChange(keyed(props.value, key, sign, props.maxLength ?? 9));
+  const most = props.maxLength ?? 9;
+  const press = (key: string) =>
+    props.onChange(props.pin ? (props.value + key).slice(0, most) : keyed(props.value, key, sign, most));
   const key = (label: ComponentChildren, onTap: () => void, area: string, name?: string) => (
     <button type="button" class={`${styles.key} ${styles[area]}`} aria-label={name} onClick={onTap}>
       {label}
@@ -51,7 +55,7 @@ export function Pad(props: PadProps) {
           {digit}
         </button>
       ))}
-      {key(sign, () => press(sign), 'sign', props.decimalLabel)}
+      {!props.pin && key(sign, () => press(sign), 'sign', props.decimalLabel)}
       {key('0', () => press('0'), 'zero')}
       {key(props.clearLabel, () => props.onChange(''), 'clear')}
       {key('⌫', () => props.onChange(props.value.slice(0, -1)), 'back', props.backLabel)}

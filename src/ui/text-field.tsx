@@ -17,6 +17,7 @@ export type TextFieldProps = {
     | 'time'
     | 'datetime-local'
     | 'password'
+    | 'pin'
     | 'lines'
     | undefined;
   readonly rows?: number | undefined;
@@ -67,7 +68,8 @@ export function TextField(props: TextFieldProps) {
         ) : (
           <input
             {...shared}
-            type={kind as 'text'}
+            type={(kind === 'pin' ? 'password' : kind) as 'text'}
+            inputMode={kind === 'pin' ? 'numeric' : undefined}
             onInput={(event) => props.onInput(event.currentTarget.value)}
           />
         )}

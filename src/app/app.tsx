@@ -29,14 +29,19 @@ type Opened =
   | { readonly state: 'shut' }
   | { readonly state: 'failed'; readonly failure: StoreFailure };
 
-/** Opens the record that is wanted, and again when another one is. */
+/** Opens the record that is wanted, and again when another one is, or when what stood in the way is gone. */
 function useBook() {
   const opened = useSignal<Opened>({ state: 'opening' });
+  const times = useSignal(0);
   useSignalEffect(() => {
     const name = openRecordName.value;
+    void times.value;
     let close = (): void => {};
     let given = true;
-    void openBook(name).then((result) => {
+    const openAgain = (): void => {
+      if (given) times.value = times.peek() + 1;
+    };
+    void openBook(name, openAgain).then((result) => {
       if (!given) {
         if (result.ok) result.value.close();
         return;

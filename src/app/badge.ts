@@ -3,7 +3,7 @@ import { effect, type ReadonlySignal } from '@preact/signals';
 import { countingDue } from '../ledger/pressing';
 import type { State } from '../ledger/state';
 import type { RecordName } from '../storage/database';
-import { now, zone } from './clock';
+import { now, zoneNow } from './clock';
 
 /** A browser tab has no icon of its own. */
 const installed = (): boolean =>
@@ -30,7 +30,7 @@ export function badgeWhatIsDue({ name, state }: Counted): () => void {
   if (name === 'demo' || !installed()) return () => undefined;
   let last: number | undefined;
   return effect(() => {
-    const counting = countingDue(state.value, now.value, zone);
+    const counting = countingDue(state.value, now.value, zoneNow());
     const next = (): void => {
       const { done, value } = counting.next();
       if (!done) timer = setTimeout(next, 0);

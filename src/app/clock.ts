@@ -16,5 +16,5 @@ export function startClock(): void {
   document.addEventListener('visibilitychange', tick);
 }
 
-/** IANA name of the zone this device is in. */
-export const zone = Intl.DateTimeFormat().resolvedOptions().timeZone || '+0';
+/** IANA name of the zone this device is in: asked anew each time, since a phone that travels changes it under an open page. */
+export const zoneNow = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone || '+0';

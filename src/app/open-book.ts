@@ -5,6 +5,7 @@ import { decide } from '../ledger/decide';
 import type { Entry } from '../ledger/entries/entry';
 import { applyAll, fold } from '../ledger/fold';
 import type { Intention } from '../ledger/intention';
+import { photosOfChanged } from '../ledger/photos-named';
 import type { Refusal } from '../ledger/refusal';
 import { emptyState, type State } from '../ledger/state';
 import type { SinceBackup } from '../ledger/would-be-lost';
@@ -15,11 +16,12 @@ import type { RecordName } from '../storage/database';
 import { done, failed, type StoreFailure, type StoreResult } from '../storage/failure';
 import { noteHeads } from '../storage/marker';
 import { type WholeRecord, wholeRecord } from '../storage/pages-of-entries';
+import { noteTry } from '../storage/persist';
 import { keepPhoto, type PhotoRead, readPhoto, sweepPhotos } from '../storage/photos';
 import { type Corrupted, type OpenRecord, openRecord, readAll } from '../storage/record';
 import type { Soundness } from '../storage/soundness';
-import { goneOnWithout, type Trouble, troubleAtOpen } from '../storage/trouble';
-import { moment, zone } from './clock';
+import { goneOnWithout, type Trouble, troubleAtOpen, troubleOfCorrupted } from '../storage/trouble';
+import { moment, zoneNow } from './clock';
 
 export type Book = {
   readonly name: RecordName;
@@ -45,23 +47,27 @@ const readOnly: StoreFailure = { code: 'read-only' };
 
 const foldAll = (state: State, entries: readonly Entry[]): State => entries.reduce(fold, state);
 
-/** Also an error of our own on the way is a record that does not open, told as such; nothing waits for ever. */
-export async function openBook(name: RecordName): Promise<StoreResult<Book>> {
+/**
+ * Also an error of our own on the way is a record that does not open, told as such; nothing waits for ever.
+ * @param onFree hears that another tab stands in the way no more, where the answer was `blocked`
+ */
+export async function openBook(name: RecordName, onFree = (): void => {}): Promise<StoreResult<Book>> {
   try {
-    return await opening(name);
+    return await opening(name, onFree);
   } catch (error) {
     const { name: kind, message } = error instanceof Error ? error : new Error(String(error));
     return { ok: false, failure: { code: 'store-failed', name: kind, message } };
   }
 }
 
-async function opening(name: RecordName): Promise<StoreResult<Book>> {
+async function opening(name: RecordName, onFree: () => void): Promise<StoreResult<Book>> {
   const shut = signal(false);
   const opened = await openRecord(name, {
     newId: v7,
     onClosed: () => {
       shut.value = true;
     },
+    onFree,
   });
   if (!opened.ok) return opened.failure.code === 'vanished' ? done(bookOfNothing(name)) : opened;
   const record = opened.value;
@@ -91,7 +97,7 @@ function bookOf(
   record: OpenRecord,
   first: State,
   found: { readonly corrupted: readonly Corrupted[]; readonly trouble: readonly Trouble[] },
-  shut: ReadonlySignal<boolean>,
+  shut: Signal<boolean>,
 ): Book {
   const state = signal(first);
   const corrupted = signal(found.corrupted);
@@ -101,23 +107,41 @@ function bookOf(
       state.value = foldAll(state.value, entries);
       if (trouble.peek().length === 0) noteHeads(record.name, entries);
     }
-    if (broken.length > 0) corrupted.value = [...corrupted.value, ...broken];
+    const known = new Set(corrupted.peek().map(({ id }) => id));
+    const fresh = broken.filter(({ id }) => !known.has(id));
+    if (fresh.length === 0) return;
+    corrupted.value = [...corrupted.peek(), ...fresh];
+    trouble.value = [...trouble.peek(), ...troubleOfCorrupted(fresh, goneOnWithout(record.name))];
   };
   const stopWatching = watch(record, (news) => {
     if (news.ok) take(news.value.entries, news.value.corrupted);
+    // A page that was frozen was not told: it finds out when it thaws.
+    else if (news.failure.code === 'closed') shut.value = true;
   });
 
   async function perform(intention: Intention, who: string | null, happenedAt?: string): Promise<Performed> {
     if (trouble.peek().length > 0) return { ok: false, failure: readOnly };
     const now = moment();
-    const stamp = { now, zone, who, newId: v7, ...(happenedAt === undefined ? {} : { happenedAt }) };
-    const result = await append<Refusal>(record, stamp, (fresh) =>
-      decide(foldAll(state.value, fresh), intention, { now, newId: v7, who }),
-    );
-    if ('failure' in result) return { ok: false, failure: result.failure satisfies StoreFailure };
+    const stamp = {
+      now,
+      zone: zoneNow(),
+      who,
+      newId: v7,
+      ...(happenedAt === undefined ? {} : { happenedAt }),
+    };
+    const result = await append<Refusal>(record, stamp, (fresh) => {
+      const before = foldAll(state.value, fresh);
+      const decided = decide(before, intention, { now, newId: v7, who });
+      return decided.ok ? { ...decided, named: photosOfChanged(before, decided.bodies) } : decided;
+    });
+    if ('failure' in result) {
+      noteTry(result.failure.code === 'disk-full' ? 'none' : 'room');
+      return { ok: false, failure: result.failure satisfies StoreFailure };
+    }
     take(result.fresh, result.corrupted);
     if (!result.ok) return { ok: false, refusal: result.refusal };
     take(result.written, []);
+    noteTry('room');
     return { ok: true, written: result.written };
   }
 
@@ -132,8 +156,12 @@ function bookOf(
     whole: wholeRecord(record),
     shut,
     perform,
-    keepPhoto: async (bytes) =>
-      trouble.peek().length > 0 ? failed(readOnly) : keepPhoto(record, bytes, moment()),
+    keepPhoto: async (bytes) => {
+      if (trouble.peek().length > 0) return failed(readOnly);
+      const kept = await keepPhoto(record, bytes, moment());
+      noteTry(!kept.ok && kept.failure.code === 'disk-full' ? 'none' : 'room');
+      return kept;
+    },
     photo: (hash) => readPhoto(record, hash),
     trouble,
     lastCheck: signal(null),

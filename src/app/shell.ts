@@ -13,7 +13,7 @@ import { goOnWithout } from '../storage/go-on';
 import { readMarker } from '../storage/marker';
 import { backupsOf } from './backups';
 import { checkBook } from './checking';
-import { moment, now, zone } from './clock';
+import { moment, now, zoneNow } from './clock';
 import { layDemo } from './demo-workshop';
 import { type Book, openBook } from './open-book';
 import {
@@ -131,7 +131,9 @@ export function shellOf(book: Book): Shell {
     whole: book.whole,
     now,
     moment,
-    zone,
+    get zone() {
+      return zoneNow();
+    },
     person,
     choosePerson,
     station,

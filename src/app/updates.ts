@@ -1,6 +1,7 @@
 /** Registers the service worker and tells when the app is on the phone and when a newer one waits. */
 import { signal } from '@preact/signals';
 import { Workbox } from 'workbox-window';
+import { untilWritten } from '../storage/one-writer';
 import { ownScript } from '../ui/own-script';
 
 /** A newer version is on the phone and waits to be taken. */
@@ -19,7 +20,8 @@ function offer(how: () => void): void {
   updateWaiting.value = true;
 }
 
-const reload = (): void => window.location.reload();
+/** Never in the middle of writing: a form that does not hear that it was kept would be kept twice. */
+const reload = (): void => void untilWritten().then(() => window.location.reload());
 
 /**
  * Call once at the start. Does nothing in the development server, or where the browser has no service workers. A

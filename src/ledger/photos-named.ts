@@ -1,7 +1,9 @@
 /** Which photos something names, wherever in it they stand. */
 import * as z from 'zod/mini';
+import type { Body } from './entries/body';
 import { FiledPaper } from './entries/files';
 import { Photo } from './entries/photos';
+import type { State } from './state';
 
 /** Every photo in a body, an entry or a draft, in the order in which they stand there. */
 export function photosNamed(value: unknown): readonly Photo[] {
@@ -37,5 +39,19 @@ export function hashesIn(value: unknown, found: Set<string> = new Set()): Readon
     if (value.length >= hashLength) for (const [text] of value.matchAll(hash)) found.add(text);
   } else if (typeof value === 'object' && value !== null)
     for (const part of Object.values(value)) hashesIn(part, found);
+  return found;
+}
+
+/**
+ * Photos of the containers that bodies change: whoever changes a vessel names all of its pictures anew, also those that
+ * lie on another device. As much to look through as was ever changed about these vessels.
+ */
+export function photosOfChanged(state: State, bodies: readonly Body[]): ReadonlySet<string> {
+  const found = new Set<string>();
+  for (const body of bodies) {
+    if (body.kind !== 'container-changed') continue;
+    const container = state.containers.get(body.containerId);
+    hashesIn([container?.body, container?.changes], found);
+  }
   return found;
 }

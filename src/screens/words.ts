@@ -211,7 +211,7 @@ export function failureWords(failure: StoreFailure): string {
     case 'closed':
       return 'The record was closed by another window. Nothing was written. Open Leesbook again: what you typed is still there.';
     case 'blocked':
-      return 'An older Leesbook is open in another window. Close it, then try again.';
+      return 'An older Leesbook is open in another window. Close it: then this one opens by itself.';
     case 'newer-version':
       return 'The record was written by a newer Leesbook. Nothing was changed. Go online, open Leesbook again and take the new version.';
     case 'no-store':

@@ -6,6 +6,8 @@ import { filesNamed, hashesIn } from '../ledger/photos-named';
 import { seal } from '../ledger/seal';
 import type { Database, DeviceHead, Shape } from './database';
 import { done, failed, failureOf, type StoreFailure, type StoreResult } from './failure';
+import { markerKey } from './marker';
+import { oneWriter, whileWriting } from './one-writer';
 import { type Corrupted, markSeen, type OpenRecord, type Reading, reading } from './record';
 
 /** What goes onto the envelopes. Times are UTC with milliseconds; `happenedAt` is `now` unless the person said otherwise. */
@@ -17,8 +19,9 @@ export type Stamp = {
   readonly newId: () => string;
 };
 
+/** `named`: photos that entries name already which the bodies are about, however long ago they were written. */
 export type Proposal<R> =
-  | { readonly ok: true; readonly bodies: readonly Body[] }
+  | { readonly ok: true; readonly bodies: readonly Body[]; readonly named?: ReadonlySet<string> }
   | { readonly ok: false; readonly refusal: R };
 
 /** `fresh` are entries of other tabs or devices that the caller did not know and must fold first. */
@@ -95,17 +98,37 @@ async function headIn(transaction: Transaction): Promise<DeviceHead> {
   return head;
 }
 
+/** Photos that the entries name which these bodies correct, also by corrections of before. */
+async function namedByCorrected(
+  transaction: Transaction,
+  bodies: readonly Body[],
+): Promise<ReadonlySet<string>> {
+  const entries = transaction.objectStore('entries');
+  const named = new Set<string>();
+  for (const body of bodies)
+    if (body.kind === 'entry-corrected') {
+      hashesIn(await entries.get(body.corrects), named);
+      hashesIn(await entries.index('by-corrected').getAll(body.corrects), named);
+    }
+  return named;
+}
+
 /**
- * Photos that the bodies name and that are not in the store. One that an entry names already may be named again: it can
- * lie on another device, and a correction must not fail for it.
+ * Photos that the bodies name and that are not in the store. One that is named already by what they are about may be
+ * named again: it can lie on another device, and a correction must not fail for it.
  */
-async function photosMissing(transaction: Transaction, bodies: readonly Body[]): Promise<readonly string[]> {
+async function photosMissing(
+  transaction: Transaction,
+  bodies: readonly Body[],
+  named: ReadonlySet<string> = new Set(),
+): Promise<readonly string[]> {
   const missing: string[] = [];
   for (const { hash } of filesNamed(bodies))
-    if ((await transaction.objectStore('photos').getKey(hash)) === undefined) missing.push(hash);
+    if (!named.has(hash) && (await transaction.objectStore('photos').getKey(hash)) === undefined)
+      missing.push(hash);
   if (missing.length === 0) return missing;
-  const named = hashesIn(await transaction.objectStore('entries').getAll());
-  return missing.filter((hash) => !named.has(hash));
+  const corrected = await namedByCorrected(transaction, bodies);
+  return missing.filter((hash) => !corrected.has(hash));
 }
 
 /** The entries are on the disk whether or not the other tabs hear of it: they catch up at their next append. */
@@ -117,11 +140,7 @@ function tellOtherTabs({ channel }: OpenRecord): void {
   }
 }
 
-/**
- * One transaction: reads what the caller does not know, lets `propose` decide on it, seals what it returns and adds it.
- * The answer comes only after the transaction is on the disk. `propose` must be pure and synchronous.
- */
-export async function append<R>(
+async function appendNow<R>(
   record: OpenRecord,
   stamp: Stamp,
   propose: (fresh: readonly Entry[]) => Proposal<R>,
@@ -132,7 +151,7 @@ export async function append<R>(
     const { entries: fresh, corrupted } = reading(await newerThan(transaction, record.seen));
     const head = await headIn(transaction);
     const proposal = propose(fresh);
-    const missing = proposal.ok ? await photosMissing(transaction, proposal.bodies) : [];
+    const missing = proposal.ok ? await photosMissing(transaction, proposal.bodies, proposal.named) : [];
     if (missing.length > 0) {
       await abandon(transaction);
       return { ok: false, failure: { code: 'photo-missing', hashes: missing } };
@@ -148,6 +167,18 @@ export async function append<R>(
     return { ok: false, failure: failureOf(error) };
   }
 }
+
+/**
+ * One transaction: reads what the caller does not know, lets `propose` decide on it, seals what it returns and adds it.
+ * The answer comes only after the transaction is on the disk. `propose` must be pure and synchronous. Nothing in it grows
+ * with the record.
+ */
+export const append = <R>(
+  record: OpenRecord,
+  stamp: Stamp,
+  propose: (fresh: readonly Entry[]) => Proposal<R>,
+): Promise<Appended<R>> =>
+  whileWriting(() => oneWriter(`leesbook-write-${record.name}`, () => appendNow(record, stamp, propose)));
 
 /** Undoes what a failed transaction has begun and waits until it is over. */
 async function abandon(transaction: Transaction | undefined): Promise<void> {
@@ -176,8 +207,35 @@ export async function catchUp(record: OpenRecord): Promise<StoreResult<Reading>>
   }
 }
 
+/** A page that comes back may have slept through whatever was said to it. */
+function onComingBack(listen: () => void): () => void {
+  if (typeof document === 'undefined') return () => undefined;
+  const isSeen = (): void => {
+    if (document.visibilityState === 'visible') listen();
+  };
+  document.addEventListener('visibilitychange', isSeen);
+  document.addEventListener('resume', listen);
+  window.addEventListener('pageshow', listen);
+  return () => {
+    document.removeEventListener('visibilitychange', isSeen);
+    document.removeEventListener('resume', listen);
+    window.removeEventListener('pageshow', listen);
+  };
+}
+
+/** Where tabs have no channel: the marker is written after each append, and the others hear of that. */
+function onMarker({ name, channel }: OpenRecord, listen: () => void): () => void {
+  if (channel || typeof window === 'undefined') return () => undefined;
+  const heard = ({ key }: StorageEvent): void => {
+    if (key === markerKey(name)) listen();
+  };
+  window.addEventListener('storage', heard);
+  return () => window.removeEventListener('storage', heard);
+}
+
 /**
- * Hears when another tab has written, and hands over what the caller does not know yet.
+ * Hears when another tab has written, and hands over what the caller does not know yet; also when this page comes back
+ * into view, thaws, or is shown again from the browser's memory.
  * @returns a function that ends the watch
  */
 export function watch(record: OpenRecord, onNew: (news: StoreResult<Reading>) => void): () => void {
@@ -187,5 +245,9 @@ export function watch(record: OpenRecord, onNew: (news: StoreResult<Reading>) =>
     });
   };
   record.channel?.addEventListener('message', listen);
-  return () => record.channel?.removeEventListener('message', listen);
+  const stops = [onComingBack(listen), onMarker(record, listen)];
+  return () => {
+    record.channel?.removeEventListener('message', listen);
+    for (const stop of stops) stop();
+  };
 }

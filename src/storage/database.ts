@@ -66,30 +66,36 @@ function lay(db: Database, before: number, upgrading: Upgrading): void {
  * Opens the database. When another tab stands in the way the answer is `blocked` at once, not a wait without end.
  * @param onClosed called when the connection was shut from outside
  * @param make `only-if-there` answers `vanished` where there is none, and makes none
+ * @param onFree called when the answer was `blocked` and what stood in the way is gone: it can be opened now
  */
 export function openDatabase(
   name: RecordName,
   onClosed: () => void,
   make: 'make' | 'only-if-there' = 'make',
+  onFree: () => void = () => undefined,
 ): Promise<StoreResult<Database>> {
   if (typeof indexedDB === 'undefined') return Promise.resolve(failed({ code: 'no-store' }));
   return new Promise((resolve, reject) => {
     let answered = false;
     let vanished = false;
     const answer = (result: StoreResult<Database>): void => {
-      // Opened after all, though the answer was given: nobody will use or close it.
-      if (answered && result.ok) result.value.close();
+      if (answered) {
+        // Opened after all, though the answer was given: nobody uses this connection.
+        if (result.ok) result.value.close();
+        onFree();
+        return;
+      }
       answered = true;
       resolve(result);
     };
     openDB<Shape>(databaseName(name), version, {
       upgrade: (db, before, _version, transaction) => {
         vanished = before === 0 && make === 'only-if-there';
+        // That it failed is told by opening itself.
+        transaction.done.catch(() => undefined);
         // Ended before anything is laid, it leaves no database behind.
-        if (vanished) {
-          transaction.done.catch(() => undefined);
-          transaction.abort();
-        } else lay(db, before, transaction);
+        if (vanished) transaction.abort();
+        else lay(db, before, transaction);
       },
       blocked: () => answer(failed({ code: 'blocked' })),
       blocking: (_current, _wanted, event) => {

@@ -53,13 +53,13 @@ export type MarkerRead =
   | { readonly state: 'there'; readonly marker: Marker }
   | { readonly state: 'none' | 'unreadable' | 'blocked' };
 
-const keyOf = (record: RecordName): string => `leesbook:marker:${record}`;
-const beforeOf = (record: RecordName): string => `${keyOf(record)}:before`;
+export const markerKey = (record: RecordName): string => `leesbook:marker:${record}`;
+const beforeOf = (record: RecordName): string => `${markerKey(record)}:before`;
 
 const fresh: Marker = { v: 1, entries: 0, heads: [], writtenAt: null, lastBackup: null, without: [] };
 
 function read(storage: Storage, record: RecordName): MarkerRead {
-  const kept = storage.getItem(keyOf(record));
+  const kept = storage.getItem(markerKey(record));
   if (kept === null) return { state: 'none' };
   const fits = Marker.safeParse(parsed(kept));
   return fits.success ? { state: 'there', marker: fits.data } : { state: 'unreadable' };
@@ -90,13 +90,13 @@ export function markersBefore(record: RecordName): readonly string[] {
 }
 
 function setAside(storage: Storage, record: RecordName): void {
-  const kept = storage.getItem(keyOf(record));
+  const kept = storage.getItem(markerKey(record));
   if (kept === null) return;
   storage.setItem(beforeOf(record), JSON.stringify([...setAsideIn(storage, record), kept]));
 }
 
 const write = (storage: Storage, record: RecordName, marker: Marker): void =>
-  storage.setItem(keyOf(record), JSON.stringify(marker));
+  storage.setItem(markerKey(record), JSON.stringify(marker));
 
 /** Changes what stands there now: another tab may have written meanwhile. One that cannot be read is kept aside. */
 function change(record: RecordName, how: (marker: Marker) => Marker): boolean {
@@ -173,7 +173,7 @@ export function noteWithout(
 /** For the invented record only, which goes without a trace. */
 export function forgetMarker(record: RecordName): void {
   withStorage((storage) => {
-    storage.removeItem(keyOf(record));
+    storage.removeItem(markerKey(record));
     storage.removeItem(beforeOf(record));
   });
 }

@@ -8,6 +8,7 @@ import { hashesIn } from '../ledger/photos-named';
 import type { Shape } from './database';
 import { allDrafts } from './drafts';
 import { done, failed, failureOf, type StoreResult } from './failure';
+import { whileWriting } from './one-writer';
 import { keptType } from './picture-type';
 import type { OpenRecord } from './record';
 
@@ -35,7 +36,13 @@ export const photoHash = (bytes: Uint8Array): string => bytesToHex(sha256(bytes)
  * Keeps a photo; answers with its hash once it is on the disk. Kept again it is the same one photo, new where it was
  * damaged, and young again.
  */
-export async function keepPhoto(
+export const keepPhoto = (
+  record: OpenRecord,
+  bytes: Uint8Array<ArrayBuffer>,
+  now: string,
+): Promise<StoreResult<string>> => whileWriting(() => keepNow(record, bytes, now));
+
+async function keepNow(
   { database }: OpenRecord,
   bytes: Uint8Array<ArrayBuffer>,
   now: string,

@@ -16,8 +16,15 @@ export type OpenRecord = {
   readonly close: () => void;
 };
 
-/** What the shell supplies: `newId` gives a fresh UUID of version 7; `onClosed` hears that another tab shut the record. */
-export type Opening = { readonly newId: () => string; readonly onClosed: () => void };
+/**
+ * What the shell supplies: `newId` gives a fresh UUID of version 7; `onClosed` hears that another tab shut the record,
+ * `onFree` that none stands in the way any more, where the answer was `blocked`.
+ */
+export type Opening = {
+  readonly newId: () => string;
+  readonly onClosed: () => void;
+  readonly onFree?: () => void;
+};
 
 /** An entry that does not fit its schema: kept as it is, left out of the state, and reported. */
 export type Corrupted = {
@@ -53,7 +60,7 @@ export async function openRecord(name: RecordName, opening: Opening): Promise<St
     channel?.close();
     opening.onClosed();
   };
-  const opened = await openDatabase(name, onClosed, isKnown ? 'only-if-there' : 'make');
+  const opened = await openDatabase(name, onClosed, isKnown ? 'only-if-there' : 'make', opening.onFree);
   if (!opened.ok) {
     channel?.close();
     return opened;

@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import type { Body } from '../../../src/ledger/entries/body';
+import type { Body, PlainBody } from '../../../src/ledger/entries/body';
 import type { Entry } from '../../../src/ledger/entries/entry';
 import type { Photo } from '../../../src/ledger/entries/photos';
 import { verifyChain } from '../../../src/ledger/verify';
@@ -199,12 +199,53 @@ describe('an entry', () => {
     expect(verifyChain(await entriesOf(record))).toMatchObject({ whole: true, entries: 1 });
   });
 
-  test('may name again what an entry names already, though the photo lies elsewhere', async () => {
+  test('may name again what the entry that it corrects names, though the photo lies elsewhere', async () => {
     const record = await opened();
     const photo = await kept(record);
     await append(record, stamp, names(photo));
     await record.database.delete('photos', photo.hash);
-    expect(await append(record, stamp, names(photo))).toMatchObject({ ok: true });
+    const [entry] = await entriesOf(record);
+    if (!entry) throw new Error('one was written');
+    const corrected = (by: Body) => () => ({ ok: true, bodies: [by] }) as const;
+    const correction = (...photos: Photo[]): Body => ({
+      kind: 'entry-corrected',
+      v: 1,
+      corrects: entry.id,
+      body: marked(...photos) as PlainBody,
+      reason: 'misread',
+    });
+    expect(await append(record, stamp, names(photo))).toMatchObject({ failure: { code: 'photo-missing' } });
+    expect(await append(record, stamp, corrected(correction(photo)))).toMatchObject({ ok: true });
+    const another = { ...photo, hash: photoHash(picture(2)) };
+    expect(await append(record, stamp, corrected(correction(photo, another)))).toEqual({
+      ok: false,
+      failure: { code: 'photo-missing', hashes: [another.hash] },
+    });
+  });
+
+  test('may name again what an earlier correction named, and what the caller knows to be named', async () => {
+    const record = await opened();
+    const [first, second] = [await kept(record), await kept(record, picture(2))];
+    await append(record, stamp, names(first));
+    const [entry] = await entriesOf(record);
+    if (!entry) throw new Error('one was written');
+    const correction = (): { readonly ok: true; readonly bodies: readonly Body[] } => ({
+      ok: true,
+      bodies: [
+        {
+          kind: 'entry-corrected',
+          v: 1,
+          corrects: entry.id,
+          body: marked(first, second) as PlainBody,
+          reason: 'misread',
+        },
+      ],
+    });
+    await append(record, stamp, correction);
+    await record.database.delete('photos', second.hash);
+    expect(await append(record, stamp, correction)).toMatchObject({ ok: true });
+    const known = () => ({ ...names(second)(), named: new Set([second.hash]) });
+    expect(await append(record, stamp, known)).toMatchObject({ ok: true });
   });
 });
 

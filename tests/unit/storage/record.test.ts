@@ -170,6 +170,39 @@ describe('a write that fails', () => {
   });
 });
 
+describe('a newer shape of the record, while an older app has it open', () => {
+  test('waits with an answer, and is told once the older one is gone', async () => {
+    const older = indexedDB.open(databaseName('real'), 2);
+    older.addEventListener('upgradeneeded', () => {
+      const entries = older.result.createObjectStore('entries', { keyPath: 'id' });
+      entries.createIndex('in-order', ['writtenAt', 'device', 'counter']);
+      entries.createIndex('by-device', ['device', 'counter'], { unique: true });
+      older.result.createObjectStore('meta');
+      older.result.createObjectStore('photos', { keyPath: 'hash' }).createIndex('by-kept', 'keptAt');
+    });
+    await new Promise((resolve) => older.addEventListener('success', resolve));
+    const free = new Promise<void>((resolve) => {
+      void openRecord('real', { newId, onClosed: () => {}, onFree: resolve }).then((answer) => {
+        expect(answer).toEqual({ ok: false, failure: { code: 'blocked' } });
+        older.result.close();
+      });
+    });
+    await free;
+    const record = await opened();
+    expect(written(await append(record, stamp, says('Ana')))).toHaveLength(1);
+  });
+
+  test('takes it from one that lets go, which is told that it was closed', async () => {
+    const closed = vi.fn();
+    const record = await opened('real', closed);
+    const newer = indexedDB.open(databaseName('real'), 99);
+    await new Promise((resolve) => newer.addEventListener('success', resolve));
+    expect(closed).toHaveBeenCalledOnce();
+    expect(await append(record, stamp, says('Ana'))).toEqual({ ok: false, failure: { code: 'closed' } });
+    newer.result.close();
+  });
+});
+
 describe('what cannot be read', () => {
   test('an entry that does not fit is kept and reported, the others are read', async () => {
     const record = await opened();

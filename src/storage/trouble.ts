@@ -53,6 +53,15 @@ export function troubleFrom(
   ];
 }
 
+const unsoundOf = (corrupted: readonly Corrupted[]): readonly Unsound[] =>
+  corrupted.map(({ raw, issues }) => unsoundEntry(raw, { code: 'schema', issues }));
+
+/** What comes of entries that were read and could not be understood. */
+export const troubleOfCorrupted = (
+  corrupted: readonly Corrupted[],
+  without: readonly Without[],
+): readonly Trouble[] => troubleFrom(unsoundOf(corrupted), corrupted.length, without);
+
 /** What stands after a look at everything: it knows of entries and heads, and only the marker of what is missing. */
 export const troubleAfterCheck = (
   before: readonly Trouble[],
@@ -96,7 +105,7 @@ export async function troubleAtOpen(
     const head = await wrongWithHead(database);
     const wrong: readonly Unsound[] = [
       ...(head ? [{ what: 'head', why: head } as const] : []),
-      ...corrupted.map(({ raw, issues }) => unsoundEntry(raw, { code: 'schema', issues })),
+      ...unsoundOf(corrupted),
     ];
     const trouble = [
       ...(await shorterThan(record)),

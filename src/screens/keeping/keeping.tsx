@@ -1,13 +1,12 @@
 /** What keeps the record, and what a person can do for it: the browser's promise, the home screen, room, a backup. */
 import { hasHomeScreen } from '../../storage/installing';
-import { roomIn } from '../../storage/persist';
 import { Button } from '../../ui/button';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { Frame } from '../frame';
 import styles from '../record/record.module.css';
 import { KeepingRow, MarkerRow, SpaceRow } from './rows';
-import { useInstalling, useSpace } from './use-keeping';
+import { isShort, useInstalling, useRoom } from './use-keeping';
 import { keepingWords as w } from './words';
 
 /** How it comes onto the home screen of this phone, or into the dock. */
@@ -36,12 +35,11 @@ function HowToInstall() {
 }
 
 function RoomWords() {
-  const known = useSpace();
-  const isShort = known !== null && roomIn(known) !== 'enough';
+  const known = useRoom();
   return (
     <Part>
       <p>{w.estimate}</p>
-      {isShort && (
+      {known && isShort(known) && (
         <ul class={styles.plain}>
           {w.makeRoom.map((line) => (
             <li key={line}>{line}</li>

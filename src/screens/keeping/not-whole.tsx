@@ -127,8 +127,8 @@ export function NotWholeScreen() {
       {isWrong && (
         <Part rule width="edge" title={w.wrongTitle}>
           <Rows>
-            {found.map((one) => (
-              <TroubleRows key={one.code} one={one} />
+            {found.map((one, at) => (
+              <TroubleRows key={`${one.code} ${at}`} one={one} />
             ))}
           </Rows>
         </Part>

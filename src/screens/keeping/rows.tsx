@@ -1,10 +1,10 @@
 /** Whether the record is likely to stay: rows of the record, of its own page, and of Today where something can be done. */
-import { asksSilently, megabytesLeft, megabytesUsed, roomIn } from '../../storage/persist';
+import { asksSilently } from '../../storage/persist';
 import { Button } from '../../ui/button';
 import { Mark } from '../../ui/marks';
 import { Row } from '../../ui/row';
 import { useShell } from '../shell';
-import { isWorthKeeping, useInstalling, useKeeping, useSpace } from './use-keeping';
+import { isShort, isWorthKeeping, useInstalling, useKeeping, useRoom } from './use-keeping';
 import { keepingWords as w } from './words';
 
 /** What the browser has promised; asked upon a tap. */
@@ -23,16 +23,15 @@ export function KeepingRow() {
 
 /** How much room is taken and left, as far as the browser tells. */
 export function SpaceRow() {
-  const known = useSpace();
-  if (!known) return <Row start="text" title={w.spaceUnknown} second={w.spaceUnknownSecond} />;
-  const room = roomIn(known);
+  const known = useRoom();
+  if (!known) return null;
   return (
     <Row
       start="text"
-      mark={room === 'enough' ? undefined : <Mark kind="wrong" />}
-      marked={room === 'hardly-any'}
-      title={w.space[room](megabytesLeft(known))}
-      second={w.spaceSecond(megabytesUsed(known))}
+      mark={isShort(known) ? <Mark kind="wrong" /> : undefined}
+      marked={known.room === 'full'}
+      title={w.space[known.room](known.left)}
+      second={known.used === null ? w.spaceUnknown : w.spaceSecond(known.used)}
       href="#/record/keeping"
     />
   );
@@ -64,16 +63,15 @@ export function TodayKeepingRows() {
   const { record, state } = useShell();
   const { keeping, asked, ask } = useKeeping();
   const { installing } = useInstalling();
-  const known = useSpace();
+  const known = useRoom();
   if (record === 'demo' || !isWorthKeeping(state.value)) return null;
-  const room = known ? roomIn(known) : 'enough';
   return (
     <>
-      {known && room !== 'enough' && (
+      {known && isShort(known) && (
         <Row
           mark={<Mark kind="wrong" />}
-          marked={room === 'hardly-any'}
-          title={w.space[room](megabytesLeft(known))}
+          marked={known.room === 'full'}
+          title={w.space[known.room](known.left)}
           second={w.spaceToday}
           href="#/record/keeping"
         />

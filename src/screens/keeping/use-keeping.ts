@@ -6,12 +6,10 @@ import { hearOfInstalling, type Installing, install, installing } from '../../st
 import {
   askToKeep,
   howKept,
-  megabytesLeft,
   noteAsked,
   type Persistence,
-  roomIn,
-  type Space,
-  space,
+  type RoomNow,
+  roomNow,
   wasAsked,
 } from '../../storage/persist';
 import { keepingWords } from './words';
@@ -35,20 +33,23 @@ export function useKeeping() {
   return { keeping, asked, ask };
 }
 
-/** Null until it is known, and where the browser does not tell. */
-export function useSpace(): Space | null {
-  const [known, setKnown] = useState<Space | null>(null);
+/** Null until it is known. */
+export function useRoom(): RoomNow | null {
+  const [known, setKnown] = useState<RoomNow | null>(null);
   useEffect(() => {
-    void space().then(setKnown);
+    void roomNow().then(setKnown);
   }, []);
   return known;
 }
 
+/** Somebody should make room now. */
+export const isShort = ({ room }: RoomNow): boolean => room !== 'enough' && room !== 'not-told';
+
 /** Said before a photo is taken, when room is short. */
 export function useRoomWords(): string | undefined {
-  const known = useSpace();
-  const room = known ? roomIn(known) : 'enough';
-  return known && room !== 'enough' ? keepingWords.photoRoom[room](megabytesLeft(known)) : undefined;
+  const known = useRoom();
+  if (!known || known.room === 'enough' || known.room === 'not-told') return undefined;
+  return keepingWords.photoRoom[known.room](known.left);
 }
 
 const current = signal<Installing>('by-menu');

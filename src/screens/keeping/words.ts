@@ -104,7 +104,7 @@ export const goOnWords = {
   nothing: 'There is nothing to decide.',
 } as const;
 
-const megabytes = (count: number): string => `${formatNumber(new Decimal(count), 0)}\u202fMB`;
+const megabytes = (count: number | null): string => `${formatNumber(new Decimal(count ?? 0), 0)}\u202fMB`;
 
 export const keepingWords = {
   title: 'Keeping the record',
@@ -127,16 +127,17 @@ export const keepingWords = {
     'There is something in it now. When the phone is full, a browser clears what it has not promised to keep. It may ask you first.',
   spaceTitle: 'Room',
   space: {
-    enough: (left: number) => `About ${megabytes(left)} are left`,
-    little: (left: number) => `Little room: about ${megabytes(left)} are left`,
-    'hardly-any': (left: number) => `Hardly any room: about ${megabytes(left)} are left`,
-  } satisfies Record<Room, (left: number) => string>,
+    enough: (left) => `About ${megabytes(left)} are left`,
+    little: (left) => `Little room: about ${megabytes(left)} are left`,
+    'hardly-any': (left) => `Hardly any room: about ${megabytes(left)} are left`,
+    full: () => 'The phone was full at the last try',
+    'not-told': () => 'How much room is left, the browser does not say',
+  } satisfies Record<Room, (left: number | null) => string>,
   spaceSecond: (used: number) => `Leesbook takes about ${megabytes(used)}, app and record together.`,
   spaceToday: 'Photos need it most. Tap: how to make room.',
-  spaceUnknown: 'How much room is left is not known',
-  spaceUnknownSecond: 'This browser does not say.',
+  spaceUnknown: 'Nor what Leesbook takes.',
   estimate:
-    'An estimate of the browser, for this app alone. The phone itself may be full before: then nothing is written, and the form says so and stays as it is.',
+    'By the browser’s own word, for this app alone; some browsers name no true figure. When no room is left nothing is written, and the form says so and stays as it is.',
   makeRoom: [
     'Make a backup first, and keep it off this phone.',
     'Photos take most: some 0.3\u202fMB each. An entry takes next to nothing, so keep writing; leave out photos that nobody needs.',
@@ -177,9 +178,10 @@ export const keepingWords = {
   markerBlockedSecond:
     'This browser blocks the place where it would lie. A record that vanishes would not be missed: make backups.',
   photoRoom: {
-    little: (left: number) =>
+    little: (left: number | null) =>
       `Little room is left, about ${megabytes(left)}. A photo takes some 0.3\u202fMB.`,
-    'hardly-any': (left: number) =>
-      `Hardly any room is left, about ${megabytes(left)}. A photo may not fit; what you write will.`,
+    'hardly-any': (left: number | null) =>
+      `Hardly any room is left, about ${megabytes(left)}. A photo may not fit; what you write needs next to nothing.`,
+    full: () => 'The phone was full at the last try. Make room before you take a photo.',
   },
 } as const;

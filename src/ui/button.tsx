@@ -14,6 +14,7 @@ export type ButtonProps = {
   readonly download?: string | undefined;
   /** The link opens beside the app. */
   readonly beside?: boolean | undefined;
+  /** With `href`: told beside it. */
   readonly onTap?: (() => void) | undefined;
   readonly type?: 'button' | 'submit' | undefined;
   readonly disabled?: boolean | undefined;
@@ -46,6 +47,7 @@ export function Button(props: ButtonProps) {
       target={props.beside ? '_blank' : undefined}
       rel={props.beside ? 'noopener noreferrer' : undefined}
       aria-describedby={props.describedBy}
+      onClick={props.onTap}
     >
       {words}
     </a>

@@ -40,11 +40,20 @@ function AboutRows({ about, now }: { readonly about: AboutBackup; readonly now: 
   );
 }
 
+const bringsNothing = ({ fresh, mended, files }: RestorePlan): boolean =>
+  fresh + mended + files.fresh + files.mended === 0;
+
 /** Of many conflicts so many are named. */
 const mostNamed = 8;
 
 function PlanRows({ plan }: { readonly plan: RestorePlan }) {
   const { fresh, mended, alreadyHere, here, conflicts, files } = plan;
+  if (conflicts.length === 0 && bringsNothing(plan))
+    return (
+      <Rows>
+        <Row start="text" title={w.nothing} />
+      </Rows>
+    );
   if (conflicts.length > 0)
     return (
       <Rows>
@@ -71,9 +80,6 @@ function PlanRows({ plan }: { readonly plan: RestorePlan }) {
     </Rows>
   );
 }
-
-const bringsNothing = ({ fresh, mended, files }: RestorePlan): boolean =>
-  fresh + mended + files.fresh + files.mended === 0;
 
 type FoundBackupPageProps = {
   readonly found: FoundBackup;
@@ -120,11 +126,6 @@ export function FoundBackupPage({ found: { about, plan }, fault, bring, leave }:
         </Part>
       ) : (
         <Part rule width="edge" title={w.would}>
-          {!isRefused && bringsNothing(plan) && (
-            <Rows>
-              <Row start="text" title={w.nothing} />
-            </Rows>
-          )}
           <PlanRows plan={plan} />
         </Part>
       )}

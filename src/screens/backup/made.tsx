@@ -31,16 +31,17 @@ function Holding({ backup }: { readonly backup: NamedBackup }) {
 }
 
 function Ways({
+  address,
   backup,
   kept,
   handed,
 }: {
+  readonly address: string;
   readonly backup: NamedBackup;
   readonly kept: (name: string) => void;
   readonly handed: () => void;
 }) {
   const { named } = backup;
-  const address = useAddress(named);
   const [fault, setFault] = useState<string | null>(null);
   async function save(): Promise<void> {
     setFault(null);
@@ -86,6 +87,8 @@ const titles = { made: w.madeTitle, handed: w.asked, said: w.madeTitle, saved: w
 
 export function MadeBackupPage({ backup }: { readonly backup: NamedBackup }) {
   const { backups, go } = useShell();
+  // For as long as the page stands: a phone may still be saving when the question is asked.
+  const address = useAddress(backup.named);
   const [standing, setStanding] = useState<Standing>({ is: 'made' });
   const [noted, setNoted] = useState(true);
   const note = (next: Standing): void => {
@@ -109,6 +112,7 @@ export function MadeBackupPage({ backup }: { readonly backup: NamedBackup }) {
           <Asked yes={() => note({ is: 'said' })} no={() => setStanding({ is: 'made' })} />
         ) : (
           <Ways
+            address={address}
             backup={backup}
             kept={(name) => note({ is: 'saved', name })}
             handed={() => setStanding({ is: 'handed' })}
@@ -130,8 +134,7 @@ export function MadeBackupPage({ backup }: { readonly backup: NamedBackup }) {
       <Rows>
         <Row
           title={<span class={record.hash}>{backup.named.name}</span>}
-          second={w.fileName}
-          figure={w.size(backup.named.size)}
+          second={w.fileName(backup.named.size)}
         />
       </Rows>
     </Frame>

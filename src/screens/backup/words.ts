@@ -32,6 +32,9 @@ export const backupWords = {
   leaveRestoreSecond: 'Nothing here is changed',
 } as const;
 
+const sizeText = (bytes: number): string =>
+  bytes < 1e6 ? `${Math.ceil(bytes / 1e3)} kB` : `${(bytes / 1e6).toFixed(1)} MB`;
+
 const daysText = (n: number): string => count(n, 'day', 'days');
 
 /** What lies on this phone only. */
@@ -60,7 +63,7 @@ export const makeWords = {
   plain: 'Anybody who has it',
   plainSecond: 'Names, addresses and photos lie in it as they are.',
   locked: 'Only who knows a passphrase',
-  lockedSecond: 'Without it the file shows nothing. A forgotten passphrase cannot be recovered, by nobody.',
+  lockedSecond: 'Without it the file shows nothing. Nobody can recover a forgotten one.',
   passphrase: 'Passphrase',
   passphraseHint:
     'Several plain words are easy to type and hard to guess. Write them down, and keep them apart from the file.',
@@ -94,8 +97,7 @@ export const makeWords = {
   no: 'No, once more',
   noted: 'Noted: from now on this backup counts.',
   notNoted: 'The file is kept, but this browser does not let Leesbook note it. The reminder stays.',
-  fileName: 'name of the file',
-  size: (bytes: number) => (bytes < 1e6 ? `${Math.ceil(bytes / 1e3)} kB` : `${(bytes / 1e6).toFixed(1)} MB`),
+  fileName: (bytes: number) => `Name of the file, ${sizeText(bytes)}`,
   toRecord: 'Record',
 } as const;
 
@@ -117,7 +119,8 @@ export const restoreWords = {
   foundTitle: 'The backup is whole',
   of: (workshop: string | null) => workshop ?? 'A record without a workshop',
   madeAt: (when: string, version: string) => `Made ${when}, by version ${version}`,
-  holds: (entries: number, files: number) => `${entriesText(entries)}, ${filesText(files)}`,
+  holds: (entries: number, files: number) =>
+    files > 0 ? `${entriesText(entries)}, ${filesText(files)}` : entriesText(entries),
   newest: (when: string) => `The last was written ${when}.`,
   ahead: 'Its last entry is written later than now',
   aheadSecond:
@@ -162,7 +165,7 @@ export const restoreWords = {
   notUndone: 'Once it is written it cannot be left any more.',
   doneTitle: 'It is brought in',
   done: (entries: number, files: number) =>
-    `${entriesText(entries)} and ${filesText(files)} were added and are on the disk.`,
+    `${entriesText(entries)}${files > 0 ? ` and ${filesText(files)}` : ''} came in and ${entries + files === 1 ? 'is' : 'are'} on the disk.`,
   open: 'Open the record',
 } as const;
 

@@ -46,6 +46,8 @@ const of = (bytes: number): number => Math.max(1, bytes);
 
 /** @returns an age file over the whole of `file` */
 export async function lock(file: Blob, passphrase: string, tell: TellBackup = untold): Promise<Blob> {
+  // Before the rounds of scrypt, which nothing can be told from.
+  tell({ stage: 'locking', done: 0, of: of(file.size) });
   const encrypter = new Encrypter();
   encrypter.setScryptWorkFactor(workFactor);
   encrypter.setPassphrase(passphrase);
@@ -64,6 +66,7 @@ async function expectPassphrase(file: Blob): Promise<void> {
 /** @throws NotTaken */
 export async function unlock(file: Blob, passphrase: string, tell: TellBackup = untold): Promise<Blob> {
   await expectPassphrase(file);
+  tell({ stage: 'unlocking', done: 0, of: of(file.size) });
   const decrypter = new Decrypter();
   decrypter.addPassphrase(passphrase);
   let opened: ReadableStream<Uint8Array>;

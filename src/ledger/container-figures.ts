@@ -13,7 +13,8 @@ import {
 import { type Sludge, sludgeFrom } from '../chemistry/sludge';
 import type { Figure } from '../quantities/figure';
 import { type BaseId, baseIds, type Metal, metalSymbols } from '../reference/tables';
-import { type Contents, contentsBefore, contentsOf, silentResidues, wholeLoad } from './container-load';
+import { type Contents, silentResidues, wholeLoad } from './container-load';
+import { contentsBefore, contentsOf } from './contents-followed';
 import { purityStated } from './purity-stated';
 import type { ContentsPart, State } from './state';
 import { kindsOfParts } from './waste-kinds';

@@ -1,7 +1,7 @@
 /**
- * What a container holds, as chemistry: every liquor with its evidence, what residues hold, taken through each movement
- * and each dose in order. Names of liquors are stream ids, and treatment ids for what has been through a treatment; the
- * screens know what to call them.
+ * Contents as chemistry: every liquor with its evidence, what residues hold, and what each movement and each dose makes of
+ * them. Names of liquors are stream ids, and treatment ids for what has been through a treatment; the screens know what to
+ * call them.
  */
 import { densityOf } from '../chemistry/density';
 import { weighed } from '../chemistry/evidence';
@@ -12,11 +12,11 @@ import { measuredLoad, treatedLoad } from '../chemistry/treated-load';
 import { minus, over, plus, times } from '../quantities/expression';
 import { type Figure, workedOut } from '../quantities/figure';
 import type { StreamKind } from '../safety/stream-kind';
-import { asHeld, isNothing, isVolume } from './amounts';
-import type { Amount, ContentsMoved, StreamPlaced, WaterLost } from './entries/containers';
+import { isVolume } from './amounts';
+import type { Amount, StreamPlaced, WaterLost } from './entries/containers';
 import type { LiquidPart, SolidPart, StreamLogged } from './entries/streams';
 import type { PotRead } from './entries/treatments';
-import type { Happening, State, StreamState } from './state';
+import type { State, StreamState } from './state';
 
 /** A wet solid with the liquor it still holds; `held` is absent when nobody said which liquor that is. */
 export type Residue = {
@@ -33,10 +33,10 @@ export type Contents = {
   readonly unaccounted: boolean;
 };
 
-const nothing: Contents = { residues: [], unaccounted: false };
+export const nothing: Contents = { residues: [], unaccounted: false };
 
 /** Names figures of something that has not happened. */
-const planned = 'planned';
+export const planned = 'planned';
 
 const originOf = (streamId: string): string => `stream/${streamId}`;
 
@@ -126,7 +126,7 @@ const pouredIn = (contents: Contents, movement: Movement): Contents => {
   return liquid ? { ...rest, liquid } : rest;
 };
 
-function placed(
+export function placed(
   state: State,
   contents: Contents,
   entryId: string,
@@ -168,7 +168,7 @@ function wastePutIn(
   return after;
 }
 
-type Parted = { readonly stays: Contents; readonly taken: Contents };
+export type Parted = { readonly stays: Contents; readonly taken: Contents };
 
 /** Residues by mass: each gives the same share. */
 function partedByMass(contents: Contents, amount: Amount, entryId: string): Parted {
@@ -191,7 +191,7 @@ function partedByMass(contents: Contents, amount: Amount, entryId: string): Part
  * What goes out: liquid when it was measured as a volume, residue in proportion when it was weighed. Neither has been
  * followed where liquid was weighed, since the ledger counts litres and grams apart.
  */
-function parted(contents: Contents, amount: Amount, entryId: string): Parted {
+export function parted(contents: Contents, amount: Amount, entryId: string): Parted {
   const { liquid, residues, unaccounted } = contents;
   if (!isVolume(amount) && residues.length > 0) return partedByMass(contents, amount, entryId);
   if (!isVolume(amount) || !liquid)
@@ -204,7 +204,7 @@ function parted(contents: Contents, amount: Amount, entryId: string): Parted {
   };
 }
 
-const joined = (contents: Contents, coming: Contents): Contents => {
+export const joined = (contents: Contents, coming: Contents): Contents => {
   const both = {
     ...contents,
     residues: [...contents.residues, ...coming.residues],
@@ -217,7 +217,7 @@ const joined = (contents: Contents, coming: Contents): Contents => {
  * Less liquid with the same in it. Water goes off from what stands free; what a residue holds is taken to stay. Where no
  * liquid is left, what was dissolved lies dry in it, and nobody knows what that is by now.
  */
-function dried(contents: Contents, entryId: string, { amount, spread }: WaterLost): Contents {
+export function dried(contents: Contents, entryId: string, { amount, spread }: WaterLost): Contents {
   const { liquid, ...rest } = contents;
   if (!liquid) return contents;
   const lost = volumeRead(amount, `entry/${entryId}/volume`, 'Water that went off', spread);
@@ -232,16 +232,6 @@ export function contentsOfStream(state: State, { body }: StreamState): Contents 
   return wholes.reduce<Contents>((so, amount) => placed(state, so, planned, { streamId, amount }), nothing);
 }
 
-/** Containers that the ledger saw empty after a movement: what chemistry has left of them is rounding. */
-const emptiedBy = (state: State): ReadonlySet<string> =>
-  new Set(
-    [...state.containers].flatMap(([id, { movements }]) =>
-      movements.flatMap(({ entryId, purpose, after }) =>
-        isNothing(after) && purpose !== 'evaporated' ? [`${id} ${entryId}`] : [],
-      ),
-    ),
-  );
-
 /** So much of a waste, alone in a vessel; it need not be in the record yet. */
 export const contentsOfWaste = (
   state: State,
@@ -250,15 +240,11 @@ export const contentsOfWaste = (
 ): Contents =>
   wastePutIn(state, nothing, planned, { streamId: planned, batchId: null, stepId: null, ...waste }, amount);
 
-/** So much of what a container holds, taken out. */
-export const contentsTaken = (state: State, containerId: string, amount: Amount): Contents =>
-  parted(contentsOf(state, containerId), amount, planned).taken;
-
 /** Two contents in one vessel. */
 export const contentsTogether = (a: Contents, b: Contents): Contents => joined(a, b);
 
 /** Whatever was known to be dissolved is open from here on, in the free liquid and in what residues hold. */
-const treated = (contents: Contents, treatmentId: string): Contents => ({
+export const treated = (contents: Contents, treatmentId: string): Contents => ({
   ...contents,
   ...(contents.liquid ? { liquid: treatedLoad(contents.liquid, treatmentId) } : {}),
   residues: contents.residues.map((residue) =>
@@ -268,99 +254,10 @@ const treated = (contents: Contents, treatmentId: string): Contents => ({
   ),
 });
 
-const measured = (contents: Contents, entryId: string, { findings = [] }: PotRead): Contents =>
+export const measured = (contents: Contents, entryId: string, { findings = [] }: PotRead): Contents =>
   contents.liquid && findings.length > 0
     ? { ...contents, liquid: measuredLoad(contents.liquid, findings, `entry/${entryId}`) }
     : contents;
-
-/** What a happening made of what one container holds; a transfer changes two, the one that it was taken from first. */
-export type Change = {
-  readonly happening: Happening;
-  readonly containerId: string;
-  readonly before: Contents;
-  readonly after: Contents;
-};
-
-/** Contents now, by container, and just before anything was done to them, by treatment. */
-type Followed = {
-  readonly now: Map<string, Contents>;
-  readonly before: Map<string, Contents>;
-  readonly changes: readonly Change[];
-};
-
-function moved(all: Followed['now'], entryId: string, body: ContentsMoved, set: Setting): void {
-  const { fromContainerId, toContainerId, amount } = body;
-  const { stays, taken } = parted(all.get(fromContainerId) ?? nothing, amount, entryId);
-  set(fromContainerId, stays);
-  if (toContainerId !== null) set(toContainerId, joined(all.get(toContainerId) ?? nothing, taken));
-}
-
-type Setting = (containerId: string, contents: Contents) => void;
-
-/** Whether this entry put what its container holds through the treatment. */
-function treats(state: State, { body, entryId }: Happening): boolean {
-  if (body.kind === 'dose-added') return !isNothing(asHeld(body.mass));
-  if (body.kind !== 'treatment-ended' || body.outcome !== 'reached') return false;
-  const told = state.treatments.get(body.treatmentId);
-  return told?.ended?.entryId === entryId && told.doses.length === 0;
-}
-
-/** Every container's contents in one pass through all that happened, each transfer from what its source held just then. */
-function followed(state: State): Followed {
-  const [now, before] = [new Map<string, Contents>(), new Map<string, Contents>()];
-  const changes: Change[] = [];
-  const emptied = emptiedBy(state);
-  for (const happening of state.happenings) {
-    const { entryId, body } = happening;
-    const set: Setting = (containerId, contents) => {
-      const held = now.get(containerId) ?? nothing;
-      const after = emptied.has(`${containerId} ${entryId}`) ? nothing : contents;
-      now.set(containerId, after);
-      changes.push({ happening, containerId, before: held, after });
-    };
-    if (body.kind === 'stream-placed')
-      set(body.containerId, placed(state, now.get(body.containerId) ?? nothing, entryId, body));
-    else if (body.kind === 'contents-moved') moved(now, entryId, body, set);
-    else if (body.kind === 'water-lost')
-      set(body.containerId, dried(now.get(body.containerId) ?? nothing, entryId, body));
-    else if (body.kind === 'contents-determined') {
-      const told = state.streams.get(body.streamId);
-      if (told) set(body.containerId, contentsOfStream(state, told));
-    } else if (body.kind === 'dose-added' || body.kind === 'treatment-ended' || body.kind === 'pot-read') {
-      const { treatmentId } = body;
-      const id = state.treatments.get(treatmentId)?.body.containerId ?? '';
-      const contents = now.get(id);
-      if (!contents) continue;
-      if (body.kind === 'pot-read') set(id, measured(contents, entryId, body));
-      else if (treats(state, happening)) {
-        if (!before.has(treatmentId)) before.set(treatmentId, contents);
-        set(id, treated(contents, treatmentId));
-      }
-    }
-  }
-  return { now, before, changes };
-}
-
-const known = new WeakMap<State, Followed>();
-
-function followedOnce(state: State): Followed {
-  const all = known.get(state) ?? followed(state);
-  known.set(state, all);
-  return all;
-}
-
-/** What a container holds by everything that happened. Worked out once for a state. */
-export const contentsOf = (state: State, containerId: string): Contents =>
-  followedOnce(state).now.get(containerId) ?? nothing;
-
-/** All that was done to what containers hold, in the order in which it happened. */
-export const changesOf = (state: State): readonly Change[] => followedOnce(state).changes;
-
-/** What a treatment found in its container; what is there now while nothing has been added. */
-export function contentsBefore(state: State, treatmentId: string): Contents {
-  const found = followedOnce(state).before.get(treatmentId);
-  return found ?? contentsOf(state, state.treatments.get(treatmentId)?.body.containerId ?? '');
-}
 
 /** Free liquid and held liquor together: what neutralising has to deal with; undefined when there is neither. */
 export function wholeLoad({ liquid, residues }: Contents): Load | undefined {

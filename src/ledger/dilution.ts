@@ -12,17 +12,10 @@ import type { Candidate } from '../rules/candidate';
 import { euHpCandidates } from '../rules/eu-hp/candidates';
 import { rcraCandidates } from '../rules/rcra/candidates';
 import type { StreamKind } from '../safety/stream-kind';
-import {
-  type Contents,
-  contentsOf,
-  contentsOfWaste,
-  contentsTaken,
-  contentsTogether,
-  tellsNothing,
-  wholeLoad,
-} from './container-load';
+import { type Contents, contentsOfWaste, contentsTogether, tellsNothing, wholeLoad } from './container-load';
 import { type ContainerMixture, massOfContents, mixtureFrom, mixtureOf } from './container-mixture';
 import { phOf, phOfAcid } from './container-ph';
+import { contentsOf, contentsTaken } from './contents-followed';
 import type { Amount } from './entries/containers';
 import type { Law } from './entries/local-rules';
 import { type FoundLevel, resultsNow, withFound } from './lab-levels';

@@ -1,6 +1,7 @@
 /** When a waste came about, and as what it counts. */
 import { isCemented } from './batch-streams';
-import { type Contents, changesOf } from './container-load';
+import type { Contents } from './container-load';
+import { changesOf } from './contents-followed';
 import type { State, StreamState } from './state';
 import { treatedFor } from './waste-origin';
 

@@ -2,7 +2,8 @@
  * What of waste came, left and stood here over a time, as chemistry: every entry that tells of that time counts as it is known
  * now, whenever it was written or corrected.
  */
-import { type Contents, changesOf } from './container-load';
+import type { Contents } from './container-load';
+import { changesOf } from './contents-followed';
 import type { Held, State } from './state';
 import { arosenAt } from './year-arising';
 import { type Days, type When, whenIn } from './year-days';

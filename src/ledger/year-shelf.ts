@@ -8,7 +8,8 @@ import {
   plus,
   stillUnplaced,
 } from './amounts';
-import { type Change, type Contents, contentsOfStream } from './container-load';
+import { type Contents, contentsOfStream } from './container-load';
+import type { Change } from './contents-followed';
 import type { ContentsMoved, StreamPlaced } from './entries/containers';
 import type { Held, State, StreamState } from './state';
 import { type CameAs, cameAs, holdsNothing } from './year-arising';

@@ -2,8 +2,8 @@
 import { weighed } from '../../chemistry/evidence';
 import { volumeRead } from '../../chemistry/liquor';
 import { isVolume, writtenWhole } from '../../ledger/amounts';
-import { contentsOf } from '../../ledger/container-load';
 import { mixtureOf } from '../../ledger/container-mixture';
+import { contentsOf } from '../../ledger/contents-followed';
 import type { ContainerState, State } from '../../ledger/state';
 import { plus } from '../../quantities/expression';
 import { type Figure, workedOut } from '../../quantities/figure';

@@ -1,7 +1,7 @@
 /** The form of copper onto iron as a draft, and what it comes to. */
 import * as z from 'zod/mini';
 import { type IronFirst, type IronFirstResult, ironFirst } from '../../chemistry/iron-first';
-import { contentsOf } from '../../ledger/container-load';
+import { contentsOf } from '../../ledger/contents-followed';
 import type { State } from '../../ledger/state';
 import { exact, type Figure, given } from '../../quantities/figure';
 import type { BaseId } from '../../reference/tables';

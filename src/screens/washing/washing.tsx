@@ -1,5 +1,5 @@
 /** Washing of a residue: the form, what stays, what keeps a limit. For planning: it writes nothing. */
-import { contentsOf } from '../../ledger/container-load';
+import { contentsOf } from '../../ledger/contents-followed';
 import { type Metal, metals } from '../../reference/tables';
 import { washWays } from '../../reference/washing-tables';
 import { unbroken } from '../../ui/figure-value';

@@ -1,5 +1,5 @@
 /** The working of a figure of a washing, from what stands in its form. */
-import { contentsOf } from '../../ledger/container-load';
+import { contentsOf } from '../../ledger/contents-followed';
 import { useShell } from '../shell';
 import { WorkingPage } from '../working';
 import { draftName, holding, namedFigures, readWashing, WashingDraft } from './draft';

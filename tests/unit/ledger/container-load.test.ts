@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { containerFigures, namedFigures } from '../../../src/ledger/container-figures';
-import { contentsOf, wholeLoad } from '../../../src/ledger/container-load';
+import { wholeLoad } from '../../../src/ledger/container-load';
+import { contentsOf } from '../../../src/ledger/contents-followed';
 import type { IntentionOf } from '../../../src/ledger/intention';
 import { baseIds } from '../../../src/reference/tables';
 import { type ShellInMemory, shellInMemory } from '../../support/shell-in-memory';

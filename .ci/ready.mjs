@@ -65,6 +65,7 @@ const onPath = (name) =>
 
 /** What the tests call that no npm package brings: the Debian package, and whether it is there already. */
 const debian = {
+  age: () => onPath('age'),
   chromium: () => chromiumPath() !== undefined,
   'poppler-utils': () => ['pdftotext', 'pdffonts', 'pdfinfo', 'pdfdetach'].every(onPath),
   python3: () => onPath('python3'),

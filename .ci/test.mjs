@@ -54,9 +54,9 @@ const parts = {
   leftovers: command('knip'),
   dependencies: command('node', '.ci/dependencies.mjs'),
   directions: vitest('directions', '--project=unit', 'tests/unit/directions.test.ts'),
-  // Papers and registers are also read by programs that are not ours.
+  // Papers, registers and backups are also read by programs that are not ours.
   unit: () =>
-    installDebian(['poppler-utils', 'python3'])
+    installDebian(['age', 'poppler-utils', 'python3'])
       ? vitest('unit', '--project=unit*', '--exclude=tests/unit/directions.test.ts')()
       : one(false),
   published: vitest('published', '--project=published'),

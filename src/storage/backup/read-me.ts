@@ -17,7 +17,7 @@ for f in manifest["files"]:
     name = "files/" + f["sha256"] + "." + ends[f["type"]]
     assert sha(archive.read(name)) == f["sha256"], name
 links = {}
-for line in archive.read("entries.ndjson").decode("utf-8").splitlines():
+for line in archive.read("entries.ndjson").decode("utf-8").split("\\n")[:-1]:
     entry = json.loads(line)
     bare = line.replace(',"hash":"' + entry["hash"] + '"', "", 1)
     assert sha(bare.encode("utf-8")) == entry["hash"], "an entry is not as it was written: " + entry["id"]

@@ -1,5 +1,6 @@
 /** The app: opens the record, and shows the screen of the address. */
 import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { NewVersion } from '../screens/frame';
 import { LockPage } from '../screens/lock/lock-page';
@@ -84,6 +85,9 @@ const Trouble = ({ words }: { readonly words: string }) => (
       <Button look="primary" onTap={() => window.location.reload()}>
         {appWords.openAgain}
       </Button>
+      <Button href="#/record/backup" second={appWords.takeOutSecond}>
+        {appWords.takeOut}
+      </Button>
     </Part>
   </Page>
 );
@@ -127,10 +131,14 @@ function Place({ shell }: { readonly shell: Shell }) {
   );
 }
 
-/** A record that does not open keeps nobody from an emergency card. */
+/** What works without an open record: emergency cards, taking out what is there, and bringing a backup in. */
+const opensAnyway = ([place, part]: readonly string[]): boolean =>
+  place === 'sos' || (place === 'record' && (part === 'backup' || part === 'restore'));
+
+/** A record that does not open keeps nobody from these. */
 function NotOpen({ failure }: { readonly failure: StoreFailure }) {
   const shell = useMemo(() => shellOf(bookNotOpen(openRecordName.value, failure)), [failure]);
-  if (path.value[0] !== 'sos') return <Trouble words={failureWords(failure)} />;
+  if (!opensAnyway(path.value)) return <Trouble words={failureWords(failure)} />;
   return (
     <ShellProvider value={shell}>
       <Place shell={shell} />
@@ -140,10 +148,11 @@ function NotOpen({ failure }: { readonly failure: StoreFailure }) {
 
 const shut: StoreFailure = { code: 'closed' };
 
-export function App() {
+/** @param meanwhile stands there until the record is open */
+export function App({ meanwhile = null }: { readonly meanwhile?: ComponentChildren }) {
   const opened = useBook();
   const now = opened.value;
-  if (now.state === 'opening') return null;
+  if (now.state === 'opening') return <>{meanwhile}</>;
   if (now.state === 'failed') return <NotOpen failure={now.failure} />;
   if (now.state === 'shut') return <NotOpen failure={shut} />;
   return (

@@ -2,6 +2,8 @@
 export const appWords = {
   troubleTitle: 'The record does not open',
   openAgain: 'Open again',
+  takeOut: 'Take out what is here',
+  takeOutSecond: 'A file with all that can be read',
   notFoundTitle: 'Nothing is here',
   notFound: 'This address leads nowhere: it may have been typed wrongly, or the thing was withdrawn.',
   faultTitle: 'This page met an error',
@@ -10,6 +12,7 @@ export const appWords = {
   faultUnnamed: 'Error',
   toToday: 'To Today',
   opening: 'Opening',
+  notLoadedTitle: 'Leesbook is not on the phone yet',
   notHereTitle: 'This page is not on the phone yet',
   notHere: 'Nothing was lost. Open Leesbook once with a network; then it is here without one.',
 } as const;

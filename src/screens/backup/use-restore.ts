@@ -1,5 +1,6 @@
 /** A file on its way into the record: looked at, then brought in. */
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { whileWriting } from '../../storage/one-writer';
 import { useShell } from '../shell';
 import { type HowFar, howFar, notBegun, spansOf } from './how-far';
 import type { BackupWork } from './in-worker';
@@ -56,7 +57,8 @@ export function useRestore() {
     if (!own) return;
     setRestoring({ at: 'work', title: w.bringing, howFar: notBegun, canLeave: true });
     const wanted = { record, now: moment(), newDevice: newId() };
-    const brought = await own.bring(wanted, told(w.bringing, spansOf.bring));
+    // A new version of the app waits for its end.
+    const brought = await whileWriting(() => own.bring(wanted, told(w.bringing, spansOf.bring)));
     if (brought.ok) {
       const { entries, files } = brought;
       return setRestoring({ at: 'done', entries, files });

@@ -11,6 +11,7 @@ import type { Entry } from '../../ledger/entries/entry';
 import { hashesIn } from '../../ledger/photos-named';
 import { type Database, type DeviceHead, openDatabase, type RecordName, type Shape } from '../database';
 import { failureOf, type StoreFailure } from '../failure';
+import { oneWriter } from '../one-writer';
 import type { BackupFile } from './manifest';
 import type { Planned } from './plan-restore';
 import { type TellBackup, untold } from './progress';
@@ -223,7 +224,9 @@ export async function restore(
   const database = opened.value;
   try {
     await bringFiles(database, backup, files, wanted.now, tell);
-    const entries = await bringEntries(database, backup, planned, wanted, tell);
+    const entries = await oneWriter(`leesbook-write-${wanted.record}`, () =>
+      bringEntries(database, backup, planned, wanted, tell),
+    );
     tellTabs(wanted.record);
     return { ok: true, entries, files: files.length };
   } catch (error) {

@@ -82,6 +82,15 @@ export type Followed = {
   /** Up to when the marks of a container were asked for what shuts it, and for doubts of what is in it. */
   readonly shutAsked: ReadonlyMap<string, string>;
   readonly doubtAsked: ReadonlyMap<string, string>;
+  /** What an opening carried, where it was gone on from one. */
+  readonly base: Followed | null;
+  /** Something was told that changes what the opening carried: what is here may be wrong. */
+  readonly reachedBehind: boolean;
+};
+
+/** What was followed before an opening: the first `happened` happenings at hand are among it. */
+export type Carried = Omit<Followed, 'happenings' | 'things' | 'base' | 'reachedBehind'> & {
+  readonly happened: number;
 };
 
 type Ledger = Things & {
@@ -344,6 +353,8 @@ const nothingFollowed = (things: Things): Followed => ({
   missed: new Set(),
   shutAsked: new Map(),
   doubtAsked: new Map(),
+  base: null,
+  reachedBehind: false,
 });
 
 /** `last`, with what was told and happened after it. */
@@ -362,8 +373,24 @@ function followedOn(last: Followed, happenings: readonly Happening[], things: Th
   };
   for (const id of things.opened.keys()) if (!ledger.pots.has(id)) ledger.pots.set(id, newPot());
   for (const happening of happenings.slice(last.happenings.length)) follow(ledger, happening);
-  const { own: _, ...now } = ledger;
-  return { ...now, happenings, things };
+  const { pots, placed, placements, treated, upsets, missed, shutAsked, doubtAsked } = ledger;
+  const now = { pots, placed, placements, treated, upsets, missed, shutAsked, doubtAsked };
+  return { ...last, ...now, happenings, things };
+}
+
+function carriedOver(
+  { happened, ...carried }: Carried,
+  happenings: readonly Happening[],
+  things: Things,
+): Followed {
+  const base: Followed = {
+    ...carried,
+    happenings: happenings.slice(0, happened),
+    things,
+    base: null,
+    reachedBehind: false,
+  };
+  return { ...base, base };
 }
 
 /**
@@ -371,7 +398,16 @@ function followedOn(last: Followed, happenings: readonly Happening[], things: Th
  * @param happenings in the order in which they happened
  * @param last what was followed before: gone on from where what is new comes after all of it and changes nothing of it
  */
-export function followed(happenings: readonly Happening[], things: Things, last?: Followed): Followed {
-  const goesOn = last !== undefined && isAfterAll(last, happenings, things);
-  return followedOn(goesOn ? last : nothingFollowed(things), happenings, things);
+export function followed(
+  happenings: readonly Happening[],
+  things: Things,
+  last?: Followed | Carried,
+): Followed {
+  if (!last) return followedOn(nothingFollowed(things), happenings, things);
+  const before = 'happened' in last ? carriedOver(last, happenings, things) : last;
+  if (isAfterAll(before, happenings, things)) return followedOn(before, happenings, things);
+  const { base } = before;
+  if (!base) return followedOn(nothingFollowed(things), happenings, things);
+  const holds = isAfterAll(base, happenings, things);
+  return { ...followedOn({ ...base, base }, happenings, things), reachedBehind: !holds };
 }

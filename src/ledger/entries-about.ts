@@ -20,7 +20,7 @@ const partsOf: Readonly<Record<Thing['is'], readonly Reference['to'][]>> = {
 };
 
 /** Things that an entry brings into the record, as later entries name them. */
-function brings(id: string, body: Entry['body']): readonly Named[] {
+export function brings(id: string, body: Entry['body']): readonly Named[] {
   switch (body.kind) {
     case 'container-opened':
       return [{ to: 'container', id: body.containerId }];

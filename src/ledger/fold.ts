@@ -2,25 +2,60 @@
  * From entries to state. The state depends only on which entries there are, not on the order in which they arrived:
  * each fold sorts what is new into the log, and works out again what rests on it.
  */
+
+import type { Carried, Followed } from './contents';
 import type { Entry } from './entries/entry';
 import { linked } from './links';
 import { isSame, type Memory, Remembering } from './memory';
 import { compareEntries, joined } from './order';
+import type { UnknownInAll } from './references';
 import { type Sorted, sorted } from './sorted-facts';
 import { type Standing, standing } from './standing';
-import type { State } from './state';
+import type { Earlier, State } from './state';
 
 const memories = new WeakMap<State, Memory>();
 
-/** @param log in order, each entry once @param before an older state, whose work is not done again */
-function derived(log: readonly Entry[], before?: State): State {
-  const told = new Remembering(before && memories.get(before));
+type Before = { readonly memory?: Memory | undefined; readonly earlier: Earlier | null };
+
+/** Whether anything was told that the opening cannot tell of: before its end, or of what it does not hold. */
+const reachesBehind = ({ places, last }: Earlier, log: readonly Entry[], told: State): boolean =>
+  log[places.length - 1] !== last ||
+  followedIn(told).reachedBehind ||
+  told.troubles.some(({ code }) => code === 'refers-to-unknown');
+
+/** @param log in order, each entry once @param before what was worked out of an older state is not worked out again */
+function derived(log: readonly Entry[], { memory, earlier }: Before): State {
+  const told = new Remembering(memory);
   const { history, facts, troubles } = told.once('standing', [log], (last?: Standing) => standing(log, last));
   const { lists, befell } = told.once('facts', [facts], (last?: Sorted) => sorted(facts, last));
-  const state = linked(lists, befell, told);
-  const whole = { ...state, log, history, troubles: [...troubles, ...state.troubles] };
+  const linkedState = linked(lists, befell, told);
+  const state = { ...linkedState, log, history, troubles: [...troubles, ...linkedState.troubles] };
+  memories.set(state, told.memory);
+  if (!earlier) return state;
+  const whole = {
+    ...state,
+    earlier: { ...earlier, reachedBehind: earlier.reachedBehind || reachesBehind(earlier, log, state) },
+  };
   memories.set(whole, told.memory);
   return whole;
+}
+
+/** How the contents of its containers were followed. */
+export const followedIn = (state: State): Followed => memories.get(state)?.get('contents')?.value as Followed;
+
+/** The state that entries add up to after what an opening carries. @param unknown what in them nobody told of, in the whole record */
+export function goneOnFrom(
+  log: readonly Entry[],
+  carried: Carried,
+  unknown: readonly string[],
+  earlier: Earlier,
+): State {
+  const unknownInAll: UnknownInAll = { unknownInAll: new Set(unknown) };
+  const memory: Memory = new Map<string, { restsOn: readonly unknown[]; value: unknown }>([
+    ['contents', { restsOn: [], value: carried }],
+    ['unknown', { restsOn: [], value: unknownInAll }],
+  ]);
+  return derived(log, { memory, earlier });
 }
 
 /** Identifiers of a log, and maybe of others that went on from it: who is not among them is surely new. */
@@ -57,11 +92,11 @@ function withNew(log: readonly Entry[], entries: readonly Entry[]): readonly Ent
 /** The state with more entries, in whatever order they come; the same state when it knows them all. */
 export function foldAll(state: State, entries: readonly Entry[]): State {
   const log = withNew(state.log, entries);
-  return log === state.log ? state : derived(log, state);
+  return log === state.log ? state : derived(log, { memory: memories.get(state), earlier: state.earlier });
 }
 
 /** The state with one more entry. */
 export const fold = (state: State, entry: Entry): State => foldAll(state, [entry]);
 
 /** The state that all the entries add up to, in whatever order they come. */
-export const applyAll = (entries: readonly Entry[]): State => derived(joined(entries));
+export const applyAll = (entries: readonly Entry[]): State => derived(joined(entries), { earlier: null });

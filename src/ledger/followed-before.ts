@@ -1,13 +1,22 @@
 /** Whether what was followed before still holds now that more was told. */
+
+import type { Written } from '../quantities/written';
 import type { Followed, Things, ToldTreatment } from './contents';
 import type { StreamLogged } from './entries/streams';
 import type { ContainerState, Happening, Told } from './state';
 
 type Marks = ContainerState['marks'];
 
+const sameWritten = (a: Written | undefined, b: Written | undefined): boolean =>
+  a === b || (a?.value === b?.value && a?.unit === b?.unit);
+
 /** What of a waste decides how much of it was placed. */
-const sameAmounts = (a: StreamLogged, b: StreamLogged): boolean =>
-  a.solid === b.solid && a.liquid?.volume === b.liquid?.volume && a.liquid?.density === b.liquid?.density;
+const sameAmounts = ({ liquid: a, solid: c }: StreamLogged, { liquid: b, solid: d }: StreamLogged): boolean =>
+  Boolean(a) === Boolean(b) &&
+  Boolean(c) === Boolean(d) &&
+  sameWritten(a?.volume, b?.volume) &&
+  sameWritten(a?.density, b?.density) &&
+  sameWritten(c?.wetMass, d?.wetMass);
 
 /** From when on marks differ; null where they are the same. */
 function differFrom(before: Marks = [], now: Marks = []): string | null {

@@ -1,12 +1,12 @@
 /** Things and how they hang together: batches with their steps and streams, containers with their contents. */
 import { loggedAmount, stillUnplaced } from './amounts';
 import { containersOf } from './containers-linked';
-import { type Followed, followed, notPlaced, type ToldTreatment } from './contents';
+import { type Carried, type Followed, followed, notPlaced, type ToldTreatment } from './contents';
 import type { StreamLogged, StreamTested } from './entries/streams';
 import { asHappened, type ById, byId, lastById } from './grouping';
 import { handedOverWhileGone, handOversOf, marksOf } from './hand-overs-linked';
 import type { Remembering } from './memory';
-import { type Unknown, unknownReferences } from './references';
+import { type Unknown, type UnknownInAll, unknownReferences } from './references';
 import type { SortedFacts } from './sorted-facts';
 import {
   type BatchState,
@@ -252,7 +252,7 @@ export function linked(facts: SortedFacts, befell: readonly Happening[], told: R
   const contents = told.once(
     'contents',
     [happenings, things.containers.things, marks, logged, treatments],
-    (last?: Followed) =>
+    (last?: Followed | Carried) =>
       followed(happenings, { opened: things.containers.things, marks, streams: logged, treatments }, last),
   );
   const handOvers = handOversOf(facts, told, things.handOvers, contents);
@@ -306,6 +306,8 @@ export function linked(facts: SortedFacts, befell: readonly Happening[], told: R
     upsets: [...contents.upsets, ...handedOverWhileGone(facts, told, marks)],
   };
   const twice = Object.values(things).flatMap(({ troubles }) => troubles);
-  const unknown = told.once('unknown', [facts], (last?: Unknown) => unknownReferences(facts, state, last));
+  const unknown = told.once('unknown', [facts], (last?: Unknown | UnknownInAll) =>
+    unknownReferences(facts, state, last),
+  );
   return { ...state, troubles: [...twice, ...unknown.troubles] };
 }

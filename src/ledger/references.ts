@@ -194,7 +194,12 @@ export type Unknown = {
   readonly lists: Lists;
   readonly facts: readonly Fact[];
   readonly troubles: readonly Trouble[];
+  /** Told of in entries that are not at hand. */
+  readonly away: ReadonlySet<string>;
 };
+
+/** Of the entries at hand: what nobody told of in the whole record. */
+export type UnknownInAll = { readonly unknownInAll: ReadonlySet<string> };
 
 const byEntry = (a: Fact, b: Fact): number => (a.entryId < b.entryId ? -1 : a.entryId > b.entryId ? 1 : 0);
 
@@ -202,18 +207,25 @@ const byEntry = (a: Fact, b: Fact): number => (a.entryId < b.entryId ? -1 : a.en
  * Standing facts that name what no standing fact tells of.
  * @param last where every list goes on from what it was then, nothing that was known has become unknown
  */
-export function unknownReferences(facts: SortedFacts, state: State, last?: Unknown): Unknown {
+export function unknownReferences(facts: SortedFacts, state: State, last?: Unknown | UnknownInAll): Unknown {
   const lists: Lists = Object.values(facts);
+  const unknownIn = ({ body }: Fact, away?: Unknown['away']) =>
+    referencesOf(body).filter((reference) => !knows(state, reference) && !away?.has(reference.id));
+  if (last && 'unknownInAll' in last) {
+    const ids = lists.flat().flatMap((fact) => unknownIn(fact).map(({ id }) => id));
+    const away = new Set(ids.filter((id) => !last.unknownInAll.has(id)));
+    return unknownReferences(facts, state, { lists: [], facts: [], troubles: [], away });
+  }
+  const { away = new Set<string>() } = last ?? {};
   const before = last && lists.every((list, i) => goesOn(list, last.lists[i] ?? [])) ? last : null;
   const asked = before
-    ? [...before.facts, ...lists.flatMap((list, i) => list.slice(before.lists[i]?.length))]
+    ? [...before.facts, ...lists.flatMap((list, i) => list.slice(before.lists[i]?.length ?? 0))]
     : lists.flat();
-  const unknownIn = ({ body }: Fact) => referencesOf(body).filter((reference) => !knows(state, reference));
-  const found = asked.filter((fact) => unknownIn(fact).length > 0).toSorted(byEntry);
+  const found = asked.filter((fact) => unknownIn(fact, away).length > 0).toSorted(byEntry);
   const troubles = found.flatMap((fact) =>
-    unknownIn(fact).map(
+    unknownIn(fact, away).map(
       ({ id }): Trouble => ({ entryId: fact.entryId, code: 'refers-to-unknown', subject: id }),
     ),
   );
-  return { lists, facts: found, troubles };
+  return { lists, facts: found, troubles, away };
 }

@@ -43,15 +43,16 @@ function stands(entry: Entry, changes: Changes, asked: ReadonlySet<string> = new
   );
 }
 
-type Version = { readonly body: PlainBody; readonly at: string; readonly corrected: boolean };
+/** `by` is the correction that counts; null as written. */
+type Version = { readonly body: PlainBody; readonly at: string; readonly by: Entry | null };
 
 /** The last standing correction of the same kind, or the entry as written. Each correction is of the whole body. */
 function versionOf(entry: Entry, body: PlainBody, changes: Changes): Version {
-  let version: Version = { body, at: entry.happenedAt, corrected: false };
+  let version: Version = { body, at: entry.happenedAt, by: null };
   for (const change of changes.get(entry.id) ?? []) {
     if (change.body.kind !== 'entry-corrected' || change.body.body.kind !== body.kind) continue;
     if (!stands(change, changes)) continue;
-    version = { body: change.body.body, at: change.body.happenedAt ?? version.at, corrected: true };
+    version = { body: change.body.body, at: change.body.happenedAt ?? version.at, by: change };
   }
   return version;
 }
@@ -70,14 +71,14 @@ function troublesOf(log: readonly Entry[]): Trouble[] {
   return troubles;
 }
 
-const factsAsWritten = new WeakMap<Entry, Fact>();
+const factsMade = new WeakMap<Entry, Fact>();
 
-/** The same fact for the same entry, so that what rests on it is not worked out again. */
-function factAsWritten(entry: Entry, body: PlainBody): Fact {
-  const known = factsAsWritten.get(entry);
-  if (known) return known;
-  const fact: Fact = { entryId: entry.id, at: entry.happenedAt, who: entry.who, body };
-  factsAsWritten.set(entry, fact);
+/** The same fact for the same entry, or the same correction of it, so that what rests on it is not worked out again. */
+function factOf(entry: Entry, { body, at, by }: Version): Fact {
+  const known = factsMade.get(by ?? entry);
+  if (known && known.entryId === entry.id && known.at === at) return known;
+  const fact: Fact = { entryId: entry.id, at, who: entry.who, body };
+  factsMade.set(by ?? entry, fact);
   return fact;
 }
 
@@ -85,19 +86,17 @@ type Line = { readonly line: HistoryLine; readonly fact: Fact | null };
 
 function lineOf(entry: Entry, changes: Changes): Line {
   const changedBy = (changes.get(entry.id) ?? []).map(({ id }) => id);
-  const { body, happenedAt, who, id } = entry;
+  const { body, happenedAt } = entry;
   const plain = body.kind === 'entry-corrected' || body.kind === 'entry-withdrawn' ? null : body;
   if (!stands(entry, changes))
     return { line: { entry, standing: 'withdrawn', body: null, at: happenedAt, changedBy }, fact: null };
   if (plain === null)
     return { line: { entry, standing: 'as-written', body, at: happenedAt, changedBy }, fact: null };
   const version = versionOf(entry, plain, changes);
-  const word = version.corrected ? 'corrected' : 'as-written';
+  const word = version.by ? 'corrected' : 'as-written';
   return {
     line: { entry, standing: word, body: version.body, at: version.at, changedBy },
-    fact: version.corrected
-      ? { entryId: id, at: version.at, who, body: version.body }
-      : factAsWritten(entry, plain),
+    fact: factOf(entry, version),
   };
 }
 

@@ -291,9 +291,30 @@ export type HistoryLine = {
   readonly changedBy: readonly string[];
 };
 
+/** A batch or container that is over, of which only this is at hand. */
+export type PutAway = {
+  readonly is: 'batch' | 'container';
+  readonly id: string;
+  readonly code: string;
+};
+
+/** What a state that was gone on from an opening knows of what came before. */
+export type Earlier = {
+  /** Entries of the record that the opening was worked out from. */
+  readonly entries: number;
+  /** Place in the record, from 1, of each entry that the opening holds: the first of the log. */
+  readonly places: readonly number[];
+  readonly last: Entry | undefined;
+  readonly putAway: ReadonlyMap<string, PutAway>;
+  /** Something was told since that changes what came before: the whole record must be read to say what holds now. */
+  readonly reachedBehind: boolean;
+};
+
 export type State = {
-  /** Every entry once, in order. */
+  /** Every entry once, in order; of a state that was gone on from an opening, those at hand. */
   readonly log: readonly Entry[];
+  /** Null where the whole record is at hand. */
+  readonly earlier: Earlier | null;
   readonly history: readonly HistoryLine[];
   readonly workshop: Told<WorkshopDescribed> | null;
   readonly people: ReadonlyMap<string, PersonState>;
@@ -329,6 +350,7 @@ export type State = {
 
 export const emptyState: State = {
   log: [],
+  earlier: null,
   history: [],
   workshop: null,
   people: new Map(),

@@ -1,0 +1,42 @@
+/** An opening as text, to be kept beside the record. */
+import Decimal from 'decimal.js';
+import type { Opening } from './opening';
+
+/** Raised with every change of what an opening holds, or of how it is worked out. */
+const version = 1;
+
+/** Decimals, maps and sets as an object with one member that no body has. */
+function told(this: Record<string, unknown>, key: string, value: unknown): unknown {
+  const plain = this[key];
+  if (plain instanceof Decimal) return { '#decimal': plain.toFixed() };
+  if (plain instanceof Map) return { '#map': [...plain] };
+  if (plain instanceof Set) return { '#set': [...plain] };
+  return value;
+}
+
+function understood(_key: string, value: unknown): unknown {
+  if (value === null || typeof value !== 'object') return value;
+  if ('#decimal' in value) return new Decimal(value['#decimal'] as string);
+  if ('#map' in value) return new Map(value['#map'] as [string, unknown][]);
+  if ('#set' in value) return new Set(value['#set'] as string[]);
+  return value;
+}
+
+/**
+ * Text of an opening. The entries, by far the most of it, are JSON as it is, which is read fast.
+ * @param by what worked it out: another version of the app may work it out otherwise
+ */
+export const openingText = ({ carried, ...plain }: Opening, by: string): string =>
+  JSON.stringify({ version, by, plain, carried: JSON.stringify(carried, told) });
+
+/** The opening of a text; null where it is of another version or not one at all. @param by as it was kept */
+export function openingFrom(text: string, by: string): Opening | null {
+  try {
+    const read = JSON.parse(text);
+    if (read?.version !== version || read.by !== by) return null;
+    return { ...read.plain, carried: JSON.parse(read.carried, understood) };
+  } catch (error) {
+    if (error instanceof SyntaxError) return null;
+    throw error;
+  }
+}

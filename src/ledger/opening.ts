@@ -1,0 +1,125 @@
+/**
+ * An opening: what to go on from without reading all of a long record. It holds the entries that are recent or still matter,
+ * and what containers held before that. Worked out from the record, kept beside it, thrown away when in doubt; never the truth.
+ */
+import { type Carried, type Followed, followed } from './contents';
+import type { Entry } from './entries/entry';
+import { brings } from './entries-about';
+import { followedIn, goneOnFrom } from './fold';
+import type { Pot } from './pot';
+import type { PutAway, State } from './state';
+import { lastEmpty, stillMatter } from './still-matters';
+
+export type Opening = {
+  /** Entries of the whole record that it was worked out from. */
+  readonly entries: number;
+  /** Those at hand, in order. */
+  readonly log: readonly Entry[];
+  /** Place in the record of each of them, from 1. */
+  readonly places: readonly number[];
+  /** What containers held by what happened first. */
+  readonly carried: Carried;
+  /** What entries at hand name and nobody told of, in the whole record. */
+  readonly unknown: readonly string[];
+  /** Batches and containers that are not at hand. */
+  readonly putAway: readonly PutAway[];
+};
+
+/** Entries of the whole record, at hand or not. */
+export const entriesIn = ({ log, earlier }: State): number =>
+  earlier ? earlier.entries + log.length - earlier.places.length : log.length;
+
+/** Place in the whole record, from 1, of an entry of the log. */
+export const placeInRecord = (state: State, index: number): number =>
+  state.earlier?.places[index] ?? entriesIn(state) - (state.log.length - 1 - index);
+
+/** What befell it until it was last empty is over. */
+const trimmed = (pot: Pot, from: string): Pot => {
+  const since = lastEmpty(pot, from);
+  const isNear = ({ at }: { readonly at: string }): boolean => since === null || at >= since;
+  return {
+    ...pot,
+    movements: pot.movements.filter(isNear),
+    levels: pot.levels.filter(isNear),
+    benchTests: pot.benchTests.filter(isNear),
+  };
+};
+
+const only = <T>(map: ReadonlyMap<string, T>, has: (id: string) => boolean): ReadonlyMap<string, T> =>
+  new Map([...map].filter(([id]) => has(id)));
+
+/** What is carried of what was followed, for the things that are at hand. */
+function carriedOf(
+  before: Followed,
+  kept: ReadonlySet<string>,
+  ids: ReadonlySet<string>,
+  from: string,
+): Omit<Carried, 'happened'> {
+  const has = (id: string): boolean => ids.has(id);
+  const pots = [...only(before.pots, has)].map(([id, pot]): [string, Pot] => [id, trimmed(pot, from)]);
+  return {
+    pots: new Map(pots),
+    placed: only(before.placed, has),
+    placements: only(before.placements, has),
+    treated: only(before.treated, has),
+    upsets: before.upsets.filter(({ entryId }) => kept.has(entryId)),
+    missed: before.missed,
+    shutAsked: only(before.shutAsked, has),
+    doubtAsked: only(before.doubtAsked, has),
+  };
+}
+
+/** Everything that entries tell of for the first time. */
+const toldIn = (log: readonly Entry[]): ReadonlySet<string> =>
+  new Set(log.flatMap(({ id, body }) => brings(id, body).map((named) => named.id)));
+
+function putAwayOf({ batches, containers, earlier }: State, ids: ReadonlySet<string>): readonly PutAway[] {
+  const now = [...batches.values(), ...containers.values()].map(
+    ({ body }): PutAway =>
+      body.kind === 'batch-opened'
+        ? { is: 'batch', id: body.batchId, code: body.code }
+        : { is: 'container', id: body.containerId, code: body.code },
+  );
+  const all = new Map([...(earlier?.putAway ?? []), ...now.map((one) => [one.id, one] as const)]);
+  return [...all.values()].filter(({ id }) => !ids.has(id));
+}
+
+/**
+ * @param state of the whole record, or gone on from an opening that nothing reached behind
+ * @param from entries from then on are all kept, older ones where they still matter
+ * @param until what happened before is not followed again: what is told late of an hour before it reaches behind
+ */
+export function openingOf(
+  state: State,
+  { from, until }: { readonly from: string; readonly until: string },
+): Opening {
+  const log = stillMatter(state, from);
+  const kept = new Set(log.map(({ id }) => id));
+  const ids = toldIn(log);
+  const now = followedIn(state);
+  const happenings = state.happenings.filter(({ at }) => at < until);
+  const before = followed(happenings, now.things, now.base ?? undefined);
+  const carried = carriedOf(before, kept, ids, from);
+  const happened = happenings.filter(({ entryId }) => kept.has(entryId)).length;
+  const unknown = state.troubles.flatMap(({ code, subject }) =>
+    code === 'refers-to-unknown' ? subject : [],
+  );
+  return {
+    entries: entriesIn(state),
+    log,
+    places: state.log.flatMap(({ id }, i) => (kept.has(id) ? placeInRecord(state, i) : [])),
+    carried: { ...carried, happened },
+    unknown,
+    putAway: putAwayOf(state, ids),
+  };
+}
+
+/** The state to go on from: as that of the whole record in all that stands, runs, is awaited or is recent. */
+export const stateFrom = ({ entries, log, places, carried, unknown, putAway }: Opening): State =>
+  goneOnFrom(log, carried, unknown, {
+    entries,
+    places,
+    last: log.at(-1),
+    putAway: new Map(putAway.map((one) => [one.id, one])),
+    reachedBehind: false,
+  });

@@ -1,0 +1,134 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Entry } from '../../../src/ledger/entries/entry';
+import { flags } from '../../../src/ledger/flags';
+import { applyAll, fold } from '../../../src/ledger/fold';
+import { entriesIn, openingOf, placeInRecord, stateFrom } from '../../../src/ledger/opening';
+import { openingFrom, openingText } from '../../../src/ledger/opening-text';
+import { pressing } from '../../../src/ledger/pressing';
+import { lastMonths } from '../../../src/ledger/quantities-now';
+import type { State } from '../../../src/ledger/state';
+import { seededWorkshop } from '../../support/seeded-workshop';
+import { anyLife, anyRecord } from './scribe';
+
+const zone = 'Europe/Berlin';
+
+/** As it comes back from where it was kept. */
+function reopened(state: State, from: string, until: string): State {
+  const opening = openingFrom(openingText(openingOf(state, { from, until }), 'test'), 'test');
+  if (!opening) throw new Error('an opening that was just kept is one');
+  return stateFrom(opening);
+}
+
+/** All that a person is told now. */
+const toldBy = (state: State, now: string) => ({
+  flags: flags(state),
+  pressing: pressing(state, now, zone),
+  months: lastMonths(state, now.slice(0, 7), zone).map(({ month: { month, nonAcute } }) => [
+    month,
+    nonAcute.value,
+    nonAcute.low,
+    nonAcute.high,
+  ]),
+});
+
+const hereIn = (state: State) =>
+  [...state.containers.values()]
+    .filter(({ goneSince }) => goneSince === null)
+    .map(
+      ({
+        body,
+        holds,
+        contents,
+        firstWasteIn,
+        doubtfulSince,
+        closedAt,
+        heldSince,
+        damagedSince,
+        determined,
+      }) => ({
+        code: body.code,
+        holds,
+        contents,
+        firstWasteIn,
+        doubtfulSince,
+        closedAt,
+        heldSince,
+        damagedSince,
+        determined,
+      }),
+    );
+
+const dayBefore = (now: string, days: number): string =>
+  new Date(Date.parse(now) - days * 86_400_000).toISOString();
+
+describe('an opening of a long record', () => {
+  const all = [...seededWorkshop({ entries: 6000, seed: 7 })];
+  const now = (all.at(-1) as Entry).writtenAt;
+  const [first, rest] = [all.slice(0, 5700), all.slice(5700)];
+  const from = dayBefore(now, 60);
+  const until = dayBefore(now, 30);
+
+  test('tells the same as the whole record of all that stands, runs, is due or wrong', () => {
+    const opened = reopened(applyAll(first), from, until);
+    expect(opened.log.length).toBeLessThan(first.length * 0.6);
+    const state = rest.reduce(fold, opened);
+    const whole = applyAll(all);
+    expect(state.earlier?.reachedBehind).toBe(false);
+    expect(hereIn(state)).toEqual(hereIn(whole));
+    const { months: _, ...told } = toldBy(state, now);
+    expect(told).toEqual({ flags: flags(whole), pressing: pressing(whole, now, zone) });
+  });
+
+  test('knows how many entries there are, and the place of each at hand', () => {
+    const state = rest.reduce(fold, reopened(applyAll(first), from, until));
+    expect(entriesIn(state)).toBe(all.length);
+    const places = new Map(applyAll(all).log.map(({ id }, i) => [id, i + 1]));
+    expect(state.log.map((_, i) => placeInRecord(state, i))).toEqual(
+      state.log.map(({ id }) => places.get(id)),
+    );
+  });
+
+  test('an opening of what an opening began is one of the whole record', () => {
+    const middle = all
+      .slice(5000, 5700)
+      .reduce(fold, reopened(applyAll(all.slice(0, 5000)), dayBefore(now, 80), dayBefore(now, 50)));
+    const again = rest.reduce(fold, reopened(middle, from, until));
+    const once = rest.reduce(fold, reopened(applyAll(first), from, until));
+    expect(flags(again)).toEqual(flags(once));
+    expect(hereIn(again)).toEqual(hereIn(once));
+    expect(entriesIn(again)).toBe(all.length);
+  });
+});
+
+describe('whatever was written', () => {
+  const runs = { numRuns: 150 };
+  const records = fc.oneof(anyRecord, anyLife).filter((entries) => entries.length > 0);
+
+  test('an opening in the middle changes nothing that is told, or says that it was reached behind', () => {
+    let held = 0;
+    fc.assert(
+      fc.property(records, fc.double({ min: 0, max: 1, noNaN: true }), fc.nat(3), (entries, share, back) => {
+        const log = applyAll(entries).log;
+        const cut = Math.floor(share * log.length);
+        const at = log[Math.max(0, cut - 1)]?.writtenAt ?? '';
+        const from = dayBefore(at, back);
+        const state = log.slice(cut).reduce(fold, reopened(applyAll(log.slice(0, cut)), from, from));
+        if (state.earlier?.reachedBehind) return;
+        held += 1;
+        const whole = applyAll(entries);
+        expect(hereIn(state)).toEqual(hereIn(whole));
+        expect(flags(state)).toEqual(flags(whole));
+      }),
+      runs,
+    );
+    expect(held).toBeGreaterThan(runs.numRuns / 5);
+  });
+
+  test('a text of another version, or cut off, is no opening', () => {
+    const text = openingText(openingOf(applyAll([]), { from: '', until: '' }), 'one');
+    expect(openingFrom(text, 'one')).not.toBeNull();
+    expect(openingFrom(text, 'another')).toBeNull();
+    expect(openingFrom(text.slice(0, -1), 'one')).toBeNull();
+  });
+});

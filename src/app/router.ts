@@ -26,7 +26,16 @@ export const path = current as { readonly value: readonly string[] } & typeof cu
 
 /** What pages keep, by the name of their step in the history of this window. */
 const kept = new Map<string, Map<string, unknown>>();
+const mostKept = 50;
 let steps = 0;
+
+function keep(step: string, what: string, value: unknown): void {
+  const page = kept.get(step) ?? new Map<string, unknown>();
+  // Put behind the others, so that the first is the one longest not kept.
+  kept.delete(step);
+  kept.set(step, page.set(what, value));
+  for (const oldest of kept.keys()) if (kept.size > mostKept) kept.delete(oldest);
+}
 
 /** The name of the step that the window is at; a step that was never stood on gets one. */
 function stepName(): string {
@@ -44,8 +53,7 @@ export function here(): Here {
   const name = stepName();
   return {
     read: (what) => kept.get(name)?.get(what),
-    keep: (what, value) =>
-      void kept.set(name, (kept.get(name) ?? new Map<string, unknown>()).set(what, value)),
+    keep: (what, value) => keep(name, what, value),
   };
 }
 

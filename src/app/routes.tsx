@@ -165,8 +165,9 @@ const twoWays = {
   working: lazyScreen(() => import('../screens/two-ways/working').then((m) => m.TwoWaysWorking)),
 };
 
-/** Who wrote what when, of one thing; and checking the book. */
+/** Finding something; who wrote what when, of one thing; and checking the book. */
 const histories = {
+  find: lazyScreen(() => import('../screens/find/find').then((m) => m.FindScreen)),
   batch: lazyScreen(() => import('../screens/batches/history').then((m) => m.BatchHistory)),
   container: lazyScreen(() => import('../screens/containers/history').then((m) => m.ContainerHistory)),
   treatment: lazyScreen(() => import('../screens/treatment/history').then((m) => m.TreatmentHistory)),
@@ -321,6 +322,7 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['papers/year/:year/of/:of', year.balance],
   ['papers/year/:year/working/:key', year.working],
   ['papers/year/:year/working/:key/:steps', year.working],
+  ['find', histories.find],
   ['scan', labels.scan],
   ['hand-overs', handOvers.all],
   ['hand-overs/new', handOvers.make],

@@ -1,9 +1,11 @@
 /** The frame that every screen has: clock, ribbon of the demo, the waiting version, and the bar. */
 import { format } from 'date-fns';
 import type { ComponentChildren } from 'preact';
+import { useMemo } from 'preact/hooks';
 import { type BarAction, PlacesBar, TaskBar } from '../ui/bar';
 import { Button } from '../ui/button';
 import { DemoRibbon } from '../ui/demo-ribbon';
+import type { KeptPlace } from '../ui/kept-place';
 import { Page, type PageProps } from '../ui/page';
 import type { Place } from '../ui/places';
 import { OverdueStrip } from './clocks/rows';
@@ -33,7 +35,19 @@ export function NewVersion({ waiting, take }: { readonly waiting: boolean; reado
   );
 }
 
-type FrameProps = Omit<PageProps, 'top' | 'ribbon' | 'bar' | 'focusKey'> & {
+/** Where the person was on this page when they come back to it by the browser's own back. */
+function useKeptPlace() {
+  const { here } = useShell();
+  return useMemo(() => {
+    const step = here();
+    return {
+      read: () => (step.read('place') ?? null) as KeptPlace | null,
+      keep: (place: KeptPlace | null) => step.keep('place', place),
+    };
+  }, [here]);
+}
+
+type FrameProps = Omit<PageProps, 'top' | 'kept' | 'ribbon' | 'bar' | 'focusKey'> & {
   /** The place this page belongs to: its bar shows the five places. */
   readonly place?: Place;
   /** Inside a task the bar holds the task's own ways out instead. */
@@ -47,10 +61,12 @@ type FrameProps = Omit<PageProps, 'top' | 'ribbon' | 'bar' | 'focusKey'> & {
 
 export function Frame({ place, ways, focusKey, sos = true, children, ...page }: FrameProps) {
   const { record, path, updateWaiting, takeUpdate } = useShell();
+  const kept = useKeptPlace();
   return (
     <Page
       {...page}
       top={useTopLine()}
+      kept={kept}
       focusKey={focusKey ?? path.value.join('/')}
       ribbon={
         record === 'demo' ? (

@@ -1,6 +1,7 @@
 /** The frame of every page: top line, title that takes the focus, what to look at and read, what to touch, the bar. */
 import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { type KeptPlace, placeOnPage, returnTo } from './kept-place';
 import styles from './page.module.css';
 import { TopLine, type TopLineProps } from './top-line';
 
@@ -24,6 +25,8 @@ export type PageProps = {
   readonly voice?: 'title' | 'question' | undefined;
   /** `stop` puts the head on red: stop pages and emergency cards only. */
   readonly tone?: 'paper' | 'stop' | undefined;
+  /** Where the person was when they left this page, and where to keep it; absent for pages that always begin at their start. */
+  readonly kept?: { readonly read: () => KeptPlace | null; readonly keep: (place: KeptPlace | null) => void };
   /** When it changes (the route, the question) focus goes to the title and the page to its start. */
   readonly focusKey?: string | undefined;
   /** `spread` puts what is to be touched at the bottom of a page that has air between. */
@@ -74,10 +77,16 @@ const questionClass = (asked: ComponentChildren): string =>
 export function Page(props: PageProps) {
   const title = useRef<HTMLHeadingElement>(null);
   const foot = useFootHeight(props.tone ?? 'paper');
+  const { kept } = props;
+  const opened = useRef(false);
   useEffect(() => {
-    window.scrollTo(0, 0);
+    const place = opened.current ? null : kept?.read();
+    opened.current = true;
+    if (place) returnTo(place);
+    else window.scrollTo(0, 0);
     title.current?.focus({ preventScroll: true });
   }, [props.focusKey]);
+  useLayoutEffect(() => () => kept?.keep(placeOnPage()), [kept]);
   const heading = (
     <h1 ref={title} tabIndex={-1} class={props.voice === 'question' ? questionClass(props.title) : undefined}>
       {props.title}

@@ -6,11 +6,14 @@ import styles from './row.module.css';
 export const Rows = ({
   children,
   label,
+  long,
 }: {
   readonly children: ComponentChildren;
   readonly label?: string | undefined;
+  /** So many that only those in view are laid out. */
+  readonly long?: boolean;
 }) => (
-  <ul class={styles.rows} aria-label={label}>
+  <ul class={long ? `${styles.rows} ${styles.long}` : styles.rows} aria-label={label}>
     {children}
   </ul>
 );

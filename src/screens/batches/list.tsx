@@ -1,20 +1,36 @@
 /** All batches, the newest first. */
+import { useMemo } from 'preact/hooks';
+import type { BatchState } from '../../ledger/state';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
-import { Row, Rows } from '../../ui/row';
+import { Row } from '../../ui/row';
 import { amountText, dayText } from '../amounts';
+import { FindDoor } from '../find/door';
 import { Frame } from '../frame';
+import { LongRows } from '../long-rows';
 import { useShell } from '../shell';
 import { capacitorWords, stepWords, batchWords as w } from './words';
 
-export function BatchList() {
+function BatchRow({ batch: { body, at, steps } }: { readonly batch: BatchState }) {
   const { state, sign, now } = useShell();
-  const batches = [...state.value.batches.values()].toReversed();
-  const lastStep = (ids: readonly string[]): string | undefined => {
-    const step = state.value.steps.get(ids.at(-1) ?? '')?.body.step;
-    return step && (stepWords[step] ?? step);
-  };
+  const step = state.value.steps.get(steps.at(-1) ?? '')?.body.step;
+  const lastStep = step === undefined ? '' : (stepWords[step] ?? step);
+  return (
+    <Row
+      title={unbroken(body.code)}
+      second={`${w.feed(amountText(body.feed.mass, sign.value), capacitorWords[body.feed.capacitors])}. ${lastStep}`}
+      figure={dayText(at, now.value)}
+      href={`#/batches/${body.batchId}`}
+    />
+  );
+}
+
+const batchRow = (batch: BatchState) => <BatchRow key={batch.body.batchId} batch={batch} />;
+
+export function BatchList() {
+  const { batches } = useShell().state.value;
+  const newestFirst = useMemo(() => [...batches.values()].toReversed(), [batches]);
   return (
     <Frame
       place="batches"
@@ -25,22 +41,15 @@ export function BatchList() {
         </Button>
       }
     >
-      {batches.length === 0 ? (
+      {newestFirst.length === 0 ? (
         <Part>
           <p>{w.none}</p>
         </Part>
       ) : (
-        <Rows label={w.title}>
-          {batches.map(({ body, at, steps }) => (
-            <Row
-              key={body.batchId}
-              title={unbroken(body.code)}
-              second={`${w.feed(amountText(body.feed.mass, sign.value), capacitorWords[body.feed.capacitors])}. ${lastStep(steps) ?? ''}`}
-              figure={dayText(at, now.value)}
-              href={`#/batches/${body.batchId}`}
-            />
-          ))}
-        </Rows>
+        <>
+          <FindDoor />
+          <LongRows of={newestFirst} row={batchRow} label={w.title} />
+        </>
       )}
     </Frame>
   );

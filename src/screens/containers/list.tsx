@@ -1,4 +1,5 @@
 /** All containers, each a drawn vessel with its state and what is in it; those that are gone last. */
+import { useMemo, useState } from 'preact/hooks';
 import { isDoubted, lifeOf } from '../../ledger/container-life';
 import { liquidContainers } from '../../ledger/liquid-containers';
 import type { ContainerState, State } from '../../ledger/state';
@@ -6,12 +7,14 @@ import { seenIn } from '../../ledger/whole-of';
 import type { DecimalSign } from '../../quantities/format';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
-import { Mark } from '../../ui/marks';
+import { Mark, type MarkKind } from '../../ui/marks';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { Vessel } from '../../ui/vessel';
 import { amountText, heldText } from '../amounts';
+import { FindDoor } from '../find/door';
 import { Frame } from '../frame';
+import { LongRows } from '../long-rows';
 import { scanWords } from '../scan/words';
 import { useShell } from '../shell';
 import { twoWaysWords } from '../two-ways/words';
@@ -24,35 +27,37 @@ import { vesselWords, containerWords as w } from './words';
 /** Drawn beside its row: one scale, small. */
 const scale = 0.2;
 
-export function ContainerRow({
-  state,
-  container,
-}: {
-  readonly state: State;
-  readonly container: ContainerState;
-}) {
+type Props = { readonly state: State; readonly container: ContainerState };
+
+const Standing = ({ state, container, mark }: Props & { readonly mark: MarkKind | undefined }) => (
+  <span class={styles.standing}>
+    <Vessel {...vesselDrawing(state, container)} code={undefined} scale={scale} />
+    {mark && (
+      <span class={styles.mark}>
+        <Mark kind={mark} sizePx={26} />
+      </span>
+    )}
+  </span>
+);
+
+export function ContainerRow({ state, container }: Props) {
   const { sign } = useShell();
   const { code, containerId, vessel, capacity, tray, place } = container.body;
   const { is } = lifeOf(state, container);
   const { word, mark } = lifeStates[is];
   const doubted = isDoubted(state, container);
   const contents = is === 'not-determined' ? '' : contentsText(state, container);
+  const gone = is === 'gone';
   const stands = [`${amountText(capacity, sign.value)} ${vesselWords[vessel]}`, tray ?? place];
   return (
     <Row
-      lead={
-        <span class={styles.standing}>
-          <Vessel {...vesselDrawing(state, container)} code={undefined} scale={scale} />
-          {mark && (
-            <span class={styles.mark}>
-              <Mark kind={mark} sizePx={26} />
-            </span>
-          )}
-        </span>
-      }
+      // Of one that is gone there is nothing to be seen.
+      {...(gone
+        ? { start: 'text' as const }
+        : { lead: <Standing state={state} container={container} mark={mark} /> })}
       title={mark === undefined ? unbroken(code) : `${unbroken(code)}: ${word.toLowerCase()}`}
       second={[contents, stands.filter(Boolean).join(', ')].filter(Boolean).join('. ')}
-      figure={is === 'gone' ? undefined : amountOf(container, doubted, sign.value)}
+      figure={gone ? undefined : amountOf(container, doubted, sign.value)}
       href={`#/containers/${containerId}`}
     />
   );
@@ -65,22 +70,49 @@ function amountOf(container: ContainerState, doubted: boolean, sign: DecimalSign
   return seen.length === 0 ? undefined : seen.join(' + ');
 }
 
-function Containers({ all }: { readonly all: readonly ContainerState[] }) {
+/** A row that follows the state by itself, so that the list need not. */
+function Listed({ container }: Pick<Props, 'container'>) {
   const { state } = useShell();
+  return <ContainerRow state={state.value} container={container} />;
+}
+
+const listed = (container: ContainerState) => (
+  <Listed key={container.body.containerId} container={container} />
+);
+
+/** Opened once they are asked for: there may be thousands. */
+function Gone({ gone }: { readonly gone: readonly ContainerState[] }) {
+  const { here } = useShell();
+  const [kept] = useState(here);
+  const [open, setOpen] = useState(kept.read('gone') === true);
   return (
-    <Rows label={w.title}>
-      {all.map((container) => (
-        <ContainerRow key={container.body.containerId} state={state.value} container={container} />
-      ))}
-    </Rows>
+    <Part rule width="edge">
+      <details
+        class={styles.gone}
+        open={open}
+        onToggle={({ currentTarget }) => {
+          kept.keep('gone', currentTarget.open);
+          setOpen(currentTarget.open);
+        }}
+      >
+        <summary>{lifeWords.goneTitle(gone.length)}</summary>
+        {open && <LongRows of={gone} row={listed} label={lifeWords.goneTitle(gone.length)} />}
+      </details>
+    </Part>
   );
 }
 
 export function ContainerList() {
   const { state } = useShell();
-  const containers = [...state.value.containers.values()];
-  const here = containers.filter(({ goneSince }) => goneSince === null);
-  const gone = containers.filter(({ goneSince }) => goneSince !== null);
+  const { containers } = state.value;
+  const here = useMemo(
+    () => [...containers.values()].filter(({ goneSince }) => goneSince === null),
+    [containers],
+  );
+  const gone = useMemo(
+    () => [...containers.values()].filter(({ goneSince }) => goneSince !== null).toReversed(),
+    [containers],
+  );
   return (
     <Frame
       place="containers"
@@ -101,21 +133,15 @@ export function ContainerList() {
         </>
       }
     >
-      {containers.length === 0 ? (
+      {containers.size > 0 && <FindDoor />}
+      {containers.size === 0 ? (
         <Part>
           <p>{w.none}</p>
         </Part>
       ) : (
-        <Containers all={here} />
+        <LongRows of={here} row={listed} label={w.title} />
       )}
-      {gone.length > 0 && (
-        <Part rule width="edge">
-          <details class={styles.gone}>
-            <summary>{lifeWords.goneTitle(gone.length)}</summary>
-            <Containers all={gone} />
-          </details>
-        </Part>
-      )}
+      {gone.length > 0 && <Gone gone={gone} />}
       {liquidContainers(state.value).length > 0 && (
         <Part rule width="edge">
           <Rows>

@@ -1,15 +1,17 @@
 /** All hand-overs: those whose proof is awaited first, the newest first. */
+import { useMemo } from 'preact/hooks';
 import { awaited } from '../../ledger/due';
 import type { HandOverState } from '../../ledger/state';
 import { Button } from '../../ui/button';
 import { FigureValue } from '../../ui/figure-value';
 import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
-import { Row, Rows } from '../../ui/row';
+import { Row } from '../../ui/row';
 import { dayText } from '../amounts';
 import { markOfDue } from '../due/rows';
 import { dueWords } from '../due/words';
 import { Frame } from '../frame';
+import { LongRows } from '../long-rows';
 import { useShell } from '../shell';
 import { words } from '../words';
 import { codesOf, inOrder, proofDueOf } from './load';
@@ -42,9 +44,11 @@ function LoadRow({ handOver }: { readonly handOver: HandOverState }) {
   );
 }
 
+const loadRow = (handOver: HandOverState) => <LoadRow key={handOver.body.handOverId} handOver={handOver} />;
+
 export function HandOverList() {
   const { state } = useShell();
-  const all = inOrder(state.value);
+  const all = useMemo(() => inOrder(state.value), [state.value]);
   const open = all.filter((handOver) => awaited(state.value, handOver).length > 0).length;
   return (
     <Frame
@@ -63,11 +67,7 @@ export function HandOverList() {
         </Part>
       ) : (
         <Part rule width="edge">
-          <Rows label={w.title}>
-            {all.map((handOver) => (
-              <LoadRow key={handOver.body.handOverId} handOver={handOver} />
-            ))}
-          </Rows>
+          <LongRows of={all} row={loadRow} label={w.title} />
         </Part>
       )}
       <Part rule>

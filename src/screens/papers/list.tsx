@@ -1,4 +1,5 @@
 /** The place of the papers: what can be made, in the order of use, and what was made, kind by kind. */
+import { useMemo, useState } from 'preact/hooks';
 import type { PaperMade } from '../../ledger/entries/papers';
 import type { State, Told } from '../../ledger/state';
 import { Button } from '../../ui/button';
@@ -9,6 +10,7 @@ import { calendarDayText, dayText } from '../amounts';
 import { Frame, hour } from '../frame';
 import { handOverWords } from '../hand-overs/words';
 import { labelPageWords } from '../labels/words';
+import { LongRows } from '../long-rows';
 import record from '../record/record.module.css';
 import { registerPageWords } from '../register/words';
 import { useShell } from '../shell';
@@ -65,6 +67,8 @@ function PaperRow({ paper }: { readonly paper: Told<PaperMade> }) {
   );
 }
 
+const paperRow = (paper: Told<PaperMade>) => <PaperRow key={paper.entryId} paper={paper} />;
+
 /** So many of a kind are seen at once. */
 const shownFirst = 3;
 
@@ -75,24 +79,30 @@ function PapersOfKind({
   readonly kind: Kind;
   readonly papers: readonly Told<PaperMade>[];
 }) {
-  const older = papers.slice(shownFirst);
-  const rows = (some: readonly Told<PaperMade>[], label: string) => (
-    <Rows label={label}>
-      {some.map((paper) => (
-        <PaperRow key={paper.entryId} paper={paper} />
-      ))}
-    </Rows>
-  );
+  const { here } = useShell();
+  const [kept] = useState(here);
+  const [open, setOpen] = useState(kept.read(`older ${kind}`) === true);
+  const first = useMemo(() => papers.slice(0, shownFirst), [papers]);
+  const older = useMemo(() => papers.slice(shownFirst), [papers]);
   return (
     <Part rule title={w.kinds[kind]} width="edge">
-      {rows(papers.slice(0, shownFirst), w.kinds[kind])}
+      <LongRows of={first} row={paperRow} label={w.kinds[kind]} />
       {older.length > 0 && (
         <Part>
-          <details class={record.fold}>
+          <details
+            class={record.fold}
+            open={open}
+            onToggle={({ currentTarget }) => {
+              kept.keep(`older ${kind}`, currentTarget.open);
+              setOpen(currentTarget.open);
+            }}
+          >
             <summary>
               <span>{w.older(older.length)}</span>
             </summary>
-            {rows(older, w.older(older.length))}
+            {open && (
+              <LongRows of={older} row={paperRow} label={`${w.kinds[kind]}: ${w.older(older.length)}`} />
+            )}
           </details>
         </Part>
       )}
@@ -102,8 +112,12 @@ function PapersOfKind({
 
 export function PaperList() {
   const { state } = useShell();
-  const papers = [...state.value.papers.values()].toReversed();
-  const byKind = kinds.map((kind) => [kind, papers.filter(({ body }) => kindOf(body) === kind)] as const);
+  const all = state.value.papers;
+  const papers = useMemo(() => [...all.values()].toReversed(), [all]);
+  const byKind = useMemo(
+    () => kinds.map((kind) => [kind, papers.filter(({ body }) => kindOf(body) === kind)] as const),
+    [papers],
+  );
   return (
     <Frame
       place="papers"

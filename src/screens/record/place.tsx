@@ -9,6 +9,7 @@ import { apartWords } from '../apart/words';
 import { BackupRows } from '../backup/rows';
 import { TellRow } from '../clocks/tell-row';
 import { dueWords } from '../due/words';
+import { findWords } from '../find/words';
 import { Frame } from '../frame';
 import { GoneOnWithoutRow } from '../keeping/gone-on-without';
 import { InstallRow, KeepingRow, MarkerRow, SpaceRow } from '../keeping/rows';
@@ -18,6 +19,7 @@ import { registerPageWords } from '../register/words';
 import { useShell } from '../shell';
 import { stationWords } from '../stations/words';
 import { dischargeRuleWords, ruleWords } from './rule-words';
+import { verifyWords } from './verify-words';
 import { Unreadable, Wholeness } from './wholeness';
 import { readingWords, recordWords as w } from './words';
 
@@ -69,7 +71,9 @@ export function RecordScreen() {
       <Part rule width="edge" title={w.parts.book}>
         <Rows>
           <Row title={apartWords.title} second={apartWords.lookUpSecond} href="#/meets" />
+          <Row title={findWords.title} second={findWords.second} href="#/find" />
           <Row title={w.rows.history} second={w.second.history} href="#/record/history" />
+          <Row title={verifyWords.title} second={verifyWords.second} href="#/record/verify" />
           <Row
             title={registerPageWords.checkTitle}
             second={registerPageWords.checkSecond}

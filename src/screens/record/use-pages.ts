@@ -41,7 +41,7 @@ export type Pages =
 export function usePages(day: string): Pages {
   const { state, whole, here } = useShell();
   const [kept] = useState(here);
-  const [read, setRead] = useState<Read | null>(null);
+  const [read, setRead] = useState(() => (kept.read('read') ?? null) as Read | null);
   const [failure, setFailure] = useState<StoreFailure | null>(null);
   const newest = state.value.log.at(-1)?.id;
   const take = (before: Read, page: StoreResult<PageOfEntries>): void => {
@@ -50,14 +50,13 @@ export function usePages(day: string): Pages {
       return;
     }
     const now = added(before, page.value);
-    kept.keep('shown', now.lines.length);
+    kept.keep('read', now);
     setRead(now);
   };
-  // Anew with each new entry, as many as are shown, or were when the person left.
+  // Anew with each new entry, as many as are shown.
   useEffect(() => {
     let wanted = true;
-    const shown = read?.lines.length ?? kept.read('shown');
-    const many = typeof shown === 'number' ? Math.max(atOnce, shown) : atOnce;
+    const many = Math.max(atOnce, read?.lines.length ?? 0);
     void whole.page(placeAfter(day), many).then((page) => {
       if (wanted) take(nothing, page);
     });

@@ -1,0 +1,69 @@
+/** The index of the record as it is now: made in small parts, so that the page stays at hand, and once for each state. */
+import { useEffect, useState } from 'preact/hooks';
+import type { DayNumber } from '../../ledger/asked-days';
+import { type IndexPart, indexPart, newestFirst } from '../../ledger/find';
+import { type FoundRow, foundRows } from '../../ledger/found-rows';
+import type { State } from '../../ledger/state';
+import { useShell } from '../shell';
+import { say } from './say';
+
+/** Where the phone is, as every day on a screen. */
+function dayOf(at: string): DayNumber {
+  const date = new Date(at);
+  return date.getFullYear() * 10_000 + (date.getMonth() + 1) * 100 + date.getDate();
+}
+
+const rowsAPart = 250;
+
+/** So long, in ms, is worked at a time: the rest of a frame is for the page. */
+const slice = 6;
+
+export type Index = { readonly parts: readonly IndexPart[]; readonly percent: number };
+
+/** Gives how far it is, in percent, and at last the index. */
+function* indexing(state: State, today: DayNumber): Generator<number, readonly IndexPart[]> {
+  const rows: FoundRow[] = [];
+  for (const { row, of } of foundRows(state)) {
+    rows.push(row);
+    yield (50 * rows.length) / of;
+  }
+  const sorted = newestFirst(rows);
+  const parts: IndexPart[] = [];
+  for (let at = 0; at < sorted.length; at += rowsAPart) {
+    yield 50 + (50 * at) / sorted.length;
+    parts.push(indexPart(sorted.slice(at, at + rowsAPart), { say, dayOf, today }));
+  }
+  return parts;
+}
+
+let last: { readonly state: State; readonly today: DayNumber; readonly parts: readonly IndexPart[] } | null =
+  null;
+
+/** `parts` are those of the state before while the new ones are made; none on the first time. */
+export function useIndex(): Index {
+  const { state, now } = useShell();
+  const of = state.value;
+  const today = dayOf(now.value);
+  const ready = last?.state === of && last.today === today ? last : null;
+  const [percent, setPercent] = useState(0);
+  useEffect(() => {
+    if (ready) return;
+    const work = indexing(of, today);
+    let timer: ReturnType<typeof setTimeout>;
+    const goOn = (): void => {
+      const until = performance.now() + slice;
+      let step = work.next();
+      while (!step.done && performance.now() < until) step = work.next();
+      if (step.done) {
+        last = { state: of, today, parts: step.value };
+        setPercent(100);
+      } else {
+        setPercent(Math.floor(step.value));
+        timer = setTimeout(goOn);
+      }
+    };
+    timer = setTimeout(goOn);
+    return () => clearTimeout(timer);
+  }, [of, today, ready]);
+  return ready ? { parts: ready.parts, percent: 100 } : { parts: last?.parts ?? [], percent };
+}

@@ -15,6 +15,7 @@ import type { Figure } from '../quantities/figure';
 import { type BaseId, baseIds, type Metal, metalSymbols } from '../reference/tables';
 import { type Contents, silentResidues, wholeLoad } from './container-load';
 import { contentsBefore, contentsOf } from './contents-followed';
+import { lazily } from './lazily';
 import { purityStated } from './purity-stated';
 import type { ContentsPart, State } from './state';
 import { kindsOfParts } from './waste-kinds';
@@ -42,16 +43,21 @@ export type BaseFigures = {
  */
 export type NoBase = 'ammonia' | 'doubtful' | 'unaccounted' | 'treated' | 'acid-open';
 
-export type ContainerFigures = {
-  readonly contents: Contents;
-  /** Free and held liquor together; absent when the container holds neither. */
-  readonly load?: Load;
+/** What a load gives by itself. */
+type LoadFigures = {
   readonly metals: readonly MetalFigures[];
   readonly acid: Amount<'mol'>;
-  readonly acidPerLitre?: Figure<'mol/L'>;
+  readonly acidPerLitre: Figure<'mol/L'> | undefined;
   readonly nitrate: Amount<'mol'>;
-  readonly nitratePerLitre?: Figure<'mol/L'>;
-  readonly density?: Figure<'kg/L'>;
+  readonly nitratePerLitre: Figure<'mol/L'> | undefined;
+  readonly density: Figure<'kg/L'> | undefined;
+};
+
+/** Each is worked out when it is first asked for. */
+export type ContainerFigures = LoadFigures & {
+  readonly contents: Contents;
+  /** Free and held liquor together; undefined when the container holds neither. */
+  readonly load: Load | undefined;
   /** Empty where the free acid is not known, or where no base may be added. */
   readonly bases: ReadonlyMap<BaseId, BaseFigures>;
   /** Why no base is worked out though there is something to neutralise; null where there is no such reason. */
@@ -136,46 +142,63 @@ function noBaseFor(
   return parts.some(({ treatedBy }) => treatedBy.length > 0) ? 'treated' : null;
 }
 
-function workedOutFor(state: State, contents: Contents, forbidden: NoBase | null): ContainerFigures {
+const ofNothing: LoadFigures = {
+  metals: [],
+  acid: { openIn: [] },
+  acidPerLitre: undefined,
+  nitrate: { openIn: [] },
+  nitratePerLitre: undefined,
+  density: undefined,
+};
+
+const figuresOf = (load: Load): LoadFigures =>
+  lazily<LoadFigures>({
+    metals: () => metalFigures(load),
+    acid: () => load.freeAcid,
+    acidPerLitre: () => acidPerLitre(load),
+    nitrate: () => nitrateIn(load),
+    nitratePerLitre: () => nitratePerLitre(load),
+    density: () => densityOf(load),
+  });
+
+type Told = { readonly load: Load | undefined; readonly figures: LoadFigures };
+
+const toldBy = new WeakMap<Contents, Told>();
+
+/** The same again for the same contents, in whatever state. */
+function toldIn(contents: Contents): Told {
+  const known = toldBy.get(contents);
+  if (known) return known;
   const load = wholeLoad(contents);
-  const silent = silentResidues(contents);
-  if (!load)
-    return {
-      contents,
-      metals: [],
-      acid: { openIn: [] },
-      nitrate: { openIn: [] },
-      bases: new Map(),
-      noBase: forbidden,
-      silent,
-    };
-  const metals = metalFigures(load);
-  const acidConcentration = acidPerLitre(load);
-  const nitrateConcentration = nitratePerLitre(load);
-  const noBase = forbidden ?? (load.freeAcid.figure ? null : 'acid-open');
-  // What a base leaves behind is dissolved too, and nobody knows how much.
-  const known =
-    forbidden === 'treated'
-      ? undefined
-      : (load.density ?? load.freeAcid.figure ?? metals.find(({ all }) => all));
-  let bases: ContainerFigures['bases'] | undefined;
-  return {
-    contents,
-    load,
-    metals,
-    acid: load.freeAcid,
-    ...(acidConcentration ? { acidPerLitre: acidConcentration } : {}),
-    nitrate: nitrateIn(load),
-    ...(nitrateConcentration ? { nitratePerLitre: nitrateConcentration } : {}),
-    // With nothing known of what is dissolved there is no density to work out.
-    ...(known ? { density: densityOf(load) } : {}),
-    get bases() {
-      bases ??= noBase === null ? baseFigures(state, load) : new Map();
-      return bases;
-    },
-    noBase,
-    silent,
-  };
+  const told = { load, figures: load ? figuresOf(load) : ofNothing };
+  toldBy.set(contents, told);
+  return told;
+}
+
+/** With nothing known of what is dissolved there is no density to work out; what a base leaves behind is dissolved, too. */
+const isDensityKnown = (load: Load | undefined, forbidden: NoBase | null): boolean =>
+  load !== undefined &&
+  forbidden !== 'treated' &&
+  (load.density !== undefined ||
+    load.freeAcid.figure !== undefined ||
+    [...load.metals.values()].some(({ figure }) => figure !== undefined));
+
+function workedOutFor(state: State, contents: Contents, forbidden: NoBase | null): ContainerFigures {
+  const { load, figures } = toldIn(contents);
+  const noBase = forbidden ?? (!load || load.freeAcid.figure ? null : 'acid-open');
+  return lazily<ContainerFigures>({
+    contents: () => contents,
+    load: () => load,
+    metals: () => figures.metals,
+    acid: () => figures.acid,
+    acidPerLitre: () => figures.acidPerLitre,
+    nitrate: () => figures.nitrate,
+    nitratePerLitre: () => figures.nitratePerLitre,
+    density: () => (isDensityKnown(load, forbidden) ? figures.density : undefined),
+    bases: () => (load && noBase === null ? baseFigures(state, load) : new Map()),
+    noBase: () => noBase,
+    silent: () => silentResidues(contents),
+  });
 }
 
 /**

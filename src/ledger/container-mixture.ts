@@ -58,13 +58,22 @@ const besides: Partial<Readonly<Record<StreamKind, readonly SubstanceId[]>>> = {
   'hydroxide-sludge': ['Ca(NO3)2', 'Cu(OH)2', 'Ni(OH)2', 'AgCl'],
 };
 
-/** All that is in a vessel, by mass; it holds something. */
-export function massOfContents({ liquid, residues }: Contents, kinds: readonly StreamKind[]): Figure<'kg'> {
+const massesMade = new WeakMap<Contents, Map<string, Figure<'kg'>>>();
+
+/** All that is in a vessel, by mass; it holds something. Made once for the same contents, in whatever state. */
+export function massOfContents(contents: Contents, kinds: readonly StreamKind[]): Figure<'kg'> {
+  const ofContents = massesMade.get(contents) ?? new Map<string, Figure<'kg'>>();
+  massesMade.set(contents, ofContents);
+  const known = ofContents.get(kinds.join(' '));
+  if (known) return known;
+  const { liquid, residues } = contents;
   const parts = [
     ...(liquid ? [times(liquid.volume, densityToWeigh(liquid, kinds))] : []),
     ...residues.map(({ wetMass }) => wetMass),
   ];
-  return workedOut({ sentence: 'Waste in the container', unit: 'kg', formula: plus(...parts) });
+  const mass = workedOut({ sentence: 'Waste in the container', unit: 'kg', formula: plus(...parts) });
+  ofContents.set(kinds.join(' '), mass);
+  return mass;
 }
 
 /** The nitrate that a metal in liquor counts as, of all that is in the container. */
@@ -164,13 +173,28 @@ function stateOf({ liquid, residues }: Contents, kinds: readonly StreamKind[]): 
 
 const made = new WeakMap<State, Map<string, ContainerMixture | NoMixture>>();
 
-function mixed(state: State, container: ContainerState): ContainerMixture | NoMixture {
+type Determined = { readonly contents: Contents; readonly kinds: readonly StreamKind[] };
+
+function determined(state: State, container: ContainerState): Determined | NoMixture {
   const { containerId } = container.body;
   if (container.doubtfulSince !== null) return 'not-determined';
   if (container.contents.length === 0) return 'empty';
   const { kinds, unaccounted } = wasteKinds(state, containerId);
   const contents = contentsOf(state, containerId);
   if (unaccounted || contents.unaccounted || tellsNothing(contents)) return 'not-determined';
+  return { contents, kinds };
+}
+
+/** The mass of a mixture, without all that else would be worked out for it. */
+export function massOf(state: State, container: ContainerState): Figure<'kg'> | NoMixture {
+  const found = determined(state, container);
+  return typeof found === 'string' ? found : massOfContents(found.contents, found.kinds);
+}
+
+function mixed(state: State, container: ContainerState): ContainerMixture | NoMixture {
+  const known = determined(state, container);
+  if (typeof known === 'string') return known;
+  const { contents, kinds } = known;
   const found = mixtureFrom(contents, kinds, phOf(state, container, wholeLoad(contents)));
   return { ...found, levels: withFound(found.levels, resultsNow(container.reports)) };
 }

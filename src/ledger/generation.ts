@@ -7,7 +7,7 @@ import { exact, type Figure, given, workedOut } from '../quantities/figure';
 import type { Arising } from '../rules/quantities/counting';
 import { isNothing } from './amounts';
 import { liquorOf } from './container-load';
-import { mixtureOf } from './container-mixture';
+import { massOf } from './container-mixture';
 import type { StreamLogged } from './entries/streams';
 import { levelAgainst } from './level-against';
 import type { ContainerState, Held, State, StreamState } from './state';
@@ -68,7 +68,10 @@ export function arisings(state: State): readonly Arising[] {
       id: stream.body.streamId,
       at: stream.at,
       what: stream.body.stream,
-      kg: massOfStream(state, stream),
+      // Worked out when a month asks for it: most are of other months.
+      get kg() {
+        return massOfStream(state, stream);
+      },
       acute: 'no',
       origin: originOf(state, stream),
     }),
@@ -127,9 +130,9 @@ export function onSite(state: State): OnSite {
   const parts: OnSitePart[] = [];
   for (const container of state.containers.values()) {
     if (container.goneSince !== null) continue;
-    const found = mixtureOf(state, container);
+    const found = massOf(state, container);
     if (found === 'empty' && !readToHold(container)) continue;
-    const mass = typeof found === 'string' ? null : found.mass;
+    const mass = typeof found === 'string' ? null : found;
     parts.push({ of: 'container', id: container.body.containerId, mass });
   }
   for (const stream of state.streams.values()) {

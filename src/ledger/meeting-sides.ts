@@ -1,6 +1,7 @@
 /** Wastes and containers as sides of a meeting: what they are, what else is in them, how strong their acid is. */
 import { liquorFrom } from '../chemistry/liquor';
 import { acidPerLitre, loadOf } from '../chemistry/load';
+import type { Figure } from '../quantities/figure';
 import { type AcidPercent, acidPercent } from '../safety/must-not-meet/acid-percent';
 import { type Matter, materialNamed, wettedBy } from '../safety/must-not-meet/matter';
 import type { StreamKind } from '../safety/stream-kind';
@@ -44,10 +45,16 @@ export function streamSide(state: State, streamId: string): readonly Matter[] {
   return stream ? wasteSide(state, stream) : [];
 }
 
-/** The strength of the free acid where every liquor tells of it. */
+const percents = new WeakMap<Figure<'mol/L'>, AcidPercent>();
+
+/** The strength of the free acid where every liquor tells of it; made once for a figure. */
 function acidIn(state: State, containerId: string): AcidPercent | undefined {
-  const { acid, acidPerLitre: figure } = containerFigures(state, containerId);
-  return figure && acid.openIn.length === 0 ? acidPercent(figure) : undefined;
+  const figures = containerFigures(state, containerId);
+  const figure = figures.acid.openIn.length === 0 ? figures.acidPerLitre : undefined;
+  if (!figure) return undefined;
+  const percent = percents.get(figure) ?? acidPercent(figure);
+  percents.set(figure, percent);
+  return percent;
 }
 
 /** A part of contents: what it is called now, and what it still counts as. */

@@ -2,7 +2,7 @@
 import { calendarDay, monthOf } from '../rules/clocks/calendar-day';
 import type { HeldAgainst, Standing } from '../rules/quantities/held-against';
 import { runningClocks } from './clocks-running';
-import { mixtureOf } from './container-mixture';
+import { massOf } from './container-mixture';
 import { type Due, dues } from './due';
 import { type Flag, flags, type Pressing } from './flags';
 import { massOfStream } from './generation';
@@ -73,12 +73,13 @@ export function dueNow(state: State, now: string, zone: string): number {
 
 /** `dueNow` in small steps, for where nobody waits for it: of many containers the amounts take long, one after the other not. */
 export function* countingDue(state: State, now: string, zone: string): Generator<undefined, number> {
+  const month = monthOf(now, zone);
   for (const stream of state.streams.values()) {
-    massOfStream(state, stream);
+    if (monthOf(stream.at, zone) === month) massOfStream(state, stream);
     yield;
   }
   for (const container of state.containers.values()) {
-    if (container.goneSince === null) mixtureOf(state, container);
+    if (container.goneSince === null) massOf(state, container);
     yield;
   }
   return dueNow(state, now, zone);

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { containerFigures } from '../../../src/ledger/container-figures';
 import type { Contents } from '../../../src/ledger/container-load';
+import { massOf } from '../../../src/ledger/container-mixture';
 import { changesOf, contentsBefore, contentsOf } from '../../../src/ledger/contents-followed';
 import type { Entry } from '../../../src/ledger/entries/entry';
 import { applyAll, fold } from '../../../src/ledger/fold';
@@ -74,6 +76,23 @@ test('an entry makes anew only what comes of it', () => {
   const moved = fold(level, scribe.write(tip(1, 3, '0.5')));
   expect(contentsOf(moved, id('c0', 2))).toBe(held[1]);
   expect(contentsOf(moved, id('c0', 3)).liquid?.volume.value.toFixed()).toBe('1.5');
+});
+
+test('an entry elsewhere makes no figure of a container anew', () => {
+  const scribe = new Scribe();
+  const acid = { by: 'titration', result: { value: '0.5', unit: 'mol/L' } } as const;
+  const liquid = { volume: litres('4'), findings: [], freeAcid: [acid] };
+  for (const body of [{ ...wash(1, '4'), liquid }, can(1), can(2), pour(1, 1, '2'), pour(1, 2, '2')])
+    scribe.write(body);
+  const figures = (state: State) => {
+    const container = state.containers.get(id('c0', 1));
+    const { acidPerLitre, density } = containerFigures(state, id('c0', 1));
+    return [acidPerLitre, density, container && massOf(state, container)];
+  };
+  const before = figures(scribe.state);
+  expect(before.every((figure) => typeof figure === 'object')).toBe(true);
+  const after = figures(fold(scribe.state, scribe.write(tip(2, null, '1'))));
+  for (const [i, figure] of before.entries()) expect(after[i]).toBe(figure);
 });
 
 test('what was found of a waste later counts in all that it went into', () => {

@@ -107,6 +107,8 @@ test('whoever waits until all is written waits for what begins meanwhile, and un
   const said: string[] = [];
   const { work, end } = held<void>();
   void whileWriting(() => work).then(async () => {
+    // As through the layers between the store and a form.
+    for (let layer = 0; layer < 20; layer++) await Promise.resolve();
     said.push('first heard');
     await whileWriting(async () => {
       said.push('second');

@@ -89,7 +89,7 @@ export function FindScreen() {
         <TextField
           label={w.field}
           value={typed}
-          hint={w.hint}
+          hint={typed === '' ? w.hint : undefined}
           onInput={(text) => {
             kept.keep('typed', text);
             setTyped(text);

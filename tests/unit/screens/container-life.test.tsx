@@ -257,7 +257,8 @@ describe('what is said of a container', () => {
     await waitFor(() => expect(p.lifeAt(p.id)).toBe('gone'));
     expect(p.at(p.id).marks.at(-1)?.body).toMatchObject({ to: 'Fenwater', document: 'T-114' });
     p.show('containers');
-    const [own, ...twice] = screen.getAllByRole('link', { name: /^C.01/ });
+    await user.click(screen.getByText('Gone (1)'));
+    const [own, ...twice] = await screen.findAllByRole('link', { name: /^C.01/ });
     expect(own?.closest('details')?.textContent).toMatch(/^Gone \(1\)/);
     expect(twice).toEqual([]);
     p.show(`containers/${p.id}`);

@@ -1,13 +1,22 @@
 import { render } from 'preact';
-import { App } from './app/app';
-import { startClock } from './app/clock';
-import { registerServiceWorker } from './app/updates';
-import { watchInstalling } from './screens/keeping/use-keeping';
+import { FirstPage, isFirstVisit, NotLoaded } from './app/first-visit';
 import './ui/tokens.css';
 import './ui/base.css';
 
-startClock();
-watchInstalling();
+/** A first visit sees its first page at once; whoever comes back sees the place they left, which needs the record. */
+async function start(place: HTMLElement): Promise<void> {
+  const rest = import('./app/begin');
+  // It is awaited below, and must not count as unheard until then.
+  rest.catch(() => undefined);
+  const meanwhile = (await isFirstVisit()) ? <FirstPage /> : null;
+  if (meanwhile) render(meanwhile, place);
+  try {
+    (await rest).begin(place, meanwhile);
+  } catch (cause) {
+    console.warn('the app did not come up', cause);
+    render(<NotLoaded />, place);
+  }
+}
+
 const place = document.getElementById('app');
-if (place) render(<App />, place);
-void registerServiceWorker();
+if (place) void start(place);

@@ -68,7 +68,7 @@ function placeOf(book: Book) {
 }
 
 /** Fills an empty demo record; the first of its people holds the phone, at its hood. */
-async function enterDemo(): Promise<void> {
+async function layAndEnter(): Promise<void> {
   const opened = await openBook('demo');
   if (opened.ok) {
     if (opened.value.state.value.log.length === 0) {
@@ -80,6 +80,16 @@ async function enterDemo(): Promise<void> {
   }
   openRecordName.value = 'demo';
   go('today', 'replace');
+}
+
+let entering: Promise<void> | undefined;
+
+/** Once, however often it is asked for meanwhile: it would be laid out twice. */
+export function enterDemo(): Promise<void> {
+  entering ??= layAndEnter().finally(() => {
+    entering = undefined;
+  });
+  return entering;
 }
 
 function leaveDemo(): void {
@@ -110,6 +120,9 @@ async function photoOf(book: Book, hash: string): Promise<PhotoFound> {
   const { bytes, type } = read.value;
   return { state: 'there', picture: new Blob([bytes], { type }) };
 }
+
+/** Whether what was typed last could be kept. */
+const draftsKept = signal(true);
 
 /** The page begins anew: every part of it knew the record as it was. */
 async function goOnWith({ name, trouble }: Book): Promise<StoreFailure | null> {
@@ -166,9 +179,12 @@ export function shellOf(book: Book): Shell {
     appVersion: String(import.meta.env.VITE_VERSION),
     backups: backupsOf(book),
     newId: v7,
+    draftsKept,
     draft: {
       read: (form, schema) => readDraft(book.name, form, schema),
-      keep: (form, value) => void keepDraft(book.name, form, value),
+      keep: (form, value) => {
+        draftsKept.value = keepDraft(book.name, form, value).ok;
+      },
       drop: (form) => clearDraft(book.name, form),
     },
     updateWaiting,

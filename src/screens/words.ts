@@ -14,6 +14,7 @@ import { nameOfThing, type ThingId } from '../safety/must-not-meet/matter';
 import { saidBy } from '../safety/must-not-meet/words';
 import type { StreamKind } from '../safety/stream-kind';
 import type { StoreFailure } from '../storage/failure';
+import { caution } from './caution';
 import { ownFaultWords } from './own-fault-words';
 
 export const words = {
@@ -34,8 +35,7 @@ export const words = {
   newVersion: 'A new version waits',
   newVersionTake: 'Take the new version',
   newVersionSecond: 'What you have typed stays.',
-  caution:
-    'For planning. Local rules, your authority and a licensed collector decide; the safety data sheet goes before this page.',
+  caution,
   number: {
     missing: 'Write a number here.',
     look: 'Something above is missing or wrong. Nothing is lost.',

@@ -1,6 +1,7 @@
 /** Begins the app: everything that the first page of a first visit does without. */
 import { effect } from '@preact/signals';
 import { type ComponentChildren, render } from 'preact';
+import { watchInstalling } from '../screens/keeping/use-keeping';
 import { App } from './app';
 import { startClock } from './clock';
 import { wantsToLook } from './first-visit';
@@ -10,6 +11,7 @@ import { registerServiceWorker } from './updates';
 /** @param meanwhile what stands there until the record is open */
 export function begin(place: HTMLElement, meanwhile: ComponentChildren): void {
   startClock();
+  watchInstalling();
   render(<App meanwhile={meanwhile} />, place);
   effect(() => {
     if (!wantsToLook.value) return;

@@ -45,6 +45,14 @@ export type Book = {
 
 const readOnly: StoreFailure = { code: 'read-only' };
 
+/** An error of our own while deciding: the transaction was undone, and the form says so. */
+function ownError(cause: unknown): { readonly ok: false; readonly failure: StoreFailure } {
+  // The browser's own console keeps the trace for whoever mends it.
+  console.error(cause);
+  const { name, message } = cause instanceof Error ? cause : new Error(String(cause));
+  return { ok: false, failure: { code: 'store-failed', name, message } };
+}
+
 const foldAll = (state: State, entries: readonly Entry[]): State => entries.reduce(fold, state);
 
 /**
@@ -133,7 +141,7 @@ function bookOf(
       const before = foldAll(state.value, fresh);
       const decided = decide(before, intention, { now, newId: v7, who });
       return decided.ok ? { ...decided, named: photosOfChanged(before, decided.bodies) } : decided;
-    });
+    }).catch(ownError);
     if ('failure' in result) {
       noteTry(result.failure.code === 'disk-full' ? 'none' : 'room');
       return { ok: false, failure: result.failure satisfies StoreFailure };

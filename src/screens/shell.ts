@@ -128,6 +128,8 @@ export interface Shell {
     readonly openAgain: () => void;
   };
   readonly newId: () => string;
+  /** What was typed last is kept over a reload; false where the browser blocks the place, or it is full. */
+  readonly draftsKept: ReadonlySignal<boolean>;
   readonly draft: {
     readonly read: <S extends z.ZodMiniType>(form: string, schema: S) => z.infer<S> | null;
     readonly keep: (form: string, value: unknown) => void;

@@ -227,6 +227,7 @@ export function shellInMemory(
       openAgain: () => undefined,
     },
     newId,
+    draftsKept: signal(true),
     draft: {
       read: (form, schema) => {
         const text = drafts.get(form);

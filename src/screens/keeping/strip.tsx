@@ -1,3 +1,16 @@
+/** What is typed lives on this page only. Said where somebody types: on pages with ways out of their own. */
+export function NotKeptStrip() {
+  const { draftsKept } = useShell();
+  if (draftsKept.value) return null;
+  return (
+    <aside aria-label={w.notKept}>
+      <Rows>
+        <Row mark={<Mark kind="unknown" />} title={w.notKept} second={w.notKeptSecond} />
+      </Rows>
+    </aside>
+  );
+}
+
 /** On every page but the emergency cards, while nothing may be written. */
 import { Mark } from '../../ui/marks';
 import { Row, Rows } from '../../ui/row';

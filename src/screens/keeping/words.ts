@@ -12,6 +12,9 @@ export const notWholeWords = {
   strip: 'The record is not whole',
   stripGone: 'The record is gone',
   stripSecond: 'Nothing is written into it. Tap: what is wrong, and what to do.',
+  notKept: 'What you type is not kept over a reload',
+  notKeptSecond:
+    'This browser blocks the place for it, or it is full. Finish this form before you leave the page.',
   goneTitle: 'The record is gone',
   title: 'The record is not whole',
   laterTitle: 'A newer Leesbook wrote here',

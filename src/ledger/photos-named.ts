@@ -5,26 +5,24 @@ import { FiledPaper } from './entries/files';
 import { Photo } from './entries/photos';
 import type { State } from './state';
 
-/** Every photo in a body, an entry or a draft, in the order in which they stand there. */
-export function photosNamed(value: unknown): readonly Photo[] {
+const Named = z.union([Photo, FiledPaper]);
+
+/** Everything in a value that `schema` fits, in the order in which it stands there; nothing inside such a thing is looked at. */
+function namedIn<T>(value: unknown, schema: z.ZodMiniType<T>): readonly T[] {
   if (typeof value !== 'object' || value === null) return [];
-  const read = Photo.safeParse(value);
-  return read.success ? [read.data] : Object.values(value).flatMap(photosNamed);
+  // Only what has a hash is asked further: a long record has a million other things in it.
+  const read = 'hash' in value ? schema.safeParse(value) : undefined;
+  return read?.success ? [read.data] : Object.values(value).flatMap((part) => namedIn(part, schema));
 }
+
+/** Every photo in a body, an entry or a draft, in the order in which they stand there. */
+export const photosNamed = (value: unknown): readonly Photo[] => namedIn(value, Photo);
 
 /** Every paper that came as a file likewise. */
-export function papersNamed(value: unknown): readonly FiledPaper[] {
-  if (typeof value !== 'object' || value === null) return [];
-  const read = FiledPaper.safeParse(value);
-  return read.success ? [read.data] : Object.values(value).flatMap(papersNamed);
-}
+export const papersNamed = (value: unknown): readonly FiledPaper[] => namedIn(value, FiledPaper);
 
 /** What must be kept beside the entries before a body may name it: its photos, and papers that came as a file. */
-export function filesNamed(value: unknown): readonly { readonly hash: string }[] {
-  if (typeof value !== 'object' || value === null) return [];
-  const read = z.union([Photo, FiledPaper]).safeParse(value);
-  return read.success ? [read.data] : Object.values(value).flatMap(filesNamed);
-}
+export const filesNamed = (value: unknown): readonly { readonly hash: string }[] => namedIn(value, Named);
 
 /** A hash, alone or inside a longer text such as an address. */
 const hash = /(?<![0-9a-f])[0-9a-f]{64}(?![0-9a-f])/g;

@@ -50,4 +50,4 @@ export async function install(): Promise<void> {
 }
 
 /** A phone or tablet: there is a home screen; else there is a dock. */
-export const hasHomeScreen = (): boolean => navigator.maxTouchPoints > 1;
+export const hasHomeScreen = (): boolean => navigator.maxTouchPoints > 0;

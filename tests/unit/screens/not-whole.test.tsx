@@ -1,0 +1,175 @@
+import { signal } from '@preact/signals';
+import { cleanup, screen } from '@testing-library/preact';
+import { describe, expect, test } from 'vitest';
+import type { MarkerRead } from '../../../src/storage/marker';
+import type { Trouble } from '../../../src/storage/trouble';
+import { open, tap, user } from '../../support/hand';
+import { workshopInMemory } from '../../support/shell-in-memory';
+
+const device = '0d000000-0000-7000-8000-000000000001';
+const hash = 'a'.repeat(64);
+
+const marker = (entries: number, backup: number | null = null): MarkerRead => ({
+  state: 'there',
+  marker: {
+    v: 1,
+    entries,
+    heads: [],
+    writtenAt: '2026-05-12T07:30:00.000Z',
+    lastBackup: backup === null ? null : { at: '2026-05-10T07:00:00.000Z', entries: backup, heads: [] },
+    without: [],
+  },
+});
+
+const damagedEntry = (counter: number) =>
+  ({
+    what: 'entry',
+    id: `00000000-0000-7000-8000-${String(counter).padStart(12, '0')}`,
+    hash,
+    device,
+    counter,
+    why: { code: 'hash-differs', stated: hash, computed: 'b'.repeat(64) },
+    later: false,
+  }) as const;
+
+async function troubled(trouble: readonly Trouble[], at: string, found: MarkerRead = marker(214, 190)) {
+  const memory = await workshopInMemory();
+  open({ ...memory.shell, trouble: signal(trouble), marker: () => found }, at);
+  return memory;
+}
+
+describe('a record that is not whole', () => {
+  test.each(['today', 'batches', 'containers', 'record'])('is told on %s, with a door', async (place) => {
+    await troubled([{ code: 'shorter', missing: [], entries: 3 }], place);
+    const door = screen.getByRole('link', { name: /The record is not whole/ });
+    expect(door.getAttribute('href')).toBe('#/record/not-whole');
+  });
+
+  test('is not told on an emergency card', async () => {
+    await troubled([{ code: 'gone' }], 'sos');
+    expect(screen.queryByText(/The record is/)).toBeNull();
+  });
+
+  test('tells how many entries are missing, how many there were, and which of them no backup has', async () => {
+    await troubled([{ code: 'shorter', missing: [], entries: 3 }], 'record/not-whole');
+    expect(screen.getByText('3 entries at the end are missing')).toBeTruthy();
+    expect(screen.getByText(/^It had 214 entries, the last written/)).toBeTruthy();
+    expect(screen.getByText(/^Last backup 10.May .*, with 190 entries$/)).toBeTruthy();
+    expect(screen.getByText('24 entries after it are in no backup noted here.')).toBeTruthy();
+    expect(screen.getByRole('link', { name: /Restore a backup/ }).getAttribute('href')).toBe(
+      '#/record/restore',
+    );
+    expect(screen.getByRole('link', { name: /Take out what is here/ }).getAttribute('href')).toBe(
+      '#/record/backup',
+    );
+  });
+
+  test('says that nobody knows how many there were where the marker cannot be read', async () => {
+    await troubled([{ code: 'gone' }], 'record/not-whole', { state: 'unreadable' });
+    expect(screen.getByText('How many entries it had is not known')).toBeTruthy();
+    expect(screen.queryByText(/^It had/)).toBeNull();
+    expect(screen.queryByRole('link', { name: /Take out/ })).toBeNull();
+  });
+
+  test('names damaged entries with a door to each, the first of many', async () => {
+    const wrong = Array.from({ length: 20 }, (_, at) => damagedEntry(at + 1));
+    await troubled([{ code: 'damaged', wrong, count: 150 }], 'record/not-whole');
+    expect(screen.getAllByRole('link', { name: /Entry \d+ is damaged/ })).toHaveLength(8);
+    expect(screen.getByText('And 142 more')).toBeTruthy();
+  });
+
+  test('of a newer version is no damage: nothing is restored or given up, the new version is taken', async () => {
+    await troubled([{ code: 'later-version', entries: 5 }], 'record/not-whole');
+    expect(screen.getByRole('heading', { level: 1 }).textContent).toBe('A newer Leesbook wrote here');
+    expect(screen.queryByRole('link', { name: /Restore/ })).toBeNull();
+    cleanup();
+    await troubled([{ code: 'later-version', entries: 5 }], 'record/not-whole/go-on');
+    expect(screen.queryByRole('button', { name: /Go on/ })).toBeNull();
+  });
+});
+
+describe('going on', () => {
+  test('is decided only after what is given up was read, in two steps', async () => {
+    const decided: string[] = [];
+    const memory = await workshopInMemory();
+    const goOn = async () => {
+      decided.push('now');
+      return null;
+    };
+    const trouble = signal<readonly Trouble[]>([
+      { code: 'shorter', missing: [], entries: 3 },
+      { code: 'damaged', wrong: [damagedEntry(7), { what: 'head', why: 'missing' }], count: 2 },
+    ]);
+    open({ ...memory.shell, trouble, marker: () => marker(214), goOn }, 'record/not-whole/go-on');
+    expect(screen.getByText(/^At the least 3 entries at the end\./)).toBeTruthy();
+    expect(screen.getByText(/^One damaged entry\./)).toBeTruthy();
+    expect(screen.getByText(/goes on as a new device/)).toBeTruthy();
+    expect(screen.queryByRole('button', { name: 'Go on without it' })).toBeNull();
+    await tap('I have read what I give up');
+    expect(decided).toEqual([]);
+    await tap('Go on without it');
+    expect(decided).toEqual(['now']);
+  });
+
+  test('that could not be kept says so, and can be tried again', async () => {
+    const memory = await workshopInMemory();
+    const goOn = async () => ({ code: 'disk-full' }) as const;
+    open(
+      { ...memory.shell, trouble: signal([{ code: 'gone' }]), marker: () => marker(214), goOn },
+      'record/not-whole/go-on',
+    );
+    expect(screen.getByText('All 214 entries of the record before, and every photo in it.')).toBeTruthy();
+    await tap('I have read what I give up');
+    await tap('Begin a new record');
+    expect(await screen.findByText(/The phone is full/)).toBeTruthy();
+    expect(screen.getByRole('button', { name: 'Begin a new record' })).toBeTruthy();
+  });
+
+  test('stays told for as long as the record', async () => {
+    const memory = await workshopInMemory();
+    const found: MarkerRead = {
+      state: 'there',
+      marker: {
+        v: 1,
+        entries: 2,
+        heads: [],
+        writtenAt: null,
+        lastBackup: null,
+        without: [
+          { what: 'record', at: '2026-05-11T07:00:00.000Z', entries: 214 },
+          { what: 'entry', at: '2026-05-11T07:00:00.000Z', id: null, hash: null, device: null, counter: 7 },
+        ],
+      },
+    };
+    open({ ...memory.shell, marker: () => found }, 'record');
+    await user.click(screen.getByRole('link', { name: /Goes on without 2 things/ }));
+    cleanup();
+    open({ ...memory.shell, marker: () => found }, 'record/not-whole');
+    expect(screen.getByText('A whole record of 214 entries')).toBeTruthy();
+    expect(screen.getByText('Entry 7, damaged')).toBeTruthy();
+  });
+});
+
+describe('a form on a record that is not written to', () => {
+  test.each([
+    ['read-only', /nothing is written into it\. What you have typed stays here/],
+    ['disk-full', /Nothing was written, and what you typed stays here\. Make a backup/],
+    ['closed', /Open Leesbook again: what you typed is still there/],
+  ] as const)('stays filled, also over a reload, and says what to do: %s', async (code, says) => {
+    const memory = await workshopInMemory();
+    open(memory.shell, 'batches/new');
+    await user.type(screen.getByLabelText('Mass of the feed'), '700');
+    await user.click(screen.getByRole('radio', { name: 'mixed' }));
+    await user.click(screen.getByRole('radio', { name: 'lead-free' }));
+    memory.breakStore({ code });
+    await tap('Open this batch');
+    expect(await screen.findByText(says)).toBeTruthy();
+    cleanup();
+    open(memory.shell, 'batches/new');
+    expect((screen.getByLabelText('Mass of the feed') as HTMLInputElement).value).toBe('700');
+    memory.breakStore(null);
+    await tap('Open this batch');
+    expect(memory.state.value.batches.size).toBe(2);
+    expect(memory.drafts.size).toBe(0);
+  });
+});

@@ -15,6 +15,7 @@ export const AboutScreen = () => (
     <Part rule>
       <p>{w.what}</p>
       <p>{w.where}</p>
+      <p>{w.lost}</p>
       <p>{words.caution}</p>
     </Part>
     <Part rule title={w.notTitle}>

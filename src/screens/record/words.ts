@@ -232,6 +232,7 @@ export const aboutWords = {
     'Not a copy in a safe place: what is on this phone only goes with this phone.',
   ],
   where: 'What you write stays on this phone. It is sent nowhere.',
+  lost: 'If the record is lost or damaged, Leesbook notices by a marker that it keeps beside it, and says so. Whoever clears all data of this browser takes both: then nothing can be known, and only a backup elsewhere helps.',
   sources: 'Sources of the published values',
   licences: 'Licences',
   licencesSecond: 'What of others is in this app',

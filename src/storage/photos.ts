@@ -32,6 +32,12 @@ export type PhotoRead =
 
 export const photoHash = (bytes: Uint8Array): string => bytesToHex(sha256(bytes));
 
+/** The same by the browser's own code, some five times as quick, where there is one: only behind https or on this machine. */
+export async function photoHashQuick(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
+  const subtle = globalThis.crypto?.subtle;
+  return subtle ? bytesToHex(new Uint8Array(await subtle.digest('SHA-256', bytes))) : photoHash(bytes);
+}
+
 /**
  * Keeps a photo; answers with its hash once it is on the disk. Kept again it is the same one photo, new where it was
  * damaged, and young again.

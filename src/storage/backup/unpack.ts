@@ -1,7 +1,6 @@
 /** Bytes out of a Blob: piece by piece, whole, unpacked. Never more than was announced. */
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex } from '@noble/hashes/utils.js';
 import { Inflate } from 'fflate';
+import { photoHashQuick } from '../photos';
 import { mostSwelling } from './limits';
 import { refuse } from './refusal';
 import type { Packed } from './zip-directory';
@@ -76,6 +75,6 @@ export async function unpack(
     whole.set(piece, at);
     at += piece.length;
   }
-  if (at !== bytes || (wanted !== null && bytesToHex(sha256(whole)) !== wanted)) return damaged(packed);
+  if (at !== bytes || (wanted !== null && (await photoHashQuick(whole)) !== wanted)) return damaged(packed);
   return whole;
 }

@@ -5,7 +5,7 @@
 import { type IDBPDatabase, openDB } from 'idb';
 import { databaseName, type RecordName, type Shape } from '../database';
 import { done, failed, failureOf, type StoreResult } from '../failure';
-import { photoHash } from '../photos';
+import { photoHashQuick } from '../photos';
 
 type There = IDBPDatabase<Shape>;
 
@@ -114,7 +114,9 @@ export async function fileHashesThere(database: There): Promise<ReadonlySet<stri
 export async function fileThere(database: There, hash: string): Promise<Uint8Array<ArrayBuffer> | null> {
   try {
     const bytes: unknown = (await database.get('photos', hash))?.bytes;
-    return bytes instanceof Uint8Array && photoHash(bytes) === hash ? new Uint8Array(bytes) : null;
+    if (!(bytes instanceof Uint8Array)) return null;
+    const copy = new Uint8Array(bytes);
+    return (await photoHashQuick(copy)) === hash ? copy : null;
   } catch (error) {
     passOver(error);
     return null;

@@ -142,7 +142,7 @@ async function walkEntries(database: Database, add: (found: Unsound) => void, te
   for await (const chunk of byDevice(database)) {
     for (const raw of chunk) {
       take(raw);
-      for (const { hash } of filesNamed(raw)) named.add(hash);
+      for (const { hash } of filesNamed((raw as Partial<Entry>).body)) named.add(hash);
     }
     entries += chunk.length;
     tell(chunk.length);

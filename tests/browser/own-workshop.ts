@@ -20,11 +20,13 @@ export async function fillBatch(page: Page, grams: string): Promise<void> {
   await page.getByRole('button', { name: 'Open this batch' }).click();
 }
 
-/** Described, with one batch of 500 g: two entries. */
-export async function ownWorkshop(prepare?: (page: Page) => Promise<void>): Promise<OwnWorkshop> {
+/** Described, with one batch of 500 g: two entries. @param prepare done to the page before the app is first opened */
+export async function ownWorkshop(
+  prepare?: (page: Page, address: string) => Promise<void>,
+): Promise<OwnWorkshop> {
   const site = await openSite();
   const page = await openPhone({ width: 360, height: 800 });
-  await prepare?.(page);
+  await prepare?.(page, site.address);
   const goTo = async (place: string): Promise<void> => {
     await page.goto(`${site.address}#/${place}`);
     await heading(page).waitFor();

@@ -134,7 +134,23 @@ describe('what is not as it was written is found', () => {
     const kept = await keepPhoto(record, picture(1), stamp.now);
     if (!kept.ok) throw new Error(kept.failure.code);
     await record.database.put('photos', { hash: kept.value, bytes: picture(2), keptAt: stamp.now });
-    expect((await sound()).wrong).toEqual([{ what: 'photo', hash: kept.value }]);
+    const elsewhere = 'e'.repeat(64);
+    const photos = [{ hash: elsewhere, type: 'image/jpeg' as const, bytes: 4 }];
+    const body: Body = {
+      kind: 'container-marked',
+      v: 1,
+      containerId: newId(),
+      mark: 'contents-doubtful',
+      photos,
+    };
+    const [first] = await write(1);
+    if (!first) throw new Error('one was written');
+    const { hash: _, ...rest } = first;
+    const device = '0d000000-0000-7000-8000-000000000001';
+    await record.database.add('entries', seal({ ...rest, id: newId(), device, body }));
+    const { wrong, photosElsewhere } = await sound();
+    expect(wrong).toEqual([{ what: 'photo', hash: kept.value }]);
+    expect(photosElsewhere).toBe(1);
   });
 
   test('of a record that is wrong throughout only the first are told, and all are counted', async () => {

@@ -22,14 +22,47 @@ class Helping<T> extends Component<HelpingProps<T>> {
   }
 }
 
-/** Calls once the page rests. @returns a function that calls it off */
-function whenIdle(act: () => void): () => void {
-  if (typeof requestIdleCallback === 'undefined') {
-    const timer = setTimeout(act, 30);
-    return () => clearTimeout(timer);
+/** So long, ms, nothing is drawn after a finger moved the page or wrote something: what it does comes first. */
+const pause = 250;
+
+let lastMoved = Number.NEGATIVE_INFINITY;
+
+const idle = (act: () => void): void => {
+  if (typeof requestIdleCallback === 'undefined') setTimeout(act);
+  else requestIdleCallback(act);
+};
+
+/**
+ * Calls once the page rests, or at once where the end of what is drawn comes near.
+ * @returns a function that calls it off
+ */
+function whenAtRest(list: HTMLElement | null, act: () => void, first: boolean): () => void {
+  let off = false;
+  let timer: ReturnType<typeof setTimeout>;
+  const run = (): void => {
+    if (off) return;
+    off = true;
+    window.removeEventListener('scroll', moved);
+    act();
+  };
+  const wait = (): void => {
+    clearTimeout(timer);
+    timer = setTimeout(() => idle(run), pause);
+  };
+  function moved(): void {
+    lastMoved = performance.now();
+    const below = (list?.getBoundingClientRect().bottom ?? 0) - window.innerHeight;
+    if (below < window.innerHeight) run();
+    else wait();
   }
-  const handle = requestIdleCallback(act, { timeout: 500 });
-  return () => cancelIdleCallback(handle);
+  window.addEventListener('scroll', moved, { passive: true });
+  if (first || performance.now() - lastMoved < pause) wait();
+  else idle(run);
+  return () => {
+    off = true;
+    clearTimeout(timer);
+    window.removeEventListener('scroll', moved);
+  };
 }
 
 /** How many rows lie above the lower edge of the window. */
@@ -75,10 +108,12 @@ export function LongRows<T>({ of, row, label, anew = false }: LongRowsProps<T>) 
     },
     [kept, label],
   );
-  useEffect(
-    () => (shown < helpings.length ? whenIdle(() => setDrawn({ of, shown: shown + 1 })) : undefined),
-    [shown, helpings, of],
-  );
+  useEffect(() => {
+    if (shown >= helpings.length) return;
+    const more = () => setDrawn({ of, shown: shown + 1 });
+    // The first ones wait, so that typing and the page that was just opened are not held up; then one follows the other.
+    return whenAtRest(around.current, more, shown === 1);
+  }, [shown, helpings, of]);
   return (
     <div ref={around}>
       <Rows label={label} long>

@@ -5,11 +5,12 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { TextField } from '../../ui/text-field';
 import { Frame } from '../frame';
+import { LongRows } from '../long-rows';
 import { useShell } from '../shell';
 import { failureWords } from '../words';
 import { HistoryDoors } from './doors';
 import { entryWords as w } from './entry-words';
-import { Line } from './line';
+import { lineRow } from './line';
 import { type Pages, usePages } from './use-pages';
 
 function Shown({ pages }: { readonly pages: Pages }) {
@@ -29,11 +30,9 @@ function Shown({ pages }: { readonly pages: Pages }) {
   return (
     <>
       <Part rule width="edge">
-        <Rows label={w.historyTitle}>
+        <LongRows of={lines} row={lineRow} label={w.historyTitle} />
+        <Rows>
           {lines.length === 0 && <Row title={w.none} />}
-          {lines.map((line) => (
-            <Line key={line.entry.id} line={line} />
-          ))}
           {unreadable > 0 && <Row title={w.unreadable(unreadable)} href="#/record" />}
         </Rows>
       </Part>

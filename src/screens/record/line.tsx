@@ -44,3 +44,5 @@ export function Line({ line }: { readonly line: ToldLine }) {
     />
   );
 }
+
+export const lineRow = (line: ToldLine) => <Line key={line.entry.id} line={line} />;

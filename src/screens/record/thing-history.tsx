@@ -13,12 +13,13 @@ import { Part } from '../../ui/page';
 import { ProgressBar } from '../../ui/progress-bar';
 import { Row, Rows } from '../../ui/row';
 import { Frame } from '../frame';
+import { LongRows } from '../long-rows';
 import { useShell } from '../shell';
 import { failureWords, words } from '../words';
 import { HistoryDoors } from './doors';
 import { entryWords as w } from './entry-words';
 import { percentOf } from './how-far';
-import { Line } from './line';
+import { lineRow } from './line';
 
 /** How many entries lie on the disk that the state does not hold; none while that is not known. */
 function useOlder(): number {
@@ -103,15 +104,17 @@ export function ThingHistory({ thing, title, back }: ThingHistoryProps) {
     [state.value, thing.is, thing.id],
   );
   const lines = looked.search.is === 'done' ? looked.search.lines : held;
+  const newestFirst = useMemo(() => lines.toReversed(), [lines]);
   return (
     <Frame title={title} second={w.thingSecond} ways={[{ label: words.back, href: back }]}>
       <Part rule width="edge">
-        <Rows label={title}>
-          {lines.length === 0 && <Row title={w.noneHeld} />}
-          {lines.toReversed().map((line) => (
-            <Line key={line.entry.id} line={line} />
-          ))}
-        </Rows>
+        {newestFirst.length === 0 ? (
+          <Rows>
+            <Row title={w.noneHeld} />
+          </Rows>
+        ) : (
+          <LongRows of={newestFirst} row={lineRow} label={title} />
+        )}
       </Part>
       {older > 0 && (
         <Part>

@@ -13,6 +13,7 @@ import { capacityOf, fillLimit, fillLimitPercent, takesUp } from './fill';
 import { flagsOfHandOvers } from './flags-of-hand-overs';
 import { flagsOfDilution, flagsOfLife, flagsOfReports } from './flags-of-life';
 import { flagsOfMeetings } from './flags-of-meetings';
+import type { FoundRow } from './found-rows';
 import type { Refusal } from './refusal';
 import type { ContainerState, State, StepState, StreamState, Trouble } from './state';
 import { type NotAllowed, treatmentRuleFault } from './treatment';
@@ -264,9 +265,16 @@ const flagsOfUpsets = (state: State): Flag[] =>
     return { pressing: 'soon', about: { ...about, treatmentId: upset.treatmentId }, code: upset.code };
   });
 
+const bodyKinds = { batch: 'batch-opened', container: 'container-opened' } as const;
+
+const usedBefore = (rows: readonly FoundRow[] = []): readonly string[] =>
+  rows.flatMap(({ is, code }) =>
+    is === 'batch' || is === 'container' ? `${bodyKinds[is]} ${code.toUpperCase()}` : [],
+  );
+
 /** Two devices that were apart can give the same code; big and small letters are the same on a label. */
 function flagsOfCodes(state: State): Flag[] {
-  const seen = new Set<string>();
+  const seen = new Set(usedBefore(state.earlier?.putAway));
   const flags: Flag[] = [];
   for (const { body, entryId } of [...state.batches.values(), ...state.containers.values()]) {
     const used = `${body.kind} ${body.code.toUpperCase()}`;
@@ -295,16 +303,30 @@ const weight: Readonly<Record<Pressing, number>> = { now: 0, soon: 1, know: 2 };
 const orderOf = ({ code, pressing }: Flag): number =>
   code === 'met-what-it-must-not' ? -1 : weight[pressing];
 
-const workedOutFor = (state: State): readonly Flag[] =>
-  [
-    ...[...state.containers.values()]
-      .filter(({ goneSince }) => goneSince === null)
-      .flatMap((container) => flagsOfContainer(state, container)),
-    ...flagsOfFindings(state),
-    ...[...state.streams.values()].flatMap(flagsOfStream),
-    ...[...state.streams.values()].flatMap((stream) => flagsOfEvidence(state, stream)),
-    ...[...state.steps.values()].flatMap((step) => flagsOfStep(state, step)),
-    ...[...state.treatments.values()].flatMap((treatment) => flagsOfTreatment(state, treatment)),
+/** Every flag, most pressing first, in small steps: one container, waste, step or treatment each. */
+function* workingOut(state: State): Generator<undefined, readonly Flag[]> {
+  const found: Flag[] = [];
+  for (const container of state.containers.values()) {
+    if (container.goneSince !== null) continue;
+    found.push(...flagsOfContainer(state, container));
+    yield;
+  }
+  found.push(...flagsOfFindings(state));
+  const streams = [...state.streams.values()];
+  found.push(...streams.flatMap(flagsOfStream));
+  for (const stream of streams) {
+    found.push(...flagsOfEvidence(state, stream));
+    yield;
+  }
+  for (const step of state.steps.values()) {
+    found.push(...flagsOfStep(state, step));
+    yield;
+  }
+  for (const treatment of state.treatments.values()) {
+    found.push(...flagsOfTreatment(state, treatment));
+    yield;
+  }
+  found.push(
     ...flagsOfHandOvers(state),
     ...flagsOfUpsets(state),
     ...flagsOfCodes(state),
@@ -318,13 +340,24 @@ const workedOutFor = (state: State): readonly Flag[] =>
       }),
     ),
     ...flagsOfRules(state),
-  ].sort((a, b) => orderOf(a) - orderOf(b));
+  );
+  return found.sort((a, b) => orderOf(a) - orderOf(b));
+}
 
 const made = new WeakMap<State, readonly Flag[]>();
 
-/** Every flag, most pressing first. Worked out once for a state, since a paper asks for each of its containers. */
-export function flags(state: State): readonly Flag[] {
-  const all = made.get(state) ?? workedOutFor(state);
+/** `flags` in small steps, for where nobody waits for them; at once where they are worked out already. */
+export function* flagsInSteps(state: State): Generator<undefined, readonly Flag[]> {
+  const all = made.get(state) ?? (yield* workingOut(state));
   made.set(state, all);
   return all;
+}
+
+/** Every flag, most pressing first. Worked out once for a state, since a paper asks for each of its containers. */
+export function flags(state: State): readonly Flag[] {
+  const steps = flagsInSteps(state);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
 }

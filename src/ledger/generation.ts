@@ -125,8 +125,16 @@ const totalOf = ([first, ...more]: readonly Figure<'kg'>[]): Figure<'kg'> =>
         decimals: 0,
       });
 
-/** All that stands on site: what is in containers that are not gone, and waste that is in none yet. */
+const sites = new WeakMap<State, OnSite>();
+
+/** All that stands on site: what is in containers that are not gone, and waste that is in none yet. Made once for a state. */
 export function onSite(state: State): OnSite {
+  const site = sites.get(state) ?? siteOf(state);
+  sites.set(state, site);
+  return site;
+}
+
+function siteOf(state: State): OnSite {
   const parts: OnSitePart[] = [];
   for (const container of state.containers.values()) {
     if (container.goneSince !== null) continue;

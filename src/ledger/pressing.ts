@@ -4,7 +4,7 @@ import type { HeldAgainst, Standing } from '../rules/quantities/held-against';
 import { runningClocks } from './clocks-running';
 import { massOf } from './container-mixture';
 import { type Due, dues } from './due';
-import { type Flag, flags, type Pressing } from './flags';
+import { type Flag, flags, flagsInSteps, type Pressing } from './flags';
 import { massOfStream } from './generation';
 import { hoodsDue } from './hoods-due';
 import { monthHeld, onSiteNow } from './quantities-now';
@@ -48,18 +48,28 @@ function amountsNear(state: State, now: string, zone: string): readonly AmountNe
   });
 }
 
-/** A walk that is under way is told of, however far off its last day is. @param zone where the workshop is */
-export function pressing(state: State, now: string, zone: string): readonly Pressed[] {
+/** Within a rank the orders of flags and of days stay as they are. */
+const inOrder = (all: readonly Pressed[]): readonly Pressed[] =>
+  all.toSorted((a, b) => ranks.indexOf(rankOf(a)) - ranks.indexOf(rankOf(b)));
+
+/** A walk that is under way is told of, however far off its last day is. */
+function daysTold(state: State, now: string, zone: string): readonly Pressed[] {
   const underWay = walkUnderWay(state, now) !== null;
   const told = dues(state, now, zone).filter(({ near, kind }) => near || (kind === 'walk' && underWay));
-  const all: readonly Pressed[] = [
-    ...flags(state).map((flag) => ({ what: 'flag', flag }) as const),
-    ...told.map((due) => ({ what: 'due', due }) as const),
-    ...amountsNear(state, now, zone).map((amount) => ({ what: 'amount', amount }) as const),
-  ];
-  // Within a rank the orders of flags and of days stay as they are.
-  return all.toSorted((a, b) => ranks.indexOf(rankOf(a)) - ranks.indexOf(rankOf(b)));
+  return told.map((due) => ({ what: 'due', due }) as const);
 }
+
+/** The days alone: they are known at once, what is wrong and amounts only once all contents are followed. */
+export const daysPressing = (state: State, now: string, zone: string): readonly Pressed[] =>
+  inOrder(daysTold(state, now, zone));
+
+/** @param zone where the workshop is */
+export const pressing = (state: State, now: string, zone: string): readonly Pressed[] =>
+  inOrder([
+    ...flags(state).map((flag) => ({ what: 'flag', flag }) as const),
+    ...daysTold(state, now, zone),
+    ...amountsNear(state, now, zone).map((amount) => ({ what: 'amount', amount }) as const),
+  ]);
 
 /** How many things are due today or since before: days, amounts, clocks and hoods. What is wrong with the record is not. */
 export function dueNow(state: State, now: string, zone: string): number {
@@ -71,8 +81,8 @@ export function dueNow(state: State, now: string, zone: string): number {
   return days.length + amounts.length + clocks.length + hoods.length;
 }
 
-/** `dueNow` in small steps, for where nobody waits for it: of many containers the amounts take long, one after the other not. */
-export function* countingDue(state: State, now: string, zone: string): Generator<undefined, number> {
+/** What the amounts take long for: weighing all that stands here, and what the month made. */
+function* weighing(state: State, now: string, zone: string): Generator<undefined, void> {
   const month = monthOf(now, zone);
   for (const stream of state.streams.values()) {
     if (monthOf(stream.at, zone) === month) massOfStream(state, stream);
@@ -82,5 +92,18 @@ export function* countingDue(state: State, now: string, zone: string): Generator
     if (container.goneSince === null) massOf(state, container);
     yield;
   }
+  amountsNear(state, now, zone);
+  yield;
+}
+
+/** What `pressing` takes long for, in small steps: of this state it is quick after them. */
+export function* pressingInSteps(state: State, now: string, zone: string): Generator<undefined, void> {
+  yield* flagsInSteps(state);
+  yield* weighing(state, now, zone);
+}
+
+/** `dueNow` in small steps, for where nobody waits for it: of many containers the amounts take long, one after the other not. */
+export function* countingDue(state: State, now: string, zone: string): Generator<undefined, number> {
+  yield* weighing(state, now, zone);
   return dueNow(state, now, zone);
 }

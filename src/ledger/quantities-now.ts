@@ -13,8 +13,18 @@ const showsReference = (state: State): boolean => lawsOf(state).includes('us-fed
 
 export type MonthHeld = { readonly month: GeneratorMonth; readonly against: HeldAgainst };
 
-/** @param month "2028-02", in the zone of the workshop */
+const months = new WeakMap<State, Map<string, MonthHeld>>();
+
+/** Worked out once for a state. @param month "2028-02", in the zone of the workshop */
 export function monthHeld(state: State, month: string, zone: string): MonthHeld {
+  const ofState = months.get(state) ?? new Map<string, MonthHeld>();
+  months.set(state, ofState);
+  const held = ofState.get(`${month} ${zone}`) ?? monthCounted(state, month, zone);
+  ofState.set(`${month} ${zone}`, held);
+  return held;
+}
+
+function monthCounted(state: State, month: string, zone: string): MonthHeld {
   const counted = generatorMonth(arisings(state), month, zone);
   const reference = showsReference(state) ? monthReference.VSQG : null;
   const complete = counted.unweighed.length === 0;

@@ -40,12 +40,8 @@ function lastLevel(container: ContainerState): number | undefined {
   return takesUp(seen.map(asHeld).reduce(plus)).div(capacityOf(container)).toNumber();
 }
 
-/** @param figures given when they are worked out already */
-export function vesselDrawing(
-  state: State,
-  container: ContainerState,
-  figures: ContainerFigures = containerFigures(state, container.body.containerId),
-): VesselDrawing {
+/** Without its colour, which takes the chemistry of all that is in it. */
+export function vesselOutline(state: State, container: ContainerState): VesselDrawing {
   const capacityL = capacityOf(container).toNumber();
   const roomL = takesUp(container.holds).toNumber();
   const solidsL = roomL - container.holds.volume.toNumber();
@@ -55,13 +51,20 @@ export function vesselDrawing(
     family: family(container),
     capacityL,
     ...(known ? { volumeL: roomL } : read === undefined ? {} : { guessShare: read }),
-    tint: tintOf(state, container, figures),
+    tint: known ? 'not-computed' : 'unknown',
     cap: container.body.cap === 'tight' || container.body.cap === 'lid' ? 'tight' : 'vented',
     code: container.body.code,
     ...(solidsL > 0 ? { solidsShare: Math.min(1, solidsL / capacityL) } : {}),
     limitShare: Number(fillLimitPercent(state).percent) / 100,
   };
 }
+
+/** @param figures given when they are worked out already */
+export const vesselDrawing = (
+  state: State,
+  container: ContainerState,
+  figures: ContainerFigures = containerFigures(state, container.body.containerId),
+): VesselDrawing => ({ ...vesselOutline(state, container), tint: tintOf(state, container, figures) });
 
 /** A waste that stands in no container by the record, in whatever it may stand in. */
 export function unplacedDrawing({ volume, mass }: Held): VesselDrawing {

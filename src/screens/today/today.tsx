@@ -1,5 +1,5 @@
 import { isDoubted, lifeOf } from '../../ledger/container-life';
-import { type Pressed, pressing, type Rank, rankOf } from '../../ledger/pressing';
+import { daysPressing, type Pressed, pressing, type Rank, rankOf } from '../../ledger/pressing';
 import type { ContainerState, State } from '../../ledger/state';
 import type { DecimalSign } from '../../quantities/format';
 import { Button } from '../../ui/button';
@@ -19,9 +19,10 @@ import { Frame } from '../frame';
 import { TodayKeepingRows } from '../keeping/rows';
 import { useShell } from '../shell';
 import { HoodsDueRows } from '../stations/due';
-import { vesselDrawing } from '../vessel-drawing';
+import { vesselDrawing, vesselOutline } from '../vessel-drawing';
 import { NotSeenRow, WalkRows } from '../walk/today-rows';
 import { FlagRow, markOf, RunningRows } from './rows';
+import { useAllTold } from './use-all-told';
 import { flagWords, todayWords as w } from './words';
 
 /** What is wrong with a container comes before what is due of it. */
@@ -54,6 +55,7 @@ function lifeNamed(state: State, container: ContainerState, sign: DecimalSign): 
 function traysOf(
   state: State,
   all: readonly Pressed[],
+  drawing: typeof vesselOutline,
   name: (c: ContainerState) => string,
 ): readonly ShelfTray[] {
   const byTray = new Map<string, ContainerState[]>();
@@ -68,7 +70,7 @@ function traysOf(
     tray: tray !== '',
     vessels: containers.map((c) => ({
       key: c.body.containerId,
-      drawing: vesselDrawing(state, c),
+      drawing: drawing(state, c),
       name: name(c),
       href: `#/containers/${c.body.containerId}`,
       mark: shelfMark(all, c.body.containerId) ?? lifeMark(state, c),
@@ -102,7 +104,8 @@ const concerned = (all: readonly Pressed[]): ReadonlySet<string> =>
 
 export function Today() {
   const { state, now, zone, sign, corrupted, trouble } = useShell();
-  const all = pressing(state.value, now.value, zone);
+  const told = useAllTold();
+  const all = (told ? pressing : daysPressing)(state.value, now.value, zone);
   const flags = all.flatMap((one) => (one.what === 'flag' ? [one.flag] : []));
   const here = [...state.value.containers.values()].filter(({ goneSince }) => goneSince === null);
   const look = concerned(all);
@@ -112,7 +115,9 @@ export function Today() {
   const second =
     here.length === 0
       ? w.noContainers
-      : [toLookAt > 0 ? w.look(toLookAt) : '', fine > 0 ? w.inOrder(fine) : ''].filter(Boolean).join(' ');
+      : !told
+        ? w.looking
+        : [toLookAt > 0 ? w.look(toLookAt) : '', fine > 0 ? w.inOrder(fine) : ''].filter(Boolean).join(' ');
   const nameOf = (c: ContainerState) =>
     [c.body.code, ...lifeNamed(state.value, c, sign.value)]
       .concat(
@@ -150,7 +155,12 @@ export function Today() {
         )
       }
     >
-      {here.length > 0 && <Shelf trays={traysOf(state.value, all, nameOf)} label={w.shelf} />}
+      {here.length > 0 && (
+        <Shelf
+          trays={traysOf(state.value, all, told ? vesselDrawing : vesselOutline, nameOf)}
+          label={w.shelf}
+        />
+      )}
       <Part rule width="edge">
         <Rows label={w.due}>
           {corrupted.value.length > 0 && trouble.value.length === 0 && (
@@ -162,6 +172,7 @@ export function Today() {
               marked
             />
           )}
+          {!told && <Row start="text" title={w.lookingRow} second={w.lookingRowSecond} />}
           <ClockRows pressing />
           {rows('hurt', 'over', 'today', 'wrong')}
           <BackupDueRow pressing />

@@ -14,6 +14,10 @@ export const todayWords = {
   look: (n: number) => (n === 1 ? '1 container needs a look.' : `${n} containers need a look.`),
   inOrder: (n: number) => (n === 1 ? '1 is in order.' : `${n} are in order.`),
   noContainers: 'No container yet.',
+  /** While it is worked out: nothing is called in order before. */
+  looking: 'Looking through the containers.',
+  lookingRow: 'What is wrong: being worked out',
+  lookingRowSecond: 'Days and clocks stand here already.',
   shelf: 'Shelf of containers',
   startStep: 'Start a step',
   nextFor: (code: string) => `For ${code}, or another batch`,

@@ -60,6 +60,7 @@ const parts = {
       ? vitest('unit', '--project=unit*', '--exclude=tests/unit/directions.test.ts')()
       : one(false),
   published: vitest('published', '--project=published'),
+  faults: () => (installDebian(['chromium']) ? vitest('faults', '--project=faults*')() : one(false)),
   browser: () => (installDebian(['chromium']) ? vitest('browser', '--project=browser')() : one(false)),
 };
 

@@ -4,10 +4,11 @@ import { expect, test } from 'vitest';
 import { applyAll, fold } from '../../src/ledger/fold';
 import { verifyChain } from '../../src/ledger/verify';
 import { Chance } from './chance';
+import { howMany, seed } from './how-many';
 import { wrongAfter } from './invariants';
 import { Workshop } from './workshop';
 
-const wanted = Number(process.env.FAULTS_INTENTIONS ?? 10_000);
+const wanted = howMany.intentions;
 const stepsEach = 200;
 /** Every so many steps, and at the end, the whole is made anew from its entries. */
 const wholeEvery = 50;
@@ -79,7 +80,7 @@ function told(seeds: readonly number[]): string {
 const kindsWanted = 34;
 
 test('whatever is wanted, the record balances, holds no less than nothing, and gives no container two fates', () => {
-  const chance = new Chance(Number(process.env.SEED ?? 20261130) || Date.now());
+  const chance = new Chance(seed());
   const done = { intentions: 0, entries: 0, kinds: new Set<string>() };
   while (done.intentions < wanted) {
     const seeds = Array.from({ length: stepsEach }, () => chance.word());

@@ -5,11 +5,12 @@ import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { openSite } from '../../browser/site';
 import { Chance } from '../chance';
+import { howMany, seed } from '../how-many';
 import { type OwnBrowser, startBrowser } from './killed-browser';
 import { pageOf } from './page-of';
 import type { Seen } from './writer-page';
 
-const times = Number(process.env.FAULTS_KILLS ?? 20);
+const times = howMany.kills;
 /** A new profile after so many: a record that has grown large takes longer to look through. */
 const timesEach = 50;
 
@@ -61,7 +62,7 @@ async function lives(
   address: string,
   kills: number,
   chance: Chance,
-  seed: number,
+  from: number,
 ): Promise<[number, number]> {
   const profile = await mkdtemp(join(tmpdir(), 'leesbook-killed-'));
   onTestFinished(() => rm(profile, { recursive: true, force: true, maxRetries: 3 }));
@@ -73,7 +74,7 @@ async function lives(
       const until = await hear(browser, acknowledged);
       await browser.page.goto(address);
       const seen = await browser.page.evaluate(() => window.writer.look());
-      const unheard = expectKept(seen, acknowledged, `after ${killed} kills, seed ${seed}`);
+      const unheard = expectKept(seen, acknowledged, `after ${killed} kills, seed ${from}`);
       if (unheard.length > 0) unheardOf += 1;
       for (const hash of unheard) acknowledged.add(hash);
       if (killed === kills) return [acknowledged.size, unheardOf];
@@ -91,11 +92,11 @@ async function lives(
 
 test(`a browser killed ${times} times while it writes has lost nothing that it acknowledged, and torn nothing`, async () => {
   const { address } = await openSite(await pageOf('writer-page.ts'));
-  const seed = Number(process.env.SEED ?? 20261130) || Date.now();
-  const chance = new Chance(seed);
+  const from = seed();
+  const chance = new Chance(from);
   const all = { entries: 0, unheard: 0 };
   for (let left = times; left > 0; left -= timesEach) {
-    const [entries, unheard] = await lives(address, Math.min(left, timesEach), chance, seed);
+    const [entries, unheard] = await lives(address, Math.min(left, timesEach), chance, from);
     all.entries += entries;
     all.unheard += unheard;
   }

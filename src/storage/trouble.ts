@@ -12,7 +12,6 @@ import { type Soundness, type Unsound, unsoundEntry } from './soundness';
 
 /** An entry or a head; a damaged photo is told and never shown, but what was written down is whole without it. */
 type UnsoundInChain = Exclude<Unsound, { readonly what: 'photo' }>;
-export type UnsoundEntry = Extract<Unsound, { readonly what: 'entry' }>;
 
 export type Trouble =
   /** The database is not there, or nothing is in it, and the marker tells of entries. */

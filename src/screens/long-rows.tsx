@@ -8,7 +8,7 @@ import { Rows } from '../ui/row';
 import { useShell } from './shell';
 
 /** About as many as a phone shows at once, and few enough to be drawn between two frames. */
-const helping = 10;
+const helping = 8;
 
 type HelpingProps<T> = { readonly of: readonly T[]; readonly row: (one: T) => ComponentChildren };
 

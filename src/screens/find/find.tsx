@@ -79,12 +79,13 @@ function Answer({ typed }: { readonly typed: string }) {
   );
 }
 
-export function FindScreen() {
+/** Holds what is typed, so that a key draws only this and not the frame of the page. */
+function Finder() {
   const { here } = useShell();
   const [kept] = useState(here);
   const [typed, setTyped] = useState(() => String(kept.read('typed') ?? ''));
   return (
-    <Frame title={w.title}>
+    <>
       <Part>
         <TextField
           label={w.field}
@@ -97,6 +98,12 @@ export function FindScreen() {
         />
       </Part>
       <Answer typed={typed} />
-    </Frame>
+    </>
   );
 }
+
+export const FindScreen = () => (
+  <Frame title={w.title}>
+    <Finder />
+  </Frame>
+);

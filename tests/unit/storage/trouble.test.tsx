@@ -317,6 +317,12 @@ test('the invented record takes its marker with it', async () => {
   expect(Object.keys(localStorage).filter((key) => key.includes('demo'))).toEqual([]);
 });
 
+test('the marker goes back by nothing that is noted late, as by a tab that was behind', () => {
+  const before = readMarker('real');
+  expect(noteHeads('real', [written[0] as Entry])).toBe(true);
+  expect(readMarker('real')).toEqual(before);
+});
+
 test('the marker is as long after ten thousand entries as after one', async () => {
   const lengths = [1, 10_000].map((counter) => {
     noteHeads('real', [{ ...headOf(third()), counter, writtenAt: stamp.now }]);

@@ -14,7 +14,13 @@ export const compareEntries = (a: Place, b: Place): number =>
  * which only tampering brings about, the first in order is kept, whichever came first.
  */
 export function joined(...records: readonly (readonly Entry[])[]): readonly Entry[] {
-  const byHash = new Map(records.flat().map((entry) => [entry.hash, entry]));
+  // Of the same entry read twice the first stays, so that nothing is worked out again for the second.
+  const byHash = new Map(
+    records
+      .flat()
+      .toReversed()
+      .map((entry) => [entry.hash, entry]),
+  );
   const inOrder = [...byHash.values()].sort((a, b) => compareEntries(a, b) || compareText(a.hash, b.hash));
   const ids = new Set<string>();
   return inOrder.filter(({ id }) => !ids.has(id) && ids.add(id));

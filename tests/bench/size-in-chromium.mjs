@@ -56,27 +56,31 @@ async function worked(session) {
 
 /**
  * A new page on the slowed phone, at the app's own icon: the next address is the start of the app.
- * @param {Phone} phone @param {number} [rate] @returns {Promise<{ page: Page, session: Session }>}
+ * @param {Phone} phone @param {boolean} [taps] whether a place is tapped as soon as Today stands there
+ * @param {number} [rate] @returns {Promise<{ page: Page, session: Session }>}
  */
-export async function slowPage({ context, address }, rate = slowdown) {
+export async function slowPage({ context, address }, taps = true, rate = slowdown) {
   const page = await context.newPage();
   await page.goto(`${address}icon.svg`);
-  await page.addInitScript(lookOn);
+  await page.addInitScript(lookOn, taps);
   const session = await context.newCDPSession(page);
   await session.send('Performance.enable', { timeDomain: 'threadTicks' });
   await session.send('Emulation.setCPUThrottlingRate', { rate });
   return { page, session };
 }
 
-/** @typedef {{ today: number, answered: number, worked: number }} Started ms since the navigation began; of processor time */
+/** @typedef {{ today: number, answered: number, told: number, worked: number }} Started ms since the navigation began; of processor time */
 
 /** @param {Phone} phone @param {Page} page @param {Session} session @returns {Promise<Started>} */
 export async function started({ address }, page, session) {
   const before = await worked(session);
   await page.goto(`${address}#/today`);
-  await page.waitForFunction(() => /** @type {any} */ (window).seen?.answered > 0);
-  const { today, answered } = await page.evaluate(() => /** @type {any} */ (window).seen);
-  return { today, answered, worked: (await worked(session)) - before };
+  await page.waitForFunction(() => {
+    const { seen } = /** @type {any} */ (window);
+    return seen?.answered > 0 || seen?.told > 0;
+  });
+  const { today, answered, told } = await page.evaluate(() => /** @type {any} */ (window).seen);
+  return { today, answered, told, worked: (await worked(session)) - before };
 }
 
 /** Goes to an address of the app by its fragment. @param {Page} page @param {string} path @param {string} has what is there then */
@@ -109,6 +113,34 @@ export async function logged(page, session, { id, litres }) {
   const at = await shown;
   const { up, begun, kept } = await page.evaluate(() => /** @type {any} */ (window).seen);
   return { shown: at - up, kept: kept - up, begun: begun - up, worked: (await worked(session)) - before };
+}
+
+/**
+ * Types what somebody looks for, and how long each key takes until its answer is on the screen.
+ * @param {Page} page @param {readonly string[]} asked @returns {Promise<{ index: number, keys: number[] }>} ms
+ */
+export async function found(page, asked) {
+  const began = performance.now();
+  await goTo(page, 'find', 'main input');
+  const field = page.locator('main input').first();
+  await field.fill(asked[0] ?? '');
+  // It answers once the index is made.
+  await page.locator('main li').first().waitFor();
+  const index = performance.now() - began;
+  /** @type {number[]} */
+  const keys = [];
+  for (const text of asked) {
+    await field.fill('');
+    await page.evaluate(() => {
+      /** @type {any} */ (window).seen.keys = [];
+    });
+    for (const [nth, key] of [...text].entries()) {
+      await page.keyboard.press(key);
+      await page.waitForFunction((n) => /** @type {any} */ (window).seen.keys.length > n, nth);
+    }
+    keys.push(...(await page.evaluate(() => /** @type {any} */ (window).seen.keys)));
+  }
+  return { index, keys };
 }
 
 /** @typedef {{ frames: number, dropped: number, longest: number }} Scrolled frames drawn, frames missed, ms of the longest */

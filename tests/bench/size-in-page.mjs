@@ -1,12 +1,16 @@
 // What looks on inside the page: these functions are sent into it, and use nothing from here.
 
 /**
- * Runs before anything of the app. Notes when Today stands on the screen, taps a place at once, and notes when that is
- * answered; how long each write takes; and when the page after a tap stands there.
+ * Runs before anything of the app. Notes when Today stands on the screen, taps a place at once and notes when that is
+ * answered, or waits until all is told; how long each write takes, and each key.
+ * @param {boolean} taps
  */
-export function lookOn() {
+export function lookOn(taps) {
   const seen = {
     today: 0,
+    told: 0,
+    /** @type {number[]} */
+    keys: [],
     answered: 0,
     up: 0,
     begun: 0,
@@ -44,6 +48,14 @@ export function lookOn() {
   once(hasToday, () =>
     painted(() => {
       seen.today = performance.now();
+      if (!taps)
+        return once(
+          () => !document.querySelector('main')?.textContent?.includes('being worked out'),
+          () =>
+            painted(() => {
+              seen.told = performance.now();
+            }),
+        );
       const before = title();
       once(
         () => title() !== before && containers()?.getAttribute('aria-current') === 'page',
@@ -60,6 +72,15 @@ export function lookOn() {
     ({ timeStamp }) => {
       Object.assign(seen, { up: timeStamp, begun: 0, kept: 0 });
     },
+    { capture: true },
+  );
+  addEventListener(
+    'keydown',
+    ({ timeStamp }) =>
+      addEventListener('input', () => painted(() => seen.keys.push(performance.now() - timeStamp)), {
+        capture: true,
+        once: true,
+      }),
     { capture: true },
   );
   const { transaction } = IDBDatabase.prototype;

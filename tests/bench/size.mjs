@@ -1,15 +1,29 @@
 // How the app does with a record of a month, a year and ten years, on a slowed phone. Tells, asserts nothing.
 import { rmSync } from 'node:fs';
+import { cpus, loadavg } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { chromiumPath } from '../../.ci/ready.mjs';
 import { slowdown } from './in-chromium.mjs';
 import { served } from './served.mjs';
-import { goTo, held, lay, logged, phone, scrolled, slowPage, started, stored } from './size-in-chromium.mjs';
+import {
+  found as foundIn,
+  goTo,
+  held,
+  lay,
+  logged,
+  phone,
+  scrolled,
+  slowPage,
+  started,
+  stored,
+} from './size-in-chromium.mjs';
 
 /** @typedef {import('../../src/ledger/entries/entry').Entry} Entry */
 
 const runs = 7;
+/** What somebody looks for: a container, a batch, a metal, a month. */
+const asked = ['c-1', 'c-23', 'b-12', 'silver', 'november'];
 /** A measure is repeated for so long at the most, ms. */
 const patience = 90_000;
 
@@ -78,6 +92,13 @@ async function measured(profile, address, entries, { photo, hashes }) {
     note('start: Today drawn', median(starts.map(({ today }) => today)), 'ms');
     note('start: a tap answered', median(starts.map(({ answered }) => answered)), 'ms');
     note('start: processor time', median(starts.map((one) => one.worked)), 'ms');
+    const toldOf = await repeated(async () => {
+      const { page, session } = await slowPage(device, false);
+      const { told } = await started(device, page, session);
+      await page.close();
+      return told;
+    });
+    note('start: all told', median(toldOf), 'ms');
 
     const { page, session } = await slowPage(device);
     await started(device, page, session);
@@ -103,6 +124,10 @@ async function measured(profile, address, entries, { photo, hashes }) {
       note(`scrolling ${name}: frames dropped`, median(all.map(share)), '%');
       note(`scrolling ${name}: longest frame`, median(all.map(({ longest }) => longest)), 'ms');
     }
+    const { index, keys } = await foundIn(page, asked);
+    note('search: first answer after it is opened', index, 'ms');
+    note('search: a key', median(keys), 'ms');
+    note('search: the slowest key', Math.max(...keys), 'ms');
     note('memory after use', await held(session), 'MB');
     note('store', await stored(page), 'MB');
     await page.close();
@@ -150,6 +175,8 @@ export async function tellSize(tell, bundled, app, sizes) {
       const found = await measured(profile, address, entries, { photo, hashes: [...new Set(hashes)] });
       rmSync(profile, { recursive: true });
       all.push(found);
+      const [load = Number.NaN] = loadavg();
+      found['busy with others, tasks a processor'] = { value: load / cpus().length, unit: '' };
       const about = `${size} entries, page slowed ${slowdown} times`;
       for (const [name, { value, unit }] of Object.entries(found)) tell(name, value, unit, about);
     }

@@ -10,7 +10,7 @@ export const backupsOf = (book: Book): Shell['backups'] => ({
   since: book.sinceBackup,
   openAgain: () => {
     // From its beginning: what was brought in can lie before what this page knows.
-    window.location.hash = '';
+    window.history.replaceState(null, '', '#/');
     window.location.reload();
   },
 });

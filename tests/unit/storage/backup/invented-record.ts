@@ -34,6 +34,15 @@ export async function anotherPhone(): Promise<void> {
     });
 }
 
+export const workshop: Body = {
+  kind: 'workshop-described',
+  v: 1,
+  name: 'Weir Yard',
+  address: 'Weir Yard 6, Ostermill',
+  mapReference: '4471 0926',
+  emergencyNumber: '112',
+};
+
 export const person = (name: string): Body => ({ kind: 'person-added', v: 1, personId: newId(), name });
 
 export async function says(record: OpenRecord, ...bodies: readonly Body[]): Promise<readonly Entry[]> {

@@ -1,4 +1,5 @@
 /** Every entry about one batch, the newest first. */
+import { codeOfBatch } from '../../ledger/put-away';
 import { unbroken } from '../../ui/figure-value';
 import { ThingHistory } from '../record/thing-history';
 import { useShell } from '../shell';
@@ -7,7 +8,7 @@ import { batchWords as w } from './words';
 export function BatchHistory({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { state } = useShell();
   const id = at.batch ?? '';
-  const code = state.value.batches.get(id)?.body.code ?? '';
+  const code = codeOfBatch(state.value, id) ?? '';
   return (
     <ThingHistory
       thing={{ is: 'batch', id }}

@@ -6,7 +6,7 @@ import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Row } from '../../ui/row';
 import { amountText, dayText } from '../amounts';
-import { FindDoor } from '../find/door';
+import { FindDoor, LongAgo } from '../find/door';
 import { Frame } from '../frame';
 import { LongRows } from '../long-rows';
 import { useShell } from '../shell';
@@ -49,6 +49,7 @@ export function BatchList() {
         <>
           <FindDoor />
           <LongRows of={newestFirst} row={batchRow} label={w.title} />
+          <LongAgo is="batch" />
         </>
       )}
     </Frame>

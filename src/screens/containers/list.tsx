@@ -12,7 +12,7 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { Vessel } from '../../ui/vessel';
 import { amountText, heldText } from '../amounts';
-import { FindDoor } from '../find/door';
+import { FindDoor, LongAgo } from '../find/door';
 import { Frame } from '../frame';
 import { LongRows } from '../long-rows';
 import { scanWords } from '../scan/words';
@@ -142,6 +142,7 @@ export function ContainerList() {
         <LongRows of={here} row={listed} label={w.title} />
       )}
       {gone.length > 0 && <Gone gone={gone} />}
+      <LongAgo is="container" />
       {liquidContainers(state.value).length > 0 && (
         <Part rule width="edge">
           <Rows>

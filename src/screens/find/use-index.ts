@@ -3,6 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { DayNumber } from '../../ledger/asked-days';
 import { type IndexPart, indexPart, newestFirst } from '../../ledger/find';
 import { type FoundRow, foundRows } from '../../ledger/found-rows';
+import { putAwayRows } from '../../ledger/put-away';
 import type { State } from '../../ledger/state';
 import { useShell } from '../shell';
 import { say } from './say';
@@ -23,11 +24,13 @@ export type Index = { readonly parts: readonly IndexPart[]; readonly percent: nu
 /** Gives how far it is, in percent, and at last the index. */
 function* indexing(state: State, today: DayNumber): Generator<number, readonly IndexPart[]> {
   const rows: FoundRow[] = [];
+  const here = new Set<string>();
   for (const { row, of } of foundRows(state)) {
     rows.push(row);
+    here.add(row.id);
     yield (50 * rows.length) / of;
   }
-  const sorted = newestFirst(rows);
+  const sorted = newestFirst([...rows, ...putAwayRows(state).filter(({ id }) => !here.has(id))]);
   const parts: IndexPart[] = [];
   for (let at = 0; at < sorted.length; at += rowsAPart) {
     yield 50 + (50 * at) / sorted.length;
@@ -36,16 +39,19 @@ function* indexing(state: State, today: DayNumber): Generator<number, readonly I
   return parts;
 }
 
-let last: { readonly state: State; readonly today: DayNumber; readonly parts: readonly IndexPart[] } | null =
-  null;
+type Made = { readonly state: State; readonly today: DayNumber; readonly parts: readonly IndexPart[] };
+
+/** Outlives the page: who comes back finds it made. */
+let last: Made | null = null;
 
 /** `parts` are those of the state before while the new ones are made; none on the first time. */
 export function useIndex(): Index {
   const { state, now } = useShell();
   const of = state.value;
   const today = dayOf(now.value);
-  const ready = last?.state === of && last.today === today ? last : null;
+  const [made, setMade] = useState(last);
   const [percent, setPercent] = useState(0);
+  const ready = made?.state === of && made.today === today;
   useEffect(() => {
     if (ready) return;
     const work = indexing(of, today);
@@ -56,7 +62,7 @@ export function useIndex(): Index {
       while (!step.done && performance.now() < until) step = work.next();
       if (step.done) {
         last = { state: of, today, parts: step.value };
-        setPercent(100);
+        setMade(last);
       } else {
         setPercent(Math.floor(step.value));
         timer = setTimeout(goOn);
@@ -65,5 +71,5 @@ export function useIndex(): Index {
     timer = setTimeout(goOn);
     return () => clearTimeout(timer);
   }, [of, today, ready]);
-  return ready ? { parts: ready.parts, percent: 100 } : { parts: last?.parts ?? [], percent };
+  return { parts: made?.parts ?? [], percent: ready ? 100 : percent };
 }

@@ -28,6 +28,8 @@ export const findWords = {
     register: 'register',
     year: 'account of a year',
   } as Readonly<Record<string, string>>,
+  longAgo: (count: string) => (count === '1' ? '1 more from long ago' : `${count} more from long ago`),
+  longAgoSecond: 'Find it by a code, a metal, a day',
   since: (day: string) => `since ${day}`,
   span: (first: string, last: string) => (first === last ? first : `${first} to ${last}`),
 } as const;

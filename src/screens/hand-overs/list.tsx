@@ -10,6 +10,7 @@ import { Row } from '../../ui/row';
 import { dayText } from '../amounts';
 import { markOfDue } from '../due/rows';
 import { dueWords } from '../due/words';
+import { LongAgo } from '../find/door';
 import { Frame } from '../frame';
 import { LongRows } from '../long-rows';
 import { useShell } from '../shell';
@@ -68,6 +69,7 @@ export function HandOverList() {
       ) : (
         <Part rule width="edge">
           <LongRows of={all} row={loadRow} label={w.title} />
+          <LongAgo is="hand-over" />
         </Part>
       )}
       <Part rule>

@@ -2,6 +2,7 @@
 import { format } from 'date-fns';
 import type { Body, BodyOf } from '../../ledger/entries/body';
 import type { LocalRule } from '../../ledger/entries/local-rules';
+import { codeOfBatch, codeOfContainer } from '../../ledger/put-away';
 import type { HistoryLine, State } from '../../ledger/state';
 import { ruleNames } from '../../paperwork/rule-words';
 import { type DecimalSign, formatWritten } from '../../quantities/format';
@@ -116,9 +117,9 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 export const stepText = (step: string): string => stepWords[step] ?? capital(step.replaceAll('-', ' '));
 
 export const batchCode = (state: State, id: string | null): string =>
-  id === null ? '' : unbroken(state.batches.get(id)?.body.code ?? '');
+  id === null ? '' : unbroken(codeOfBatch(state, id) ?? '');
 export const containerCode = (state: State, id: string): string =>
-  unbroken(state.containers.get(id)?.body.code ?? '?');
+  unbroken(codeOfContainer(state, id) ?? '?');
 const personName = (state: State, id: string): string => state.people.get(id)?.body.name ?? '?';
 export const joined = (...parts: readonly string[]): string => parts.filter((part) => part !== '').join(', ');
 

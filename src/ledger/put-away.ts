@@ -1,0 +1,24 @@
+/** Things that are over and of which the state holds no more than a row to find them by. */
+import type { FoundRow } from './found-rows';
+import type { State } from './state';
+
+const none: readonly FoundRow[] = [];
+
+export const putAwayRows = (state: State): readonly FoundRow[] => state.earlier?.putAway ?? none;
+
+/** Made once for the rows of an opening: many entries name the same things. */
+const known = new WeakMap<readonly FoundRow[], ReadonlyMap<string, FoundRow>>();
+
+function rowOf(state: State, is: FoundRow['is'], id: string): FoundRow | undefined {
+  const rows = putAwayRows(state);
+  const byName = known.get(rows) ?? new Map(rows.map((row) => [`${row.is} ${row.id}`, row]));
+  known.set(rows, byName);
+  return byName.get(`${is} ${id}`);
+}
+
+/** What stands on a container, also on one that is long gone; undefined where nobody told of it. */
+export const codeOfContainer = (state: State, id: string): string | undefined =>
+  state.containers.get(id)?.body.code ?? rowOf(state, 'container', id)?.code;
+
+export const codeOfBatch = (state: State, id: string): string | undefined =>
+  state.batches.get(id)?.body.code ?? rowOf(state, 'batch', id)?.code;

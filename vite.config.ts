@@ -1,4 +1,5 @@
-import { readFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
 import { preact } from '@preact/preset-vite';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
@@ -54,13 +55,29 @@ const installable = VitePWA({
   },
 });
 
+/** What the ledger works out is kept beside long records, for as long as the code that works it out is the same. */
+function ledgerHash(): string {
+  const hash = createHash('sha256');
+  for (const room of ['quantities', 'ledger']) {
+    const folder = new URL(`./src/${room}/`, import.meta.url);
+    const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) =>
+      name.endsWith('.ts'),
+    );
+    for (const file of files.sort()) hash.update(file).update(readFileSync(new URL(file, folder)));
+  }
+  return hash.digest('hex').slice(0, 16);
+}
+
 const { version } = JSON.parse(readFileSync(new URL('./package.json', import.meta.url), 'utf8'));
 
 export default defineConfig({
   root: 'src',
   base: './',
   publicDir: '../public',
-  define: { 'import.meta.env.VITE_VERSION': JSON.stringify(version) },
+  define: {
+    'import.meta.env.VITE_VERSION': JSON.stringify(version),
+    'import.meta.env.VITE_LEDGER': JSON.stringify(ledgerHash()),
+  },
   // The engine that makes papers is one file, loaded only when a paper is made.
   build: { outDir: '../dist', emptyOutDir: true, chunkSizeWarningLimit: 600 },
   // What the worker of the papers is made of is loaded part by part, too.

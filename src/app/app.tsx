@@ -16,6 +16,7 @@ import { checkAfterStart } from './checking';
 import { FaultBoundary } from './fault-boundary';
 import { keepWhenWorthIt } from './keeping';
 import { bookNotOpen, openBook } from './open-book';
+import { makeOpeningAfterStart, readingThrough } from './opening';
 import { openRecordName } from './preferences';
 import { go, path } from './router';
 import { screenAt } from './routes';
@@ -59,12 +60,14 @@ function useBook() {
       const stopBadge = badgeWhatIsDue(book);
       const stopChecking = checkAfterStart(book);
       const stopKeeping = keepWhenWorthIt(book);
+      const stopOpening = makeOpeningAfterStart(book);
       close = () => {
         stop();
         stopTelling();
         stopBadge();
         stopChecking();
         stopKeeping();
+        stopOpening();
         book.close();
       };
       opened.value = { state: 'open', shell: shellOf(book) };
@@ -148,10 +151,24 @@ function NotOpen({ failure }: { readonly failure: StoreFailure }) {
 
 const shut: StoreFailure = { code: 'closed' };
 
+/** A long record that has no opening is read through first: after an update, or when something old was changed. */
+function Reading({ entries }: { readonly entries: number }) {
+  if (opensAnyway(path.value)) return <NotOpen failure={shut} />;
+  return (
+    <Page title={appWords.readingTitle} bar={<PlacesBar />}>
+      <Part>
+        <p role="status">{appWords.reading(entries)}</p>
+      </Part>
+    </Page>
+  );
+}
+
 /** @param meanwhile stands there until the record is open */
 export function App({ meanwhile = null }: { readonly meanwhile?: ComponentChildren }) {
   const opened = useBook();
   const now = opened.value;
+  if (now.state === 'opening' && readingThrough.value !== null)
+    return <Reading entries={readingThrough.value} />;
   if (now.state === 'opening') return <>{meanwhile}</>;
   if (now.state === 'failed') return <NotOpen failure={now.failure} />;
   if (now.state === 'shut') return <NotOpen failure={shut} />;

@@ -3,7 +3,7 @@ import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { v7 } from 'uuid';
 import { decide } from '../ledger/decide';
 import type { Entry } from '../ledger/entries/entry';
-import { applyAll, fold } from '../ledger/fold';
+import { foldAll } from '../ledger/fold';
 import type { Intention } from '../ledger/intention';
 import { photosOfChanged } from '../ledger/photos-named';
 import type { Refusal } from '../ledger/refusal';
@@ -15,19 +15,23 @@ import { sinceBackup } from '../storage/backup/since-backup';
 import type { RecordName } from '../storage/database';
 import { done, failed, type StoreFailure, type StoreResult } from '../storage/failure';
 import { noteHeads } from '../storage/marker';
+import { readWhole } from '../storage/openings';
 import { type WholeRecord, wholeRecord } from '../storage/pages-of-entries';
 import { noteTry } from '../storage/persist';
 import { keepPhoto, type PhotoRead, readPhoto, sweepPhotos } from '../storage/photos';
-import { type Corrupted, type OpenRecord, openRecord, readAll } from '../storage/record';
+import { type Corrupted, type OpenRecord, openRecord } from '../storage/record';
 import type { Soundness } from '../storage/soundness';
 import { goneOnWithout, type Trouble, troubleAtOpen, troubleOfCorrupted } from '../storage/trouble';
 import { moment, zoneNow } from './clock';
+import { readToBegin } from './opening';
 
 export type Book = {
   readonly name: RecordName;
   readonly state: ReadonlySignal<State>;
   readonly corrupted: ReadonlySignal<readonly Corrupted[]>;
   readonly whole: WholeRecord;
+  /** Has the whole record at hand, until it is closed: a long one takes a while and much memory. */
+  readonly readWhole: () => Promise<StoreResult<null>>;
   /** The store was shut from outside; the record must be opened again. */
   readonly shut: ReadonlySignal<boolean>;
   readonly perform: (intention: Intention, who: string | null, happenedAt?: string) => Promise<Performed>;
@@ -52,8 +56,6 @@ function ownError(cause: unknown): { readonly ok: false; readonly failure: Store
   const { name, message } = cause instanceof Error ? cause : new Error(String(cause));
   return { ok: false, failure: { code: 'store-failed', name, message } };
 }
-
-const foldAll = (state: State, entries: readonly Entry[]): State => entries.reduce(fold, state);
 
 /**
  * Also an error of our own on the way is a record that does not open, told as such; nothing waits for ever.
@@ -80,12 +82,12 @@ async function opening(name: RecordName, onFree: () => void): Promise<StoreResul
   if (!opened.ok) return opened.failure.code === 'vanished' ? done(bookOfNothing(name)) : opened;
   const record = opened.value;
   try {
-    const read = await readAll(record);
+    const read = await readToBegin(record);
     if (!read.ok) {
       record.close();
       return read;
     }
-    const { entries, corrupted } = read.value;
+    const { state, corrupted } = read.value;
     const trouble = await troubleAtOpen(record, corrupted);
     if (!trouble.ok) {
       record.close();
@@ -93,12 +95,20 @@ async function opening(name: RecordName, onFree: () => void): Promise<StoreResul
     }
     // Nobody waits for it, and what it leaves lying does no harm. An entry that is lost may have named what nothing names now.
     if (trouble.value.length === 0 && goneOnWithout(name).length === 0)
-      void sweepPhotos(record, entries, moment());
-    return done(bookOf(record, applyAll(entries), { corrupted, trouble: trouble.value }, shut));
+      void sweepPhotos(record, state.log, moment());
+    return done(bookOf(record, state, { corrupted, trouble: trouble.value }, shut));
   } catch (error) {
     record.close();
     throw error;
   }
+}
+
+/** Whether it changes an entry that is not at hand. */
+function isOfOldEntry({ log, earlier }: State, intention: Intention): boolean {
+  if (earlier === null || (intention.do !== 'correct-entry' && intention.do !== 'withdraw-entry'))
+    return false;
+  const target = intention.do === 'correct-entry' ? intention.corrects : intention.withdraws;
+  return !log.some(({ id }) => id === target);
 }
 
 function bookOf(
@@ -110,9 +120,27 @@ function bookOf(
   const state = signal(first);
   const corrupted = signal(found.corrupted);
   const trouble = signal(found.trouble);
+  let reading: Promise<StoreResult<null>> | null = null;
+  /** Reads the whole record, where not all of it is at hand. */
+  async function readingAll(): Promise<StoreResult<null>> {
+    const read = await readWhole(record);
+    if (!read.ok) return read;
+    // What was written meanwhile is known already, and is not taken twice.
+    state.value = foldAll(read.value.state, state.peek().log);
+    return done(null);
+  }
+  function readAllOfIt(): Promise<StoreResult<null>> {
+    if (state.peek().earlier === null) return Promise.resolve(done(null));
+    reading ??= readingAll().finally(() => {
+      reading = null;
+    });
+    return reading;
+  }
   const take = (entries: readonly Entry[], broken: readonly Corrupted[]): void => {
     if (entries.length > 0) {
       state.value = foldAll(state.value, entries);
+      // It changes what came before all that is at hand.
+      if (state.peek().earlier?.reachedBehind) void readAllOfIt();
       if (trouble.peek().length === 0) noteHeads(record.name, entries);
     }
     const known = new Set(corrupted.peek().map(({ id }) => id));
@@ -129,6 +157,10 @@ function bookOf(
 
   async function perform(intention: Intention, who: string | null, happenedAt?: string): Promise<Performed> {
     if (trouble.peek().length > 0) return { ok: false, failure: readOnly };
+    if (isOfOldEntry(state.peek(), intention)) {
+      const read = await readAllOfIt();
+      if (!read.ok) return read;
+    }
     const now = moment();
     const stamp = {
       now,
@@ -162,6 +194,7 @@ function bookOf(
     state,
     corrupted,
     whole: wholeRecord(record),
+    readWhole: readAllOfIt,
     shut,
     perform,
     keepPhoto: async (bytes) => {
@@ -190,6 +223,7 @@ export const bookNotOpen = (name: RecordName, failure: StoreFailure): Book => ({
     entry: async () => ({ ok: false, failure }),
     lookThrough: async () => ({ ok: false, failure }),
   },
+  readWhole: async () => ({ ok: false, failure }),
   shut: signal(false),
   perform: async () => ({ ok: false, failure }),
   keepPhoto: async () => ({ ok: false, failure }),

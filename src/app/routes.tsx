@@ -75,6 +75,7 @@ import { WalkEnd } from '../screens/walk/end';
 import { LookScreen, WalkScreen } from '../screens/walk/walk';
 import { WashingScreen } from '../screens/washing/washing';
 import { WashingWorking } from '../screens/washing/working';
+import { withEntry, withWhole } from '../screens/with-whole';
 import { lazyScreen } from './lazy-screen';
 
 /** A screen is given the parts of the address that its pattern named. */
@@ -185,7 +186,7 @@ const papers = {
 
 /** The register of a period, and whether a file is still as it was made. */
 const register = {
-  make: lazyScreen(() => import('../screens/register/new').then((m) => m.NewRegister)),
+  make: withWhole(lazyScreen(() => import('../screens/register/new').then((m) => m.NewRegister))),
   check: lazyScreen(() => import('../screens/register/check').then((m) => m.CheckFileScreen)),
 };
 
@@ -220,10 +221,10 @@ const licences = lazyScreen(() => import('../screens/record/licences').then((m) 
 
 /** The account of a year goes through the whole record. */
 const year = {
-  one: lazyScreen(() => import('../screens/year/year').then((m) => m.YearScreen)),
-  make: lazyScreen(() => import('../screens/year/make').then((m) => m.MakeYear)),
-  balance: lazyScreen(() => import('../screens/year/balances').then((m) => m.BalanceScreen)),
-  working: lazyScreen(() => import('../screens/year/working').then((m) => m.YearWorking)),
+  one: withWhole(lazyScreen(() => import('../screens/year/year').then((m) => m.YearScreen))),
+  make: withWhole(lazyScreen(() => import('../screens/year/make').then((m) => m.MakeYear))),
+  balance: withWhole(lazyScreen(() => import('../screens/year/balances').then((m) => m.BalanceScreen))),
+  working: withWhole(lazyScreen(() => import('../screens/year/working').then((m) => m.YearWorking))),
 };
 
 const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
@@ -370,8 +371,8 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['record/backup', backups.make],
   ['record/restore', backups.restore],
   ['record/entry/:entry', EntryScreen],
-  ['record/entry/:entry/correct', CorrectScreen],
-  ['record/entry/:entry/withdraw', WithdrawScreen],
+  ['record/entry/:entry/correct', withEntry(CorrectScreen)],
+  ['record/entry/:entry/withdraw', withEntry(WithdrawScreen)],
   ['record/lock', LockSettings],
   ['record/demo', DemoScreen],
   ['record/demo/remove', DemoRemoveScreen],

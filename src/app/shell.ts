@@ -142,6 +142,7 @@ export function shellOf(book: Book): Shell {
     state: book.state,
     corrupted: book.corrupted,
     whole: book.whole,
+    readWhole: book.readWhole,
     now,
     moment,
     get zone() {
@@ -169,7 +170,7 @@ export function shellOf(book: Book): Shell {
     keepPhoto: (picture) => keepPhotoIn(book, picture),
     photo: (hash) => photoOf(book, hash),
     keepFile: (file) => keepFileIn(book, file),
-    makePaper: makeInWorker,
+    makePaper: makeInWorker(book.name),
     checkFile: checkInWorker,
     trouble: book.trouble,
     marker: () => readMarker(book.name),

@@ -12,6 +12,9 @@ export const appWords = {
   faultUnnamed: 'Error',
   toToday: 'To Today',
   opening: 'Opening',
+  readingTitle: 'Reading the whole record',
+  reading: (entries: number) =>
+    `${entries} entries. This is done once after an update, or when something old was changed; it may take a minute. SOS opens meanwhile.`,
   notLoadedTitle: 'Leesbook is not on the phone yet',
   notHereTitle: 'This page is not on the phone yet',
   notHere: 'Nothing was lost. Open Leesbook once with a network; then it is here without one.',

@@ -1,5 +1,6 @@
 /** What a list that was gone through lets begin: one step, of one batch or container, by one person, at one place, for a while. */
 import { isWalk } from '../safety/checklist-schema';
+import { grouped } from './grouping';
 import type { Refusal } from './refusal';
 import type { ChecklistState, State } from './state';
 
@@ -28,22 +29,44 @@ function chargedBy(state: State, batchId: string | null, at: string): string | n
   return acid?.what === 'acid' ? strengthText(acid.strength) : null;
 }
 
+type Checks = State['ventilationChecks'];
+type Check = Checks extends ReadonlyMap<string, infer C> ? C : never;
+
+const checksByBatch = new WeakMap<Checks, ReadonlyMap<string, readonly Check[]>>();
+
+/** Checks of the air for a batch, or for none. */
+function checksOf({ ventilationChecks }: State, batchId: string | null): readonly Check[] {
+  const known =
+    checksByBatch.get(ventilationChecks) ??
+    grouped(ventilationChecks.values(), ({ body }) => body.batchId ?? '');
+  checksByBatch.set(ventilationChecks, known);
+  return known.get(batchId ?? '') ?? [];
+}
+
 /** Strength of the acid that the air of a step was last checked for by then; null where it was not. */
 function checkedBy(state: State, batchId: string | null, step: string, at: string): string | null {
-  const charge = [...state.ventilationChecks.values()].findLast(
-    (told) => told.at <= at && told.body.batchId === batchId && told.body.charge.step === step,
-  )?.body.charge;
+  const charge = checksOf(state, batchId).findLast((told) => told.at <= at && told.body.charge.step === step)
+    ?.body.charge;
   return charge && 'acid' in charge ? strengthText(charge.acid.strength) : null;
 }
 
 const differ = (one: string | null | undefined, other: string | null | undefined): boolean =>
   one !== null && one !== undefined && other !== null && other !== undefined && one !== other;
 
+const stoppedLists = new WeakMap<State['checklists'], readonly ChecklistState[]>();
+
+/** Lists that stopped: few, and asked for at each step. */
+function stoppedOf({ checklists }: State): readonly ChecklistState[] {
+  const known =
+    stoppedLists.get(checklists) ?? [...checklists.values()].filter(({ body }) => body.outcome === 'stopped');
+  stoppedLists.set(checklists, known);
+  return known;
+}
+
 /** A later run of the same list, for the same thing, that stopped by then: what it saw ends what was seen before. */
 const stoppedSince = (state: State, { body }: ChecklistState, at: string): ChecklistState | undefined =>
-  [...state.checklists.values()].find(
+  stoppedOf(state).find(
     ({ body: later }) =>
-      later.outcome === 'stopped' &&
       later.checklist.id === body.checklist.id &&
       later.batchId === body.batchId &&
       later.containerId === body.containerId &&

@@ -6,9 +6,10 @@ import { type Carried, type Followed, followed } from './contents';
 import type { Entry } from './entries/entry';
 import { brings } from './entries-about';
 import { followedIn, goneOnFrom } from './fold';
+import { type FoundRow, foundRows } from './found-rows';
 import type { Pot } from './pot';
-import type { PutAway, State } from './state';
-import { lastEmpty, stillMatter } from './still-matters';
+import type { State } from './state';
+import { type Kept, stillMatter } from './still-matters';
 
 export type Opening = {
   /** Entries of the whole record that it was worked out from. */
@@ -21,8 +22,8 @@ export type Opening = {
   readonly carried: Carried;
   /** What entries at hand name and nobody told of, in the whole record. */
   readonly unknown: readonly string[];
-  /** Batches and containers that are not at hand. */
-  readonly putAway: readonly PutAway[];
+  /** Batches, containers and hand-overs that are not at hand. */
+  readonly putAway: readonly FoundRow[];
 };
 
 /** Entries of the whole record, at hand or not. */
@@ -33,10 +34,9 @@ export const entriesIn = ({ log, earlier }: State): number =>
 export const placeInRecord = (state: State, index: number): number =>
   state.earlier?.places[index] ?? entriesIn(state) - (state.log.length - 1 - index);
 
-/** What befell it until it was last empty is over. */
-const trimmed = (pot: Pot, from: string): Pot => {
-  const since = lastEmpty(pot, from);
-  const isNear = ({ at }: { readonly at: string }): boolean => since === null || at >= since;
+/** What befell it before is over. */
+const trimmed = (pot: Pot, since: string): Pot => {
+  const isNear = ({ at }: { readonly at: string }): boolean => at >= since;
   return {
     ...pot,
     movements: pot.movements.filter(isNear),
@@ -53,10 +53,13 @@ function carriedOf(
   before: Followed,
   kept: ReadonlySet<string>,
   ids: ReadonlySet<string>,
-  from: string,
+  since: Kept['since'],
 ): Omit<Carried, 'happened'> {
   const has = (id: string): boolean => ids.has(id);
-  const pots = [...only(before.pots, has)].map(([id, pot]): [string, Pot] => [id, trimmed(pot, from)]);
+  const pots = [...only(before.pots, has)].map(([id, pot]): [string, Pot] => [
+    id,
+    trimmed(pot, since.get(id) ?? ''),
+  ]);
   return {
     pots: new Map(pots),
     placed: only(before.placed, has),
@@ -73,15 +76,13 @@ function carriedOf(
 const toldIn = (log: readonly Entry[]): ReadonlySet<string> =>
   new Set(log.flatMap(({ id, body }) => brings(id, body).map((named) => named.id)));
 
-function putAwayOf({ batches, containers, earlier }: State, ids: ReadonlySet<string>): readonly PutAway[] {
-  const now = [...batches.values(), ...containers.values()].map(
-    ({ body }): PutAway =>
-      body.kind === 'batch-opened'
-        ? { is: 'batch', id: body.batchId, code: body.code }
-        : { is: 'container', id: body.containerId, code: body.code },
+const putAwayKinds: ReadonlySet<FoundRow['is']> = new Set(['container', 'batch', 'hand-over']);
+
+function putAwayOf(state: State, ids: ReadonlySet<string>): readonly FoundRow[] {
+  const now = [...foundRows(state)].flatMap(({ row }) =>
+    putAwayKinds.has(row.is) && !ids.has(row.id) ? row : [],
   );
-  const all = new Map([...(earlier?.putAway ?? []), ...now.map((one) => [one.id, one] as const)]);
-  return [...all.values()].filter(({ id }) => !ids.has(id));
+  return [...(state.earlier?.putAway ?? []), ...now];
 }
 
 /**
@@ -93,13 +94,15 @@ export function openingOf(
   state: State,
   { from, until }: { readonly from: string; readonly until: string },
 ): Opening {
-  const log = stillMatter(state, from);
+  const { log, since } = stillMatter(state, from);
   const kept = new Set(log.map(({ id }) => id));
   const ids = toldIn(log);
   const now = followedIn(state);
-  const happenings = state.happenings.filter(({ at }) => at < until);
+  // What another opening carried is not taken apart, though the clock was set back.
+  const carriedBefore = now.base?.happenings.length ?? 0;
+  const happenings = state.happenings.filter(({ at }, i) => i < carriedBefore || at < until);
   const before = followed(happenings, now.things, now.base ?? undefined);
-  const carried = carriedOf(before, kept, ids, from);
+  const carried = carriedOf(before, kept, ids, since);
   const happened = happenings.filter(({ entryId }) => kept.has(entryId)).length;
   const unknown = state.troubles.flatMap(({ code, subject }) =>
     code === 'refers-to-unknown' ? subject : [],
@@ -120,6 +123,6 @@ export const stateFrom = ({ entries, log, places, carried, unknown, putAway }: O
     entries,
     places,
     last: log.at(-1),
-    putAway: new Map(putAway.map((one) => [one.id, one])),
+    putAway,
     reachedBehind: false,
   });

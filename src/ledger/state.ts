@@ -34,6 +34,7 @@ import type { StationDescribed, VentilationChecked } from './entries/stations';
 import type { CountingSaid, StreamLogged, StreamTested } from './entries/streams';
 import type { BenchTested, DoseAdded, PotRead, TreatmentBegun, TreatmentEnded } from './entries/treatments';
 import type { PersonAdded, WorkshopDescribed } from './entries/workshop';
+import type { FoundRow } from './found-rows';
 
 /** Where a fact comes from: its entry, when it happened, and who wrote it. */
 export type Told<B> = {
@@ -291,13 +292,6 @@ export type HistoryLine = {
   readonly changedBy: readonly string[];
 };
 
-/** A batch or container that is over, of which only this is at hand. */
-export type PutAway = {
-  readonly is: 'batch' | 'container';
-  readonly id: string;
-  readonly code: string;
-};
-
 /** What a state that was gone on from an opening knows of what came before. */
 export type Earlier = {
   /** Entries of the record that the opening was worked out from. */
@@ -305,7 +299,8 @@ export type Earlier = {
   /** Place in the record, from 1, of each entry that the opening holds: the first of the log. */
   readonly places: readonly number[];
   readonly last: Entry | undefined;
-  readonly putAway: ReadonlyMap<string, PutAway>;
+  /** Batches, containers and hand-overs that are over, of which only this is at hand. */
+  readonly putAway: readonly FoundRow[];
   /** Something was told since that changes what came before: the whole record must be read to say what holds now. */
   readonly reachedBehind: boolean;
 };

@@ -11,10 +11,9 @@ import { brings } from './entries-about';
 import { type Flag, flags } from './flags';
 import { type Reference, referencesOf } from './references';
 import { namedBy } from './standing';
-import type { ContainerState, HistoryLine, State } from './state';
+import type { ContainerMovement, ContainerState, HistoryLine, State } from './state';
 
 type Kind = Reference['to'];
-type Live = ReadonlySet<string>;
 
 const nameOf = (to: Kind, id: string): string => `${to} ${id}`;
 
@@ -39,85 +38,166 @@ const standsOrIsAwaited = ({ goneSince }: ContainerState, from: string): boolean
 const flagged = (state: State, about: keyof Flag['about']): readonly string[] =>
   flags(state).flatMap((flag) => flag.about[about] ?? []);
 
-function liveStreams(state: State, containers: Live, from: string): ReadonlySet<string> {
-  const live = new Set<string>();
-  const take = (streamId: string | null): void => {
-    const stream = streamId === null ? undefined : state.streams.get(streamId);
-    if (streamId === null || !stream || live.has(streamId)) return;
-    live.add(streamId);
-    const liquor = stream.body.solid?.holds.liquor;
-    if (liquor && liquor !== 'not-determined') take(liquor);
-  };
-  for (const { streamId } of [...state.containers.values()].flatMap(({ body, contents }) =>
-    containers.has(nameOf('container', body.containerId)) ? contents : [],
-  ))
-    take(streamId);
-  for (const id of flagged(state, 'streamId')) take(id);
+/** Nothing is in it any more: where all the water went off, what was dissolved still is. */
+const emptiedBy = ({ after, purpose }: ContainerMovement): boolean =>
+  isNothing(after) && purpose !== 'evaporated';
+
+/** When it was last empty before `at`; the empty text, which comes before every moment, where it never was. */
+const lastEmpty = ({ movements }: ContainerState, at: string): string =>
+  movements.findLast((movement) => movement.at < at && emptiedBy(movement))?.at ?? '';
+
+/** What is kept, with what must not be missing beside it. */
+class Keeping {
+  readonly live = new Set<string>();
+  /** From when on what befell a container is kept: what was in it until then is over. */
+  readonly since = new Map<string, string>();
+  readonly #state: State;
+
+  constructor(state: State) {
+    this.#state = state;
+  }
+
+  /** What it held at `at`, with what its sources held when it came from them. */
+  container(containerId: string, at: string): void {
+    const open: [id: string, at: string][] = [[containerId, at]];
+    for (let next = open.pop(); next; next = open.pop()) {
+      const [id, then] = next;
+      const container = this.#state.containers.get(id);
+      if (!container) continue;
+      this.live.add(nameOf('container', id));
+      const before = this.since.get(id);
+      const since = lastEmpty(container, then);
+      if (before !== undefined && before <= since) continue;
+      this.since.set(id, since);
+      for (const { at: came, way, otherId } of container.movements)
+        if (way === 'in' && otherId !== null && came >= since && (before === undefined || came < before))
+          open.push([otherId, came]);
+    }
+  }
+
+  keep(to: Kind, id: string): void {
+    const name = nameOf(to, id);
+    if (this.live.has(name)) return;
+    this.live.add(name);
+    if (to === 'treatment') this.#treatment(id);
+    if (to === 'hand-over') this.#handOver(id);
+    if (to === 'stream') this.#stream(id);
+    if (to === 'batch') this.#batch(id);
+  }
+
+  #treatment(id: string): void {
+    const treatment = this.#state.treatments.get(id);
+    if (treatment) this.container(treatment.body.containerId, treatment.at);
+    for (const { streamId } of treatment?.treated ?? []) if (streamId !== null) this.keep('stream', streamId);
+  }
+
+  #handOver(id: string): void {
+    const handOver = this.#state.handOvers.get(id);
+    for (const { containerId } of handOver?.body.containers ?? [])
+      this.container(containerId, handOver?.at ?? '');
+  }
+
+  #stream(id: string): void {
+    const body = this.#state.streams.get(id)?.body;
+    const liquor = body?.solid?.holds.liquor;
+    if (liquor && liquor !== 'not-determined') this.keep('stream', liquor);
+    if (body?.batchId) this.keep('batch', body.batchId);
+  }
+
+  /** Its account asks for all that came of it. */
+  #batch(id: string): void {
+    const batch = this.#state.batches.get(id);
+    for (const streamId of batch?.streamIds ?? []) this.keep('stream', streamId);
+    for (const stepId of batch?.steps ?? []) this.keep('step', stepId);
+  }
+}
+
+function keepContainers(state: State, from: string, keeping: Keeping): void {
+  for (const handOver of state.handOvers.values())
+    if (awaited(state, handOver).length > 0 || handOver.at >= from)
+      keeping.keep('hand-over', handOver.body.handOverId);
+  for (const container of state.containers.values()) {
+    const { body, doubtfulSince } = container;
+    const at = doubtfulSince !== null && doubtfulSince < from ? doubtfulSince : from;
+    if (standsOrIsAwaited(container, from)) keeping.container(body.containerId, at);
+  }
+  for (const id of flagged(state, 'containerId')) keeping.container(id, from);
+  // Whatever is told of one that is long gone is told of it all the same.
+  for (const { entry, at, body } of state.history)
+    if (at >= from || entry.writtenAt >= from)
+      for (const { to, id } of referencesOf(body ?? entry.body))
+        if (to === 'container') keeping.container(id, from);
+}
+
+function keepStreams(state: State, from: string, keeping: Keeping): void {
+  for (const [containerId, { contents }] of state.containers)
+    for (const { streamId } of keeping.since.has(containerId) ? contents : [])
+      if (streamId !== null) keeping.keep('stream', streamId);
+  for (const id of flagged(state, 'streamId')) keeping.keep('stream', id);
   for (const { at, body, unplaced } of state.streams.values())
-    if (at >= from || !isNothing(unplaced)) take(body.streamId);
-  for (const { ended, treated, at } of state.treatments.values())
-    if (ended === null || at >= from) for (const { streamId } of treated ?? []) take(streamId);
-  return live;
+    if (at >= from || !isNothing(unplaced)) keeping.keep('stream', body.streamId);
 }
 
-/** Everything that stands, runs, is awaited, or is younger than `from`, by kind and id. */
-function liveThings(state: State, from: string): Set<string> {
-  const live = new Set<string>();
-  const containers = new Set<string>();
-  for (const handOver of state.handOvers.values()) {
-    const waiting = awaited(state, handOver);
-    for (const id of waiting) containers.add(nameOf('container', id));
-    if (waiting.length > 0 || handOver.at >= from) live.add(nameOf('hand-over', handOver.body.handOverId));
-  }
-  for (const container of state.containers.values())
-    if (standsOrIsAwaited(container, from)) containers.add(nameOf('container', container.body.containerId));
-  for (const id of flagged(state, 'containerId')) containers.add(nameOf('container', id));
-  for (const name of containers) live.add(name);
-  for (const id of flagged(state, 'treatmentId')) live.add(nameOf('treatment', id));
-  for (const id of flagged(state, 'handOverId')) live.add(nameOf('hand-over', id));
-  for (const id of flagged(state, 'entryId')) live.add(nameOf('entry', id));
-  const batches = new Set<string>();
-  for (const id of liveStreams(state, containers, from)) {
-    live.add(nameOf('stream', id));
-    const batchId = state.streams.get(id)?.body.batchId ?? null;
-    if (batchId !== null) batches.add(batchId);
-  }
-  for (const { at, body, endedAt } of state.steps.values())
-    if (body.batchId !== null && (at >= from || endedAt === null)) batches.add(body.batchId);
-  for (const { at, body } of state.batches.values()) if (at >= from) batches.add(body.batchId);
-  for (const id of flagged(state, 'stepId')) {
-    const batchId = state.steps.get(id)?.body.batchId;
-    if (batchId) batches.add(batchId);
-  }
-  for (const id of batches) {
-    live.add(nameOf('batch', id));
-    // Its account asks for all that came of it.
-    for (const streamId of state.batches.get(id)?.streamIds ?? []) live.add(nameOf('stream', streamId));
-    for (const stepId of state.batches.get(id)?.steps ?? []) live.add(nameOf('step', stepId));
-  }
-  for (const [id, { contents, treatmentIds }] of state.containers)
-    if (containers.has(nameOf('container', id)))
-      for (const treatmentId of [
-        ...contents.flatMap(({ treatedBy }) => treatedBy),
-        ...treatmentIds.slice(-1),
-      ])
-        live.add(nameOf('treatment', treatmentId));
+function keepTreatments(state: State, from: string, keeping: Keeping): void {
+  for (const id of flagged(state, 'treatmentId')) keeping.keep('treatment', id);
   for (const { at, body, ended } of state.treatments.values())
-    if (ended === null || at >= from) live.add(nameOf('treatment', body.treatmentId));
-  for (const { body, stopped } of state.clocks.values())
-    if (stopped === null) live.add(nameOf('clock', body.clockId));
-  for (const { entryId, found, closed } of state.findings.values())
-    if (closed === null) live.add(nameOf('finding', found.findingId)).add(nameOf('entry', entryId));
-  for (const entryId of lastOfEach(state)) live.add(nameOf('entry', entryId));
-  return live;
+    if (ended === null || at >= from) keeping.keep('treatment', body.treatmentId);
+  for (const [containerId, { contents, treatmentIds }] of state.containers)
+    if (keeping.since.has(containerId))
+      for (const id of [...contents.flatMap(({ treatedBy }) => treatedBy), ...treatmentIds.slice(-1)])
+        keeping.keep('treatment', id);
 }
 
-/** The last list of each kind that each person went through, the last walk, look at a hood and paper. */
+function keepBatches(state: State, from: string, keeping: Keeping): void {
+  for (const { at, body, endedAt } of state.steps.values())
+    if (body.batchId !== null && (at >= from || endedAt === null)) keeping.keep('batch', body.batchId);
+  for (const { at, body } of state.batches.values()) if (at >= from) keeping.keep('batch', body.batchId);
+  for (const id of flagged(state, 'stepId')) {
+    keeping.keep('step', id);
+    const batchId = state.steps.get(id)?.body.batchId;
+    if (batchId) keeping.keep('batch', batchId);
+  }
+}
+
+/** Everything that stands, runs, is awaited, or is younger than `from`. */
+function keepingOf(state: State, from: string): Keeping {
+  const keeping = new Keeping(state);
+  keepContainers(state, from, keeping);
+  keepStreams(state, from, keeping);
+  keepTreatments(state, from, keeping);
+  keepBatches(state, from, keeping);
+  for (const id of flagged(state, 'handOverId')) keeping.keep('hand-over', id);
+  for (const id of flagged(state, 'entryId')) keeping.keep('entry', id);
+  for (const { body, stopped } of state.clocks.values())
+    if (stopped === null) keeping.keep('clock', body.clockId);
+  for (const { entryId, found, closed } of state.findings.values()) {
+    if (closed !== null) continue;
+    keeping.keep('finding', found.findingId);
+    keeping.keep('entry', entryId);
+  }
+  for (const entryId of lastOfEach(state)) keeping.keep('entry', entryId);
+  return keeping;
+}
+
+/** The last list of each kind that each person went through, the last walk, reading, look at a hood and paper. */
 function lastOfEach(state: State): readonly string[] {
   const lists = [...state.checklists.values()].map(({ entryId, who, body }) => ({
     key: `${body.checklist.id} ${who}`,
     entryId,
   }));
+  const readings = [...state.checklists.values()].flatMap(({ entryId, body }) =>
+    body.answers.flatMap(({ item, kind, answer }) =>
+      kind === 'reading' && answer !== 'not-applicable'
+        ? [{ key: `reading ${body.checklist.id} ${item}`, entryId }]
+        : [],
+    ),
+  );
+  const onWalks = [...state.walks.values()].flatMap(({ finished }) =>
+    (finished?.body.readings ?? []).map(({ look }) => ({
+      key: `on walk ${finished?.body.list.id} ${look}`,
+      entryId: finished?.entryId ?? '',
+    })),
+  );
   const hoods = [...state.ventilationChecks.values()].map(({ entryId, body }) => ({
     key: `hood ${body.stationId}`,
     entryId,
@@ -127,13 +207,19 @@ function lastOfEach(state: State): readonly string[] {
   );
   const papers = [...state.papers.values()].map(({ entryId }) => ({ key: 'paper', entryId }));
   return [
-    ...new Map([...lists, ...hoods, ...walks, ...papers].map(({ key, entryId }) => [key, entryId])).values(),
+    ...new Map(
+      [...lists, ...readings, ...onWalks, ...hoods, ...walks, ...papers].map(({ key, entryId }) => [
+        key,
+        entryId,
+      ]),
+    ).values(),
   ];
 }
 
 /** Things of which nothing may be missing once anything of them is at hand. */
 const toldOfLater: ReadonlySet<Kind> = new Set([
   'step',
+  'stream',
   'checklist',
   'clock',
   'finding',
@@ -151,27 +237,12 @@ const undone: readonly (readonly [ContainerMarked['mark'], ContainerMarked['mark
   ['contents-doubtful', 'contents-known'],
 ];
 
-/** Marks that still hold, and the last emptying, which may have ended a doubt. */
-function marksThatHold(marks: ContainerState['marks']): readonly string[] {
-  const holding = undone.flatMap(([as, undo]) => {
+/** Marks that still hold: that it is gone may be told by a hand-over. */
+const marksThatHold = (marks: ContainerState['marks']): readonly string[] =>
+  undone.flatMap(([as, undo]) => {
     const ended = marks.findLastIndex(({ body }) => body.mark === undo);
     return marks.slice(ended + 1).find(({ body }) => body.mark === as)?.entryId ?? [];
   });
-  return [
-    ...holding,
-    ...marks
-      .filter(({ body }) => body.mark === 'emptied')
-      .slice(-1)
-      .map(({ entryId }) => entryId),
-  ];
-}
-
-/**
- * When a container was last empty before `from`: what was in it until then is in no container now, so that what befell it
- * until then is over. Null where it was not.
- */
-export const lastEmpty = ({ movements }: Pick<ContainerState, 'movements'>, from: string): string | null =>
-  movements.findLast(({ at, after }) => at < from && isNothing(after))?.at ?? null;
 
 /** Things that an entry speaks of, but for those that are always known. */
 const thingsIn = (id: string, body: Body): readonly Reference[] => [
@@ -179,32 +250,39 @@ const thingsIn = (id: string, body: Body): readonly Reference[] => [
   ...referencesOf(body).filter(({ to }) => to !== 'person' && to !== 'station' && to !== 'list'),
 ];
 
-const alwaysOfContainer: ReadonlySet<PlainBody['kind']> = new Set(['container-opened', 'container-changed']);
+/** Few of each, and whether one counts rests on the others. */
+const alwaysOfContainer: ReadonlySet<PlainBody['kind']> = new Set([
+  'container-opened',
+  'container-changed',
+  'container-marked',
+  'candidate-answered',
+]);
+
+export type Kept = {
+  readonly log: readonly Entry[];
+  /** Of each container that is at hand: from when on what befell it is kept. */
+  readonly since: ReadonlyMap<string, string>;
+};
 
 /**
  * Entries of the log, in order, that are younger than `from` or matter to what stands, runs or is awaited, with all that
  * corrects or withdraws them.
  */
-export function stillMatter(state: State, from: string): readonly Entry[] {
-  const live = liveThings(state, from);
-  const empty = new Map(
-    [...state.containers].flatMap(([id, container]) => {
-      const at = lastEmpty(container, from);
-      return at === null ? [] : [[id, at]];
-    }),
-  );
-  const kept = new Set(
-    [...state.containers.values()].flatMap(({ body, marks, inspections }) =>
-      live.has(nameOf('container', body.containerId))
-        ? [...marksThatHold(marks), ...inspections.slice(-1).map(({ entryId }) => entryId)]
-        : [],
-    ),
-  );
+export function stillMatter(state: State, from: string): Kept {
+  const keeping = keepingOf(state, from);
+  const { live, since } = keeping;
   const isOfLive = (body: PlainBody, at: string, { to, id }: Reference): boolean =>
     live.has(nameOf(to, id)) &&
-    (to !== 'container' || alwaysOfContainer.has(body.kind) || at >= (empty.get(id) ?? ''));
-  const matters = ({ entry, body, at }: HistoryLine): boolean => {
-    if (entry.writtenAt >= from || at >= from || kept.has(entry.id) || live.has(nameOf('entry', entry.id)))
+    (to !== 'container' || alwaysOfContainer.has(body.kind) || at >= (since.get(id) ?? ''));
+  const kept = (): ReadonlySet<string> =>
+    new Set(
+      [...since.keys()].flatMap((id) => {
+        const { marks = [], inspections = [] } = state.containers.get(id) ?? {};
+        return [...marksThatHold(marks), ...inspections.slice(-1).map(({ entryId }) => entryId)];
+      }),
+    );
+  const matters = ({ entry, body, at }: HistoryLine, named: ReadonlySet<string>): boolean => {
+    if (entry.writtenAt >= from || at >= from || named.has(entry.id) || live.has(nameOf('entry', entry.id)))
       return true;
     const plain = body ?? entry.body;
     if (plain.kind === 'entry-corrected' || plain.kind === 'entry-withdrawn') return false;
@@ -216,23 +294,23 @@ export function stillMatter(state: State, from: string): readonly Entry[] {
   // What is kept keeps what it was begun on and what was told of it later: its list, how a step ended, what came of a finding.
   for (let before = -1; before < ids.size; ) {
     before = ids.size;
+    const named = kept();
     for (const line of state.history) {
       const { id, body } = line.entry;
-      if (ids.has(id) || !matters(line)) continue;
+      if (ids.has(id) || !matters(line, named)) continue;
       ids.add(id);
       for (const thing of thingsIn(id, line.body ?? body))
-        if (toldOfLater.has(thing.to)) live.add(nameOf(thing.to, thing.id));
+        if (toldOfLater.has(thing.to)) keeping.keep(thing.to, thing.id);
     }
   }
-  const named = new Map(state.log.map((entry) => [entry.id, namedBy(entry)]));
   // What changes an entry goes with it, and the other way round.
-  for (const { entry, changedBy } of state.history)
-    if (ids.has(entry.id)) for (const id of changedBy) ids.add(id);
-  for (const { id } of state.log.toReversed()) {
-    const target = named.get(id) ?? null;
-    if (ids.has(id) && target !== null) ids.add(target);
+  for (let before = -1; before < ids.size; ) {
+    before = ids.size;
+    for (const { entry, changedBy } of state.history) {
+      const target = namedBy(entry);
+      if (ids.has(entry.id)) for (const id of changedBy) ids.add(id);
+      if (ids.has(entry.id) && target !== null) ids.add(target);
+    }
   }
-  for (const { entry, changedBy } of state.history)
-    if (ids.has(entry.id)) for (const id of changedBy) ids.add(id);
-  return state.log.filter(({ id }) => ids.has(id));
+  return { log: state.log.filter(({ id }) => ids.has(id)), since };
 }

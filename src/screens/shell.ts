@@ -12,7 +12,7 @@ import type { State } from '../ledger/state';
 import type { SinceBackup } from '../ledger/would-be-lost';
 import type { DecimalSign } from '../quantities/format';
 import type { RecordName } from '../storage/database';
-import type { StoreFailure } from '../storage/failure';
+import type { StoreFailure, StoreResult } from '../storage/failure';
 import type { BackupNoted, MarkerRead } from '../storage/marker';
 import type { WholeRecord } from '../storage/pages-of-entries';
 import type { Corrupted } from '../storage/record';
@@ -65,6 +65,8 @@ export interface Shell {
   readonly corrupted: ReadonlySignal<readonly Corrupted[]>;
   /** All of it as it lies on the disk: `state` may hold only what is recent or still matters. */
   readonly whole: WholeRecord;
+  /** Has all of it in `state`, until the app is closed: a long record takes a while and much memory. */
+  readonly readWhole: () => Promise<StoreResult<null>>;
   /** UTC with milliseconds; moves on by itself while the page is in view. */
   readonly now: ReadonlySignal<string>;
   /** The moment of a tap, exact. */

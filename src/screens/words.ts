@@ -224,3 +224,13 @@ export function failureWords(failure: StoreFailure): string {
       return `The record did not answer (${failure.name}). Nothing was written. Try again.`;
   }
 }
+
+/** Where a page needs more of a long record than is at hand. */
+export const wholeWords = {
+  title: 'Read the whole record?',
+  second: (entries: string) => `${entries} entries`,
+  why: 'Of a long record only what is recent, stands here or is still awaited is at hand. This page needs all of it.',
+  read: 'Read all of it',
+  readSecond: 'May take a minute',
+  reading: (entries: string) => `Reading ${entries} entries. The page stands still meanwhile.`,
+} as const;

@@ -11,6 +11,7 @@ import type { Entry } from '../ledger/entries/entry';
 import { forgetDrafts } from './drafts';
 import { done, failed, failureOf, type StoreResult } from './failure';
 import { forgetMarker } from './marker';
+import type { StoredOpening } from './openings';
 import type { StoredPhoto } from './photos';
 
 /** `demo` is a record to try things in; the two share nothing. */
@@ -38,12 +39,14 @@ export interface Shape extends DBSchema {
   };
   meta: { key: 'head'; value: DeviceHead };
   photos: { key: string; value: StoredPhoto; indexes: { 'by-kept': string } };
+  /** Made from the entries, and thrown away when in doubt. */
+  openings: { key: 'last'; value: StoredOpening };
 }
 
 export type Database = IDBPDatabase<Shape>;
 type Upgrading = IDBPTransaction<Shape, StoreNames<Shape>[], 'versionchange'>;
 
-const version = 3;
+const version = 4;
 export const databaseName = (name: RecordName): string => `leesbook-${name}`;
 
 function lay(db: Database, before: number, upgrading: Upgrading): void {
@@ -60,6 +63,7 @@ function lay(db: Database, before: number, upgrading: Upgrading): void {
     entries.createIndex('by-corrected', 'body.corrects');
     entries.createIndex('by-withdrawn', 'body.withdraws');
   }
+  if (before < 4) db.createObjectStore('openings');
 }
 
 /**

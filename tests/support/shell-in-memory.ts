@@ -169,6 +169,7 @@ export function shellInMemory(
     state,
     corrupted: signal([]),
     whole: wholeInMemory(() => state.value.log, device),
+    readWhole: async () => ({ ok: true, value: null }),
     now,
     moment: () => now.value,
     zone: 'Europe/Paris',

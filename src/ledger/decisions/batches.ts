@@ -3,12 +3,12 @@ import { beginningFault } from '../clearance';
 import type { Context, IntentionOf } from '../intention';
 import { type Decided, refused, written } from '../refusal';
 import type { State } from '../state';
-import { nextCode, takenCode } from './codes';
+import { codesOf, nextCode, takenCode } from './codes';
 import { stated } from './stated';
 
 export function openBatch(state: State, intention: IntentionOf<'open-batch'>, { newId }: Context): Decided {
   const { code, ...batch } = stated(intention);
-  const taken = [...state.batches.values()].map(({ body }) => body.code);
+  const taken = codesOf(state, 'batch');
   const fault = code === undefined ? null : takenCode(code, taken);
   if (fault) return refused(fault);
   const given = code ?? nextCode('B', taken);

@@ -11,7 +11,7 @@ import { type Decided, type Refusal, refused, written } from '../refusal';
 import type { ContainerState, Held, State } from '../state';
 import { runningTreatment } from '../treatment';
 import { wasteKinds } from '../waste-kinds';
-import { nextCode, takenCode } from './codes';
+import { codesOf, nextCode, takenCode } from './codes';
 import { stated } from './stated';
 
 export function openContainer(
@@ -20,7 +20,7 @@ export function openContainer(
   { newId }: Context,
 ): Decided {
   const { code, doubt, level, ...container } = stated(intention);
-  const taken = [...state.containers.values()].map(({ body }) => body.code);
+  const taken = codesOf(state, 'container');
   const fault = code === undefined ? null : takenCode(code, taken);
   if (fault) return refused(fault);
   const given = code ?? nextCode('C', taken);

@@ -1,6 +1,7 @@
 /** Which entries stand behind a container's contents: named by id and hash, so that each can be found in the record. */
 
 import type { Body } from '../../ledger/entries/body';
+import { placeInRecord } from '../../ledger/opening';
 import { namedBy } from '../../ledger/standing';
 import type { State } from '../../ledger/state';
 import { notDetermined } from '../words';
@@ -143,7 +144,7 @@ export function entriesBehind(asked: Asked, containerId: string): ContainerData[
     const who = entry.who === null ? undefined : state.people.get(entry.who)?.body.name;
     return [
       {
-        number: index + 1,
+        number: placeInRecord(state, index),
         id: entry.id,
         hash: entry.hash,
         happenedAt: entry.happenedAt,

@@ -5,6 +5,7 @@ import { containerFigures } from '../../ledger/container-figures';
 import type { RuleName } from '../../ledger/entries/local-rules';
 import { fillLimitPercent, fillPercent } from '../../ledger/fill';
 import type { Flag } from '../../ledger/flags';
+import { entriesIn } from '../../ledger/opening';
 import type { ContainerState, State } from '../../ledger/state';
 import { wasteKinds } from '../../ledger/waste-kinds';
 import { seenIn } from '../../ledger/whole-of';
@@ -273,6 +274,6 @@ export function disposalData(
     ),
     containers,
     working: [...lines.lines],
-    lastEntry: { number: state.log.length, id: last.id, hash: last.hash, writtenAt: last.writtenAt },
+    lastEntry: { number: entriesIn(state), id: last.id, hash: last.hash, writtenAt: last.writtenAt },
   });
 }

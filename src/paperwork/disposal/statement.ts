@@ -2,6 +2,7 @@
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Signature } from '../../ledger/entries/signatures';
 import { lawsOf } from '../../ledger/laws';
+import { entriesIn } from '../../ledger/opening';
 import type { Movement, State } from '../../ledger/state';
 import { dayOf } from '../dates';
 import { lawNames } from '../rule-words';
@@ -66,7 +67,7 @@ export function statementOf(
   const open = containers.filter((one) => one.notDetermined.length > 0).map(({ code }) => code);
   return {
     says: [
-      w.states(state.workshop?.body.name ?? notDetermined, state.log.length),
+      w.states(state.workshop?.body.name ?? notDetermined, entriesIn(state)),
       w.aboutEach(containers.length),
       ...evidenceSays(working),
       open.length === 0 ? w.nothingOpen : w.openOf(open, open.length === containers.length),

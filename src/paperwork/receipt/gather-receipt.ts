@@ -4,6 +4,7 @@ import { awaited, proofDueOf } from '../../ledger/due';
 import type { Amount } from '../../ledger/entries/containers';
 import type { Signature } from '../../ledger/entries/signatures';
 import { differenceOf } from '../../ledger/hand-over-differences';
+import { entriesIn } from '../../ledger/opening';
 import type { HandedOverPart, HandOverState, State } from '../../ledger/state';
 import { printed } from '../../quantities/format';
 import { calendarDayText, dayOf, dayText } from '../dates';
@@ -129,6 +130,6 @@ export function receiptData(handOverId: string, asked: Asked): ReceiptData {
     awaited: awaited(state, handOver).map((id) => codeOf(state, id)),
     proofDue: due === null ? notDetermined : calendarDayText(due),
     cautions: [...w.cautions],
-    lastEntry: { number: state.log.length, id: last.id, hash: last.hash, writtenAt: last.writtenAt },
+    lastEntry: { number: entriesIn(state), id: last.id, hash: last.hash, writtenAt: last.writtenAt },
   });
 }

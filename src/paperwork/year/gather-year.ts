@@ -1,5 +1,6 @@
 /** Gathers all that the paper of a year says from the state, as plain data with a hash. */
 import { capital as capitalised } from '../../chemistry/evidence';
+import { entriesIn } from '../../ledger/opening';
 import { type KindRow, type YearAccount, yearAccount } from '../../ledger/year-account';
 import type { Balance, BalanceLine } from '../../ledger/year-balance';
 import { type Days, whenIn } from '../../ledger/year-days';
@@ -320,7 +321,7 @@ export function yearData(days: Days, asked: Asked, tell: Tell = untold): YearDat
     agents,
     working: lines.lines.map(({ containerId: _, ...line }) => line),
     lastEntry: last
-      ? { number: state.log.length, id: last.id, hash: last.hash, writtenAt: last.writtenAt }
+      ? { number: entriesIn(state), id: last.id, hash: last.hash, writtenAt: last.writtenAt }
       : notDetermined,
   });
   tell({ stage: 'gathering', done: 1, of: 1 });

@@ -46,7 +46,11 @@ async function load<K extends Kind>({ kind, wanted }: Job<K>): Promise<Run> {
 }
 
 /** The files, or what kept them from being made: a part that is not on the phone yet, no memory, or a fault of ours. */
-export async function runJob(job: Job, common: () => Common, tell: Tell): Promise<Made<PaperFiles>> {
+export async function runJob(
+  job: Job,
+  common: () => Common | Promise<Common>,
+  tell: Tell,
+): Promise<Made<PaperFiles>> {
   let run: Run;
   try {
     run = await load(job);
@@ -55,7 +59,7 @@ export async function runJob(job: Job, common: () => Common, tell: Tell): Promis
     return { ok: false, failure: { code: 'not-loaded' } };
   }
   try {
-    return { ok: true, paper: await run(common(), tell) };
+    return { ok: true, paper: await run(await common(), tell) };
   } catch (cause) {
     console.warn('the paper was not made', cause);
     return { ok: false, failure: failureOf(cause) };

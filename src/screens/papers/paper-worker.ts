@@ -1,17 +1,37 @@
 /** Makes papers away from the page, so that the page stays at hand. A worker of one paper: the page ends it. */
 import type { Entry } from '../../ledger/entries/entry';
 import { applyAll } from '../../ledger/fold';
+import type { State } from '../../ledger/state';
 import type { Stage, Tell } from '../../paperwork/progress';
+import type { RecordName } from '../../storage/database';
+import { readAtHand, readWhole } from '../../storage/openings';
+import { openRecord } from '../../storage/record';
 import { type Job, runJob } from './jobs';
 import type { WorkerSays } from './make-in-worker';
 import { type Common, failureOf, type Made, madeOf } from './making';
 
-/** What a paper is made of, as it travels: the entries in place of the state that they add up to. */
+/** What a paper is made of, as it travels: the entries in place of the state that they add up to, or the record to read. */
 export type Order = {
   readonly job: Job;
   readonly common: Omit<Common, 'state'>;
-  readonly log: readonly Entry[];
+  readonly of: { readonly log: readonly Entry[] } | { readonly record: RecordName };
 };
+
+/** What is at hand of the record, as the page has it. @throws where it cannot be read */
+async function stateOf(of: Order['of']): Promise<State> {
+  if ('log' in of) return applyAll(of.log);
+  const opened = await openRecord(of.record, { newId: () => crypto.randomUUID(), onClosed: () => undefined });
+  if (!opened.ok) throw new Error(opened.failure.code);
+  try {
+    const near = await readAtHand(opened.value);
+    const read =
+      near.ok && near.value ? { ok: true as const, value: near.value } : await readWhole(opened.value);
+    if (!read.ok) throw new Error(read.failure.code);
+    return read.value.state;
+  } finally {
+    opened.value.close();
+  }
+}
 
 /** Between two words on how far it is, ms: a page shows no more. */
 const pace = 50;
@@ -30,13 +50,13 @@ function paced(): Tell {
 }
 
 self.addEventListener('message', async ({ data }: MessageEvent<Order>) => {
-  const { job, common, log } = data;
+  const { job, common, of } = data;
   const tell = paced();
   const files = await runJob(
     job,
-    () => {
+    async () => {
       tell({ stage: 'reading', done: 0, of: 1 });
-      return { ...common, state: applyAll(log) };
+      return { ...common, state: await stateOf(of) };
     },
     tell,
   );

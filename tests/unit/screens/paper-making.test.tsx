@@ -69,7 +69,7 @@ const bar = () => screen.getByRole('progressbar');
 /** The page of labels, with both containers ticked and the small size chosen; the paper has begun. */
 async function begun() {
   const memory = await disposalState();
-  const shell = { ...memory.shell, makePaper: makeInWorker };
+  const shell = { ...memory.shell, makePaper: makeInWorker('real') };
   open(shell, 'papers/labels');
   await screen.findByRole('heading', { name: 'Labels' });
   for (const name of [/C.07/, /C.02/]) await user.click(screen.getByRole('checkbox', { name }));
@@ -96,7 +96,7 @@ const paper: MadePaper = {
 describe('while a paper is made', () => {
   test('the worker is given the record as entries, and the bar moves as it says', async () => {
     const memory = await begun();
-    expect(worker().order?.log).toEqual(memory.state.value.log);
+    expect(worker().order?.of).toEqual({ log: memory.state.value.log });
     expect(worker().order?.job.kind).toBe('labels');
     expect(bar().getAttribute('aria-valuenow')).toBe('0');
     await worker().says({ progress: { stage: 'gathering', done: 1, of: 2 } });
@@ -169,7 +169,7 @@ test('what the check of a set works out ends as the set is begun, and does not b
   const later = () => act(() => void vi.advanceTimersByTime(20_000));
   const page = () =>
     render(
-      <ShellProvider value={{ ...memory.shell, makePaper: makeInWorker }}>
+      <ShellProvider value={{ ...memory.shell, makePaper: makeInWorker('real') }}>
         <CheckSet at={{ set }} />
       </ShellProvider>,
     );

@@ -54,7 +54,8 @@ async function noteWhatIsAsked(page: Page): Promise<() => Promise<readonly strin
     note(window.Notification, 'requestPermission');
     note(window.PushManager?.prototype, 'subscribe');
     note(window, 'RTCPeerConnection');
-    note(window, 'showSaveFilePicker');
+    // Its dialog cannot be answered from here: a backup is saved as on a phone without it.
+    Reflect.deleteProperty(window, 'showSaveFilePicker');
     note(window, 'showOpenFilePicker');
     note(window, 'showDirectoryPicker');
   });
@@ -83,6 +84,27 @@ async function takePhoto(page: Page, address: string): Promise<void> {
   const picture = { name: 'IMG.jpg', mimeType: 'image/jpeg', buffer: await cameraPicture(page, 400, 300) };
   await page.getByLabel('Choose pictures').setInputFiles(picture);
   await page.getByRole('link', { name: 'Open photo 1', exact: true }).waitFor();
+}
+
+/** Made with a passphrase, and read again. */
+async function backUp(page: Page, address: string): Promise<void> {
+  const passphrase = 'nine copper kettles';
+  await page.goto(`${address}#/record/backup`);
+  await page.getByRole('radio', { name: /Only who knows/ }).check();
+  for (const label of ['Passphrase', 'Passphrase once more'])
+    await page.getByLabel(label, { exact: true }).fill(passphrase);
+  await page.getByRole('button', { name: 'Make the backup' }).click();
+  await title(page, 'The backup is made').waitFor({ timeout: 120_000 });
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('link', { name: /Save it/ }).click(),
+  ]);
+  const file = await saved.path();
+  await page.goto(`${address}#/record/restore`);
+  await page.locator('input[type=file]').setInputFiles(file);
+  await page.getByLabel('Passphrase', { exact: true }).fill(passphrase);
+  await page.getByRole('button', { name: 'Open it' }).click();
+  await page.getByRole('heading', { name: 'The backup is whole' }).waitFor({ timeout: 120_000 });
 }
 
 async function lookThroughCamera(page: Page, address: string): Promise<void> {
@@ -121,6 +143,7 @@ it('asks nobody but its own address, on every page and whatever is done, and the
 
   await takePhoto(page, site.address);
   await verify(page, site.address, await makeRegister(page, site.address));
+  await backUp(page, site.address);
   expect((await asked()).filter((one) => !one.startsWith('request '))).toEqual([]);
   await lookThroughCamera(page, site.address);
   expect((await asked()).filter((one) => !one.startsWith('request '))).toEqual(['getUserMedia at #/scan']);
@@ -234,7 +257,10 @@ it('holds no script in the page itself, and asks for it by the policy before any
 
 it('names no host of Chromium’s own errands in any of its files', async () => {
   const files = await readdir(inject('builtApp'), { recursive: true });
-  const texts = files.filter((name) => /\.(js|css|html|json|webmanifest|svg)$/.test(name));
+  // The texts of the licences say whose they are, and stand on a page as texts.
+  const texts = files.filter(
+    (name) => /\.(js|css|html|json|webmanifest|svg)$/.test(name) && !name.includes('licences-'),
+  );
   expect(texts.length).toBeGreaterThan(20);
   for (const name of texts)
     expect(await readFile(join(inject('builtApp'), name), 'utf8'), name).not.toMatch(

@@ -1,5 +1,5 @@
 /** A proxy that writes down whatever a browser asks for, passes on what is for this machine, and refuses all else. */
-import { createServer, request } from 'node:http';
+import { Agent, createServer, request } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { onTestFinished } from 'vitest';
 
@@ -12,6 +12,7 @@ export type RecordingProxy = {
 
 export async function openProxy(): Promise<RecordingProxy> {
   const asked: string[] = [];
+  const agent = new Agent({ keepAlive: true });
   const server = createServer((incoming, answer) => {
     const url = incoming.url ?? '';
     asked.push(url);
@@ -19,7 +20,7 @@ export async function openProxy(): Promise<RecordingProxy> {
       answer.writeHead(403).end();
       return;
     }
-    const passed = request(url, { method: incoming.method, headers: incoming.headers }, (found) => {
+    const passed = request(url, { agent, method: incoming.method, headers: incoming.headers }, (found) => {
       answer.writeHead(found.statusCode ?? 502, found.headers);
       found.pipe(answer);
     });
@@ -34,6 +35,7 @@ export async function openProxy(): Promise<RecordingProxy> {
     server.listen(0, '127.0.0.1', done);
   });
   onTestFinished(async () => {
+    agent.destroy();
     server.closeAllConnections();
     await new Promise((done) => {
       server.close(done);

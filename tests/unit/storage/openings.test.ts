@@ -1,0 +1,115 @@
+import 'fake-indexeddb/auto';
+import { addDays } from 'date-fns';
+import { v7 } from 'uuid';
+import { afterEach, beforeAll, describe, expect, test } from 'vitest';
+import type { Entry } from '../../../src/ledger/entries/entry';
+import { flags } from '../../../src/ledger/flags';
+import { applyAll } from '../../../src/ledger/fold';
+import { entriesIn } from '../../../src/ledger/opening';
+import { append } from '../../../src/storage/append';
+import { deleteRecord } from '../../../src/storage/database';
+import { makeOpening, readAtHand } from '../../../src/storage/openings';
+import { type OpenRecord, openRecord } from '../../../src/storage/record';
+import { seededWorkshop } from '../../support/seeded-workshop';
+
+/** Half a year of a busy workshop, a year ago: most of it is over. */
+const pace = { entries: 4500, seed: 11 };
+const all: Entry[] = [];
+let now = '';
+
+beforeAll(() => {
+  all.push(...seededWorkshop(pace));
+  now = addDays(new Date((all.at(-1) as Entry).writtenAt), 420).toISOString();
+});
+
+afterEach(() => deleteRecord('real'));
+
+async function opened(): Promise<OpenRecord> {
+  const record = await openRecord('real', { newId: v7, onClosed: () => undefined });
+  if (!record.ok) throw new Error(record.failure.code);
+  return record.value;
+}
+
+async function holding(entries: readonly Entry[]): Promise<OpenRecord> {
+  const record = await opened();
+  const transaction = record.database.transaction('entries', 'readwrite');
+  for (const entry of entries) void transaction.store.add(entry);
+  await transaction.done;
+  return record;
+}
+
+const atHand = async (record: OpenRecord) => {
+  const read = await readAtHand(record);
+  if (!read.ok) throw new Error(read.failure.code);
+  return read.value?.state ?? null;
+};
+
+const storedIn = async (record: OpenRecord) => {
+  const stored = await record.database.get('openings', 'last');
+  if (!stored) throw new Error('no opening is kept');
+  return stored;
+};
+
+describe('the opening of a long record', () => {
+  test('a start reads it and what came since, and tells the same as the whole record', async () => {
+    const record = await holding(all.slice(0, -50));
+    expect(await makeOpening(record, now)).toEqual({ ok: true, value: null });
+    const transaction = record.database.transaction('entries', 'readwrite');
+    for (const entry of all.slice(-50)) void transaction.store.add(entry);
+    await transaction.done;
+    record.close();
+    const again = await opened();
+    const state = await atHand(again);
+    expect(state && entriesIn(state)).toBe(all.length);
+    expect(state?.log.length).toBeLessThan(all.length);
+    expect(state && flags(state)).toEqual(flags(applyAll(all)));
+    // It goes on from there as from a record that was read whole.
+    const person = { kind: 'person-added', v: 1, personId: v7(), name: 'Ines' } as const;
+    const stamp = { now: '2028-01-01T00:00:00.000Z', zone: 'Europe/Berlin', who: null, newId: v7 };
+    const written = await append(again, stamp, (fresh) => {
+      expect(fresh).toEqual([]);
+      return { ok: true, bodies: [person] };
+    });
+    expect(written).toMatchObject({ ok: true, fresh: [] });
+    again.close();
+  });
+
+  test('whatever is in doubt is thrown away, and the record is not touched', async () => {
+    const record = await holding(all);
+    await makeOpening(record, now);
+    const stored = await storedIn(record);
+    const middle = Math.floor(stored.text.length / 2);
+    const other = stored.text[middle] === '0' ? '1' : '0';
+    const doubts = [
+      { ...stored, text: `${stored.text.slice(0, middle)}${other}${stored.text.slice(middle + 1)}` },
+      { ...stored, text: stored.text.slice(0, -1) },
+      { ...stored, heads: stored.heads.map((head) => ({ ...head, hash: 'f'.repeat(64) })) },
+      { ...stored, heads: stored.heads.map((head) => ({ ...head, counter: head.counter + 1 })) },
+    ];
+    for (const doubt of doubts) {
+      await record.database.put('openings', doubt, 'last');
+      expect(await atHand(record)).toBeNull();
+      expect(await record.database.get('openings', 'last')).toBeUndefined();
+    }
+    expect(await record.database.count('entries')).toBe(all.length);
+    record.close();
+  });
+
+  test('what reaches behind it has the whole record read again', async () => {
+    const [early] = all.splice(2000, 1) as [Entry];
+    const record = await holding(all);
+    await makeOpening(record, now);
+    // From another device, long after it was written.
+    await record.database.add('entries', { ...early, counter: 900_000 });
+    expect(await atHand(record)).toBeNull();
+    expect(await record.database.get('openings', 'last')).toBeUndefined();
+    record.close();
+  });
+
+  test('a short record has none', async () => {
+    const record = await holding(all.slice(0, 500));
+    await makeOpening(record, now);
+    expect(await record.database.get('openings', 'last')).toBeUndefined();
+    record.close();
+  });
+});

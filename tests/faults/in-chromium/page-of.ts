@@ -24,7 +24,7 @@ export async function pageOf(script: string): Promise<string> {
   });
   await writeFile(
     join(folder, 'index.html'),
-    '<!doctype html><meta charset="utf-8"><title>Faults</title><script type="module" src="page.js"></script>',
+    '<!doctype html><meta charset="utf-8"><link rel="icon" href="data:,"><title>Faults</title><script type="module" src="page.js"></script>',
   );
   return folder;
 }

@@ -1,7 +1,7 @@
 /** All containers, each a drawn vessel with its state and what is in it; those that are gone last. */
 import { useMemo, useState } from 'preact/hooks';
 import { isDoubted, lifeOf } from '../../ledger/container-life';
-import { liquidContainers } from '../../ledger/liquid-containers';
+import { hasLiquid } from '../../ledger/liquid-containers';
 import type { ContainerState, State } from '../../ledger/state';
 import { seenIn } from '../../ledger/whole-of';
 import type { DecimalSign } from '../../quantities/format';
@@ -143,7 +143,7 @@ export function ContainerList() {
       )}
       {gone.length > 0 && <Gone gone={gone} />}
       <LongAgo is="container" />
-      {liquidContainers(state.value).length > 0 && (
+      {hasLiquid(state.value) && (
         <Part rule width="edge">
           <Rows>
             <Row

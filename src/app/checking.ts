@@ -1,8 +1,23 @@
 /** Everything on the disk is looked at once after each start, away from the page, and whenever somebody asks. */
 import { checkRecordInWorker, type RunningCheck } from '../screens/keeping/check-record';
+import { openDatabase } from '../storage/database';
+import { dropOpening } from '../storage/openings';
 import type { CheckProgress } from '../storage/soundness';
 import { goneOnWithout, troubleAfterCheck } from '../storage/trouble';
 import type { Book } from './open-book';
+
+/** What was worked out of entries that are not as they were written is in doubt: the next start works it out anew. */
+async function forgetOpening(name: Book['name']): Promise<void> {
+  const opened = await openDatabase(name, () => undefined, 'only-if-there');
+  if (!opened.ok) return;
+  try {
+    await dropOpening({ database: opened.value });
+  } catch (error) {
+    if (!(error instanceof DOMException)) throw error;
+  } finally {
+    opened.value.close();
+  }
+}
 
 /** Looks now; what is found stands in the book. */
 export function checkBook(book: Book, tell?: (progress: CheckProgress) => void): RunningCheck {
@@ -10,6 +25,7 @@ export function checkBook(book: Book, tell?: (progress: CheckProgress) => void):
   const checked = running.checked.then((found) => {
     if (found.ok) {
       book.lastCheck.value = found.value;
+      if (found.value.wrongCount > 0) void forgetOpening(book.name);
       book.trouble.value = troubleAfterCheck(book.trouble.peek(), found.value, goneOnWithout(book.name));
     }
     return found;

@@ -79,7 +79,7 @@ describe('when no room is left', () => {
 });
 
 /** A browser that is asked before it promises to keep anything, and what it was asked. */
-const thatAsks = (page: Page): Promise<void> =>
+const thatAsks = (page: Page): Promise<unknown> =>
   page.addInitScript(() => {
     Object.defineProperty(navigator, 'userAgentData', { value: undefined });
     const asked = { times: 0 };

@@ -86,6 +86,73 @@ describe('a record whose database is gone', () => {
   });
 });
 
+/** Makes a backup that anybody can open, says that it is where it belongs, and gives its path. */
+async function backUp(page: Page, goTo: (place: string) => Promise<void>): Promise<string> {
+  await goTo('record/backup');
+  await page.getByRole('radio', { name: /Anybody/ }).check();
+  await page.getByRole('button', { name: 'Make the backup' }).click();
+  await page.getByRole('heading', { name: 'The backup is made' }).waitFor({ timeout: 120_000 });
+  const saving = page.waitForEvent('download');
+  await page.getByRole('link', { name: /Save it/ }).click();
+  const file = await (await saving).path();
+  await page.getByRole('button', { name: 'Yes, it is there' }).click();
+  await page.getByText(/this backup counts/).waitFor();
+  return file;
+}
+
+async function restore(page: Page, file: string): Promise<void> {
+  await page.getByRole('link', { name: /Restore a backup/ }).click();
+  await page.locator('input[type=file]').setInputFiles(file);
+  await page.getByRole('heading', { name: 'The backup is whole' }).waitFor({ timeout: 120_000 });
+  await page.getByRole('button', { name: /Restore it|Join it/ }).click();
+  await page.getByRole('heading', { name: 'It is brought in' }).waitFor({ timeout: 120_000 });
+  await page.getByRole('button', { name: 'Open the record' }).click();
+}
+
+/** As on a phone: there is no picker for a place to save to. */
+const thatDownloads = (page: Page): Promise<unknown> =>
+  page.addInitScript(() => {
+    Reflect.deleteProperty(window, 'showSaveFilePicker');
+  });
+
+describe('a backup', () => {
+  it('brings a record back that is gone: it is whole again, and is written to', async () => {
+    const { page, address, goTo, shut } = await ownWorkshop(thatDownloads);
+    const file = await backUp(page, goTo);
+    await shut();
+    const before = await onDisk(page);
+    await deleteRecord(page);
+    await page.goto(address);
+    await page.getByText(/^Last backup \d\d:\d\d, with 2 entries$/).waitFor();
+    await page.getByText('Nothing was written after it.').waitFor();
+    await restore(page, file);
+    await title(page, /day/).waitFor();
+    await goTo('record');
+    await page.getByText('Whole, 2 entries').waitFor();
+    expect(await page.getByText(/Goes on without|not whole/).count()).toBe(0);
+    await shut();
+    expect(await onDisk(page)).toEqual(before);
+    await goTo('batches/new');
+    await fillBatch(page, '300');
+    await title(page, /Batch B/).waitFor();
+  });
+
+  it('that is older brings back what it has, and what is still missing stays told', async () => {
+    const { page, address, goTo, shut } = await ownWorkshop(thatDownloads);
+    const file = await backUp(page, goTo);
+    await goTo('batches/new');
+    await fillBatch(page, '300');
+    await title(page, /Batch B/).waitFor();
+    await shut();
+    await deleteRecord(page);
+    await page.goto(address);
+    await page.getByText('1 entry after it is in no backup noted here.').waitFor();
+    await restore(page, file);
+    await page.getByText('The record is not whole').click();
+    await page.getByText('1 entry at the end is missing').waitFor();
+  });
+});
+
 describe('a record that is shorter than it was', () => {
   it('says how many entries are missing, refuses to write, and keeps what was typed', async () => {
     const { page, address, goTo, shut } = await ownWorkshop();
@@ -122,7 +189,7 @@ describe('a record that is shorter than it was', () => {
     await page.getByText('Whole, 2 entries').waitFor();
     await page.getByText('Goes on without 2 things').waitFor();
     await shut();
-    const entries = (await onDisk(page)).map((text) => JSON.parse(text));
+    const entries = await onDisk(page);
     expect(entries.map(({ counter, previous }) => [counter, previous])).toEqual([
       [1, null],
       [1, null],

@@ -22,7 +22,7 @@ export async function fillBatch(page: Page, grams: string): Promise<void> {
 
 /** Described, with one batch of 500 g: two entries. @param prepare done to the page before the app is first opened */
 export async function ownWorkshop(
-  prepare?: (page: Page, address: string) => Promise<void>,
+  prepare?: (page: Page, address: string) => Promise<unknown>,
 ): Promise<OwnWorkshop> {
   const site = await openSite();
   const page = await openPhone({ width: 360, height: 800 });
@@ -81,18 +81,18 @@ export const harm = (page: Page, how: 'empty' | 'lose-last' | 'lose-head' | 'cha
     how,
   );
 
-/** Each entry on the disk as text, in the order of their ids. */
-export const onDisk = (page: Page): Promise<readonly string[]> =>
+/** Each entry as it lies on the disk, in the order of their ids. */
+export const onDisk = (page: Page): Promise<readonly Record<string, unknown>[]> =>
   page.evaluate(
     () =>
-      new Promise<string[]>((done, fail) => {
+      new Promise<Record<string, unknown>[]>((done, fail) => {
         const opening = indexedDB.open('leesbook-real');
         opening.onerror = () => fail(opening.error);
         opening.onsuccess = () => {
           const all = opening.result.transaction('entries').objectStore('entries').getAll();
           all.onsuccess = () => {
             opening.result.close();
-            done(all.result.map((entry) => JSON.stringify(entry)));
+            done(all.result);
           };
         };
       }),

@@ -2,10 +2,9 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import { subDays } from 'date-fns';
-import type { IDBPTransaction } from 'idb';
 import type { Entry } from '../ledger/entries/entry';
 import { hashesIn } from '../ledger/photos-named';
-import type { Shape } from './database';
+import type { Database } from './database';
 import { allDrafts } from './drafts';
 import { done, failed, failureOf, type StoreResult } from './failure';
 import { whileWriting } from './one-writer';
@@ -16,8 +15,8 @@ import type { OpenRecord } from './record';
 export type StoredPhoto = {
   readonly hash: string;
   readonly bytes: Uint8Array<ArrayBuffer>;
-  /** UTC with milliseconds; when it was kept last. */
-  readonly keptAt: string;
+  /** UTC with milliseconds; when it was kept last. Gone once it was seen that an entry names it: then it stays. */
+  readonly keptAt?: string;
 };
 
 /** `damaged`: the bytes are not those that the hash is of, so nobody can say what was in the picture. */
@@ -94,34 +93,58 @@ export async function missingPhotos(
 /** Days that a photo stays which nothing names: somebody may still be filling in the form. */
 const graceDays = 1;
 
-const without = (hashes: readonly string[], naming: unknown): readonly string[] => {
-  const named = hashesIn(naming);
-  return hashes.filter((hash) => !named.has(hash));
-};
+/** So many entries are looked through at a time. */
+const atOnce = 500;
 
-type Clearing = IDBPTransaction<Shape, ['entries', 'photos'], 'readwrite'>;
+/** Those of `wanted` that any entry on the disk names, also one that cannot be read. */
+async function namedOnDisk(database: Database, wanted: readonly string[]): Promise<ReadonlySet<string>> {
+  const named = new Set<string>();
+  let after: IDBKeyRange | null = null;
+  while (named.size < wanted.length) {
+    const chunk: readonly Entry[] = await database.getAll('entries', after, atOnce);
+    const last = chunk.at(-1);
+    if (!last) return named;
+    after = IDBKeyRange.lowerBound(last.id, true);
+    const hashes = hashesIn(chunk);
+    for (const hash of wanted) if (hashes.has(hash)) named.add(hash);
+  }
+  return named;
+}
 
-/** What lies in the store now counts: another tab may have written, or kept one again, in the meantime. */
+/** They are not asked for again. */
+async function letStay(database: Database, hashes: readonly string[]): Promise<void> {
+  if (hashes.length === 0) return;
+  const transaction = database.transaction('photos', 'readwrite');
+  for (const hash of hashes) {
+    const photo = await transaction.store.get(hash);
+    if (photo) await transaction.store.put({ hash, bytes: photo.bytes });
+  }
+  await transaction.done;
+}
+
+/** Unless anything was written since they were looked for, or one was kept again. */
 async function clearAway(
-  transaction: Clearing,
+  database: Database,
+  orphans: readonly string[],
   old: IDBKeyRange,
-  drafts: readonly unknown[],
+  entries: number,
 ): Promise<number> {
+  const transaction = database.transaction(['entries', 'photos'], 'readwrite');
   const photos = transaction.objectStore('photos');
-  const kept = await photos.index('by-kept').getAllKeys(old);
-  const entries = await transaction.objectStore('entries').getAll();
-  const orphans = without(kept, [drafts, entries]);
-  await Promise.all(orphans.map((hash) => photos.delete(hash)));
-  return orphans.length;
+  if ((await transaction.objectStore('entries').count()) !== entries) return 0;
+  const kept = new Set(await photos.index('by-kept').getAllKeys(old));
+  const gone = orphans.filter((hash) => kept.has(hash));
+  await Promise.all([...gone.map((hash) => photos.delete(hash)), transaction.done]);
+  return gone.length;
 }
 
 /**
  * Clears away photos that no draft and no entry names, a day after they were kept: their form was given up.
- * @param known entries that the caller has already; the store is asked only when they leave something to clear away
+ * @param known entries that the caller has already; the disk is looked through only for photos that none of them names
  * @returns how many went
  */
 export async function sweepPhotos(
-  { name, database }: OpenRecord,
+  { name, database }: Pick<OpenRecord, 'name' | 'database'>,
   known: readonly Entry[],
   now: string,
 ): Promise<StoreResult<number>> {
@@ -129,12 +152,16 @@ export async function sweepPhotos(
   try {
     // Drafts before entries: a form is written into the record first, and its draft dropped after that.
     const drafts = allDrafts(name);
-    if (drafts === null) return done(0);
-    const kept = await database.getAllKeysFromIndex('photos', 'by-kept', old);
-    if (without(kept, [drafts, known]).length === 0) return done(0);
-    const transaction = database.transaction(['entries', 'photos'], 'readwrite');
-    const [gone] = await Promise.all([clearAway(transaction, old, drafts), transaction.done]);
-    return done(gone);
+    const kept = drafts === null ? [] : await database.getAllKeysFromIndex('photos', 'by-kept', old);
+    if (kept.length === 0) return done(0);
+    const inDrafts = hashesIn(drafts);
+    const byKnown = hashesIn(known);
+    const asked = kept.filter((hash) => !inDrafts.has(hash) && !byKnown.has(hash));
+    const entries = await database.count('entries');
+    const named = asked.length === 0 ? asked : [...(await namedOnDisk(database, asked))];
+    await letStay(database, [...kept.filter((hash) => byKnown.has(hash)), ...named]);
+    const orphans = asked.filter((hash) => !named.includes(hash));
+    return done(orphans.length === 0 ? 0 : await clearAway(database, orphans, old, entries));
   } catch (error) {
     return failed(failureOf(error));
   }

@@ -293,6 +293,8 @@ describe('photos that nothing names', () => {
     await kept(record, picture(3));
     expect(await swept(record)).toBe(1);
     expect(await record.database.count('photos')).toBe(2);
+    // They are not looked for again at every start.
+    expect(await record.database.countFromIndex('photos', 'by-kept')).toBe(0);
   });
 
   test('stay where the drafts cannot be looked at', async () => {

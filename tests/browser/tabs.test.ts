@@ -100,7 +100,14 @@ describe('a new version that is taken in the middle of writing', () => {
     await fillIn(page, '123.5');
     await holdPen(other);
     await submit(page);
+    await page.evaluate(() => {
+      navigator.serviceWorker.addEventListener('controllerchange', () => {
+        document.documentElement.dataset.taken = 'yes';
+      });
+    });
     await offer(page).click();
+    // The new version answers for the page already, and the page still waits for what it was writing.
+    await page.locator('html[data-taken=yes]').waitFor();
     await letGo(other);
     await page.locator('html[data-version=later]').waitFor();
     const shown = await batches(page, site);

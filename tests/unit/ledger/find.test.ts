@@ -114,6 +114,12 @@ describe('days', () => {
     expect(codes(rows, typed)).toEqual(wanted);
   });
 
+  test('on which something ended come before what only lasted over them, however new that is', () => {
+    const ended = row(1, { from: '2026-01-02T08:00:00.000Z', to: '2026-03-14T08:00:00.000Z' });
+    const lasted = row(2, { from: '2026-02-02T08:00:00.000Z', to: '2026-05-14T08:00:00.000Z' });
+    expect(codes([ended, lasted], '14 march 2026')).toEqual(['C-01', 'C-02']);
+  });
+
   test('stand beside words', () => {
     const named = [row(1, { words: ['Maren'] }), row(2, { words: ['Maren'] }), row(3, { words: ['Ilse'] })];
     expect(codes(named, 'maren 2 march 2026')).toEqual(['C-02']);
@@ -213,6 +219,14 @@ describe('rows of a record', () => {
       streamId: id('50', 1),
       containerId: id('c0', 7),
       amount: litres('2'),
+    });
+    scribe.write({
+      kind: 'contents-moved',
+      v: 1,
+      fromContainerId: id('c0', 7),
+      toContainerId: null,
+      amount: litres('2'),
+      purpose: 'spill',
     });
     scribe.write({
       kind: 'handed-over',

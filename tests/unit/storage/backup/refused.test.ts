@@ -1,0 +1,188 @@
+import 'fake-indexeddb/auto';
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { strFromU8, unzipSync, type Zippable, zipSync } from 'fflate';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import type { Entry } from '../../../../src/ledger/entries/entry';
+import { canonicalText, hashOf } from '../../../../src/ledger/seal';
+import { type Manifest, sealText } from '../../../../src/storage/backup/manifest';
+import { readBackup } from '../../../../src/storage/backup/read-backup';
+import { anotherPhone, backedUp, marked, opened, person, says } from './invented-record';
+
+beforeEach(anotherPhone);
+afterEach(anotherPhone);
+
+const hexOf = (bytes: Uint8Array): string => bytesToHex(sha256(bytes));
+
+/** Of characters that do not pack well: longer than any line may be. */
+const longText = Array.from({ length: 17_000 }, (_, n) => hexOf(utf8ToBytes(String(n)))).join('');
+
+/** What somebody has who can make every hash and seal anew. */
+type Forged = { manifest: Manifest; entries: Entry[]; files: Record<string, Uint8Array> };
+
+async function taken(): Promise<Forged> {
+  const record = await opened();
+  await says(record, person('Ana'), person('Ben'), await marked(record));
+  const files = unzipSync(new Uint8Array(await (await backedUp()).file.arrayBuffer()));
+  const text = (name: string) => strFromU8(files[name] ?? new Uint8Array());
+  return {
+    manifest: JSON.parse(text('manifest.json')),
+    entries: text('entries.ndjson')
+      .trim()
+      .split('\n')
+      .map((line) => JSON.parse(line)),
+    files: { ...files },
+  };
+}
+
+/** The archive sealed again, as ours are. */
+function sealed(files: Zippable): Uint8Array<ArrayBuffer> {
+  const zip = zipSync(files, { mtime: '2026-03-02T08:00:00.000Z' });
+  const seal = utf8ToBytes(sealText('0'.repeat(64)));
+  const whole = new Uint8Array(zip.length + seal.length);
+  whole.set(zip);
+  new DataView(whole.buffer).setUint16(zip.length - 2, seal.length, true);
+  whole.set(utf8ToBytes(sealText(hexOf(whole.subarray(0, zip.length)))), zip.length);
+  return whole;
+}
+
+/** All of it consistent but for what was changed: only what it says is wrong. */
+function forged(
+  { manifest, entries, files }: Forged,
+  lines = entries.map(canonicalText),
+): Uint8Array<ArrayBuffer> {
+  const text = utf8ToBytes(lines.map((line) => `${line}\n`).join(''));
+  const { contentHash: _, ...rest } = {
+    ...manifest,
+    entries: { count: lines.length, bytes: text.length, sha256: hexOf(text) },
+  };
+  const told = utf8ToBytes(`${canonicalText({ ...rest, contentHash: hashOf(rest) })}\n`);
+  return sealed({ ...files, 'entries.ndjson': text, 'manifest.json': told });
+}
+
+const resealed = ({ hash: _, ...entry }: Entry): Entry => ({ ...entry, hash: hashOf(entry) });
+
+const refusalOf = async (bytes: Uint8Array<ArrayBuffer>) => {
+  const result = await readBackup(bytes);
+  return result.ok ? 'taken' : result.refusal.code;
+};
+
+test('what is forged without a fault is taken, so that the others are refused for their fault', async () => {
+  expect(await refusalOf(forged(await taken()))).toBe('taken');
+});
+
+describe('a backup made up with every hash right is refused', () => {
+  const faults: readonly (readonly [string, string, (forgery: Forged) => Uint8Array<ArrayBuffer>])[] = [
+    [
+      'with an entry taken out of the middle',
+      'entries-missing',
+      (f) => forged({ ...f, entries: f.entries.filter((_, n) => n !== 1) }),
+    ],
+    [
+      'with its last entry taken off',
+      'heads-differ',
+      (f) => forged({ ...f, entries: f.entries.slice(0, -1) }),
+    ],
+    [
+      'with an entry changed',
+      'entry-wrong',
+      (f) =>
+        forged({ ...f, entries: f.entries.map((e, n) => (n === 1 ? { ...e, zone: 'Europe/Rome' } : e)) }),
+    ],
+    [
+      'with an entry changed and sealed anew',
+      'chain-broken',
+      (f) =>
+        forged({
+          ...f,
+          entries: f.entries.map((e, n) => (n === 1 ? resealed({ ...e, zone: 'Europe/Rome' }) : e)),
+        }),
+    ],
+    ['with an entry twice', 'twice', (f) => forged({ ...f, entries: f.entries.flatMap((e) => [e, e]) })],
+    [
+      'with two entries at one place',
+      'twice',
+      (f) =>
+        forged({
+          ...f,
+          entries: [
+            ...f.entries,
+            resealed({ ...(f.entries[2] as Entry), id: '0190b3b0-0000-7000-8000-0000000000ff' }),
+          ],
+        }),
+    ],
+    [
+      'with a file too many',
+      'unexpected-file',
+      (f) => forged({ ...f, files: { ...f.files, '../../evil.js': utf8ToBytes('alert(1)') } }),
+    ],
+    ['with a photo that is a page', 'file-of-another-kind', (f) => forged(withPage(f))],
+    ['of a later version', 'newer-version', (f) => forged({ ...f, manifest: { ...f.manifest, v: 2 as 1 } })],
+    [
+      'of something else',
+      'another-archive',
+      (f) => forged({ ...f, manifest: { ...f.manifest, format: 'else' as 'leesbook-backup' } }),
+    ],
+    [
+      'with more in the manifest',
+      'manifest-wrong',
+      (f) => forged({ ...f, manifest: { ...f.manifest, more: '<script>' } as Manifest }),
+    ],
+    [
+      'with a line that is not canonical',
+      'line-unreadable',
+      (f) =>
+        forged(
+          f,
+          f.entries.map((e) => JSON.stringify(e, null, 1).replaceAll('\n', '')),
+        ),
+    ],
+    [
+      'with a line deeper than any entry',
+      'line-unreadable',
+      (f) => forged(f, ['['.repeat(40) + ']'.repeat(40)]),
+    ],
+    ['with a line longer than any entry', 'line-unreadable', (f) => forged(f, [`"${longText}"`])],
+    [
+      'with a key for the prototype',
+      'entry-wrong',
+      (f) =>
+        forged(
+          f,
+          f.entries.map((e) => canonicalText(e).replace('{', '{"__proto__":{},')),
+        ),
+    ],
+  ];
+
+  const withPage = (f: Forged): Forged => {
+    const page = utf8ToBytes('<script>alert(1)</script>');
+    const file = { sha256: hexOf(page), bytes: page.length, type: 'image/jpeg' as const };
+    const { [`files/${f.manifest.files[0]?.sha256}.jpg`]: _, ...files } = f.files;
+    return {
+      ...f,
+      manifest: { ...f.manifest, files: [file] },
+      files: { ...files, [`files/${file.sha256}.jpg`]: page },
+    };
+  };
+
+  test.each(faults)('%s', async (_, code, forge) => {
+    expect(await refusalOf(forge(await taken()))).toBe(code);
+  });
+});
+
+describe('an archive is refused', () => {
+  test('that swells beyond what any record does, before it is unpacked', async () => {
+    const bomb = sealed({ 'manifest.json': new Uint8Array(30 * 1024 * 1024).fill(0x20) });
+    expect(await refusalOf(bomb)).toBe('too-large');
+  });
+
+  test('that was packed again, cut short, or lengthened', async () => {
+    const { files } = await taken();
+    const whole = new Uint8Array(await (await backedUp()).file.arrayBuffer());
+    expect(await refusalOf(zipSync(files))).toBe('packed-again');
+    expect(await refusalOf(whole.slice(0, -100))).toBe('broken-archive');
+    expect(await refusalOf(new Uint8Array([...whole, 0]))).toBe('broken-archive');
+    expect(await refusalOf(new Uint8Array())).toBe('empty');
+    expect(await refusalOf(utf8ToBytes('{"format":"leesbook-backup"}'))).toBe('not-a-backup');
+  });
+});

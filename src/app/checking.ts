@@ -1,10 +1,17 @@
-/** Everything on the disk is looked at once after each start, away from the page, and whenever somebody asks. */
+/**
+ * Everything on the disk is looked at after a start, away from the page, and whenever somebody asks. That takes long for a long
+ * record, which is looked at once a day.
+ */
+import { differenceInHours } from 'date-fns';
+import { entriesIn } from '../ledger/opening';
 import { checkRecordInWorker, type RunningCheck } from '../screens/keeping/check-record';
 import { openDatabase } from '../storage/database';
-import { dropOpening } from '../storage/openings';
+import { dropOpening, longRecord } from '../storage/openings';
 import type { CheckProgress } from '../storage/soundness';
 import { goneOnWithout, troubleAfterCheck } from '../storage/trouble';
+import { moment } from './clock';
 import type { Book } from './open-book';
+import { recall, remember } from './preferences';
 
 /** What was worked out of entries that are not as they were written is in doubt: the next start works it out anew. */
 async function forgetOpening(name: Book['name']): Promise<void> {
@@ -25,6 +32,7 @@ export function checkBook(book: Book, tell?: (progress: CheckProgress) => void):
   const checked = running.checked.then((found) => {
     if (found.ok) {
       book.lastCheck.value = found.value;
+      remember(checkedAt(book), moment());
       if (found.value.wrongCount > 0) void forgetOpening(book.name);
       book.trouble.value = troubleAfterCheck(book.trouble.peek(), found.value, goneOnWithout(book.name));
     }
@@ -33,6 +41,13 @@ export function checkBook(book: Book, tell?: (progress: CheckProgress) => void):
   return { checked, cancel: running.cancel };
 }
 
+const checkedAt = ({ name }: Book): string => `checked:${name}`;
+
+const isCheckedToday = (book: Book): boolean => {
+  const last = recall(checkedAt(book));
+  return last !== null && Math.abs(differenceInHours(moment(), last)) < 24;
+};
+
 /** So long the page has for itself after the start, ms. Status: reasoned; the target for a start is half of it. */
 const restMs = 3000;
 
@@ -40,6 +55,7 @@ const restMs = 3000;
 export function checkAfterStart(book: Book): () => void {
   if (typeof Worker === 'undefined' || book.trouble.peek().some(({ code }) => code === 'gone'))
     return () => undefined;
+  if (entriesIn(book.state.peek()) >= longRecord && isCheckedToday(book)) return () => undefined;
   let running: RunningCheck | undefined;
   const timer = setTimeout(() => {
     running = checkBook(book);

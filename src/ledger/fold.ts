@@ -8,7 +8,7 @@ import type { Entry } from './entries/entry';
 import { linked } from './links';
 import { isSame, type Memory, Remembering } from './memory';
 import { compareEntries, joined } from './order';
-import type { UnknownInAll } from './references';
+import type { UnknownBefore } from './references';
 import { type Sorted, sorted } from './sorted-facts';
 import { type Standing, standing } from './standing';
 import type { Earlier, State } from './state';
@@ -43,17 +43,16 @@ function derived(log: readonly Entry[], { memory, earlier }: Before): State {
 /** How the contents of its containers were followed. */
 export const followedIn = (state: State): Followed => memories.get(state)?.get('contents')?.value as Followed;
 
-/** The state that entries add up to after what an opening carries. @param unknown what in them nobody told of, in the whole record */
+/** The state that entries add up to after what an opening carries. */
 export function goneOnFrom(
   log: readonly Entry[],
   carried: Carried,
-  unknown: readonly string[],
+  unknown: UnknownBefore,
   earlier: Earlier,
 ): State {
-  const unknownInAll: UnknownInAll = { unknownInAll: new Set(unknown) };
   const memory: Memory = new Map<string, { restsOn: readonly unknown[]; value: unknown }>([
     ['contents', { restsOn: [], value: carried }],
-    ['unknown', { restsOn: [], value: unknownInAll }],
+    ['unknown', { restsOn: [], value: unknown }],
   ]);
   return derived(log, { memory, earlier });
 }

@@ -6,7 +6,7 @@ import type { StreamLogged, StreamTested } from './entries/streams';
 import { asHappened, type ById, byId, lastById } from './grouping';
 import { handedOverWhileGone, handOversOf, marksOf } from './hand-overs-linked';
 import type { Remembering } from './memory';
-import { type Unknown, type UnknownInAll, unknownReferences } from './references';
+import { type Unknown, type UnknownBefore, unknownReferences } from './references';
 import type { SortedFacts } from './sorted-facts';
 import {
   type BatchState,
@@ -306,7 +306,7 @@ export function linked(facts: SortedFacts, befell: readonly Happening[], told: R
     upsets: [...contents.upsets, ...handedOverWhileGone(facts, told, marks)],
   };
   const twice = Object.values(things).flatMap(({ troubles }) => troubles);
-  const unknown = told.once('unknown', [facts], (last?: Unknown | UnknownInAll) =>
+  const unknown = told.once('unknown', [facts], (last?: Unknown | UnknownBefore) =>
     unknownReferences(facts, state, last),
   );
   return { ...state, troubles: [...twice, ...unknown.troubles] };

@@ -20,8 +20,10 @@ export type Opening = {
   readonly places: readonly number[];
   /** What containers held by what happened first. */
   readonly carried: Carried;
-  /** What entries at hand name and nobody told of, in the whole record. */
+  /** Entries at hand that name what nobody told of, in the whole record. */
   readonly unknown: readonly string[];
+  /** What entries at hand name that is told of in others. */
+  readonly away: readonly string[];
   /** Batches, containers and hand-overs that are not at hand. */
   readonly putAway: readonly FoundRow[];
 };
@@ -76,6 +78,8 @@ function carriedOf(
 const toldIn = (log: readonly Entry[]): ReadonlySet<string> =>
   new Set(log.flatMap(({ id, body }) => brings(id, body).map((named) => named.id)));
 
+const unknownIn = ({ troubles }: State) => troubles.filter(({ code }) => code === 'refers-to-unknown');
+
 const putAwayKinds: ReadonlySet<FoundRow['is']> = new Set(['container', 'batch', 'hand-over']);
 
 function putAwayOf(state: State, ids: ReadonlySet<string>): readonly FoundRow[] {
@@ -104,25 +108,31 @@ export function openingOf(
   const before = followed(happenings, now.things, now.base ?? undefined);
   const carried = carriedOf(before, kept, ids, since);
   const happened = happenings.filter(({ entryId }) => kept.has(entryId)).length;
-  const unknown = state.troubles.flatMap(({ code, subject }) =>
-    code === 'refers-to-unknown' ? subject : [],
-  );
-  return {
+  const opening = {
     entries: entriesIn(state),
     log,
     places: state.log.flatMap(({ id }, i) => (kept.has(id) ? placeInRecord(state, i) : [])),
     carried: { ...carried, happened },
-    unknown,
     putAway: putAwayOf(state, ids),
   };
+  const really = unknownIn(state);
+  const subjects = new Set(really.map(({ subject }) => subject));
+  const alone = stateFrom({ ...opening, unknown: log.map(({ id }) => id), away: [] });
+  const away = unknownIn(alone).flatMap(({ subject }) => (subjects.has(subject) ? [] : subject));
+  return { ...opening, unknown: really.map(({ entryId }) => entryId), away: [...new Set(away)] };
 }
 
 /** The state to go on from: as that of the whole record in all that stands, runs, is awaited or is recent. */
-export const stateFrom = ({ entries, log, places, carried, unknown, putAway }: Opening): State =>
-  goneOnFrom(log, carried, unknown, {
-    entries,
-    places,
-    last: log.at(-1),
-    putAway,
-    reachedBehind: false,
-  });
+export const stateFrom = ({ entries, log, places, carried, unknown, away, putAway }: Opening): State =>
+  goneOnFrom(
+    log,
+    carried,
+    { entries: new Set(unknown), away: new Set(away) },
+    {
+      entries,
+      places,
+      last: log.at(-1),
+      putAway,
+      reachedBehind: false,
+    },
+  );

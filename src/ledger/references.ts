@@ -198,32 +198,33 @@ export type Unknown = {
   readonly away: ReadonlySet<string>;
 };
 
-/** Of the entries at hand: what nobody told of in the whole record. */
-export type UnknownInAll = { readonly unknownInAll: ReadonlySet<string> };
+/** What an opening knows: entries that name what nobody told of, and what those at hand name that is told of elsewhere. */
+export type UnknownBefore = { readonly entries: ReadonlySet<string>; readonly away: ReadonlySet<string> };
 
 const byEntry = (a: Fact, b: Fact): number => (a.entryId < b.entryId ? -1 : a.entryId > b.entryId ? 1 : 0);
+
+/** Facts that may name something unknown. */
+function askedOf(lists: Lists, last?: Unknown | UnknownBefore): readonly Fact[] {
+  if (!last) return lists.flat();
+  if ('entries' in last) return lists.flat().filter(({ entryId }) => last.entries.has(entryId));
+  const goes = lists.every((list, i) => goesOn(list, last.lists[i] ?? []));
+  if (!goes) return lists.flat();
+  return [...last.facts, ...lists.flatMap((list, i) => list.slice(last.lists[i]?.length ?? 0))];
+}
 
 /**
  * Standing facts that name what no standing fact tells of.
  * @param last where every list goes on from what it was then, nothing that was known has become unknown
  */
-export function unknownReferences(facts: SortedFacts, state: State, last?: Unknown | UnknownInAll): Unknown {
+export function unknownReferences(facts: SortedFacts, state: State, last?: Unknown | UnknownBefore): Unknown {
   const lists: Lists = Object.values(facts);
-  const unknownIn = ({ body }: Fact, away?: Unknown['away']) =>
-    referencesOf(body).filter((reference) => !knows(state, reference) && !away?.has(reference.id));
-  if (last && 'unknownInAll' in last) {
-    const ids = lists.flat().flatMap((fact) => unknownIn(fact).map(({ id }) => id));
-    const away = new Set(ids.filter((id) => !last.unknownInAll.has(id)));
-    return unknownReferences(facts, state, { lists: [], facts: [], troubles: [], away });
-  }
   const { away = new Set<string>() } = last ?? {};
-  const before = last && lists.every((list, i) => goesOn(list, last.lists[i] ?? [])) ? last : null;
-  const asked = before
-    ? [...before.facts, ...lists.flatMap((list, i) => list.slice(before.lists[i]?.length ?? 0))]
-    : lists.flat();
-  const found = asked.filter((fact) => unknownIn(fact, away).length > 0).toSorted(byEntry);
+  const asked = askedOf(lists, last);
+  const unknownIn = ({ body }: Fact) =>
+    referencesOf(body).filter((reference) => !knows(state, reference) && !away.has(reference.id));
+  const found = asked.filter((fact) => unknownIn(fact).length > 0).toSorted(byEntry);
   const troubles = found.flatMap((fact) =>
-    unknownIn(fact, away).map(
+    unknownIn(fact).map(
       ({ id }): Trouble => ({ entryId: fact.entryId, code: 'refers-to-unknown', subject: id }),
     ),
   );

@@ -1,14 +1,15 @@
 /**
  * Which older entries still matter to what stands, runs or is awaited now. The others are of things that are over: they stay
- * in the record, and are not needed to go on with it.
+ * in the record, and are not needed to go on with it. So what was wrong with one of these is told in its history, not among
+ * what is wrong now.
  */
+import { subDays } from 'date-fns';
 import { isNothing } from './amounts';
 import { awaited } from './due';
 import type { Body, PlainBody } from './entries/body';
 import type { ContainerMarked } from './entries/containers';
 import type { Entry } from './entries/entry';
 import { brings } from './entries-about';
-import { type Flag, flags } from './flags';
 import { type Reference, referencesOf } from './references';
 import { namedBy } from './standing';
 import type { ContainerMovement, ContainerState, HistoryLine, State } from './state';
@@ -34,10 +35,6 @@ const ofTheWorkshop: ReadonlySet<PlainBody['kind']> = new Set([
 const standsOrIsAwaited = ({ goneSince }: ContainerState, from: string): boolean =>
   goneSince === null || goneSince >= from;
 
-/** What is wrong is not put away before it is put right. */
-const flagged = (state: State, about: keyof Flag['about']): readonly string[] =>
-  flags(state).flatMap((flag) => flag.about[about] ?? []);
-
 /** Nothing is in it any more: where all the water went off, what was dissolved still is. */
 const emptiedBy = ({ after, purpose }: ContainerMovement): boolean =>
   isNothing(after) && purpose !== 'evaporated';
@@ -46,15 +43,24 @@ const emptiedBy = ({ after, purpose }: ContainerMovement): boolean =>
 const lastEmpty = ({ movements }: ContainerState, at: string): string =>
   movements.findLast((movement) => movement.at < at && emptiedBy(movement))?.at ?? '';
 
+/**
+ * A vessel that is never emptied holds a trace of all that was ever in it. Longer ago than so many days before all is kept
+ * nobody goes back for it. Status: reasoned; waste that old is gone.
+ */
+const backDays = 400;
+
 /** What is kept, with what must not be missing beside it. */
 class Keeping {
   readonly live = new Set<string>();
   /** From when on what befell a container is kept: what was in it until then is over. */
   readonly since = new Map<string, string>();
   readonly #state: State;
+  /** What came from elsewhere before, and was treated before, is not asked where it was until then. */
+  readonly #furthest: string;
 
-  constructor(state: State) {
+  constructor(state: State, furthest: string) {
     this.#state = state;
+    this.#furthest = furthest;
   }
 
   /** What it held at `at`, with what its sources held when it came from them. */
@@ -69,9 +75,10 @@ class Keeping {
       const since = lastEmpty(container, then);
       if (before !== undefined && before <= since) continue;
       this.since.set(id, since);
-      for (const { at: came, way, otherId } of container.movements)
-        if (way === 'in' && otherId !== null && came >= since && (before === undefined || came < before))
-          open.push([otherId, came]);
+      for (const { at: came, way, otherId } of container.movements) {
+        const isOfIt = came >= since && (before === undefined || came < before);
+        if (way === 'in' && otherId !== null && isOfIt && came >= this.#furthest) open.push([otherId, came]);
+      }
     }
   }
 
@@ -87,8 +94,9 @@ class Keeping {
 
   #treatment(id: string): void {
     const treatment = this.#state.treatments.get(id);
-    if (treatment) this.container(treatment.body.containerId, treatment.at);
-    for (const { streamId } of treatment?.treated ?? []) if (streamId !== null) this.keep('stream', streamId);
+    if (!treatment || treatment.at < this.#furthest) return;
+    this.container(treatment.body.containerId, treatment.at);
+    for (const { streamId } of treatment.treated ?? []) if (streamId !== null) this.keep('stream', streamId);
   }
 
   #handOver(id: string): void {
@@ -121,7 +129,6 @@ function keepContainers(state: State, from: string, keeping: Keeping): void {
     const at = doubtfulSince !== null && doubtfulSince < from ? doubtfulSince : from;
     if (standsOrIsAwaited(container, from)) keeping.container(body.containerId, at);
   }
-  for (const id of flagged(state, 'containerId')) keeping.container(id, from);
   // Whatever is told of one that is long gone is told of it all the same.
   for (const { entry, at, body } of state.history)
     if (at >= from || entry.writtenAt >= from)
@@ -133,13 +140,11 @@ function keepStreams(state: State, from: string, keeping: Keeping): void {
   for (const [containerId, { contents }] of state.containers)
     for (const { streamId } of keeping.since.has(containerId) ? contents : [])
       if (streamId !== null) keeping.keep('stream', streamId);
-  for (const id of flagged(state, 'streamId')) keeping.keep('stream', id);
   for (const { at, body, unplaced } of state.streams.values())
     if (at >= from || !isNothing(unplaced)) keeping.keep('stream', body.streamId);
 }
 
 function keepTreatments(state: State, from: string, keeping: Keeping): void {
-  for (const id of flagged(state, 'treatmentId')) keeping.keep('treatment', id);
   for (const { at, body, ended } of state.treatments.values())
     if (ended === null || at >= from) keeping.keep('treatment', body.treatmentId);
   for (const [containerId, { contents, treatmentIds }] of state.containers)
@@ -152,22 +157,15 @@ function keepBatches(state: State, from: string, keeping: Keeping): void {
   for (const { at, body, endedAt } of state.steps.values())
     if (body.batchId !== null && (at >= from || endedAt === null)) keeping.keep('batch', body.batchId);
   for (const { at, body } of state.batches.values()) if (at >= from) keeping.keep('batch', body.batchId);
-  for (const id of flagged(state, 'stepId')) {
-    keeping.keep('step', id);
-    const batchId = state.steps.get(id)?.body.batchId;
-    if (batchId) keeping.keep('batch', batchId);
-  }
 }
 
 /** Everything that stands, runs, is awaited, or is younger than `from`. */
 function keepingOf(state: State, from: string): Keeping {
-  const keeping = new Keeping(state);
+  const keeping = new Keeping(state, from === '' ? '' : subDays(new Date(from), backDays).toISOString());
   keepContainers(state, from, keeping);
   keepStreams(state, from, keeping);
   keepTreatments(state, from, keeping);
   keepBatches(state, from, keeping);
-  for (const id of flagged(state, 'handOverId')) keeping.keep('hand-over', id);
-  for (const id of flagged(state, 'entryId')) keeping.keep('entry', id);
   for (const { body, stopped } of state.clocks.values())
     if (stopped === null) keeping.keep('clock', body.clockId);
   for (const { entryId, found, closed } of state.findings.values()) {
@@ -224,7 +222,6 @@ const toldOfLater: ReadonlySet<Kind> = new Set([
   'clock',
   'finding',
   'treatment',
-  'hand-over',
 ]);
 
 /** Pairs of marks of which the second undoes the first. */

@@ -10,18 +10,30 @@ import { isSame, type Memory, Remembering } from './memory';
 import { compareEntries, joined } from './order';
 import type { UnknownBefore } from './references';
 import { type Sorted, sorted } from './sorted-facts';
-import { type Standing, standing } from './standing';
+import { namedBy, type Standing, standing } from './standing';
 import type { Earlier, State } from './state';
 
 const memories = new WeakMap<State, Memory>();
 
 type Before = { readonly memory?: Memory | undefined; readonly earlier: Earlier | null };
 
-/** Whether anything was told that the opening cannot tell of: before its end, or of what it does not hold. */
-const reachesBehind = ({ places, last }: Earlier, log: readonly Entry[], told: State): boolean =>
-  log[places.length - 1] !== last ||
-  followedIn(told).reachedBehind ||
-  told.troubles.some(({ code }) => code === 'refers-to-unknown');
+/** Whether anything was told that the opening cannot tell of: before its end, of an older time, or of what it does not hold. */
+function reachesBehind(
+  { places, last, from, unknown }: Earlier,
+  log: readonly Entry[],
+  told: State,
+): boolean {
+  const ofOlder = ({ happenedAt }: Entry): boolean => happenedAt < from;
+  const since = log.slice(places.length);
+  const changed = new Set(since.flatMap((entry) => namedBy(entry) ?? []));
+  return (
+    log[places.length - 1] !== last ||
+    followedIn(told).reachedBehind ||
+    since.some(ofOlder) ||
+    (changed.size > 0 && log.some((entry) => changed.has(entry.id) && ofOlder(entry))) ||
+    told.troubles.some(({ code, entryId }) => code === 'refers-to-unknown' && !unknown.has(entryId))
+  );
+}
 
 /** @param log in order, each entry once @param before what was worked out of an older state is not worked out again */
 function derived(log: readonly Entry[], { memory, earlier }: Before): State {

@@ -18,6 +18,8 @@ export type Opening = {
   readonly log: readonly Entry[];
   /** Place in the record of each of them, from 1. */
   readonly places: readonly number[];
+  /** From when on all entries are at hand. */
+  readonly from: string;
   /** What containers held by what happened first. */
   readonly carried: Carried;
   /** Entries at hand that name what nobody told of, in the whole record. */
@@ -110,6 +112,7 @@ export function openingOf(
   const happened = happenings.filter(({ entryId }) => kept.has(entryId)).length;
   const opening = {
     entries: entriesIn(state),
+    from,
     log,
     places: state.log.flatMap(({ id }, i) => (kept.has(id) ? placeInRecord(state, i) : [])),
     carried: { ...carried, happened },
@@ -123,7 +126,7 @@ export function openingOf(
 }
 
 /** The state to go on from: as that of the whole record in all that stands, runs, is awaited or is recent. */
-export const stateFrom = ({ entries, log, places, carried, unknown, away, putAway }: Opening): State =>
+export const stateFrom = ({ entries, from, log, places, carried, unknown, away, putAway }: Opening): State =>
   goneOnFrom(
     log,
     carried,
@@ -132,6 +135,8 @@ export const stateFrom = ({ entries, log, places, carried, unknown, away, putAwa
       entries,
       places,
       last: log.at(-1),
+      from,
+      unknown: new Set(unknown),
       putAway,
       reachedBehind: false,
     },

@@ -299,6 +299,10 @@ export type Earlier = {
   /** Place in the record, from 1, of each entry that the opening holds: the first of the log. */
   readonly places: readonly number[];
   readonly last: Entry | undefined;
+  /** What happened before is at hand only where it still mattered: what is told of it now reaches behind. */
+  readonly from: string;
+  /** Entries of the opening that name what nobody told of, in the whole record. */
+  readonly unknown: ReadonlySet<string>;
   /** Batches, containers and hand-overs that are over, of which only this is at hand. */
   readonly putAway: readonly FoundRow[];
   /** Something was told since that changes what came before: the whole record must be read to say what holds now. */

@@ -97,7 +97,7 @@ async function takeFilesAway(database: Database, { files, filesMended }: Planned
   }
 }
 
-type Writing = IDBPTransaction<Shape, ['entries', 'meta'], 'readwrite'>;
+type Writing = IDBPTransaction<Shape, ['entries', 'meta', 'openings'], 'readwrite'>;
 
 /** A day: further ahead of this phone one of the two clocks is wrong, and nobody follows it there. */
 const mostAheadMs = 24 * 60 * 60 * 1000;
@@ -154,6 +154,8 @@ async function write(
   await Promise.all(waiting);
   const head = await headAfter(transaction, { devices, latest: newest }, wanted);
   await transaction.objectStore('meta').put(head, 'head');
+  // It knows nothing of what came between: the next start makes another.
+  await transaction.objectStore('openings').clear();
   return written;
 }
 
@@ -169,7 +171,9 @@ async function bringEntries(
   wanted: RestoreWanted,
   tell: TellBackup,
 ): Promise<number> {
-  const transaction = database.transaction(['entries', 'meta'], 'readwrite', { durability: 'strict' });
+  const transaction = database.transaction(['entries', 'meta', 'openings'], 'readwrite', {
+    durability: 'strict',
+  });
   // Heard here, so that a transaction that fails on the way is not rejected unheard.
   const over = transaction.done.then(
     () => null,

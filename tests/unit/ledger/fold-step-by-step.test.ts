@@ -210,8 +210,8 @@ describe('told late', () => {
 
   test('that the treatment was of another container', () => {
     const scribe = new Scribe();
-    for (const line of [...began, [pour(1, 1, '2'), 1, 1], [pour(2, 2, '2'), 1, 1]] as const)
-      scribe.write(...line);
+    for (const [body, minute, happened] of began) scribe.write(body, minute, happened);
+    for (const body of [pour(1, 1, '2'), pour(2, 2, '2')]) scribe.write(body, 1, 1);
     const first = scribe.write(begun(1, 1), 5);
     scribe.write(dose(1, '20'), 6);
     scribe.write(

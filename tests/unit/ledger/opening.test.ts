@@ -47,14 +47,14 @@ const hereIn = (state: State) =>
     );
 
 /** What is wrong with what is over is told in its history alone. */
-const flagsAtHand = (whole: State, { log, ...state }: State): readonly Flag[] => {
-  const entries = new Set(log.map(({ id }) => id));
-  const known = [state.containers, state.streams, state.steps, state.treatments, state.handOvers];
-  return flags(whole).filter(({ about: { entryId, ...things } }) =>
-    [
-      entryId === undefined || entries.has(entryId),
-      ...Object.values(things).map((id) => known.some((map) => map.has(id))),
-    ].every(Boolean),
+const flagsAtHand = (whole: State, state: State): readonly Flag[] => {
+  const entries = new Set(state.log.map(({ id }) => id));
+  const isIn = ({ containers, streams, steps, treatments, handOvers }: State, id: string): boolean =>
+    [containers, streams, steps, treatments, handOvers].some((map) => map.has(id));
+  return flags(whole).filter(
+    ({ about: { entryId, ...things } }) =>
+      (entryId === undefined || entries.has(entryId)) &&
+      Object.values(things).every((id) => isIn(state, id) || !isIn(whole, id)),
   );
 };
 

@@ -59,7 +59,8 @@ test('things that the phone holds no more are found by their rows, and lead to t
     metals: ['Ag'],
     words: ['wash-water', 'Fenwater'],
   };
-  const earlier = { entries: 1, places: [], last: undefined, reachedBehind: false, putAway: [gone] };
+  const opened = { entries: 1, places: [], last: undefined, from: '', unknown: new Set<string>() };
+  const earlier = { ...opened, reachedBehind: false, putAway: [gone] };
   state.value = { ...state.value, earlier };
   await user.type(await finder(shell), 'fenwater silver 2019');
   await waitFor(() => expect(found()).toEqual([['C-03', `#/containers/${gone.id}/history`]]));

@@ -56,10 +56,13 @@ describe('a backup on a new phone', () => {
     const { record, backup } = await workshop();
     const before = await entriesIn(record);
     await anotherPhone();
+    const { database } = await opened();
+    await database.put('openings', { bytes: new Uint8Array(1), sha256: '', heads: [] }, 'last');
     expect((await planned(backup)).plan).toMatchObject({ here: 0, fresh: 3, files: { fresh: 1 } });
     expect(await restored(backup)).toEqual({ ok: true, entries: 3, files: 1 });
     const again = await opened();
     expect(await entriesIn(again)).toEqual(before);
+    expect(await again.database.count('openings')).toBe(0);
     const [photo] = backup.files;
     expect(await readPhoto(again, photo?.sha256 ?? '')).toMatchObject({
       value: { state: 'there', bytes: picture(1) },

@@ -8,9 +8,12 @@ import { openingFrom, openingText } from '../../../src/ledger/opening-text';
 import { pressing } from '../../../src/ledger/pressing';
 import type { ContainerState, State } from '../../../src/ledger/state';
 import { seededWorkshop } from '../../support/seeded-workshop';
-import { anyLife, anyRecord } from './scribe';
+import { anyLife, anyRecord, at, can, id, pour, Scribe, tip, wash } from './scribe';
 
 const zone = 'Europe/Berlin';
+
+const person = { kind: 'person-added', v: 1, personId: id('ee', 1), name: 'Marne' } as const;
+const corrects = { kind: 'entry-corrected', v: 1, corrects: id('ea', 1), reason: 'misread' } as const;
 
 /** As it comes back from where it was kept. */
 function reopened(state: State, from: string, until: string): State {
@@ -96,6 +99,51 @@ describe('an opening of a long record', () => {
     expect(flags(again)).toEqual(flags(once));
     expect(hereIn(again)).toEqual(hereIn(once));
     expect(entriesIn(again)).toBe(all.length);
+  });
+});
+
+describe('what was told before an opening', () => {
+  /** Tipped out by more than it held, and filled anew with a second waste, all on one day. */
+  function spilt(): Scribe {
+    const scribe = new Scribe();
+    const told = [
+      person,
+      can(1, '10'),
+      can(2, '10'),
+      wash(1, '1'),
+      wash(2, '3'),
+      pour(1, 1, '1'),
+      tip(1, 2, '2'),
+    ];
+    for (const [minute, body] of told.entries()) scribe.write(body, minute, minute);
+    return scribe;
+  }
+  const later = at(60);
+
+  test('stays wrong where it was wrong', () => {
+    const whole = applyAll(spilt().entries);
+    expect(flags(whole).map(({ code }) => code)).toContain('more-taken-than-held');
+    expect(flags(reopened(whole, later, later))).toEqual(flags(whole));
+  });
+
+  test.each([
+    ['a movement that came before another', [pour(2, 1, '1'), 90, 4]],
+    ['an entry of a time of which not all is at hand', [{ ...person, personId: id('ee', 2) }, 90, 1]],
+    ['a correction of an entry of that time', [{ ...corrects, body: { ...person, name: 'Maren' } }, 90, 90]],
+    ['a thing that nobody told of', [pour(3, 1, '1'), 90, 90]],
+  ] as const)('is reached behind by %s', (_, [body, written, happened]) => {
+    const scribe = spilt();
+    const opened = reopened(applyAll(scribe.entries), at(2), later);
+    const named = 'corrects' in body ? { ...body, corrects: scribe.entries[0]?.id ?? '' } : body;
+    const state = fold(opened, scribe.write(named, written, happened));
+    expect(state.earlier?.reachedBehind).toBe(true);
+  });
+
+  test('is not reached behind by what is told of now, nor by what nobody told of even then', () => {
+    const scribe = spilt();
+    scribe.write(pour(3, 1, '1'), 10, 10);
+    const opened = reopened(applyAll(scribe.entries), later, later);
+    expect(fold(opened, scribe.write(pour(2, 1, '1'), 90, 90)).earlier?.reachedBehind).toBe(false);
   });
 });
 

@@ -13,6 +13,7 @@ import {
   says,
   workshop,
 } from '../unit/storage/backup/invented-record';
+import { madeBackup } from './made-backup';
 import { expectAccessible, expectClean, expectNoWider, openPhone } from './phone';
 import { openSite, type Site } from './site';
 
@@ -89,21 +90,8 @@ async function bringIn(site: Site, page: Page, file: string, locked = false): Pr
   await page.getByRole('heading', { level: 1 }).waitFor();
 }
 
-async function backUp(site: Site, page: Page, locked = false): Promise<string> {
-  await goTo(site, page, 'record/backup');
-  await page.getByRole('radio', { name: locked ? /Only who knows/ : /Anybody/ }).check();
-  if (locked)
-    for (const label of ['Passphrase', 'Passphrase once more'])
-      await page.getByLabel(label, { exact: true }).fill(passphrase);
-  await page.getByRole('button', { name: 'Make the backup' }).click();
-  await page.getByRole('heading', { name: 'The backup is made' }).waitFor({ timeout: 120_000 });
-  const saving = page.waitForEvent('download');
-  await page.getByRole('link', { name: /Save it/ }).click();
-  const file = await (await saving).path();
-  await page.getByRole('button', { name: 'Yes, it is there' }).click();
-  await page.getByText(/this backup counts/).waitFor();
-  return file;
-}
+const backUp = (site: Site, page: Page, locked = false): Promise<string> =>
+  madeBackup(page, (place) => goTo(site, page, place), locked ? passphrase : null);
 
 async function addPerson(site: Site, page: Page, name: string): Promise<void> {
   await goTo(site, page, 'record/people/new');

@@ -1,6 +1,7 @@
 /** A record that is lost, cut short or damaged is noticed, kept as it is, and nothing is begun over it. */
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { madeBackup } from './made-backup';
 import { fillBatch, harm, onDisk, ownWorkshop } from './own-workshop';
 import { expectAccessible, expectClean } from './phone';
 
@@ -86,20 +87,6 @@ describe('a record whose database is gone', () => {
   });
 });
 
-/** Makes a backup that anybody can open, says that it is where it belongs, and gives its path. */
-async function backUp(page: Page, goTo: (place: string) => Promise<void>): Promise<string> {
-  await goTo('record/backup');
-  await page.getByRole('radio', { name: /Anybody/ }).check();
-  await page.getByRole('button', { name: 'Make the backup' }).click();
-  await page.getByRole('heading', { name: 'The backup is made' }).waitFor({ timeout: 120_000 });
-  const saving = page.waitForEvent('download');
-  await page.getByRole('link', { name: /Save it/ }).click();
-  const file = await (await saving).path();
-  await page.getByRole('button', { name: 'Yes, it is there' }).click();
-  await page.getByText(/this backup counts/).waitFor();
-  return file;
-}
-
 async function restore(page: Page, file: string): Promise<void> {
   await page.getByRole('link', { name: /Restore a backup/ }).click();
   await page.locator('input[type=file]').setInputFiles(file);
@@ -118,7 +105,7 @@ const thatDownloads = (page: Page): Promise<unknown> =>
 describe('a backup', () => {
   it('brings a record back that is gone: it is whole again, and is written to', async () => {
     const { page, address, goTo, shut } = await ownWorkshop(thatDownloads);
-    const file = await backUp(page, goTo);
+    const file = await madeBackup(page, goTo);
     await shut();
     const before = await onDisk(page);
     await deleteRecord(page);
@@ -139,7 +126,7 @@ describe('a backup', () => {
 
   it('that is older brings back what it has, and what is still missing stays told', async () => {
     const { page, address, goTo, shut } = await ownWorkshop(thatDownloads);
-    const file = await backUp(page, goTo);
+    const file = await madeBackup(page, goTo);
     await goTo('batches/new');
     await fillBatch(page, '300');
     await title(page, /Batch B/).waitFor();

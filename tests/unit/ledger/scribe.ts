@@ -166,6 +166,29 @@ export const benchTest = (container: number) =>
 const few = fc.integer({ min: 1, max: 3 });
 const volume = fc.integer({ min: 0, max: 9999 }).map((n) => (n / 1000).toFixed(3));
 
+/** Water lost, levels read and contents determined of a few containers: each told of once or over again. */
+export const toldOfContents = (
+  few: fc.Arbitrary<number>,
+  volume: fc.Arbitrary<string>,
+): readonly fc.Arbitrary<PlainBody>[] => [
+  fc
+    .tuple(few, volume)
+    .map(([n, v]): PlainBody => ({ kind: 'water-lost', v: 1, containerId: id('c0', n), amount: litres(v) })),
+  fc
+    .tuple(few, volume)
+    .map(([n, v]): PlainBody => ({ kind: 'level-read', v: 1, containerId: id('c0', n), level: litres(v) })),
+  fc.tuple(few, few).map(
+    ([n, s]): PlainBody => ({
+      kind: 'contents-determined',
+      v: 1,
+      containerId: id('c0', n),
+      streamId: id('50', s),
+      how: 'tests',
+      saidBy: 'Maren',
+    }),
+  ),
+];
+
 const plain: fc.Arbitrary<PlainBody> = fc.oneof(
   fc.tuple(few, volume).map(([n, v]) => wash(n, v)),
   fc.tuple(few, volume).map(([n, v]) => can(n, v)),
@@ -282,22 +305,7 @@ const plain: fc.Arbitrary<PlainBody> = fc.oneof(
       area: cap === 'tight' ? 'near-work' : 'store',
     }),
   ),
-  fc
-    .tuple(few, volume)
-    .map(([n, v]): PlainBody => ({ kind: 'water-lost', v: 1, containerId: id('c0', n), amount: litres(v) })),
-  fc
-    .tuple(few, volume)
-    .map(([n, v]): PlainBody => ({ kind: 'level-read', v: 1, containerId: id('c0', n), level: litres(v) })),
-  fc.tuple(few, few).map(
-    ([n, s]): PlainBody => ({
-      kind: 'contents-determined',
-      v: 1,
-      containerId: id('c0', n),
-      streamId: id('50', s),
-      how: 'tests',
-      saidBy: 'Maren',
-    }),
-  ),
+  ...toldOfContents(few, volume),
   fc.tuple(few, volume).map(
     ([n, value]): PlainBody => ({
       kind: 'stream-tested',

@@ -9,11 +9,11 @@ import {
   dose,
   grams,
   id,
-  litres,
   pour,
   put,
   Scribe,
   tip,
+  toldOfContents,
   treatmentEnd,
   wash,
 } from './scribe';
@@ -95,22 +95,7 @@ const befalls: fc.Arbitrary<PlainBody> = fc.oneof(
   fc.tuple(two, two).map(([h, c]) => taken(h, c)),
   fc.tuple(two, two).map(([h, c]) => lent(h, c)),
   two.map(benchTest),
-  fc
-    .tuple(two, volume)
-    .map(([n, v]): PlainBody => ({ kind: 'water-lost', v: 1, containerId: id('c0', n), amount: litres(v) })),
-  fc
-    .tuple(two, volume)
-    .map(([n, v]): PlainBody => ({ kind: 'level-read', v: 1, containerId: id('c0', n), level: litres(v) })),
-  fc.tuple(two, two).map(
-    ([n, s]): PlainBody => ({
-      kind: 'contents-determined',
-      v: 1,
-      containerId: id('c0', n),
-      streamId: id('50', s),
-      how: 'tests',
-      saidBy: 'Maren',
-    }),
-  ),
+  ...toldOfContents(two, volume),
 );
 
 const things: readonly PlainBody[] = [

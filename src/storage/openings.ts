@@ -29,16 +29,16 @@ export type AtHand = { readonly state: State; readonly corrupted: readonly Corru
 /** The code that works openings out: another may work them out otherwise. */
 const by = String(import.meta.env.VITE_LEDGER);
 
-/** The twelve months that are counted, and one more: of these nothing is put away. */
+/** The twelve months that are counted, and one more: of these nothing is put away. Status: reasoned. */
 const keptDays = 400;
 
-/** What is told so late of what befell a container has the whole record read again. */
+/** What is told so late of what befell a container has the whole record read again. Status: reasoned. */
 const lateDays = 70;
 
-/** A record of fewer entries is read as a whole at every start. */
+/** A record of fewer entries is read as a whole at every start. Status: reasoned. */
 export const longRecord = 4000;
 
-/** So many entries may come before an opening is made anew: they are read one by one at a start. */
+/** So many entries may come before an opening is made anew: they are read one by one at a start. Status: reasoned. */
 const manySince = 1000;
 
 async function hashOf(bytes: Uint8Array<ArrayBuffer>): Promise<string> {

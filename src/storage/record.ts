@@ -20,7 +20,7 @@ export type OpenRecord = {
  * What the shell supplies: `newId` gives a fresh UUID of version 7; `onClosed` hears that another tab shut the record,
  * `onFree` that none stands in the way any more, where the answer was `blocked`.
  */
-export type Opening = {
+export type ToOpen = {
   readonly newId: () => string;
   readonly onClosed: () => void;
   readonly onFree?: () => void;
@@ -52,7 +52,7 @@ async function headOf(database: Database, newId: () => string, isKnown: boolean)
  * Opens a record, or makes it on the first start with a name for this device. Where the marker tells of entries none is
  * made: the answer is `vanished` when it is not there, and what is left of it opens without a head (`trouble.ts`).
  */
-export async function openRecord(name: RecordName, opening: Opening): Promise<StoreResult<OpenRecord>> {
+export async function openRecord(name: RecordName, opening: ToOpen): Promise<StoreResult<OpenRecord>> {
   const channel =
     typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(`leesbook-record-${name}`);
   const isKnown = tellsOfEntries(readMarker(name));

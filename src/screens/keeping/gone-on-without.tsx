@@ -50,17 +50,3 @@ export function GoneOnWithout() {
     </>
   );
 }
-
-/** On the page of the record. */
-export function GoneOnWithoutRow() {
-  const { length } = useGoneOnWithout();
-  if (length === 0) return null;
-  return (
-    <Row
-      mark={<Mark kind="unknown" />}
-      title={w.withoutRow(length)}
-      second={w.withoutRowSecond}
-      href="#/record/not-whole"
-    />
-  );
-}

@@ -7,7 +7,7 @@ import { Row, Rows } from '../../ui/row';
 import { momentText } from '../amounts';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
-import { GoneOnWithout } from './gone-on-without';
+import { GoneOnWithout, useGoneOnWithout } from './gone-on-without';
 import { notWholeWords as w } from './words';
 
 const has = (trouble: readonly Trouble[], code: Trouble['code']): boolean =>
@@ -17,8 +17,8 @@ const has = (trouble: readonly Trouble[], code: Trouble['code']): boolean =>
 const onlyLater = (trouble: readonly Trouble[]): boolean =>
   trouble.length > 0 && trouble.every(({ code }) => code === 'later-version');
 
-function titleOf(trouble: readonly Trouble[]): string {
-  if (trouble.length === 0) return w.wholeTitle;
+function titleOf(trouble: readonly Trouble[], isWithout: boolean): string {
+  if (trouble.length === 0) return isWithout ? w.withoutHeading : w.wholeTitle;
   if (has(trouble, 'gone')) return w.goneTitle;
   return onlyLater(trouble) ? w.laterTitle : w.title;
 }
@@ -112,17 +112,26 @@ function Ways({ trouble }: { readonly trouble: readonly Trouble[] }) {
   );
 }
 
+/** What was given up may still turn up. */
+const WayBack = () => (
+  <Button href="#/record/restore" second={w.withoutRestoreSecond}>
+    {w.restore}
+  </Button>
+);
+
 export function NotWholeScreen() {
   const { trouble } = useShell();
+  const isWithout = useGoneOnWithout().length > 0;
   const found = trouble.value;
   const isWrong = found.length > 0;
+  const title = titleOf(found, isWithout);
   return (
     <Frame
       place="record"
-      title={titleOf(found)}
-      second={isWrong ? undefined : w.wholeSecond}
-      focusKey={`not-whole ${titleOf(found)}`}
-      actions={isWrong && !onlyLater(found) ? <Ways trouble={found} /> : undefined}
+      title={title}
+      second={isWrong || isWithout ? undefined : w.wholeSecond}
+      focusKey={`not-whole ${title}`}
+      actions={isWrong ? !onlyLater(found) && <Ways trouble={found} /> : isWithout ? <WayBack /> : undefined}
     >
       {isWrong && (
         <Part rule width="edge" title={w.wrongTitle}>

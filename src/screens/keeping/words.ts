@@ -64,6 +64,8 @@ export const notWholeWords = {
   goOnSecond: 'Without the entries that are missing or damaged',
   begin: 'Begin a new record',
   beginSecond: 'When no backup can be found',
+  withoutHeading: 'The record goes on without something',
+  withoutRestoreSecond: 'A backup that turns up later can bring it back',
   withoutTitle: 'Gone on without',
   withoutSecond: 'Somebody decided so. It stays here for as long as the record.',
   without: {
@@ -74,9 +76,6 @@ export const notWholeWords = {
     head: 'The note of the last entry of this phone',
   },
   withoutWhen: (when: string) => `Decided ${when}`,
-  withoutRow: (count: number) =>
-    count === 1 ? 'Goes on without one thing' : `Goes on without ${count} things`,
-  withoutRowSecond: 'Lost or damaged, and known to be. Tap to see.',
 } as const;
 
 export const goOnWords = {

@@ -11,7 +11,6 @@ import { TellRow } from '../clocks/tell-row';
 import { dueWords } from '../due/words';
 import { findWords } from '../find/words';
 import { Frame } from '../frame';
-import { GoneOnWithoutRow } from '../keeping/gone-on-without';
 import { InstallRow, KeepingRow, MarkerRow, SpaceRow } from '../keeping/rows';
 import { listsWords } from '../lists/words';
 import { LockRow } from '../lock/settings';
@@ -45,7 +44,6 @@ export function RecordScreen() {
           <Unreadable />
           {/* What is wrong stands over every page then. */}
           {trouble.value.length === 0 && <Wholeness />}
-          <GoneOnWithoutRow />
           <KeepingRow />
           <MarkerRow />
           <InstallRow />

@@ -34,10 +34,20 @@ export const recordWords = {
   dateMissing: 'Choose the day.',
 } as const;
 
+const entriesText = (count: string): string => (count === '1' ? '1 entry' : `${count} entries`);
+
 export const wholeWords = {
   checking: 'Checking every entry',
-  whole: (entries: number) => (entries === 1 ? 'Whole, 1 entry' : `Whole, ${entries} entries`),
+  whole: (count: string) => `Whole, ${entriesText(count)}`,
   wholeSecond: 'Each entry is as it was written, and follows the one before.',
+  entries: (count: string) => entriesText(count),
+  lookedAtDaily: 'All of them are looked at once a day. Tap to have them looked at now.',
+  without: (things: number) =>
+    things === 1 ? 'Goes on without one thing' : `Goes on without ${things} things`,
+  here: (count: string) => `${entriesText(count)} ${count === '1' ? 'is' : 'are'} here.`,
+  othersAsWritten: 'But for what was damaged, each is as it was written.',
+  othersNotLooked: 'They have not been looked at since the start.',
+  withoutWay: 'Tap: what was lost or damaged, and who can bring it back.',
   empty: 'Nothing is written down yet',
   wrong: (at: number) => `Entry ${at} is not as it was written`,
   why: {

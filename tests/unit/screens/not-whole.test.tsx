@@ -141,12 +141,22 @@ describe('going on', () => {
         ],
       },
     };
-    open({ ...memory.shell, marker: () => found }, 'record');
-    await user.click(screen.getByRole('link', { name: /Goes on without 2 things/ }));
+    const { shell } = memory;
+    open({ ...shell, marker: () => found }, 'record');
+    const row = screen.getByRole('link', { name: /Goes on without 2 things.*not been looked at/ });
+    expect(row.textContent).toContain('4 entries are here.');
+    expect(screen.queryByText(/^Whole/)).toBeNull();
     cleanup();
-    open({ ...memory.shell, marker: () => found }, 'record/not-whole');
+    const looked = { entries: 4, photos: 0, heads: [], wrong: [], wrongCount: 0, photosElsewhere: 0 };
+    open({ ...shell, marker: () => found, lastCheck: signal(looked) }, 'record');
+    expect(screen.getByRole('link', { name: /But for what was damaged, each is as it was/ })).toBeTruthy();
+    open({ ...shell, marker: () => found }, row.getAttribute('href') ?? '');
     expect(screen.getByText('A whole record of 214 entries')).toBeTruthy();
     expect(screen.getByText('Entry 7, damaged')).toBeTruthy();
+    expect(screen.queryByText(/Nothing is wrong/)).toBeNull();
+    expect(screen.getByRole('link', { name: /Restore a backup/ }).getAttribute('href')).toBe(
+      '#/record/restore',
+    );
   });
 });
 

@@ -1,6 +1,8 @@
 import { signal } from '@preact/signals';
 import { screen, waitFor, within } from '@testing-library/preact';
 import { describe, expect, test, vi } from 'vitest';
+import { openingOf, stateFrom } from '../../../src/ledger/opening';
+import type { State } from '../../../src/ledger/state';
 import { baseIds } from '../../../src/reference/tables';
 import { open, tap, user } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
@@ -35,6 +37,24 @@ describe('the record', () => {
     const { shell, state } = await workshopInMemory();
     open(shell, 'record');
     expect(await screen.findByText(`Whole, ${state.value.log.length} entries`)).toBeTruthy();
+  });
+
+  test('of which only a part is at hand is called whole by what the look at all of it found, or not at all', async () => {
+    const { shell, state } = await workshopInMemory();
+    const { log } = state.value;
+    const at = (part: State) => ({ ...shell, state: signal(part) });
+    const opening = openingOf(state.value, {
+      from: '2026-05-12T09:00:00.000Z',
+      until: '2026-05-12T09:00:00.000Z',
+    });
+    const part = stateFrom(opening);
+    expect(part.log.length).toBeLessThan(log.length);
+    open(at(part), 'record');
+    expect(screen.getByRole('link', { name: /^4 entries/ }).getAttribute('href')).toBe('#/record/verify');
+    expect(screen.queryByText(/Whole|not as it was written/)).toBeNull();
+    const looked = { entries: 100_000, photos: 0, heads: [], wrong: [], wrongCount: 0, photosElsewhere: 0 };
+    open({ ...at(part), lastCheck: signal(looked) }, 'record');
+    expect(screen.getByText(/^Whole, 100.000 entries$/)).toBeTruthy();
   });
 
   test('names the entry that is not as it was written', async () => {

@@ -6,7 +6,7 @@ import { type DeviceHead, openDatabase, type RecordName } from './database';
 import { type HeadOnDisk, headsOnDisk } from './device-heads';
 import { done, failed, failureOf, type StoreResult } from './failure';
 import { noteWithout, readMarker, type Without } from './marker';
-import type { Trouble } from './trouble';
+import { missingBefore, type Trouble } from './trouble';
 
 /** A device that has written nothing yet. What it will write sorts behind all that is there. */
 function freshHead(device: string, there: readonly HeadOnDisk[]): DeviceHead {
@@ -24,6 +24,8 @@ function withoutOf(one: Trouble, entries: number | null, at: string): readonly W
     case 'damaged':
       return one.wrong.map((wrong) => {
         if (wrong.what === 'head') return { what: 'head', at };
+        const gap = missingBefore(wrong);
+        if (gap) return { what: 'missing', at, ...gap };
         const { id, hash, device, counter } = wrong;
         return { what: 'entry', at, id, hash, device, counter };
       });

@@ -11,14 +11,15 @@ import type { RecordName } from './database';
 import { parsed, withStorage } from './local';
 
 const Count = z.int().check(z.minimum(0));
-const HeadKept = z.strictObject({ device: Id, counter: z.int().check(z.minimum(1)), hash: Hash });
+const Place = z.int().check(z.minimum(1));
+const HeadKept = z.strictObject({ device: Id, counter: Place, hash: Hash });
 
 const BackupNoted = z.strictObject({ at: Instant, entries: Count, heads: z.array(HeadKept) });
 
 const text = z.nullable(z.string());
 
 /** What somebody decided, having read what is wrong, to go on without. It stays here for ever. */
-const Without = z.discriminatedUnion('what', [
+export const Without = z.discriminatedUnion('what', [
   z.strictObject({
     what: z.literal('entry'),
     at: Instant,
@@ -27,6 +28,8 @@ const Without = z.discriminatedUnion('what', [
     device: text,
     counter: z.nullable(z.number()),
   }),
+  /** Entries `from` to `to` of a device, behind which others stand. */
+  z.strictObject({ what: z.literal('missing'), at: Instant, device: Id, from: Place, to: Place }),
   /** The end of the chains, of which the marker told and the database did not: so many entries at the least. */
   z.strictObject({ what: z.literal('lost'), at: Instant, entries: Count, heads: z.array(HeadKept) }),
   z.strictObject({ what: z.literal('head'), at: Instant }),
@@ -169,6 +172,16 @@ export function noteWithout(
   });
   return kept.ok;
 }
+
+const sameThing = (a: Without, b: Without): boolean =>
+  JSON.stringify({ ...a, at: '' }) === JSON.stringify({ ...b, at: '' });
+
+/** Notes what a record goes on without since a backup was brought in; what is noted already is not noted twice. */
+export const noteAlsoWithout = (record: RecordName, more: readonly Without[]): boolean =>
+  change(record, (marker) => {
+    const fresh = more.filter((one) => !marker.without.some((known) => sameThing(one, known)));
+    return { ...marker, without: [...marker.without, ...fresh] };
+  });
 
 /** For the invented record only, which goes without a trace. */
 export function forgetMarker(record: RecordName): void {

@@ -3,6 +3,7 @@
  * is opened, from the marker and the ends of the chains: the cost does not grow with the record. What lies deeper is found
  * by `soundness.ts`.
  */
+import type { Gap } from '../ledger/chains';
 import type { Head } from '../ledger/verify';
 import { headsMissing, headsOnDisk, wrongWithHead } from './device-heads';
 import { done, failed, failureOf, type StoreResult } from './failure';
@@ -23,16 +24,28 @@ export type Trouble =
   /** As they were sealed, and not to be understood by this version of the app. */
   | { readonly code: 'later-version'; readonly entries: number };
 
-const isTaken = (wrong: UnsoundInChain, without: readonly Without[]): boolean =>
-  wrong.what === 'entry' &&
-  without.some(
-    (one) =>
-      one.what === 'entry' &&
-      one.id === wrong.id &&
-      one.hash === wrong.hash &&
-      one.device === wrong.device &&
-      one.counter === wrong.counter,
-  );
+export const gapLength = ({ from, to }: Gap): number => to - from + 1;
+
+/** The entries that are not there before one that is; null where it is something else that is wrong. */
+export function missingBefore(wrong: UnsoundInChain): Gap | null {
+  if (wrong.what !== 'entry' || wrong.why.code !== 'counter-gap' || wrong.device === null) return null;
+  return { device: wrong.device, from: wrong.why.expected, to: wrong.why.found - 1 };
+}
+
+/** Some of them may have come back since. */
+const isWithin = (gap: Gap, one: Gap): boolean =>
+  one.device === gap.device && one.from <= gap.from && gap.to <= one.to;
+
+function isTaken(wrong: UnsoundInChain, without: readonly Without[]): boolean {
+  if (wrong.what !== 'entry') return false;
+  const gap = missingBefore(wrong);
+  return without.some((one) => {
+    if (one.what === 'missing') return gap !== null && isWithin(gap, one);
+    if (one.what !== 'entry') return false;
+    const { id, hash, device, counter } = one;
+    return id === wrong.id && hash === wrong.hash && device === wrong.device && counter === wrong.counter;
+  });
+}
 
 /** What comes of things that are wrong one by one, without those that somebody decided to go on without. */
 export function troubleFrom(

@@ -1,7 +1,7 @@
 /** Going on without what is lost or damaged, or with a new record: what is given up is read first, and decided after that. */
 import { useState } from 'preact/hooks';
 import type { StoreFailure } from '../../storage/failure';
-import type { Trouble } from '../../storage/trouble';
+import { gapLength, missingBefore, type Trouble } from '../../storage/trouble';
 import { Button, Buttons } from '../../ui/button';
 import { Part } from '../../ui/page';
 import { Fault } from '../fault';
@@ -20,8 +20,13 @@ function givenUp(one: Trouble, had: number | null): readonly string[] {
       return [w.lost(one.entries)];
     case 'damaged': {
       const heads = one.wrong.filter(({ what }) => what === 'head').length;
-      const entries = one.count - heads;
-      return [...(entries > 0 ? [w.entry(entries)] : []), ...(heads > 0 ? [w.head] : [])];
+      const gaps = one.wrong.flatMap((wrong) => missingBefore(wrong) ?? []);
+      const entries = one.count - heads - gaps.length;
+      return [
+        ...gaps.map((gap) => w.missing(gapLength(gap))),
+        ...(entries > 0 ? [w.entry(entries)] : []),
+        ...(heads > 0 ? [w.head] : []),
+      ];
     }
     case 'later-version':
       return [];

@@ -1,5 +1,6 @@
 /** What somebody decided to go on without: shown for as long as the record is kept. */
 import type { Without } from '../../storage/marker';
+import { gapLength } from '../../storage/trouble';
 import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
@@ -7,10 +8,12 @@ import { momentText } from '../amounts';
 import { useShell } from '../shell';
 import { notWholeWords as w } from './words';
 
-function titleOf(one: Without): string {
+export function withoutText(one: Without): string {
   switch (one.what) {
     case 'record':
       return w.without.record(one.entries);
+    case 'missing':
+      return w.without.missing(gapLength(one));
     case 'lost':
       return w.without.lost(one.entries);
     case 'entry':
@@ -40,7 +43,7 @@ export function GoneOnWithout() {
             <Row
               key={`${one.at} ${at}`}
               mark={<Mark kind="unknown" />}
-              title={titleOf(one)}
+              title={withoutText(one)}
               second={w.withoutWhen(momentText(one.at, now.value))}
               href={one.what === 'entry' && one.id !== null ? `#/record/entry/${one.id}` : undefined}
             />

@@ -1,5 +1,5 @@
 /** The record is gone, cut short or damaged: what is known of it, what is wrong, what can be done. */
-import type { Trouble } from '../../storage/trouble';
+import { gapLength, missingBefore, type Trouble } from '../../storage/trouble';
 import { Button, Buttons } from '../../ui/button';
 import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
@@ -26,6 +26,20 @@ function titleOf(trouble: readonly Trouble[], isWithout: boolean): string {
 /** Of many damaged entries so many are named. */
 const mostNamed = 8;
 
+type Damaged = Extract<Trouble, { code: 'damaged' }>['wrong'][number];
+
+function DamagedRow({ found }: { readonly found: Damaged }) {
+  const wrong = <Mark kind="wrong" />;
+  if (found.what === 'head') return <Row mark={wrong} title={w.head} second={w.headSecond[found.why]} />;
+  const href = found.id === null ? undefined : `#/record/entry/${found.id}`;
+  const gap = missingBefore(found);
+  return gap ? (
+    <Row mark={wrong} title={w.missing(gapLength(gap), found.counter)} second={w.missingSecond} href={href} />
+  ) : (
+    <Row mark={wrong} title={w.damaged(found.counter)} second={w.why[found.why.code]} href={href} />
+  );
+}
+
 function TroubleRows({ one }: { readonly one: Trouble }) {
   const wrong = <Mark kind="wrong" />;
   switch (one.code) {
@@ -42,21 +56,9 @@ function TroubleRows({ one }: { readonly one: Trouble }) {
     case 'damaged':
       return (
         <>
-          {one.wrong
-            .slice(0, mostNamed)
-            .map((found) =>
-              found.what === 'head' ? (
-                <Row key="head" mark={wrong} title={w.head} second={w.headSecond[found.why]} />
-              ) : (
-                <Row
-                  key={`${found.id} ${found.counter}`}
-                  mark={wrong}
-                  title={w.damaged(found.counter)}
-                  second={w.why[found.why.code]}
-                  href={found.id === null ? undefined : `#/record/entry/${found.id}`}
-                />
-              ),
-            )}
+          {one.wrong.slice(0, mostNamed).map((found) => (
+            <DamagedRow key={JSON.stringify(found)} found={found} />
+          ))}
           {one.count > mostNamed && <Row start="text" title={w.more(one.count - mostNamed)} />}
         </>
       );

@@ -45,6 +45,9 @@ export const notWholeWords = {
     missing: 'The note of its last entry is missing.',
     'not-its-last-entry': 'The note of its last entry and the entries do not fit.',
   },
+  missing: (count: number, before: number | null) =>
+    `${entries(count)} before entry ${before} ${count === 1 ? 'is' : 'are'} missing`,
+  missingSecond: 'What stands behind them is as it was written.',
   damaged: (at: number | null) => (at === null ? 'An entry is damaged' : `Entry ${at} is damaged`),
   why: {
     schema: 'It does not have the shape of an entry.',
@@ -72,6 +75,7 @@ export const notWholeWords = {
     record: (count: number | null) =>
       count === null ? 'A whole record of unknown length' : `A whole record of ${entries(count)}`,
     lost: (count: number) => (count === 0 ? 'The last entry, as it was' : `${entries(count)} that were lost`),
+    missing: (count: number) => `${entries(count)} that ${count === 1 ? 'is' : 'are'} missing`,
     entry: (at: number | null) => (at === null ? 'An entry that is damaged' : `Entry ${at}, damaged`),
     head: 'The note of the last entry of this phone',
   },
@@ -91,6 +95,8 @@ export const goOnWords = {
     count === 0
       ? 'The last entry, as it was written.'
       : `${count === 1 ? 'The entry' : `At the least ${entries(count)}`} at the end. A container may hold more, or less, than the record then says.`,
+  missing: (count: number) =>
+    `${count === 1 ? 'One entry' : entries(count)} missing between others. A container may hold more, or less, than the record then says.`,
   entry: (count: number) =>
     `${count === 1 ? 'One damaged entry' : `${count} damaged entries`}. What can still be read stays in the figures; what cannot is left out. A figure may be wrong by it.`,
   head: 'The end of the chain of this phone. It goes on as a new device, so that what was lost may still come back from a backup.',

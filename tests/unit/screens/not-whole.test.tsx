@@ -78,6 +78,16 @@ describe('a record that is not whole', () => {
     expect(screen.getByText('And 142 more')).toBeTruthy();
   });
 
+  test('tells how many are missing between others, and what is given up without them', async () => {
+    const wrong = { ...damagedEntry(7), why: { code: 'counter-gap', expected: 5, found: 7 } } as const;
+    await troubled([{ code: 'damaged', wrong: [wrong], count: 1 }], 'record/not-whole');
+    expect(screen.getByRole('link', { name: /^2 entries before entry 7 are missing/ })).toBeTruthy();
+    cleanup();
+    await troubled([{ code: 'damaged', wrong: [wrong], count: 1 }], 'record/not-whole/go-on');
+    expect(screen.getByText(/^2 entries missing between others\./)).toBeTruthy();
+    expect(screen.queryByText(/damaged entry/)).toBeNull();
+  });
+
   test('of a newer version is no damage: nothing is restored or given up, the new version is taken', async () => {
     await troubled([{ code: 'later-version', entries: 5 }], 'record/not-whole');
     expect(screen.getByRole('heading', { level: 1 }).textContent).toBe('A newer Leesbook wrote here');
@@ -138,12 +148,13 @@ describe('going on', () => {
         without: [
           { what: 'record', at: '2026-05-11T07:00:00.000Z', entries: 214 },
           { what: 'entry', at: '2026-05-11T07:00:00.000Z', id: null, hash: null, device: null, counter: 7 },
+          { what: 'missing', at: '2026-05-11T07:00:00.000Z', device, from: 2, to: 4 },
         ],
       },
     };
     const { shell } = memory;
     open({ ...shell, marker: () => found }, 'record');
-    const row = screen.getByRole('link', { name: /Goes on without 2 things.*not been looked at/ });
+    const row = screen.getByRole('link', { name: /Goes on without 3 things.*not been looked at/ });
     expect(row.textContent).toContain('4 entries are here.');
     expect(screen.queryByText(/^Whole/)).toBeNull();
     cleanup();
@@ -153,6 +164,7 @@ describe('going on', () => {
     open({ ...shell, marker: () => found }, row.getAttribute('href') ?? '');
     expect(screen.getByText('A whole record of 214 entries')).toBeTruthy();
     expect(screen.getByText('Entry 7, damaged')).toBeTruthy();
+    expect(screen.getByText('3 entries that are missing')).toBeTruthy();
     expect(screen.queryByText(/Nothing is wrong/)).toBeNull();
     expect(screen.getByRole('link', { name: /Restore a backup/ }).getAttribute('href')).toBe(
       '#/record/restore',

@@ -10,7 +10,7 @@ import { goOnWithout } from '../../../src/storage/go-on';
 import { markersBefore, noteHeads, readMarker } from '../../../src/storage/marker';
 import { type OpenRecord, openRecord, readAll } from '../../../src/storage/record';
 import { checkSoundness } from '../../../src/storage/soundness';
-import { type Trouble, troubleAtOpen, troubleFrom } from '../../../src/storage/trouble';
+import { goneOnWithout, type Trouble, troubleAtOpen, troubleFrom } from '../../../src/storage/trouble';
 
 let ids = 0;
 const newId = () => `0190b3b0-0000-7000-8000-${(++ids).toString(16).padStart(12, '0')}`;
@@ -293,6 +293,28 @@ describe('a record with something damaged in it', () => {
     expect((await write(record, 'Dora'))[0]).toMatchObject({ device: third().device, counter: 4 });
     await record.database.put('entries', { ...third(), zone: 'Europe/Pariss' });
     expect(await wrongOf()).toMatchObject([{ code: 'damaged', count: 1, wrong: [{ counter: 3 }] }]);
+  });
+
+  test('goes on without one that is missing between others: how many is known, and any other gap is told anew', async () => {
+    const record = await opened();
+    await write(record, 'Dora', 'Enno', 'Fia');
+    const all = (await record.database.getAllFromIndex('entries', 'by-device')) as readonly Entry[];
+    const wrongOf = async () => {
+      const checked = await checkSoundness(record.database);
+      if (!checked.ok) throw new Error(checked.failure.code);
+      return troubleFrom(checked.value.wrong, checked.value.wrongCount, goneOnWithout('real'));
+    };
+    for (const lost of all.slice(1, 3)) await record.database.delete('entries', lost.id);
+    await goOnWithout('real', await wrongOf(), { newId, now: later });
+    expect(goneOnWithout('real')).toEqual([
+      { what: 'missing', at: later, device: third().device, from: 2, to: 3 },
+    ]);
+    expect(await wrongOf()).toEqual([]);
+    // One of the two comes back: what still lacks was given up already.
+    await record.database.put('entries', all[2] as Entry);
+    expect(await wrongOf()).toEqual([]);
+    await record.database.delete('entries', (all[4] as Entry).id);
+    expect(await wrongOf()).toMatchObject([{ code: 'damaged', count: 1, wrong: [{ counter: 6 }] }]);
   });
 
   test('a damaged photo alone does not keep anybody from writing', () => {

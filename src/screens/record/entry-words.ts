@@ -37,6 +37,8 @@ export const entryWords = {
     later: (at: string) => `Written down later: ${at}`,
     before: (at: string) => `Written down ${at}, before it is said to have happened`,
   },
+  ownHour: 'Hour where it was written',
+  ownHourLine: (hour: string) => `Where it was written: ${hour}`,
   onDevice: (device: string) => `On ${device}`,
   thisDevice: 'this phone',
   anotherDevice: (end: string) => `another device, …${end}`,

@@ -12,6 +12,7 @@ import { SignatureShown } from '../signing';
 import { Changes } from './changes';
 import { deviceText, entryTitle, hashText, momentText, entryWords as w } from './entry-words';
 import { keyOf, leavesOf } from './leaves';
+import { ownHourText } from './own-hour';
 import { inOrder, leafText, partText, worthSaying } from './part-words';
 import styles from './record.module.css';
 import { useLine } from './use-line';
@@ -147,6 +148,10 @@ export function EntryScreen({ at }: { readonly at: Readonly<Record<string, strin
           <div>
             <dt>{w.happened}</dt>
             <dd>{momentText(line.at)}</dd>
+          </div>
+          <div>
+            <dt>{w.ownHour}</dt>
+            <dd>{ownHourText(line.at, entry.zone)}</dd>
           </div>
           <div>
             <dt>{w.written}</dt>

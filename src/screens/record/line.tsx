@@ -5,14 +5,16 @@ import { Row } from '../../ui/row';
 import { useShell } from '../shell';
 import { Changes } from './changes';
 import { deviceText, entryTitle, momentText, entryWords as w, whenAndWho } from './entry-words';
+import { ownHourDiffers, ownHourText } from './own-hour';
 import styles from './record.module.css';
 
 /** What is worth saying of how it was written; nothing where it was written here as it happened. */
-function Written({ entry }: Pick<ToldLine, 'entry'>) {
-  const { whole } = useShell();
+function Written({ entry, at }: Pick<ToldLine, 'entry' | 'at'>) {
+  const { whole, zone } = useShell();
   const when = writtenWhen(entry);
   const said = [
     ...(when === 'as-it-happened' ? [] : [w.writtenWhen[when](momentText(entry.writtenAt))]),
+    ...(ownHourDiffers(at, entry.zone, zone) ? [w.ownHourLine(ownHourText(at, entry.zone))] : []),
     ...(entry.device === whole.device ? [] : [w.onDevice(deviceText(entry.device))]),
     ...[w.photos(photosNamed(entry.body).length), w.files(papersNamed(entry.body).map(({ name }) => name))],
   ];
@@ -36,7 +38,7 @@ export function Line({ line }: { readonly line: ToldLine }) {
       second={
         <>
           {whenAndWho(state.value, line)}
-          <Written entry={line.entry} />
+          <Written entry={line.entry} at={line.at} />
           <Changes line={line} />
         </>
       }

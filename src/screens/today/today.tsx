@@ -21,6 +21,7 @@ import { useShell } from '../shell';
 import { HoodsDueRows } from '../stations/due';
 import { vesselDrawing, vesselOutline } from '../vessel-drawing';
 import { NotSeenRow, WalkRows } from '../walk/today-rows';
+import { ClockBehindRow } from './clock-behind-row';
 import { FlagRow, markOf, RunningRows } from './rows';
 import { useAllTold } from './use-all-told';
 import { flagWords, todayWords as w } from './words';
@@ -172,6 +173,7 @@ export function Today() {
               marked
             />
           )}
+          <ClockBehindRow />
           {!told && <Row start="text" title={w.lookingRow} second={w.lookingRowSecond} />}
           <ClockRows pressing />
           {rows('hurt', 'over', 'today', 'wrong')}

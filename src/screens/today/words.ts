@@ -9,6 +9,8 @@ import { substanceNames } from '../batches/evidence-words';
 import { sentence } from '../checklist/words';
 import { thingInside } from '../words';
 
+const clockText = (iso: string): string => format(new Date(iso), 'd\u00a0MMM\u00a0yyyy, HH:mm');
+
 export const todayWords = {
   title: (iso: string) => format(new Date(iso), 'EEEE d MMMM'),
   look: (n: number) => (n === 1 ? '1 container needs a look.' : `${n} containers need a look.`),
@@ -31,6 +33,9 @@ export const todayWords = {
   stillToAnswer: (n: number) => (n === 1 ? '1 question to answer' : `${n} questions to answer`),
   damaged: (n: number) => (n === 1 ? 'One entry could not be read' : `${n} entries could not be read`),
   damagedSecond: 'They are kept as they are. See Record.',
+  clockBehind: 'The clock of this phone may stand wrong',
+  clockBehindSecond: (now: string, last: string) =>
+    `It says ${clockText(now)}, but the book was written in on ${clockText(last)}. If it is wrong, set it right: days and limits are counted by it. What is written keeps its order.`,
 } as const;
 
 const litresOrGrams = (digits: string, unit: 'L' | 'g', sign: DecimalSign): string =>

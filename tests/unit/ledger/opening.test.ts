@@ -3,24 +3,18 @@ import { describe, expect, test } from 'vitest';
 import type { Entry } from '../../../src/ledger/entries/entry';
 import { type Flag, flags } from '../../../src/ledger/flags';
 import { applyAll, fold } from '../../../src/ledger/fold';
-import { entriesIn, openingOf, placeInRecord, stateFrom } from '../../../src/ledger/opening';
+import { entriesIn, openingOf, placeInRecord } from '../../../src/ledger/opening';
 import { openingFrom, openingText } from '../../../src/ledger/opening-text';
 import { pressing } from '../../../src/ledger/pressing';
 import type { ContainerState, State } from '../../../src/ledger/state';
 import { seededWorkshop } from '../../support/seeded-workshop';
+import { dayBefore, reopened } from './opened-again';
 import { anyLife, anyRecord, at, can, id, pour, Scribe, tip, wash } from './scribe';
 
 const zone = 'Europe/Berlin';
 
 const person = { kind: 'person-added', v: 1, personId: id('ee', 1), name: 'Marne' } as const;
 const corrects = { kind: 'entry-corrected', v: 1, corrects: id('ea', 1), reason: 'misread' } as const;
-
-/** As it comes back from where it was kept. */
-function reopened(state: State, from: string, until: string): State {
-  const opening = openingFrom(openingText(openingOf(state, { from, until }), 'test'), 'test');
-  if (!opening) throw new Error('an opening that was just kept is one');
-  return stateFrom(opening);
-}
 
 /** What a container that stands has of longer ago than it was last empty is not at hand. */
 const soFar = [
@@ -58,9 +52,6 @@ const flagsAtHand = (whole: State, state: State): readonly Flag[] => {
       Object.values(things).every((id) => isIn(state, id) || !isIn(whole, id)),
   );
 };
-
-const dayBefore = (now: string, days: number): string =>
-  new Date(Date.parse(now) - days * 86_400_000).toISOString();
 
 describe('an opening of a long record', () => {
   const all = [...seededWorkshop({ entries: 6000, seed: 7 })];

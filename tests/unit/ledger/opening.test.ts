@@ -130,6 +130,29 @@ describe('what was told before an opening', () => {
     expect(state.earlier?.reachedBehind).toBe(true);
   });
 
+  test('is reached behind by what is told now of something put away, though an entry at hand names it', () => {
+    const scribe = new Scribe();
+    const load = {
+      kind: 'handed-over',
+      v: 1,
+      handOverId: id('40', 1),
+      collector: { name: 'Fen Carriers' },
+      containers: [{ containerId: id('c0', 1) }, { containerId: id('c0', 2) }],
+      signatures: {},
+    } as const;
+    const rejected = { kind: 'load-rejected', v: 1, handOverId: load.handOverId, why: 'leaked' } as const;
+    const proof = { kind: 'proof-filed', v: 1, handOverId: load.handOverId } as const;
+    const ids = load.containers.map(({ containerId }) => containerId);
+    const told = [can(1), can(2), can(3), wash(1, '2'), wash(2, '1'), pour(1, 1, '2'), pour(2, 2, '1')];
+    // The first is at hand for what came out of it, the second is not.
+    for (const body of [...told, tip(1, 3, '1'), load, { ...proof, containerIds: ids }]) scribe.write(body);
+    const opened = reopened(scribe.state, later, later);
+    expect(opened.handOvers.size).toBe(1);
+    expect([...opened.containers.keys()]).toEqual([id('c0', 1), id('c0', 3)]);
+    const back = scribe.write({ ...rejected, containerIds: [id('c0', 2)] }, 90, 90);
+    expect(fold(opened, back).earlier?.reachedBehind).toBe(true);
+  });
+
   test('is not reached behind by what is told of now, nor by what nobody told of even then', () => {
     const scribe = spilt();
     scribe.write(pour(3, 1, '1'), 10, 10);

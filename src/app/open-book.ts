@@ -179,7 +179,13 @@ function bookOf(
       return { ok: false, failure: result.failure satisfies StoreFailure };
     }
     take(result.fresh, result.corrupted);
-    if (!result.ok) return { ok: false, refusal: result.refusal };
+    if (!result.ok) {
+      // What it names may be told of in an entry that is not at hand.
+      if (result.refusal.code !== 'unknown' || state.peek().earlier === null)
+        return { ok: false, refusal: result.refusal };
+      const read = await readAllOfIt();
+      return read.ok ? perform(intention, who, happenedAt) : read;
+    }
     take(result.written, []);
     noteTry('room');
     return { ok: true, written: result.written };

@@ -75,7 +75,7 @@ import { WalkEnd } from '../screens/walk/end';
 import { LookScreen, WalkScreen } from '../screens/walk/walk';
 import { WashingScreen } from '../screens/washing/washing';
 import { WashingWorking } from '../screens/washing/working';
-import { withEntry, withWhole } from '../screens/with-whole';
+import { withBatch, withEntry, withMonth, withWhole } from '../screens/with-whole';
 import { lazyScreen } from './lazy-screen';
 
 /** A screen is given the parts of the address that its pattern named. */
@@ -129,9 +129,9 @@ const ventilation = {
 const due = {
   all: lazyScreen(() => import('../screens/due/due').then((m) => m.DueScreen)),
   day: lazyScreen(() => import('../screens/due/day').then((m) => m.DueDay)),
-  months: lazyScreen(() => import('../screens/due/months').then((m) => m.MonthsScreen)),
-  month: lazyScreen(() => import('../screens/due/month').then((m) => m.MonthScreen)),
-  monthWorking: lazyScreen(() => import('../screens/due/month').then((m) => m.MonthWorking)),
+  months: withWhole(lazyScreen(() => import('../screens/due/months').then((m) => m.MonthsScreen))),
+  month: withMonth(lazyScreen(() => import('../screens/due/month').then((m) => m.MonthScreen))),
+  monthWorking: withMonth(lazyScreen(() => import('../screens/due/month').then((m) => m.MonthWorking))),
   waste: lazyScreen(() => import('../screens/due/waste').then((m) => m.WasteScreen)),
   wasteWorking: lazyScreen(() => import('../screens/due/waste').then((m) => m.WasteWorking)),
   onSite: lazyScreen(() => import('../screens/due/on-site').then((m) => m.OnSiteScreen)),
@@ -152,7 +152,7 @@ const life = {
   whichEntry: lazyScreen(() => import('../screens/containers/level-why').then((m) => m.WhichEntry)),
   water: lazyScreen(() => import('../screens/containers/water-lost').then((m) => m.WaterLost)),
   labReport: lazyScreen(() => import('../screens/lab-report/lab-report').then((m) => m.LabReport)),
-  foundLater: lazyScreen(() => import('../screens/batches/found-later').then((m) => m.FoundLater)),
+  foundLater: withBatch(lazyScreen(() => import('../screens/batches/found-later').then((m) => m.FoundLater))),
 };
 
 const backups = {
@@ -227,18 +227,36 @@ const year = {
   working: withWhole(lazyScreen(() => import('../screens/year/working').then((m) => m.YearWorking))),
 };
 
-const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
-  ['today', Today],
-  ['batches', BatchList],
-  ['batches/new', NewBatch],
+type Route = readonly [pattern: string, screen: Screen];
+
+const ofBatch: readonly Route[] = [
   ['batches/:batch', BatchScreen],
-  ['batches/:batch/history', histories.batch],
   ['batches/:batch/log', ChooseStream],
   ['batches/:batch/log/:stream', LogStream],
   ['batches/:batch/account', AccountForm],
   ['batches/:batch/closure/:of', ClosureScreen],
   ['batches/:batch/closure/:of/working/:key', ClosureWorking],
   ['batches/:batch/closure/:of/working/:key/:steps', ClosureWorking],
+  ['batches/:batch/look', NextLook],
+  ['batches/:batch/step', StepChoice],
+  ['batches/:batch/already', BegunWithout],
+  ['batches/:batch/already/:list', BegunWithoutList],
+  ['batches/:batch/where', Where],
+  ['batches/:batch/silver-check', silver.check],
+  ['batches/:batch/silver-check/working/:key', silver.working],
+  ['batches/:batch/silver-check/working/:key/:steps', silver.working],
+  ['batches/:batch/silver-check/:check', silver.kept],
+  ['batches/:batch/dilution', DilutionScreen],
+  ['batches/:batch/dilution/:key', DilutionWorking],
+  ['batches/:batch/dilution/:key/:steps', DilutionWorking],
+];
+
+const routes: readonly Route[] = [
+  ['today', Today],
+  ['batches', BatchList],
+  ['batches/new', NewBatch],
+  ...ofBatch.map(([pattern, screen]): Route => [pattern, withBatch(screen)]),
+  ['batches/:batch/history', histories.batch],
   ['streams/:stream', StreamScreen],
   ['streams/:stream/working/:key', StreamWorking],
   ['streams/:stream/working/:key/:steps', StreamWorking],
@@ -383,18 +401,6 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['record/keeping', KeepingScreen],
   ['record/not-whole', NotWholeScreen],
   ['record/not-whole/go-on', GoOnScreen],
-  ['batches/:batch/look', NextLook],
-  ['batches/:batch/step', StepChoice],
-  ['batches/:batch/already', BegunWithout],
-  ['batches/:batch/already/:list', BegunWithoutList],
-  ['batches/:batch/where', Where],
-  ['batches/:batch/silver-check', silver.check],
-  ['batches/:batch/silver-check/working/:key', silver.working],
-  ['batches/:batch/silver-check/working/:key/:steps', silver.working],
-  ['batches/:batch/silver-check/:check', silver.kept],
-  ['batches/:batch/dilution', DilutionScreen],
-  ['batches/:batch/dilution/:key', DilutionWorking],
-  ['batches/:batch/dilution/:key/:steps', DilutionWorking],
   ['check/:for/:list', RunList],
   ['later/:entry/:item', Later],
   ['clearance/:entry', Clearance],

@@ -2,11 +2,13 @@
  * What can be found, each thing as one plain row. Rows of things that the state does not hold any more can be kept and
  * found beside the others.
  */
+
 import * as z from 'zod/mini';
 import { Metal } from './entries/findings';
 import { Id } from './entries/identity';
 import { Instant } from './entries/moments';
 import type { PaperMade } from './entries/papers';
+import { codeOfBatch, codeOfContainer } from './put-away';
 import type { BatchState, ContainerState, HandOverState, State, StreamState, Told } from './state';
 
 export const FoundRow = z.strictObject({
@@ -48,9 +50,6 @@ const metalsIn = (state: State, streamIds: Iterable<string>): Metal[] => [
     }),
   ),
 ];
-
-const codeOfBatch = (state: State, id: string | null): string | undefined =>
-  id === null ? undefined : state.batches.get(id)?.body.code;
 
 function containerRow(state: State, container: ContainerState): FoundRow {
   const { body, at, goneSince, who, movements, contents, handOverId, marks, reports } = container;
@@ -124,7 +123,7 @@ function wasteRow(state: State, stream: StreamState): FoundRow {
     words: said(
       body.stream,
       codeOfBatch(state, body.batchId),
-      ...placements.map(({ containerId }) => state.containers.get(containerId)?.body.code),
+      ...placements.map(({ containerId }) => codeOfContainer(state, containerId)),
       body.colour,
       nameOf(state, who),
     ),
@@ -133,7 +132,7 @@ function wasteRow(state: State, stream: StreamState): FoundRow {
 
 function handOverRow(state: State, handOver: HandOverState): FoundRow {
   const { body, at, who, proofs, rejected, parts } = handOver;
-  const codes = parts.map(({ containerId }) => state.containers.get(containerId)?.body.code);
+  const codes = parts.map(({ containerId }) => codeOfContainer(state, containerId));
   const told = [...proofs, ...rejected];
   const moments = [at, ...told.map((one) => one.at)].sort();
   return {

@@ -20,5 +20,12 @@ function rowOf(state: State, is: FoundRow['is'], id: string): FoundRow | undefin
 export const codeOfContainer = (state: State, id: string): string | undefined =>
   state.containers.get(id)?.body.code ?? rowOf(state, 'container', id)?.code;
 
-export const codeOfBatch = (state: State, id: string): string | undefined =>
-  state.batches.get(id)?.body.code ?? rowOf(state, 'batch', id)?.code;
+/** Of no batch there is none. */
+export const codeOfBatch = (state: State, id: string | null | undefined): string | undefined =>
+  id === null || id === undefined
+    ? undefined
+    : (state.batches.get(id)?.body.code ?? rowOf(state, 'batch', id)?.code);
+
+/** Whether there is such a batch that is not at hand, so that only the whole record tells of it. */
+export const isPutAway = (state: State, is: FoundRow['is'], id: string): boolean =>
+  rowOf(state, is, id) !== undefined;

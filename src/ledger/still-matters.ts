@@ -109,7 +109,6 @@ class Keeping {
     const body = this.#state.streams.get(id)?.body;
     const liquor = body?.solid?.holds.liquor;
     if (liquor && liquor !== 'not-determined') this.keep('stream', liquor);
-    if (body?.batchId) this.keep('batch', body.batchId);
   }
 
   /** Its account asks for all that came of it. */
@@ -251,8 +250,17 @@ const thingsIn = (id: string, body: Body): readonly Reference[] => [
 const alwaysOfContainer: ReadonlySet<PlainBody['kind']> = new Set([
   'container-opened',
   'container-changed',
-  'container-marked',
   'candidate-answered',
+]);
+
+/** Many of each, and those that count are named. */
+const namedOfContainer: ReadonlySet<PlainBody['kind']> = new Set(['container-marked', 'container-inspected']);
+
+/** What tells of a waste that came of a step, and of where it went, stands without the step. */
+const withoutTheirStep: ReadonlySet<Body['kind']> = new Set([
+  'stream-logged',
+  'stream-placed',
+  'contents-moved',
 ]);
 
 export type Kept = {
@@ -270,7 +278,9 @@ export function stillMatter(state: State, from: string): Kept {
   const { live, since } = keeping;
   const isOfLive = (body: PlainBody, at: string, { to, id }: Reference): boolean =>
     live.has(nameOf(to, id)) &&
-    (to !== 'container' || alwaysOfContainer.has(body.kind) || at >= (since.get(id) ?? ''));
+    (to !== 'container' ||
+      alwaysOfContainer.has(body.kind) ||
+      (!namedOfContainer.has(body.kind) && at >= (since.get(id) ?? '')));
   const kept = (): ReadonlySet<string> =>
     new Set(
       [...since.keys()].flatMap((id) => {
@@ -296,8 +306,10 @@ export function stillMatter(state: State, from: string): Kept {
       const { id, body } = line.entry;
       if (ids.has(id) || !matters(line, named)) continue;
       ids.add(id);
-      for (const thing of thingsIn(id, line.body ?? body))
-        if (toldOfLater.has(thing.to)) keeping.keep(thing.to, thing.id);
+      const plain = line.body ?? body;
+      for (const { to, id: thing } of thingsIn(id, plain))
+        if (toldOfLater.has(to) && !(to === 'step' && withoutTheirStep.has(plain.kind)))
+          keeping.keep(to, thing);
     }
   }
   // What changes an entry goes with it, and the other way round.

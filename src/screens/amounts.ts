@@ -1,8 +1,10 @@
 /** Amounts and names as screens print them. */
+
 import { format, isSameDay } from 'date-fns';
 import Decimal from 'decimal.js';
 import type { BaseDescribed } from '../ledger/entries/bases';
 import type { Amount } from '../ledger/entries/containers';
+import { codeOfBatch } from '../ledger/put-away';
 import type { Held, State } from '../ledger/state';
 import { namedKind } from '../ledger/waste-kinds';
 import type { Figure } from '../quantities/figure';
@@ -63,7 +65,7 @@ export function shown(
 export function streamTitle(state: State, streamId: string): string {
   const stream = state.streams.get(streamId)?.body;
   if (!stream) return state.treatments.has(streamId) ? streamName['treated-slurry'] : words.notDetermined;
-  const batch = stream.batchId === null ? undefined : state.batches.get(stream.batchId)?.body.code;
+  const batch = codeOfBatch(state, stream.batchId);
   return batch === undefined ? streamName[stream.stream] : `${streamName[stream.stream]}, ${unbroken(batch)}`;
 }
 
@@ -74,7 +76,7 @@ export function contentsTitle(state: State, containerId: string): string {
   for (const part of contents) {
     const stream = part.streamId === null ? undefined : state.streams.get(part.streamId)?.body;
     const kind = stream ? streamName[namedKind(stream.stream, part)] : words.notDetermined;
-    const batch = stream?.batchId ? state.batches.get(stream.batchId)?.body.code : undefined;
+    const batch = codeOfBatch(state, stream?.batchId);
     const codes = byKind.get(kind) ?? [];
     if (batch !== undefined && !codes.includes(unbroken(batch))) codes.push(unbroken(batch));
     byKind.set(kind, codes);

@@ -2,6 +2,9 @@
 import type { ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
 import { entriesIn } from '../ledger/opening';
+import { isPutAway } from '../ledger/put-away';
+import type { Earlier, State } from '../ledger/state';
+import { monthOf } from '../rules/clocks/calendar-day';
 import { Button } from '../ui/button';
 import { Part } from '../ui/page';
 import { countText } from './amounts';
@@ -43,17 +46,29 @@ function ReadWhole() {
   );
 }
 
-/** The screen, once the whole record is at hand. */
-export const withWhole = (Screen: ComponentType<At>): ComponentType<At> =>
-  function WithWhole({ at }: At) {
-    const { state } = useShell();
-    return state.value.earlier === null ? <Screen at={at} /> : <ReadWhole />;
-  };
+type Asked = At & { readonly state: State; readonly zone: string };
 
-/** The screen of an entry, once the entry is at hand. */
-export const withEntry = (Screen: ComponentType<At>): ComponentType<At> =>
-  function WithEntry({ at }: At) {
-    const { log, earlier } = useShell().state.value;
-    const isAtHand = earlier === null || log.some(({ id }) => id === at.entry);
-    return isAtHand ? <Screen at={at} /> : <ReadWhole />;
-  };
+/** The screen; where it needs what is not at hand, once the whole record is. */
+const once =
+  (needsWhole: (asked: Asked, earlier: Earlier) => boolean) =>
+  (Screen: ComponentType<At>): ComponentType<At> =>
+    function WithWhole({ at }: At) {
+      const { state, zone } = useShell();
+      const { earlier } = state.value;
+      const needs = earlier !== null && needsWhole({ at, state: state.value, zone }, earlier);
+      return needs ? <ReadWhole /> : <Screen at={at} />;
+    };
+
+export const withWhole = once(() => true);
+
+/** Of an entry. */
+export const withEntry = once(({ at, state }) => !state.log.some(({ id }) => id === at.entry));
+
+/** Of a batch, or of the batch that a waste came of. */
+export const withBatch = once(({ at, state }) => {
+  const id = at.batch ?? state.streams.get(at.stream ?? '')?.body.batchId;
+  return typeof id === 'string' && isPutAway(state, 'batch', id);
+});
+
+/** Of a month, which begins where all is at hand. */
+export const withMonth = once(({ at, zone }, { from }) => (at.month ?? '') <= monthOf(from, zone));

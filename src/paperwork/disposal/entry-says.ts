@@ -1,6 +1,8 @@
 /** What an entry says, in a few words; papers and registers say it alike. */
+
 import type { Body } from '../../ledger/entries/body';
 import type { Found } from '../../ledger/entries/inspections';
+import { codeOfBatch } from '../../ledger/put-away';
 import { formatWritten } from '../../quantities/format';
 import { ruleNames } from '../rule-words';
 import { notDetermined, unbroken } from '../words';
@@ -19,7 +21,7 @@ export function entrySays(asked: Pick<Asked, 'state' | 'sign'>, body: Body, name
   const code = (id: string | null) =>
     id === null ? w.outOfShelf : unbroken(state.containers.get(id)?.body.code ?? notDetermined);
   const batch = (id: string | null): string[] => {
-    const told = id === null ? undefined : state.batches.get(id)?.body.code;
+    const told = codeOfBatch(state, id);
     return told === undefined ? [] : [unbroken(told)];
   };
   const person = (id: string): string => state.people.get(id)?.body.name ?? notDetermined;

@@ -1,5 +1,6 @@
 /** What a container holds and how that arose: its wastes, their batches, steps and movements, in sentences. */
 
+import { codeOfBatch } from '../../ledger/put-away';
 import type { BatchState, ContainerState, State, StreamState } from '../../ledger/state';
 import { namedKind } from '../../ledger/waste-kinds';
 import { formatWritten } from '../../quantities/format';
@@ -14,7 +15,7 @@ import { treatedColour, treatedPh } from './treatments';
 export function streamText(state: State, streamId: string): string {
   const stream = state.streams.get(streamId)?.body;
   if (!stream) return state.treatments.has(streamId) ? streamWords['treated-slurry'] : notDetermined;
-  const batch = stream.batchId === null ? undefined : state.batches.get(stream.batchId)?.body.code;
+  const batch = codeOfBatch(state, stream.batchId);
   return batch === undefined
     ? streamWords[stream.stream]
     : `${streamWords[stream.stream]}, ${unbroken(batch)}`;
@@ -43,7 +44,7 @@ function namedKinds(state: State, container: ContainerState): readonly Named[] {
     if (!body) continue;
     const kind = namedKind(body.stream, part);
     const codes = byKind.get(kind) ?? [];
-    const batch = body.batchId === null ? undefined : state.batches.get(body.batchId)?.body.code;
+    const batch = codeOfBatch(state, body.batchId);
     if (batch !== undefined && !codes.includes(unbroken(batch))) codes.push(unbroken(batch));
     byKind.set(kind, codes);
   }

@@ -2,6 +2,7 @@
 
 import type { Law } from '../../ledger/entries/local-rules';
 import { lawsOf, lawsStated } from '../../ledger/laws';
+import { codeOfBatch } from '../../ledger/put-away';
 import { hashOf } from '../../ledger/seal';
 import type { ContainerState, State } from '../../ledger/state';
 import { givesGas, namedKind, wasteKinds } from '../../ledger/waste-kinds';
@@ -52,7 +53,7 @@ function kindsIn(state: State, { contents }: ContainerState): readonly StreamKin
 function batchesOf(state: State, { contents }: ContainerState): string {
   const codes = contents.flatMap(({ streamId }) => {
     const batchId = streamId === null ? undefined : state.streams.get(streamId)?.body.batchId;
-    const code = batchId ? state.batches.get(batchId)?.body.code : undefined;
+    const code = codeOfBatch(state, batchId);
     return code === undefined ? [] : [unbroken(code)];
   });
   const each = [...new Set(codes)];

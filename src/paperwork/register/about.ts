@@ -1,5 +1,7 @@
 /** The containers and batches that an entry is about. */
+
 import type { Body, PlainBody } from '../../ledger/entries/body';
+import { codeOfBatch } from '../../ledger/put-away';
 import { type Reference, referencesOf } from '../../ledger/references';
 import type { State } from '../../ledger/state';
 import { unbroken } from '../words';
@@ -13,7 +15,7 @@ const container = (state: State, id: string | null | undefined): Thing[] => {
 };
 
 const batch = (state: State, id: string | null | undefined): Thing[] => {
-  const code = state.batches.get(id ?? '')?.body.code;
+  const code = codeOfBatch(state, id);
   return code === undefined ? [] : [{ what: 'batch', id: id ?? '', code: unbroken(code) }];
 };
 

@@ -3,8 +3,10 @@
  * (from memory): quantity, nature, origin, destination, mode of transport, treatment. 40 CFR 262.40 wants manifests, reports
  * and determinations kept; of them the record has the numbers and whose word it is.
  */
+
 import type { ContainerMarked } from '../../ledger/entries/containers';
 import type { StreamLogged } from '../../ledger/entries/streams';
+import { codeOfBatch } from '../../ledger/put-away';
 import type { ContainerState, HandOverState, State, Told, TreatmentState } from '../../ledger/state';
 import { dayOf } from '../dates';
 import { type Asked, amountText, heldText } from '../disposal/asked';
@@ -47,7 +49,7 @@ const batchesOf = (state: State, streamIds: readonly string[]): string =>
     ...new Set(
       streamIds.flatMap((id) => {
         const batchId = state.streams.get(id)?.body.batchId;
-        const code = batchId ? state.batches.get(batchId)?.body.code : undefined;
+        const code = codeOfBatch(state, batchId);
         return code === undefined ? [] : [w.batch(unbroken(code))];
       }),
     ),
@@ -89,7 +91,7 @@ export function wasteLines(asked: Asked, period: Period, numberOf: (entryId: str
 
   const originOfStream = ({ batchId, stepId }: StreamLogged): string => {
     const step = stepId === null ? undefined : state.steps.get(stepId)?.body.step.replaceAll('-', ' ');
-    const code = batchId === null ? undefined : state.batches.get(batchId)?.body.code;
+    const code = codeOfBatch(state, batchId);
     return said([code === undefined ? w.noBatch : w.batch(unbroken(code)), step]);
   };
 

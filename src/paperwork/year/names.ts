@@ -1,4 +1,5 @@
 /** What things of the record are called on the paper of a year. */
+import { codeOfBatch } from '../../ledger/put-away';
 import type { State } from '../../ledger/state';
 import type { Thing } from '../../ledger/year-shelf';
 import type { StreamKind } from '../../safety/stream-kind';
@@ -27,7 +28,7 @@ export function namesIn(state: State, zone: string): Names {
   const batch = (id: string): ThingData => ({
     what: 'batch',
     id,
-    called: unbroken(state.batches.get(id)?.body.code ?? notDetermined),
+    called: unbroken(codeOfBatch(state, id) ?? notDetermined),
   });
   const waste = (id: string): ThingData => {
     const stream = state.streams.get(id);

@@ -1,9 +1,11 @@
 /** What a batch was charged with or gave back: one reading at a time, and the next without leaving. */
+
 import { useRef, useState } from 'preact/hooks';
 import * as z from 'zod/mini';
 import { acidFault } from '../../chemistry/evidence-faults';
 import type { Charge, Recovery } from '../../ledger/entries/accounts';
 import type { Intention } from '../../ledger/intention';
+import { codeOfBatch } from '../../ledger/put-away';
 import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
 import { Part } from '../../ui/page';
@@ -147,7 +149,7 @@ export function AccountForm({ at }: { readonly at: Readonly<Record<string, strin
   }
   return (
     <Frame
-      title={w.formTitle(unbroken(state.value.batches.get(batchId)?.body.code ?? ''))}
+      title={w.formTitle(unbroken(codeOfBatch(state.value, batchId) ?? ''))}
       ways={[{ label: words.back, href: `#/batches/${batchId}` }]}
       actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.keep} />}
     >

@@ -1,4 +1,5 @@
 /** What the step gave: the choice before logging it. */
+import { codeOfBatch } from '../../ledger/put-away';
 import type { StreamKind } from '../../safety/stream-kind';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
@@ -38,7 +39,7 @@ export function ChooseStream({ at }: { readonly at: Readonly<Record<string, stri
   );
   return (
     <Frame
-      title={w.chooseTitle(unbroken(state.value.batches.get(id)?.body.code ?? ''))}
+      title={w.chooseTitle(unbroken(codeOfBatch(state.value, id) ?? ''))}
       ways={[{ label: words.back, href: `#/batches/${id}` }]}
     >
       <Part title={w.liquids} width="edge">

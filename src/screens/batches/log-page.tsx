@@ -1,7 +1,9 @@
 /** The frame of both forms that log a waste: how it looked, where it goes, and keeping it. */
+
 import type { ComponentChildren } from 'preact';
 import type { Amount } from '../../ledger/entries/containers';
 import type { StreamLogged } from '../../ledger/entries/streams';
+import { codeOfBatch } from '../../ledger/put-away';
 import type { Refusal } from '../../ledger/refusal';
 import type { StreamKind } from '../../safety/stream-kind';
 import { Button } from '../../ui/button';
@@ -75,7 +77,7 @@ export function LogPage<D extends Shared>({ batchId, kind, form, readable, lines
     );
   return (
     <Frame
-      title={w.title(streamName[kind], unbroken(shell.state.value.batches.get(batchId)?.body.code ?? ''))}
+      title={w.title(streamName[kind], unbroken(codeOfBatch(shell.state.value, batchId) ?? ''))}
       ways={[
         { label: words.back, href: `#/batches/${batchId}/log` },
         {

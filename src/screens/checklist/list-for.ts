@@ -1,4 +1,5 @@
 /** What a list is gone through for, and how that stands in its address: the whole place, a batch, a container, a step begun already. */
+import { codeOfBatch } from '../../ledger/put-away';
 import type { State } from '../../ledger/state';
 import { type Checklist, isWalk } from '../../safety/checklist-schema';
 
@@ -41,9 +42,7 @@ export function listFor(state: State, part: string): ListFor | null {
 
 /** What it was for, by its label. */
 export const codeOf = (state: State, { batchId, containerId }: ListFor): string | undefined =>
-  containerId === undefined
-    ? state.batches.get(batchId ?? '')?.body.code
-    : state.containers.get(containerId)?.body.code;
+  containerId === undefined ? codeOfBatch(state, batchId) : state.containers.get(containerId)?.body.code;
 
 /** Steps of the test for silver, which is led look by look. */
 const led: ReadonlySet<string> = new Set(['chloride-test', 'ammonia-test']);

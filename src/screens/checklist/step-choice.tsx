@@ -1,4 +1,5 @@
 /** Start a step: what comes next in this batch, and whether its list must be gone through. */
+import { codeOfBatch } from '../../ledger/put-away';
 import { batchOf, requiredBefore, type StepOffer, stepOffers } from '../../ledger/step-offers';
 import { treatmentStep } from '../../ledger/treatment';
 import { begin, standing } from '../../safety/checklist-run';
@@ -94,7 +95,7 @@ function Steps({ batchId }: Props) {
   const [likely, ...others] = stepOffers(state.value, asking);
   if (!likely) return null;
   const [required] = requiredBefore(state.value, likely.list, asking);
-  const batch = state.value.batches.get(batchId)?.body.code ?? '';
+  const batch = codeOfBatch(state.value, batchId) ?? '';
   const place = state.value.stations.get(station.value ?? '')?.body.name;
   return (
     <Frame

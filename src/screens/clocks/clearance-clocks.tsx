@@ -1,6 +1,8 @@
 /** On a clearance: who rings and how long still, the message to send, and the next look at what begins. */
+
 import { checkInOf } from '../../ledger/clock-links';
 import { runningClock } from '../../ledger/clocks-running';
+import { codeOfBatch } from '../../ledger/put-away';
 import type { ChecklistState, ClockState } from '../../ledger/state';
 import { minutesTo } from '../../ledger/treatment-run';
 import { Button } from '../../ui/button';
@@ -51,7 +53,7 @@ export function ClearanceClocks({ told }: Props) {
   const { state } = useShell();
   const { second, batchId } = told.body;
   const clock = checkInOf(state.value, told);
-  const code = state.value.batches.get(batchId ?? '')?.body.code;
+  const code = codeOfBatch(state.value, batchId);
   return (
     <Part rule width="edge" title={w.part}>
       <Rows>

@@ -3,6 +3,7 @@
 import { phoneOf, stepsRunning } from '../../ledger/clock-links';
 import type { RunningClock } from '../../ledger/clocks-running';
 import type { ClockOf, ClockStopped } from '../../ledger/entries/clocks';
+import { codeOfBatch } from '../../ledger/put-away';
 import type { State } from '../../ledger/state';
 import { unbroken } from '../../ui/figure-value';
 import { momentText } from '../amounts';
@@ -29,7 +30,7 @@ const ring = (name: string, phone: string | null): string =>
 
 export function clockSays(state: State, { clock, overdue }: RunningClock, now: string): Says {
   const { of, batchId, due, name } = clock.body;
-  const code = state.batches.get(batchId ?? '')?.body.code;
+  const code = codeOfBatch(state, batchId);
   const hour = momentText(due, now);
   const by = (word: string): string => `${overdue ? 'Since' : word} ${hour}.`;
   switch (of) {

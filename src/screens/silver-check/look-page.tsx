@@ -1,4 +1,5 @@
 /** One look: what to do and look at above, the answers at the thumb. */
+import { codeOfBatch } from '../../ledger/put-away';
 import { type Look, placeOf, sightOf, sightsAt } from '../../safety/silver-check';
 import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
@@ -25,7 +26,7 @@ export function LookPage({ on, look, batchId }: Props) {
   const before = sightOf(on.test.looks, look.look);
   const last = on.test.looks.findLast((one) => one.look === look.look);
   const guard = useTapGuard(`${look.look} ${last?.at}`, moment);
-  const code = unbroken(state.value.batches.get(batchId)?.body.code ?? '');
+  const code = unbroken(codeOfBatch(state.value, batchId) ?? '');
   const answer = (text: string): void => {
     const seen = sights.find((one) => one.answer === text);
     if (seen) on.see(look.look, seen.seen);

@@ -1,5 +1,6 @@
 /** One working place: what it is, what is due, what was worked out for it. */
 
+import { codeOfBatch } from '../../ledger/put-away';
 import type { StationState } from '../../ledger/state';
 import { checksAt } from '../../ledger/ventilation-found';
 import { dayField } from '../../safety/stated-time';
@@ -34,9 +35,7 @@ function Checks({ station }: Props) {
             title={verdictWords[body.verdict]}
             second={[
               momentText(at, now.value),
-              ...(body.batchId === null
-                ? []
-                : [unbroken(state.value.batches.get(body.batchId)?.body.code ?? '')]),
+              ...(body.batchId === null ? [] : [unbroken(codeOfBatch(state.value, body.batchId) ?? '')]),
             ].join(', ')}
             href={`#/ventilation-checks/${body.checkId}`}
           />

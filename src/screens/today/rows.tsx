@@ -1,10 +1,12 @@
 /** The rows of Today: what is wrong, what runs, what is cleared. What is due by the calendar has its rows in `due/`. */
+
 import { askedLater, listBehind } from '../../ledger/asked-later';
 import { clearancesHolding } from '../../ledger/clearance';
 import type { StepStarted } from '../../ledger/entries/batches';
 import { fillPercent } from '../../ledger/fill';
 import type { Flag } from '../../ledger/flags';
 import { cardOf } from '../../ledger/flags-of-meetings';
+import { codeOfBatch } from '../../ledger/put-away';
 import type { State, StepState } from '../../ledger/state';
 import { startList } from '../../ledger/step-offers';
 import { formatNumber } from '../../quantities/format';
@@ -117,8 +119,7 @@ export function RunningRows({ state }: { readonly state: State }) {
   const { now, person } = useShell();
   const cleared = clearancesHolding(state, now.value);
   const running = [...state.steps.values()].filter(({ endedAt }) => endedAt === null);
-  const batchCode = (id: string | null) =>
-    id === null ? '' : unbroken(state.batches.get(id)?.body.code ?? '');
+  const batchCode = (id: string | null) => (id === null ? '' : unbroken(codeOfBatch(state, id) ?? ''));
   return (
     <>
       {running.map((step) => (

@@ -1,5 +1,7 @@
 /** A check as it was written down, worked out again from its own place and charge: it can be looked at years later. */
+
 import type { VentilationChecked } from '../../ledger/entries/stations';
+import { codeOfBatch } from '../../ledger/put-away';
 import type { Told } from '../../ledger/state';
 import { dayField } from '../../safety/stated-time';
 import { ventilationCheck } from '../../safety/ventilation/check';
@@ -28,7 +30,7 @@ export function KeptCheckScreen({ at }: { readonly at: Readonly<Record<string, s
   if (!check) return <Frame place="batches" title={w.gone} />;
   const { batchId, stationId, checkId, charge, verdict } = check.body;
   const result = resultOf(check);
-  const batch = batchId === null ? undefined : state.value.batches.get(batchId)?.body.code;
+  const batch = codeOfBatch(state.value, batchId);
   const where = state.value.stations.get(stationId)?.body.name ?? words.notDetermined;
   const back = batchId === null ? `record/stations/${stationId}` : `batches/${batchId}`;
   return (

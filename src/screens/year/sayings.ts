@@ -1,4 +1,5 @@
 /** What is said of parts of the account: names of things, and what is at least. */
+import { codeOfBatch } from '../../ledger/put-away';
 import type { State } from '../../ledger/state';
 import type { Weighed, WentPart } from '../../ledger/year-masses';
 import type { Thing } from '../../ledger/year-shelf';
@@ -11,7 +12,7 @@ export const codeOf = (state: State, containerId: string): string =>
   unbroken(state.containers.get(containerId)?.body.code ?? '?');
 
 export const batchCode = (state: State, batchId: string): string =>
-  unbroken(state.batches.get(batchId)?.body.code ?? '?');
+  unbroken(codeOfBatch(state, batchId) ?? '?');
 
 export const atLeast = ({ unweighed }: Weighed): string =>
   unweighed.length === 0 ? '' : w.atLeast(unweighed.length);

@@ -13,14 +13,14 @@ import { makeOpening, readAtHand } from '../../../src/storage/openings';
 import { type OpenRecord, openRecord } from '../../../src/storage/record';
 import { seededWorkshop } from '../../support/seeded-workshop';
 
-/** Half a year of a busy workshop, a year ago: most of it is over. */
+/** Half a year of a busy workshop that rested since: most of it is over. */
 const pace = { entries: 4500, seed: 11 };
 const all: Entry[] = [];
 let now = '';
 
 beforeAll(() => {
   all.push(...seededWorkshop(pace));
-  now = addDays(new Date((all.at(-1) as Entry).writtenAt), 390).toISOString();
+  now = addDays(new Date((all.at(-1) as Entry).writtenAt), 50).toISOString();
 });
 
 afterEach(() => deleteRecord('real'));

@@ -1,0 +1,75 @@
+import { screen } from '@testing-library/preact';
+import { describe, test } from 'vitest';
+import { applyAll } from '../../../src/ledger/fold';
+import type { FoundRow } from '../../../src/ledger/found-rows';
+import type { Earlier } from '../../../src/ledger/state';
+import type { Shell } from '../../../src/screens/shell';
+import { open, user } from '../../support/hand';
+import { workshopInMemory } from '../../support/shell-in-memory';
+
+const batch = '00000000-0000-7000-8000-00000000bbbb';
+
+const row: FoundRow = {
+  is: 'batch',
+  id: batch,
+  code: 'B-3',
+  from: '2019-03-02T08:00:00.000Z',
+  to: '2019-06-02T08:00:00.000Z',
+  metals: [],
+  words: [],
+};
+
+/** A long record, of which nothing from before April is at hand. */
+const earlier: Earlier = {
+  entries: 90_000,
+  places: [],
+  last: undefined,
+  from: '2026-04-01T08:00:00.000Z',
+  unknown: new Set(),
+  putAway: [row],
+  reachedBehind: false,
+};
+
+async function longRecord() {
+  const workshop = await workshopInMemory();
+  const { state } = workshop;
+  state.value = { ...state.value, earlier };
+  const shell: Shell = {
+    ...workshop.shell,
+    readWhole: async () => {
+      state.value = applyAll(state.value.log);
+      return { ok: true, value: null };
+    },
+  };
+  return { ...workshop, shell };
+}
+
+const whole = 'Read the whole record?';
+
+const titled = (name: string | RegExp) =>
+  screen.findByRole('heading', { level: 1, name }, { timeout: 10_000 });
+
+describe('a page that needs more of a long record than is at hand', () => {
+  test('asks before it reads, and stands there then', async () => {
+    const { shell } = await longRecord();
+    open(shell, 'due/months');
+    await titled(whole);
+    await user.click(screen.getByRole('button', { name: /Read all of it/ }));
+    await titled('Month by month');
+  });
+
+  test.each([
+    ['the page of a batch that is put away', `batches/${batch}`, whole],
+    ['logging a waste of it', `batches/${batch}/log`, whole],
+    ['its history, which is read entry by entry', `batches/${batch}/history`, /^B.3: history/],
+    ['a batch that nobody told of', 'batches/00000000-0000-7000-8000-00000000cccc', 'Batches'],
+    ['a month before all is at hand', 'due/months/2026-03', whole],
+    ['the month in which all begins to be at hand', 'due/months/2026-04', whole],
+    ['a month after that', 'due/months/2026-05', /May 2026/],
+    ['what is due', 'due', 'Dates and amounts'],
+  ])('%s', async (_, page, title) => {
+    const { shell } = await longRecord();
+    open(shell, page);
+    await titled(title);
+  });
+});

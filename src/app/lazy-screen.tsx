@@ -4,23 +4,29 @@ import { Frame } from '../screens/frame';
 import { Button, Buttons } from '../ui/button';
 import { Part } from '../ui/page';
 import type { Screen } from './routes';
+import { takeUpdate, updateWaiting } from './updates';
 import { appWords } from './words';
 
-/** The worker keeps all code, but a first visit may lose the network before it has it. */
-const NotHere = () => (
-  <Frame title={appWords.notHereTitle}>
-    <Part>
-      <p role="alert">{appWords.notHere}</p>
-      <Buttons>
-        {/* Not another import: a browser may remember that the first one failed. */}
-        <Button look="primary" onTap={() => window.location.reload()}>
-          {appWords.openAgain}
-        </Button>
-        <Button href="#/today">{appWords.toToday}</Button>
-      </Buttons>
-    </Part>
-  </Frame>
-);
+/**
+ * The worker keeps all code, but a first visit may lose the network before it has it; and once another window has taken a
+ * newer version, what this one has not loaded yet is gone. Not another import: a browser may remember that the first one failed.
+ */
+const NotHere = () => {
+  const older = updateWaiting.value;
+  return (
+    <Frame title={older ? appWords.olderTitle : appWords.notHereTitle}>
+      <Part>
+        <p role="alert">{older ? appWords.older : appWords.notHere}</p>
+        <Buttons>
+          <Button look="primary" onTap={older ? takeUpdate : () => window.location.reload()}>
+            {older ? appWords.openNewer : appWords.openAgain}
+          </Button>
+          <Button href="#/today">{appWords.toToday}</Button>
+        </Buttons>
+      </Part>
+    </Frame>
+  );
+};
 
 /** @param load fetches the screen; asked once it is opened, and not again when it is there */
 export function lazyScreen(load: () => Promise<Screen>): Screen {

@@ -18,4 +18,8 @@ export const appWords = {
   notLoadedTitle: 'Leesbook is not on the phone yet',
   notHereTitle: 'This page is not on the phone yet',
   notHere: 'Nothing was lost. Open Leesbook once with a network; then it is here without one.',
+  olderTitle: 'This window is of an older version',
+  older:
+    'A newer Leesbook is on the phone, and this page of the older one is gone. Nothing was lost: what you typed stays, and the page opens in the new version.',
+  openNewer: 'Open it in the new version',
 } as const;

@@ -7,6 +7,8 @@ type Said = ReadonlyMap<string, Figure<'g'>>;
 
 const none: Said = new Map();
 
+const notHere = (cause: unknown): void => console.warn('the model is not on the phone yet', cause);
+
 /** By entry; worked out after the page is drawn, one after the other. */
 export function useBench(state: State, containerId: string): Said {
   const [found, setFound] = useState<{ readonly of: State; readonly said: Said }>();
@@ -23,7 +25,7 @@ export function useBench(state: State, containerId: string): Said {
         if (mass) said = new Map([...said, [entryId, mass]]);
         setFound({ of: state, said });
       }
-    });
+    }, notHere);
     return () => {
       left = true;
     };

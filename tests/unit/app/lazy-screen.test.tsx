@@ -3,6 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { describe, expect, test, vi } from 'vitest';
 import { lazyScreen } from '../../../src/app/lazy-screen';
 import type { Screen as Opened } from '../../../src/app/routes';
+import { updateWaiting } from '../../../src/app/updates';
 import { ShellProvider } from '../../../src/screens/shell';
 import { shellInMemory } from '../../support/shell-in-memory';
 
@@ -54,6 +55,20 @@ describe('a screen that is fetched when it is first opened', () => {
     expect(screen.getByRole('link', { name: 'SOS' })).toBeDefined();
     await userEvent.click(screen.getByRole('button', { name: 'Open again' }));
     expect(reload).toHaveBeenCalledOnce();
+    vi.restoreAllMocks();
+  });
+
+  test('that cannot be had in a window of an older version says so', async () => {
+    vi.spyOn(console, 'warn').mockImplementation(() => undefined);
+    updateWaiting.value = true;
+    show(
+      lazyScreen(async () => {
+        throw new TypeError('Failed to fetch');
+      }),
+    );
+    expect(await screen.findByRole('heading', { name: 'This window is of an older version' })).toBeDefined();
+    expect(screen.getByRole('button', { name: 'Open it in the new version' })).toBeDefined();
+    updateWaiting.value = false;
     vi.restoreAllMocks();
   });
 });

@@ -9,6 +9,25 @@ const title = (page: Page, name: string | RegExp) => page.getByRole('heading', {
 /** Of which the app itself takes some ten. Given before anything is stored: a browser remembers for a while how much was free. */
 const smallDisk = 30_000_000;
 
+/** How much this phone has room for: little, and as much as there is again. Ends with the page that it was lowered on. */
+function ownQuota() {
+  let set = async (_quotaSize?: number): Promise<void> => undefined;
+  return {
+    lower: async (phone: Page, address: string): Promise<void> => {
+      const devtools = await phone.context().newCDPSession(phone);
+      const { origin } = new URL(address);
+      set = async (quotaSize) => {
+        await devtools.send('Storage.overrideQuotaForOrigin', {
+          origin,
+          ...(quotaSize === undefined ? {} : { quotaSize }),
+        });
+      };
+      await set(smallDisk);
+    },
+    raise: () => set(),
+  };
+}
+
 /** Writes beside the record until not even a hundred bytes find room. */
 const fillTheDisk = (page: Page): Promise<void> =>
   page.evaluate(async () => {
@@ -41,11 +60,7 @@ const makeRoom = (page: Page): Promise<void> =>
 
 describe('when no room is left', () => {
   it('nothing is written, the form stays filled and says what to do, and the record is whole; then it is kept', async () => {
-    const { page, goTo, shut } = await ownWorkshop(async (phone, address) => {
-      const devtools = await phone.context().newCDPSession(phone);
-      const { origin } = new URL(address);
-      await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: smallDisk });
-    });
+    const { page, goTo, shut } = await ownWorkshop(ownQuota().lower);
     await shut();
     const before = await onDisk(page);
     await fillTheDisk(page);
@@ -75,6 +90,63 @@ describe('when no room is left', () => {
     await title(page, /Batch B/).waitFor();
     await goTo('record');
     await page.getByText(/^Whole, 3 entries/).waitFor();
+  });
+});
+
+/** No place is left for drafts and the marker, which lie apart from the record. */
+const fillLocalStorage = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    for (let size = 1_000_000, part = 0; size > 0; part += 1)
+      try {
+        localStorage.setItem(`filler:${part}`, 'x'.repeat(size));
+      } catch {
+        size = Math.floor(size / 2);
+      }
+  });
+
+describe('when there is room again under the open page', () => {
+  it('the same form is kept as it stands, the row on Today goes, and it goes on after a reload', async () => {
+    const quota = ownQuota();
+    const { page, address, goTo, shut } = await ownWorkshop(quota.lower);
+    const other = await page.context().newPage();
+    await other.goto(`${address}icon.svg`);
+    await fillTheDisk(other);
+    await goTo('batches/new');
+    await fillBatch(page, '700');
+    await page.getByText(/The phone is full\. Nothing was written/).waitFor();
+    await quota.raise();
+    await page.getByRole('button', { name: 'Open this batch' }).click();
+    await title(page, /Batch B/).waitFor();
+    await page.evaluate(() => window.location.assign('#/today'));
+    await title(page, /day/).waitFor();
+    expect(await page.getByText('The phone was full at the last try').count()).toBe(0);
+    await page.reload();
+    await goTo('batches/new');
+    expect(await page.getByLabel('Mass of the feed', { exact: true }).inputValue()).toBe('');
+    await fillBatch(page, '800');
+    await title(page, /Batch B/).waitFor();
+    await goTo('record');
+    await page.getByText(/^Whole, 4 entries/).waitFor();
+    await shut();
+    expect((await onDisk(page)).map(({ counter }) => counter).sort()).toEqual([1, 2, 3, 4]);
+  });
+});
+
+describe('when there is no room for what is typed', () => {
+  it('the page says that it lives here only, the entry is kept all the same, and nothing is taken for lost', async () => {
+    const { page, goTo, shut } = await ownWorkshop();
+    await goTo('batches/new');
+    await fillLocalStorage(page);
+    await page.getByLabel('Mass of the feed', { exact: true }).fill('700');
+    await page.getByText('What you type is not kept over a reload').waitFor();
+    await expectAccessible(page);
+    await fillBatch(page, '700');
+    await title(page, /Batch B/).waitFor();
+    await page.reload();
+    await goTo('record');
+    await page.getByText(/^Whole, 3 entries/).waitFor();
+    await shut();
+    expect(await onDisk(page)).toHaveLength(3);
   });
 });
 

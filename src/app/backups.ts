@@ -1,12 +1,13 @@
 /** What screens are given for backing up and restoring the record of a book, also of one that does not open. */
 import { backupInWorker } from '../screens/backup/in-worker';
 import type { Shell } from '../screens/shell';
-import { noteBackup } from '../storage/marker';
+import { noteAlsoWithout, noteBackup } from '../storage/marker';
 import type { Book } from './open-book';
 
 export const backupsOf = (book: Book): Shell['backups'] => ({
   work: backupInWorker,
   note: (backup) => noteBackup(book.name, backup),
+  noteWithout: (without) => noteAlsoWithout(book.name, without),
   since: book.sinceBackup,
   openAgain: () => {
     // From its beginning: what was brought in can lie before what this page knows.

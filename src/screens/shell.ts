@@ -13,7 +13,7 @@ import type { SinceBackup } from '../ledger/would-be-lost';
 import type { DecimalSign } from '../quantities/format';
 import type { RecordName } from '../storage/database';
 import type { StoreFailure, StoreResult } from '../storage/failure';
-import type { BackupNoted, MarkerRead } from '../storage/marker';
+import type { BackupNoted, MarkerRead, Without } from '../storage/marker';
 import type { WholeRecord } from '../storage/pages-of-entries';
 import type { Corrupted } from '../storage/record';
 import type { Soundness } from '../storage/soundness';
@@ -124,6 +124,8 @@ export interface Shell {
     readonly work: () => BackupWork;
     /** Notes one that lies where it is kept; false where it could not be noted. */
     readonly note: (backup: BackupNoted) => boolean;
+    /** Notes what the record goes on without since one was brought in; false where it could not be noted. */
+    readonly noteWithout: (without: readonly Without[]) => boolean;
     /** What lies on this phone and in no backup; null where nobody can say. */
     readonly since: () => Promise<SinceBackup | null>;
     /** Opens the record from its beginning. */

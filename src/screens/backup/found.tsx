@@ -1,7 +1,7 @@
 /** A backup that was found whole, and what bringing it in would do to the record here. */
 import { useState } from 'preact/hooks';
 import type { AboutBackup } from '../../storage/backup/about-backup';
-import type { RestorePlan } from '../../storage/backup/plan-restore';
+import { lackingIn, type RestorePlan } from '../../storage/backup/plan-restore';
 import { Button } from '../../ui/button';
 import { Tick } from '../../ui/choices';
 import { Mark } from '../../ui/marks';
@@ -10,6 +10,7 @@ import { Row, Rows } from '../../ui/row';
 import { momentText } from '../amounts';
 import { Fault } from '../fault';
 import { Frame } from '../frame';
+import { withoutText } from '../keeping/gone-on-without';
 import record from '../record/record.module.css';
 import { useShell } from '../shell';
 import { words } from '../words';
@@ -19,9 +20,13 @@ import { restoreWords as w } from './words';
 const wrong = <Mark kind="wrong" />;
 const unknown = <Mark kind="unknown" />;
 
+/** Of many conflicts, and of many things that are lost, so many are named. */
+const mostNamed = 8;
+
 /** What the file is, and what it lacks. */
 function AboutRows({ about, now }: { readonly about: AboutBackup; readonly now: string }) {
-  const { madeAt, version, workshop, entries, files, newest, damaged, missing, filesMissing } = about;
+  const { madeAt, version, workshop, entries, files, newest, damaged, missing, filesMissing, without } =
+    about;
   return (
     <Rows>
       <Row start="text" title={w.of(workshop)} second={w.madeAt(momentText(madeAt, now), version)} />
@@ -36,15 +41,23 @@ function AboutRows({ about, now }: { readonly about: AboutBackup; readonly now: 
       {filesMissing > 0 && (
         <Row mark={unknown} title={w.filesMissing(filesMissing)} second={w.filesMissingSecond} />
       )}
+      {without.slice(0, mostNamed).map((one) => (
+        <Row
+          key={JSON.stringify(one)}
+          mark={unknown}
+          title={w.wentOnWithout(withoutText(one))}
+          second={w.wentOnSince(momentText(one.at, now))}
+        />
+      ))}
+      {without.length > mostNamed && <Row start="text" title={w.moreWithout(without.length - mostNamed)} />}
     </Rows>
   );
 }
 
+const isLacking = ({ lacks }: RestorePlan): boolean => lackingIn(lacks) > 0;
+
 const bringsNothing = ({ fresh, mended, files }: RestorePlan): boolean =>
   fresh + mended + files.fresh + files.mended === 0;
-
-/** Of many conflicts so many are named. */
-const mostNamed = 8;
 
 function PlanRows({ plan }: { readonly plan: RestorePlan }) {
   const { fresh, mended, alreadyHere, here, conflicts, files } = plan;
@@ -76,6 +89,9 @@ function PlanRows({ plan }: { readonly plan: RestorePlan }) {
       {rows.map((row) => (
         <Row key={row} start="text" title={row} />
       ))}
+      {isLacking(plan) && (
+        <Row mark={unknown} title={w.lacks(lackingIn(plan.lacks))} second={w.lacksSecond} />
+      )}
       {fresh > 0 && here === 0 && <Row start="text" title={w.newName} second={w.newNameSecond} />}
     </Rows>
   );
@@ -91,6 +107,7 @@ type FoundBackupPageProps = {
 export function FoundBackupPage({ found: { about, plan }, fault, bring, leave }: FoundBackupPageProps) {
   const { now, state } = useShell();
   const [sure, setSure] = useState(false);
+  const [given, setGiven] = useState(false);
   const isStranger = plan.here > 0 && plan.alreadyHere + plan.mended === 0 && about.entries > 0;
   const isRefused = plan.otherRecord || plan.conflicts.length > 0;
   const does = !isRefused && !bringsNothing(plan);
@@ -103,7 +120,12 @@ export function FoundBackupPage({ found: { about, plan }, fault, bring, leave }:
         does && (
           <>
             <Fault words={fault} />
-            <Button look="primary" voice="serif" disabled={isStranger && !sure} onTap={bring}>
+            <Button
+              look="primary"
+              voice="serif"
+              disabled={(isStranger && !sure) || (isLacking(plan) && !given)}
+              onTap={bring}
+            >
               {plan.here === 0 ? w.restore : w.join}
             </Button>
           </>
@@ -127,6 +149,11 @@ export function FoundBackupPage({ found: { about, plan }, fault, bring, leave }:
       ) : (
         <Part rule width="edge" title={w.would}>
           <PlanRows plan={plan} />
+        </Part>
+      )}
+      {does && isLacking(plan) && (
+        <Part>
+          <Tick label={w.lacksSure} checked={given} onChange={setGiven} />
         </Part>
       )}
       {does && isStranger && (

@@ -12,7 +12,7 @@ import { useShell } from '../shell';
 import { words } from '../words';
 import { FoundBackupPage } from './found';
 import { BackupUnderWay } from './under-way';
-import { useRestore } from './use-restore';
+import { type Restoring, useRestore } from './use-restore';
 import { backupWords, restoreWords as w } from './words';
 
 /** Any file: phones grey out what they do not know, and few know what ends in .age. */
@@ -87,7 +87,9 @@ function Locked({ name, fault, unlock, leave }: Unlock) {
   );
 }
 
-function Done({ entries, files }: { readonly entries: number; readonly files: number }) {
+type DoneProps = Omit<Extract<Restoring, { at: 'done' }>, 'at'>;
+
+function Done({ entries, files, without }: DoneProps) {
   const { backups } = useShell();
   return (
     <Frame
@@ -102,6 +104,7 @@ function Done({ entries, files }: { readonly entries: number; readonly files: nu
     >
       <Part>
         <p role="status">{w.done(entries, files)}</p>
+        {without.length > 0 && <p>{w.doneWithout}</p>}
       </Part>
     </Frame>
   );
@@ -140,6 +143,6 @@ export function RestoreScreen() {
         />
       );
     case 'done':
-      return <Done entries={restoring.entries} files={restoring.files} />;
+      return <Done entries={restoring.entries} files={restoring.files} without={restoring.without} />;
   }
 }

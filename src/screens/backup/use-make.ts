@@ -21,7 +21,7 @@ const named = (backup: MadeBackup, at: string): NamedBackup => {
 
 /** Leaving the page ends what is being made. */
 export function useMakeBackup() {
-  const { record, moment, appVersion, backups } = useShell();
+  const { record, moment, appVersion, backups, marker } = useShell();
   const [made, setMade] = useState<NamedBackup | null>(null);
   const [told, setTold] = useState<HowFar | null>(null);
   const [fault, setFault] = useState<string | null>(null);
@@ -34,9 +34,10 @@ export function useMakeBackup() {
     setFault(null);
     setTold(notBegun);
     work.current = backups.work();
-    const result = await work.current.make({ record, madeAt: at, appVersion, passphrase }, (progress) =>
-      setTold(howFar(spansOf.make, progress)),
-    );
+    const found = marker();
+    const without = found.state === 'there' ? found.marker.without : [];
+    const wanted = { record, madeAt: at, appVersion, passphrase, without };
+    const result = await work.current.make(wanted, (progress) => setTold(howFar(spansOf.make, progress)));
     work.current.end();
     work.current = null;
     setTold(null);

@@ -4,7 +4,7 @@ import { whileWriting } from '../../storage/one-writer';
 import { useShell } from '../shell';
 import { type HowFar, howFar, notBegun, spansOf } from './how-far';
 import type { BackupWork } from './in-worker';
-import type { FoundBackup } from './jobs';
+import type { Brought, FoundBackup } from './jobs';
 import { refusalOfFile, restoreWords as w, workFailureWords } from './words';
 
 export type Restoring =
@@ -13,7 +13,7 @@ export type Restoring =
   | { readonly at: 'locked'; readonly file: File; readonly fault: string | null }
   | { readonly at: 'work'; readonly title: string; readonly howFar: HowFar; readonly canLeave: boolean }
   | { readonly at: 'found'; readonly found: FoundBackup; readonly fault: string | null }
-  | { readonly at: 'done'; readonly entries: number; readonly files: number };
+  | ({ readonly at: 'done' } & Pick<Extract<Brought, { ok: true }>, 'entries' | 'files' | 'without'>);
 
 const atChoice = (fault: string | null): Restoring => ({ at: 'choose', fault });
 
@@ -60,8 +60,9 @@ export function useRestore() {
     // A new version of the app waits for its end.
     const brought = await whileWriting(() => own.bring(wanted, told(w.bringing, spansOf.bring)));
     if (brought.ok) {
-      const { entries, files } = brought;
-      return setRestoring({ at: 'done', entries, files });
+      const { entries, files, without } = brought;
+      if (without.length > 0) backups.noteWithout(without);
+      return setRestoring({ at: 'done', entries, files, without });
     }
     const fault = workFailureWords(brought.failure);
     const again = brought.failure.code === 'disk-full' || brought.failure.code === 'blocked';

@@ -131,6 +131,13 @@ export const restoreWords = {
   missingSecond: 'Another backup may have them.',
   filesMissing: (n: number) => `${filesText(n)} not in it`,
   filesMissingSecond: 'They were not on the phone that made it.',
+  wentOnWithout: (what: string) => `Made of a record that goes on without: ${what}`,
+  wentOnSince: (when: string) => `Decided ${when}, where it was made. It stays noted here as well.`,
+  moreWithout: (n: number) => `And without ${n} more`,
+  lacks: (n: number) => `The record would go on without ${entriesText(n)}`,
+  lacksSecond:
+    'They are lost or damaged in the backup, and not here either. A container may hold more, or less, than the record then says. Another backup may still bring them.',
+  lacksSure: 'I know: the record goes on without them',
   would: 'What it would do',
   fresh: (n: number) => `${entriesText(n)} would come in`,
   mended: (n: number) => `${entriesText(n)} damaged here would be mended`,
@@ -166,6 +173,7 @@ export const restoreWords = {
   doneTitle: 'It is brought in',
   done: (entries: number, files: number) =>
     `${entriesText(entries)}${files > 0 ? ` and ${filesText(files)}` : ''} came in and ${entries + files === 1 ? 'is' : 'are'} on the disk.`,
+  doneWithout: 'What the record goes on without stands under Record.',
   open: 'Open the record',
 } as const;
 

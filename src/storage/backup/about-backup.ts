@@ -1,5 +1,7 @@
 /** What is said of a backup before it is brought in: of when and of whom it is, how much, what it lacks. Plain data. */
 import type { Body } from '../../ledger/entries/body';
+import type { Without } from '../marker';
+import { gapLength } from '../trouble';
 import type { Backup } from './read-backup';
 
 export type AboutBackup = {
@@ -18,6 +20,8 @@ export type AboutBackup = {
   readonly damaged: number;
   /** Not there when it was made, as its chains tell; those that were damaged among them. */
   readonly missing: number;
+  /** What somebody had decided to go on without, where it was made. */
+  readonly without: readonly Without[];
 };
 
 const nameIn = (body: Body): string | null =>
@@ -45,6 +49,7 @@ export function aboutBackup(backup: Backup): AboutBackup {
     files: backup.files.length,
     filesMissing: backup.filesMissing.length,
     damaged: backup.damaged,
-    missing: backup.gaps.reduce((sum, { from, to }) => sum + to - from + 1, 0),
+    missing: backup.gaps.reduce((sum, gap) => sum + gapLength(gap), 0),
+    without: backup.without,
   };
 }

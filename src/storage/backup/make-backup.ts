@@ -10,6 +10,7 @@ import { canonicalText, hashOf } from '../../ledger/seal';
 import { type Head, wrongInItself } from '../../ledger/verify';
 import type { RecordName } from '../database';
 import { failureOf, type StoreFailure } from '../failure';
+import type { Without } from '../marker';
 import { keptType } from '../picture-type';
 import { Archive, type Part } from './archive';
 import { longestLine } from './limits';
@@ -35,6 +36,8 @@ export type BackupWanted = {
   readonly appVersion: string;
   /** Null: anybody who has the file can read it. */
   readonly passphrase: string | null;
+  /** What the record goes on without, as its marker tells. */
+  readonly without: readonly Without[];
 };
 
 export type MadeBackup = {
@@ -146,9 +149,10 @@ async function packed(database: There, wanted: BackupWanted, tell: TellBackup) {
   const damaged = packDamaged(archive, passed.damaged);
   const files = await packFiles(database, archive, passed, tell);
   const { heads, gaps, breaks } = chainsOf(passed.links);
-  const unsealed: UnsealedManifest = {
+  // Where the phone left off is its own affair.
+  const without = wanted.without.filter(({ what }) => what !== 'head');
+  const told: Omit<Extract<UnsealedManifest, { v: 1 }>, 'v'> = {
     format: 'leesbook-backup',
-    v: 1,
     madeBy: { name: 'Leesbook', version: wanted.appVersion },
     madeAt: wanted.madeAt,
     record: wanted.record,
@@ -160,6 +164,7 @@ async function packed(database: There, wanted: BackupWanted, tell: TellBackup) {
     damaged,
     files,
   };
+  const unsealed: UnsealedManifest = without.length === 0 ? { ...told, v: 1 } : { ...told, v: 2, without };
   const manifest: Manifest = { ...unsealed, contentHash: hashOf(unsealed) };
   archive.whole(names.manifest, 'pack', utf8ToBytes(`${canonicalText(manifest)}\n`));
   return { file: archive.end(), manifest, passed };

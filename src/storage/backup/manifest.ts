@@ -1,8 +1,12 @@
-/** What lies in a backup of version 1, and the list that says so. The form is published: `public/backup-1.schema.json`. */
+/**
+ * What lies in a backup, and the list that says so. The forms are published: `public/backup-1.schema.json`, and
+ * `public/backup-2.schema.json` of a record that goes on without something.
+ */
 import * as z from 'zod/mini';
 import { Hash, Id } from '../../ledger/entries/identity';
 import { Instant } from '../../ledger/entries/moments';
 import { text } from '../../ledger/entries/text';
+import { Without } from '../marker';
 
 export const names = {
   readMe: 'READ-ME.txt',
@@ -27,9 +31,9 @@ const BackupFile = z.strictObject({
 /** Entries of a device that were not there, or could not be read, when the backup was made. */
 const Gap = z.strictObject({ device: Id, from: Place, to: Place });
 
+const format = z.literal('leesbook-backup');
+
 const members = {
-  format: z.literal('leesbook-backup'),
-  v: z.literal(1),
   madeBy: z.strictObject({ name: z.literal('Leesbook'), version: text(40) }),
   madeAt: Instant,
   record: z.enum(['real', 'demo']),
@@ -45,10 +49,23 @@ const members = {
   files: z.array(BackupFile),
 };
 
-export const UnsealedManifest = z.strictObject(members);
+const one = { format, v: z.literal(1), ...members };
+const two = {
+  format,
+  v: z.literal(2),
+  ...members,
+  /** What somebody decided to go on without, where it was made. */
+  without: z.array(Without).check(z.minLength(1)),
+};
+const UnsealedManifest = z.discriminatedUnion('v', [z.strictObject(one), z.strictObject(two)]);
 
 /** `contentHash` is the SHA-256 of the canonical JSON (RFC 8785) of everything else in it. */
-export const Manifest = z.strictObject({ ...members, contentHash: Hash });
+export const ManifestOne = z.strictObject({ ...one, contentHash: Hash });
+export const ManifestTwo = z.strictObject({ ...two, contentHash: Hash });
+export const Manifest = z.discriminatedUnion('v', [ManifestOne, ManifestTwo]);
+
+/** Of a later one nobody here knows what it says. */
+export const latestVersion = 2;
 
 export type UnsealedManifest = z.infer<typeof UnsealedManifest>;
 export type Manifest = z.infer<typeof Manifest>;

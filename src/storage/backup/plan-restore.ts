@@ -3,11 +3,12 @@
  * record, a damaged one, and one that another device has gone on with: entries are a set that only grows, so that joining
  * is adding what is not there. Nothing is written here.
  */
-import { type Link, linkOf } from '../../ledger/chains';
+import { chainsOf, type Gap, type Link, linkOf } from '../../ledger/chains';
 import type { Entry } from '../../ledger/entries/entry';
 import { laterKind, wrongInItself } from '../../ledger/verify';
 import type { RecordName } from '../database';
 import { done, failed, failureOf, type StoreResult } from '../failure';
+import { gapLength } from '../trouble';
 import type { BackupFile } from './manifest';
 import { type TellBackup, untold } from './progress';
 import type { Backup } from './read-backup';
@@ -24,6 +25,16 @@ export type Conflict = {
   readonly counter: number;
 };
 
+export type Lacks = {
+  readonly gaps: readonly Gap[];
+  /** Entries that do not name the one before them, which therefore was changed or is not the one that was written. */
+  readonly unfit: readonly Link[];
+};
+
+/** Entries, at the least. */
+export const lackingIn = ({ gaps, unfit }: Lacks): number =>
+  gaps.reduce((sum, gap) => sum + gapLength(gap), unfit.length);
+
 export type RestorePlan = {
   /** Of another record than the one that is open: the invented workshop, or the real one. */
   readonly otherRecord: boolean;
@@ -34,6 +45,8 @@ export type RestorePlan = {
   /** Damaged here and whole in the backup: that one takes its place. */
   readonly mended: number;
   readonly conflicts: readonly Conflict[];
+  /** What the backup lacks in its middle and nothing here has: the record would go on without it. */
+  readonly lacks: Lacks;
   readonly files: { readonly fresh: number; readonly alreadyHere: number; readonly mended: number };
 };
 
@@ -121,6 +134,16 @@ function notFollowing(added: readonly Link[], here: Here, backup: Backup): reado
   });
 }
 
+/** Only where what would be brought in stands behind it: what lacks here already is told without any backup. */
+function lacksAfter(added: readonly Link[], here: Here): Lacks {
+  const brought = new Map(added.map((link) => [placeOf(link), link]));
+  const { gaps, breaks } = chainsOf(new Map([...here.byPlace, ...brought]).values());
+  return {
+    gaps: gaps.filter(({ device, to }) => brought.has(placeText(device, to + 1))),
+    unfit: breaks.flatMap(({ device, counter }) => brought.get(placeText(device, counter)) ?? []),
+  };
+}
+
 async function filesFor(
   database: Parameters<typeof fileThere>[0] | null,
   backup: Backup,
@@ -181,6 +204,7 @@ async function planned(
     alreadyHere: here.alreadyHere.size,
     mended: mends.size,
     conflicts,
+    lacks: lacksAfter(added, here),
     files: {
       fresh: files.length - filesMended.size,
       alreadyHere: backup.files.length - files.length,

@@ -9,6 +9,7 @@ import type { Entry } from '../../ledger/entries/entry';
 import { filesNamed } from '../../ledger/photos-named';
 import { hashOf } from '../../ledger/seal';
 import { type Head, laterKind, wrongInItself } from '../../ledger/verify';
+import type { Without } from '../marker';
 import { keptType } from '../picture-type';
 import {
   mostArchiveBytes,
@@ -20,7 +21,7 @@ import {
 } from './limits';
 import { canonicalValue, linesIn } from './lines';
 import { isLocked, unlock } from './lock';
-import { type BackupFile, Manifest, nameOf, names, sealText } from './manifest';
+import { type BackupFile, latestVersion, Manifest, nameOf, names, sealText } from './manifest';
 import { type TellBackup, untold } from './progress';
 import { type BackupRefusal, NotTaken, refuse } from './refusal';
 import { piecesOf, unpack } from './unpack';
@@ -37,6 +38,8 @@ export type Backup = {
   readonly gaps: readonly Gap[];
   readonly breaks: readonly Break[];
   readonly damaged: number;
+  /** What somebody had decided to go on without, where it was made. */
+  readonly without: readonly Without[];
   readonly files: readonly BackupFile[];
   readonly file: (file: BackupFile) => Promise<Uint8Array<ArrayBuffer>>;
   /** Named by an entry, and not in the backup: it was not on the device that made it. */
@@ -66,7 +69,8 @@ async function manifestIn(file: Blob, directory: Directory): Promise<Manifest> {
   if ('wrong' in read) return refuse({ code: 'manifest-wrong', detail: read.wrong });
   const said = (typeof read.value === 'object' && read.value !== null ? read.value : {}) as Partial<Manifest>;
   if (said.format !== 'leesbook-backup') return refuse({ code: 'another-archive' });
-  if (typeof said.v === 'number' && said.v > 1) return refuse({ code: 'newer-version', v: said.v });
+  if (typeof said.v === 'number' && said.v > latestVersion)
+    return refuse({ code: 'newer-version', v: said.v });
   const parsed = Manifest.safeParse(read.value);
   if (!parsed.success || more !== undefined) {
     const issue = parsed.error?.issues[0];
@@ -242,6 +246,7 @@ async function checked(file: Blob, tell: TellBackup): Promise<Backup> {
     gaps,
     breaks,
     damaged: (damaged?.lines ?? 0) - mended.length,
+    without: manifest.v === 2 ? manifest.without : [],
     files: manifest.files,
     file: read,
     filesMissing: [...seen.named].filter((hash) => !there.has(hash)),

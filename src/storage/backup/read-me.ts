@@ -46,7 +46,8 @@ It is an ordinary zip archive. What is in it:
                    the SHA-256 of its bytes; entries name it by that.
   manifest.json    what this backup is: when and by which version it was made,
                    the last entry of each device, the size and the SHA-256 of
-                   every other file in it.
+                   every other file in it; where entries were lost or damaged
+                   and somebody chose to go on without them, "without" tells.
 
 The comment of the archive is the SHA-256 of every byte before it.
 

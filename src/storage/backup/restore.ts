@@ -11,14 +11,21 @@ import type { Entry } from '../../ledger/entries/entry';
 import { hashesIn } from '../../ledger/photos-named';
 import { type Database, type DeviceHead, openDatabase, type RecordName, type Shape } from '../database';
 import { failureOf, type StoreFailure } from '../failure';
+import type { Without } from '../marker';
 import { oneWriter } from '../one-writer';
 import type { BackupFile } from './manifest';
-import type { Planned } from './plan-restore';
+import type { Planned, RestorePlan } from './plan-restore';
 import { type TellBackup, untold } from './progress';
 import type { Backup } from './read-backup';
 
+/** `without`: what the record goes on without from now on, because of the backup. The marker is to be told of it. */
 export type Restored =
-  | { readonly ok: true; readonly entries: number; readonly files: number }
+  | {
+      readonly ok: true;
+      readonly entries: number;
+      readonly files: number;
+      readonly without: readonly Without[];
+    }
   /** Nothing was changed. */
   | { readonly ok: false; readonly failure: StoreFailure }
   /** Something was written here since the plan: make it anew. Nothing was changed. */
@@ -214,6 +221,15 @@ function failureIn(error: unknown): Restored {
   return { ok: false, failure: failureOf(error) };
 }
 
+/** Whoever brings it in has read what it lacks, and decides by it: the same as to go on without it. */
+const withoutBy = ({ lacks }: RestorePlan, backup: Backup, at: string): readonly Without[] => [
+  ...backup.without,
+  ...lacks.gaps.map((gap) => ({ what: 'missing', at, ...gap }) as const),
+  ...lacks.unfit.map(
+    ({ id, hash, device, counter }) => ({ what: 'entry', at, id, hash, device, counter }) as const,
+  ),
+];
+
 /** @param planned of this very backup and record; what it calls a conflict is not written over */
 export async function restore(
   backup: Backup,
@@ -232,7 +248,8 @@ export async function restore(
       bringEntries(database, backup, planned, wanted, tell),
     );
     tellTabs(wanted.record);
-    return { ok: true, entries, files: files.length };
+    const without = withoutBy(plan, backup, wanted.now);
+    return { ok: true, entries, files: files.length, without };
   } catch (error) {
     await takeFilesAway(database, planned);
     return failureIn(error);

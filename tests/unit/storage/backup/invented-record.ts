@@ -2,7 +2,7 @@
 import type { Body } from '../../../../src/ledger/entries/body';
 import type { Entry } from '../../../../src/ledger/entries/entry';
 import { append, type Stamp } from '../../../../src/storage/append';
-import type { MadeBackup } from '../../../../src/storage/backup/make-backup';
+import type { BackupWanted, MadeBackup } from '../../../../src/storage/backup/make-backup';
 import { makeBackup } from '../../../../src/storage/backup/make-backup';
 import { type Backup, readBackup } from '../../../../src/storage/backup/read-backup';
 import { databaseName, type RecordName } from '../../../../src/storage/database';
@@ -67,10 +67,19 @@ export async function marked(record: OpenRecord, bytes = picture(1)): Promise<Bo
   };
 }
 
-export const wanted = { record: 'real', madeAt: monday, appVersion: '0.1.0', passphrase: null } as const;
+export const wanted = {
+  record: 'real',
+  madeAt: monday,
+  appVersion: '0.1.0',
+  passphrase: null,
+  without: [],
+} as const;
 
-export async function backedUp(passphrase: string | null = null): Promise<MadeBackup> {
-  const made = await makeBackup({ ...wanted, passphrase });
+export async function backedUp(
+  passphrase: string | null = null,
+  without: BackupWanted['without'] = [],
+): Promise<MadeBackup> {
+  const made = await makeBackup({ ...wanted, passphrase, without });
   if (!made.ok) throw new Error(JSON.stringify(made));
   return made.backup;
 }

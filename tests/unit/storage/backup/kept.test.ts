@@ -5,6 +5,22 @@ import { pdf, picture, read } from './invented-record';
 
 const kept = (name: string) => new Blob([readFileSync(new URL(`../kept/${name}`, import.meta.url))]);
 
+test('a backup of version 2 is read for ever, and tells what it goes on without', async () => {
+  const backup = await read(kept('backup-2.zip'));
+  const { without, ...about } = aboutBackup(backup);
+  expect(about).toMatchObject({ workshop: 'Weir Yard', entries: 3, files: 1, damaged: 0, missing: 1 });
+  const at = '2026-02-28T17:30:00.000Z';
+  expect(without).toMatchObject([
+    { what: 'missing', at, device: backup.heads[0]?.device, from: 2, to: 2 },
+    { what: 'lost', at, entries: 3, heads: [{ counter: 3 }] },
+    { what: 'entry', at, counter: 2 },
+    { what: 'record', at, entries: 7 },
+  ]);
+  const bodies = [...backup.entries()].map(({ body }) => body.kind);
+  expect(bodies).toEqual(['workshop-described', 'person-added', 'container-marked']);
+  expect(await Promise.all(backup.files.map(backup.file))).toEqual([picture(1)]);
+});
+
 describe('a backup of version 1', () => {
   test.each([
     ['plain', 'backup-1.zip', undefined],
@@ -23,6 +39,7 @@ describe('a backup of version 1', () => {
       filesMissing: 0,
       damaged: 1,
       missing: 1,
+      without: [],
     });
     const bodies = [...backup.entries()].map(({ body }) => body);
     expect(bodies.map(({ kind }) => kind)).toEqual([

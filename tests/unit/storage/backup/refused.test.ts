@@ -117,7 +117,7 @@ describe('a backup made up with every hash right is refused', () => {
       (f) => forged({ ...f, files: { ...f.files, '../../evil.js': utf8ToBytes('alert(1)') } }),
     ],
     ['with a photo that is a page', 'file-of-another-kind', (f) => forged(withPage(f))],
-    ['of a later version', 'newer-version', (f) => forged({ ...f, manifest: { ...f.manifest, v: 2 as 1 } })],
+    ['of a later version', 'newer-version', (f) => forged({ ...f, manifest: { ...f.manifest, v: 3 as 1 } })],
     [
       'of something else',
       'another-archive',

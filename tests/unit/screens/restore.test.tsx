@@ -12,8 +12,7 @@ import { anotherPhone, opened } from '../storage/backup/invented-record';
 beforeEach(anotherPhone);
 afterEach(anotherPhone);
 
-const kept = (name: string) =>
-  new File([readFileSync(`tests/unit/storage/kept/${name}`)], name);
+const kept = (name: string) => new File([readFileSync(`tests/unit/storage/kept/${name}`)], name);
 
 function restoring(with_: Partial<Shell['backups']> = {}, more: Partial<Shell> = {}) {
   const { shell } = shellInMemory('2026-05-12T08:00:00.000Z');

@@ -279,7 +279,7 @@ export const toldOfPlace: Asking = function* (state, when) {
       yield* named(`batch ${batch.body.code}`, batchTold(state, batch, when));
   for (const treatment of state.treatments.values())
     if (treatment.ended === null)
-      yield* named(`treatment in ${treatment.body.containerId}`, treatmentTold(state, treatment));
+      yield* named(`treatment ${treatment.body.treatmentId}`, treatmentTold(state, treatment));
 };
 
 /** What is told of each container that stands here. */

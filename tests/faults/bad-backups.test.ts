@@ -1,5 +1,7 @@
 /** Thousands of made-up files given as a backup: each is refused with a reason, and nothing is changed by it. */
 import 'fake-indexeddb/auto';
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex } from '@noble/hashes/utils.js';
 import fc from 'fast-check';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import type { Entry } from '../../src/ledger/entries/entry';
@@ -24,6 +26,7 @@ import {
   packed,
   partsOf,
   textOf,
+  withEnds,
   withLines,
   withManifest,
   withPart,
@@ -105,7 +108,7 @@ const forgeries: Readonly<Record<string, fc.Arbitrary<Forge>>> = {
     (n): Forge =>
       (parts) => {
         const lines = linesOf(parts, names.entries);
-        return withManifest(withLines(parts, [...lines, lines[n] ?? '']));
+        return withEnds(withLines(parts, [...lines, lines[n] ?? '']));
       },
   ),
   'two entries of one id': fc.nat(3).map(
@@ -114,17 +117,17 @@ const forgeries: Readonly<Record<string, fc.Arbitrary<Forge>>> = {
         const lines = linesOf(parts, names.entries);
         const [first, last] = [entry(lines[n]), entry(lines.at(-1))];
         const more = resealed(lines.at(-1), { id: first.id, counter: last.counter + 1, previous: last.hash });
-        return withManifest(withLines(parts, [...lines, more]));
+        return withEnds(withLines(parts, [...lines, more]));
       },
   ),
   'two entries at one place of a chain': fc.nat(3).map(
     (n): Forge =>
       (parts) => {
         const lines = linesOf(parts, names.entries);
-        return withManifest(withLines(parts, [...lines, resealed(lines[n], { id: newId() })]));
+        return withEnds(withLines(parts, [...lines, resealed(lines[n], { id: newId() })]));
       },
   ),
-  'an entry that is missing': fc.nat(2).map(
+  'an entry that is missing': fc.nat(3).map(
     (n): Forge =>
       (parts) =>
         withManifest(
@@ -211,6 +214,39 @@ const forgeries: Readonly<Record<string, fc.Arbitrary<Forge>>> = {
     (text): Forge =>
       (parts) =>
         withPart(parts, names.manifest, `${text}\n`),
+  ),
+  'ends of chains that are none': fc
+    .tuple(fc.constantFrom('less', 'more', 'another hash', 'another device', 'one more', 'none'), fc.uuid())
+    .map(
+      ([how, other]): Forge =>
+        (parts) =>
+          withManifest(parts, (manifest) => {
+            const [head, ...rest] = manifest.heads as { device: string; counter: number; hash: string }[];
+            if (!head) throw new Error('a record with no end');
+            const { device, counter, hash } = head;
+            const another = { device: other, counter, hash };
+            const heads = {
+              less: [{ device, counter: counter - 1, hash }],
+              more: [{ device, counter: counter + 1, hash }],
+              'another hash': [{ device, counter, hash: hash.replace(/^./, (c) => (c === '0' ? '1' : '0')) }],
+              'another device': [another],
+              'one more': [head, another],
+              none: [],
+            }[how];
+            return { ...manifest, heads: [...(heads ?? []), ...rest] };
+          }),
+    ),
+  'a page filed as a picture, with every hash right': anyHarm.map(
+    (text): Forge =>
+      (parts) => {
+        const page = new TextEncoder().encode(text);
+        const file = { sha256: bytesToHex(sha256(page)), bytes: page.length, type: 'image/jpeg' };
+        const others = new Map([...parts].filter(([name]) => !name.startsWith('files/')));
+        return withManifest(withPart(others, `files/${file.sha256}.jpg`, page), (manifest) => ({
+          ...manifest,
+          files: [file],
+        }));
+      },
   ),
   'a picture that is a page': anyHarm.map(
     (text): Forge =>

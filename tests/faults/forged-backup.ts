@@ -41,6 +41,16 @@ export function withManifest(parts: Parts, change: (manifest: Loose) => Loose = 
   return withPart(parts, names.manifest, `${canonicalText(sealed)}\n`);
 }
 
+/** The manifest names the ends of the chains as the lines have them. */
+export function withEnds(parts: Parts): Parts {
+  const ends = new Map<unknown, Loose>();
+  for (const line of linesOf(parts, names.entries)) {
+    const { device, counter, hash } = JSON.parse(line) as Loose;
+    if (Number(counter) > Number(ends.get(device)?.counter ?? 0)) ends.set(device, { device, counter, hash });
+  }
+  return withManifest(parts, (manifest) => ({ ...manifest, heads: [...ends.values()] }));
+}
+
 /** As the app packs and seals it. */
 export async function packed(parts: Parts): Promise<Uint8Array<ArrayBuffer>> {
   const archive = new Archive('2026-03-02T08:00:00.000Z');

@@ -4,11 +4,12 @@
  */
 
 import type { Carried, Followed } from './contents';
+import type { Body } from './entries/body';
 import type { Entry } from './entries/entry';
 import { linked } from './links';
 import { isSame, type Memory, Remembering } from './memory';
 import { compareEntries, joined } from './order';
-import type { UnknownBefore } from './references';
+import { knows, referencesOf, type UnknownBefore } from './references';
 import { type Sorted, sorted } from './sorted-facts';
 import { namedBy, type Standing, standing } from './standing';
 import type { Earlier, State } from './state';
@@ -17,13 +18,17 @@ const memories = new WeakMap<State, Memory>();
 
 type Before = { readonly memory?: Memory | undefined; readonly earlier: Earlier | null };
 
-/** Whether anything was told that the opening cannot tell of: before its end, of an older time, or of what it does not hold. */
+/** Another limit beside the work may have been passed for long. */
+const isOfOlder = (body: Body): boolean =>
+  body.kind === 'local-rule-stated' && body.stated.rule === 'near-work-limit';
+
+/** Whether anything was told that the opening cannot tell of: before its end, of an older time, or of what is not at hand. */
 function reachesBehind(
   { places, last, from, unknown }: Earlier,
   log: readonly Entry[],
   told: State,
 ): boolean {
-  const ofOlder = ({ happenedAt }: Entry): boolean => happenedAt < from;
+  const ofOlder = ({ happenedAt, body }: Entry): boolean => happenedAt < from || isOfOlder(body);
   const since = log.slice(places.length);
   const changed = new Set(since.flatMap((entry) => namedBy(entry) ?? []));
   return (
@@ -31,6 +36,7 @@ function reachesBehind(
     followedIn(told).reachedBehind ||
     since.some(ofOlder) ||
     (changed.size > 0 && log.some((entry) => changed.has(entry.id) && ofOlder(entry))) ||
+    since.some(({ body }) => referencesOf(body).some((named) => !knows(told, named))) ||
     told.troubles.some(({ code, entryId }) => code === 'refers-to-unknown' && !unknown.has(entryId))
   );
 }

@@ -2,7 +2,7 @@
 import type { PlainBody } from './entries/body';
 import type { Told, Trouble } from './state';
 
-type Thing = { readonly entryId: string; readonly at: string };
+type Thing = { readonly at: string };
 
 const inOrder = new WeakMap<readonly Thing[], readonly Thing[]>();
 

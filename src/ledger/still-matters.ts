@@ -10,6 +10,7 @@ import type { Body, PlainBody } from './entries/body';
 import type { ContainerMarked } from './entries/containers';
 import type { Entry } from './entries/entry';
 import { brings } from './entries-about';
+import { nearWork } from './near-work';
 import { type Reference, referencesOf } from './references';
 import { namedBy } from './standing';
 import type { ContainerMovement, ContainerState, HistoryLine, State } from './state';
@@ -119,6 +120,19 @@ class Keeping {
   }
 }
 
+/** While too much stands beside the work: all that stood there since it was too much for the first time. */
+function keepNearWork(state: State, from: string, keeping: Keeping): void {
+  if (from === '') return;
+  const near = nearWork(state, from, 'UTC');
+  const passed = near?.mayHavePassed ?? near?.passed;
+  if (!passed) return;
+  // A day more, whatever the zone.
+  const at = subDays(new Date(`${passed.since}T00:00:00.000Z`), 1).toISOString();
+  for (const { body, areas, goneSince } of state.containers.values())
+    if ((goneSince === null || goneSince >= at) && areas.some(({ is }) => is === 'near-work'))
+      keeping.container(body.containerId, at);
+}
+
 function keepContainers(state: State, from: string, keeping: Keeping): void {
   for (const handOver of state.handOvers.values())
     if (awaited(state, handOver).length > 0 || handOver.at >= from)
@@ -128,6 +142,7 @@ function keepContainers(state: State, from: string, keeping: Keeping): void {
     const at = doubtfulSince !== null && doubtfulSince < from ? doubtfulSince : from;
     if (standsOrIsAwaited(container, from)) keeping.container(body.containerId, at);
   }
+  keepNearWork(state, from, keeping);
   // Whatever is told of one that is long gone is told of it all the same.
   for (const { entry, at, body } of state.history)
     if (at >= from || entry.writtenAt >= from)
@@ -178,39 +193,34 @@ function keepingOf(state: State, from: string): Keeping {
 
 /** The last list of each kind that each person went through, the last walk, reading, look at a hood and paper. */
 function lastOfEach(state: State): readonly string[] {
-  const lists = [...state.checklists.values()].map(({ entryId, who, body }) => ({
-    key: `${body.checklist.id} ${who}`,
-    entryId,
-  }));
-  const readings = [...state.checklists.values()].flatMap(({ entryId, body }) =>
+  type Last = { readonly key: string; readonly entryIds: readonly string[] };
+  const one = (key: string, entryId: string): Last => ({ key, entryIds: [entryId] });
+  const checklists = [...state.checklists.values()];
+  const lists = checklists.map(({ entryId, who, body }) => one(`${body.checklist.id} ${who}`, entryId));
+  const readings = checklists.flatMap(({ entryId, body }) =>
     body.answers.flatMap(({ item, kind, answer }) =>
       kind === 'reading' && answer !== 'not-applicable'
-        ? [{ key: `reading ${body.checklist.id} ${item}`, entryId }]
+        ? one(`reading ${body.checklist.id} ${item}`, entryId)
         : [],
     ),
   );
-  const onWalks = [...state.walks.values()].flatMap(({ finished }) =>
-    (finished?.body.readings ?? []).map(({ look }) => ({
-      key: `on walk ${finished?.body.list.id} ${look}`,
-      entryId: finished?.entryId ?? '',
-    })),
+  const walks = [...state.walks.values()].flatMap(({ inspected, finished }): readonly Last[] => {
+    if (!finished) return [];
+    const { entryId, who, body } = finished;
+    return [
+      // Which looks were asked stands at each container.
+      { key: `walk ${who}`, entryIds: [entryId, ...inspected.map((seen) => seen.entryId)] },
+      ...body.readings.map(({ look }) => one(`on walk ${body.list.id} ${look}`, entryId)),
+    ];
+  });
+  const hoods = [...state.ventilationChecks.values()].map(({ entryId, body }) =>
+    one(`hood ${body.stationId}`, entryId),
   );
-  const hoods = [...state.ventilationChecks.values()].map(({ entryId, body }) => ({
-    key: `hood ${body.stationId}`,
-    entryId,
-  }));
-  const walks = [...state.walks.values()].flatMap(({ finished }) =>
-    finished ? [{ key: `walk ${finished.who}`, entryId: finished.entryId }] : [],
+  const papers = [...state.papers.values()].map(({ entryId }) => one('paper', entryId));
+  const last = new Map(
+    [...lists, ...readings, ...walks, ...hoods, ...papers].map(({ key, entryIds }) => [key, entryIds]),
   );
-  const papers = [...state.papers.values()].map(({ entryId }) => ({ key: 'paper', entryId }));
-  return [
-    ...new Map(
-      [...lists, ...readings, ...onWalks, ...hoods, ...walks, ...papers].map(({ key, entryId }) => [
-        key,
-        entryId,
-      ]),
-    ).values(),
-  ];
+  return [...new Set([...last.values()].flat())];
 }
 
 /** Things of which nothing may be missing once anything of them is at hand. */

@@ -4,7 +4,7 @@ import type { Remembering } from './memory';
 import type { SortedFacts } from './sorted-facts';
 import type { FindingState, WalkState } from './state';
 
-/** Walks by their id, as far as each went. */
+/** Walks by their id, as far as each went, in the order in which they ended, or went on for the last time. */
 export function walksOf(facts: SortedFacts, told: Remembering): ReadonlyMap<string, WalkState> {
   const inspected = told.grouped(
     'inspected on a walk',
@@ -14,9 +14,11 @@ export function walksOf(facts: SortedFacts, told: Remembering): ReadonlyMap<stri
   const finished = told.once('walks finished', [facts['walk-finished']], () =>
     lastById(asHappened(facts['walk-finished']), ({ body }) => body.walkId),
   );
-  const ids = told.once('walks there are', [inspected, finished], () =>
-    lastById([...inspected.keys(), ...finished.keys()], (id) => id),
-  );
+  const ids = told.once('walks there are', [inspected, finished], () => {
+    const all = [...new Set([...inspected.keys(), ...finished.keys()])];
+    const ended = all.map((id) => ({ id, at: (finished.get(id) ?? inspected.get(id)?.at(-1))?.at ?? '' }));
+    return new Map(asHappened(ended).map(({ id }) => [id, id]));
+  });
   return told.each('walks', ids, [inspected, finished], (walkId) => ({
     walkId,
     inspected: inspected.get(walkId) ?? [],

@@ -29,6 +29,15 @@ export const looksOf = ({ items }: Checklist, what: LookOf): readonly Item[] =>
 /** Until then the walk was one list over all containers at once; one that was cleared is a walk that was made. */
 const wasWalk = ({ body }: ChecklistState): boolean => isWalk(body) && body.outcome === 'cleared';
 
+const ofAll = new WeakMap<State['checklists'], readonly ChecklistState[]>();
+
+/** Walks that were lists over all containers. Found once: they are asked for at each container. */
+function listsOfAll({ checklists }: State): readonly ChecklistState[] {
+  const lists = ofAll.get(checklists) ?? [...checklists.values()].filter(wasWalk);
+  ofAll.set(checklists, lists);
+  return lists;
+}
+
 type NotSeen = WalkFinished['notSeen'][number];
 
 export type WalkMade = {
@@ -41,7 +50,7 @@ export type WalkMade = {
 
 /** The last walk that was finished; null while none was. */
 export function lastWalk(state: State): WalkMade | null {
-  const lists = [...state.checklists.values()].filter(wasWalk);
+  const lists = listsOfAll(state);
   const walks = [...state.walks.values()].flatMap(({ finished }) => (finished ? [finished] : []));
   const made: WalkMade[] = [
     ...lists.map(({ entryId, at }) => ({ entryId, at, walkId: null, notSeen: [] })),
@@ -52,7 +61,7 @@ export function lastWalk(state: State): WalkMade | null {
 
 /** When a container was last looked at; null where it never was. A list over all of them saw what stood there then. */
 export function lastSeen(state: State, { at, inspections }: ContainerState): string | null {
-  const lists = [...state.checklists.values()].filter((told) => wasWalk(told) && told.at >= at);
+  const lists = listsOfAll(state).filter((told) => told.at >= at);
   const seen = [...lists, ...inspections].map((told) => told.at);
   return seen.reduce<string | null>((last, one) => (last !== null && last > one ? last : one), null);
 }
@@ -71,7 +80,7 @@ export const isToSee = (container: ContainerState): boolean =>
 const urgency = (state: State, container: ContainerState): number =>
   container.damagedSince !== null ? 0 : isDoubted(state, container) ? 1 : 2;
 
-/** Rank of each text by where it first came up, as the shelf is drawn. */
+/** Rank of each text by where it first came up. */
 function firstCome(texts: readonly string[]): (text: string) => number {
   const order = [...new Set(texts)];
   return (text) => order.indexOf(text);
@@ -82,7 +91,7 @@ function firstCome(texts: readonly string[]): (text: string) => number {
  * place and tray by tray, as the shelf stands.
  */
 export function walkOrder(state: State): readonly ContainerState[] {
-  const all = [...state.containers.values()];
+  const all = [...state.containers.values()].filter(({ goneSince }) => goneSince === null);
   const placeOf = ({ body }: ContainerState): string => body.place ?? '';
   const trayOf = (one: ContainerState): string => JSON.stringify([placeOf(one), one.body.tray ?? '']);
   const [place, tray] = [firstCome(all.map(placeOf)), firstCome(all.map(trayOf))];

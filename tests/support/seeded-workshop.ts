@@ -24,9 +24,10 @@ function* works(world: World, entries: number): Story {
       number += 1;
       book.tell(workBatch(world, number), book.on(0, 8, book.whole(40, 59)));
     }
-    // One more at the end, so that one runs then.
-    if (n % 18 === 9 || entries - book.written < 60)
-      book.tell(treats(world), book.on(0, 9, book.whole(0, 59)));
+    // One more at the end, which settles for so long that it runs then.
+    const isNearEnd = entries - book.written < 150;
+    if (n % 18 === 9 || isNearEnd)
+      book.tell(treats(world, isNearEnd ? 9 : 1), book.on(0, 9, book.whole(0, 59)));
     if (n % 36 === 33) book.tell(collects(world), book.on(0, 16, book.whole(0, 30)));
     if (n % 120 === 20) book.tell(finds(world), book.on(0, 11, book.whole(0, 59)));
     yield book.on(1, 7);

@@ -1,6 +1,7 @@
 /** The invented workshop of the bench is a record like any other: otherwise its times would tell of nothing. */
 import { expect, test } from 'vitest';
 import { Entry } from '../../src/ledger/entries/entry';
+import { flags } from '../../src/ledger/flags';
 import { applyAll } from '../../src/ledger/fold';
 import { compareEntries } from '../../src/ledger/order';
 import { photosNamed } from '../../src/ledger/photos-named';
@@ -44,6 +45,26 @@ test('what it adds up to has no trouble, and every sort of thing in it', () => {
   expect([...state.treatments.values()].filter(({ ended }) => ended === null)).toHaveLength(1);
   expect(state.handOvers.size).toBeGreaterThan(0);
   expect(new Set(entries.map(({ body }) => body.kind)).size).toBeGreaterThan(38);
+});
+
+test('as little is wrong with it as with a real one, and no list that anything was begun on', () => {
+  const state = applyAll(entries);
+  const wrong = flags(state).filter(({ code }) => code !== 'treatment-running');
+  expect(wrong.length).toBeLessThan(10);
+  expect(wrong.filter(({ code }) => code.endsWith('clearance-does-not-hold'))).toEqual([]);
+});
+
+test('a treatment is begun on a list that was gone through for its container and the bases of its plan', () => {
+  const { treatments, checklists } = applyAll(entries);
+  expect(treatments.size).toBeGreaterThan(2);
+  for (const { at, who, body } of treatments.values()) {
+    const list = checklists.get(body.clearance ?? '');
+    expect(list).toMatchObject({ who, body: { containerId: body.containerId, outcome: 'cleared' } });
+    expect(new Set(list?.body.bases)).toEqual(new Set(body.stages.map(({ agent }) => agent)));
+    expect(String(list?.body.validUntil) >= at).toBe(true);
+    const [room] = list?.body.answers.filter(({ item }) => item === 'lim-room') ?? [];
+    expect(Number(room?.answer)).toBeGreaterThan(0);
+  }
 });
 
 test('each photo is named once, by the hash of a picture that can be made again', () => {

@@ -2,8 +2,10 @@
 import { givenTo, gone } from '../../../src/app/demo-pen';
 import type { BodyOf } from '../../../src/ledger/entries/body';
 import { answerOf, finishedRun } from '../../../src/ledger/finished-run';
+import { bandOf, basesOf, type Planned } from '../../../src/ledger/list-bounds';
 import { answeredAs, begin, stillToAsk } from '../../../src/safety/checklist-run';
 import { checklists } from '../../../src/safety/checklists';
+import type { Context } from '../../../src/safety/run-schema';
 import type { Book } from './book';
 import type { Place } from './office';
 
@@ -19,14 +21,24 @@ const second = 'Second person';
 const said: Readonly<Record<string, string>> = {
   ...{ 'rdy-run': '3', 'rdy-kit': '3.5', 'lst-first': '6', 'fil-temp': '18', 'cem-acid': '1' },
   ...{ 'am-drop': '0.25', 'wdw-rinse': '6', 'wdw-oven': '90', 'lck-temp': '27', 'ho-count': '8' },
+  ...{ 'lim-base': 'limestone', 'lim-room': '24', 'lim-temp0': '17', 'lim-hot': '31', 'lim-ph': '9.0' },
 };
 
-function templateOf(id: string): Template {
+/** What the app knows by the plan of a treatment before anybody is asked. */
+function knownBy(planned: Planned | undefined): Pick<Context, 'planBases' | 'bounds'> {
+  const band = planned && bandOf(planned);
+  if (!planned || !band) return {};
+  const from = `plan of the treatment, pH ${band.aim}`;
+  const bounds = { 'plan-ph': { min: band.min, max: band.max, from } };
+  return { planBases: { bases: [...basesOf(planned)], from }, bounds };
+}
+
+function templateOf(id: string, planned: Planned | undefined): Template {
   const list = checklists.get(id);
   if (!list) throw new Error(`no checklist ${id}`);
   const atPlace = list.station !== undefined;
   const place = { id: nobody, name: 'Hood', kind: 'ducted-hood' } as const;
-  const context = { person: '', batchId: null, ...(atPlace ? { place } : {}) };
+  const context = { person: '', batchId: null, ...knownBy(planned), ...(atPlace ? { place } : {}) };
   const { run, at } = gone(begin(list, context, base), said, { name: second }, base);
   const { do: _, ...told } = finishedRun(nobody, run, at);
   const later = stillToAsk(run, []).map((item) => {
@@ -38,9 +50,10 @@ function templateOf(id: string): Template {
 }
 
 const templates = new Map<string, Template>();
-function template(id: string): Template {
-  const known = templates.get(id) ?? templateOf(id);
-  templates.set(id, known);
+function template(id: string, planned: Planned | undefined): Template {
+  const name = JSON.stringify([id, planned]);
+  const known = templates.get(name) ?? templateOf(id, planned);
+  templates.set(name, known);
   return known;
 }
 
@@ -57,11 +70,16 @@ function retold<T>(value: T, by: number, other: string): T {
   return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, retold(part, by, other)])) as T;
 }
 
-type For = { readonly batchId?: string; readonly containerId?: string; readonly place: Place };
+type For = {
+  readonly batchId?: string;
+  readonly containerId?: string;
+  readonly place: Place;
+  readonly planned?: Planned;
+};
 
 /** Goes through a list that ends now, with the clock of whoever rings. @returns the entry that clears the step */
-export function goThrough(book: Book, id: string, { batchId, containerId, place }: For): string {
-  const { body, atPlace } = template(id);
+export function goThrough(book: Book, id: string, { batchId, containerId, place, planned }: For): string {
+  const { body, atPlace } = template(id, planned);
   const by = book.now - Date.parse(body.finishedAt);
   const other = book.oneOf(['Joost', 'Femke', 'Anselm', 'Petra']);
   const told: Finished = {
@@ -88,7 +106,7 @@ function* rings(book: Book, clockId: string) {
 }
 
 /** What a list asks while its step runs and after it. */
-export function answersLater(book: Book, id: string, checklist: string): void {
-  for (const answer of template(id).later)
+export function answersLater(book: Book, id: string, checklist: string, planned?: Planned): void {
+  for (const answer of template(id, planned).later)
     book.write({ kind: 'checklist-answered-later', v: 1, checklist, answer: { ...answer, at: book.iso } });
 }

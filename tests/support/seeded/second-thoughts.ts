@@ -39,6 +39,9 @@ function putRight(book: Book, body: PlainBody): PlainBody | null {
       return { ...body, place: 'Lean-to, upper shelf' };
     case 'stream-logged':
       return { ...body, note: 'Colour seen again in daylight.', colour: 'green' };
+    case 'container-inspected':
+      // What was found on it was put right: that stays.
+      return book.often(0.5) && body.found.length === 0 ? null : body;
     case 'pot-read':
       return { ...body, note: 'Meter was warm.' };
     default:

@@ -32,7 +32,7 @@ const vessels: Readonly<Record<Sort, Vessel>> = {
   slurry: { vessel: 'drum', litres: 20, cap: 'lid', material: 'HDPE', tray: 'lime tray' },
   work: { vessel: 'jerrican', litres: 10, cap: 'vented', material: 'HDPE', tray: 'bench tray' },
   jug: { vessel: 'jerrican', litres: 20, cap: 'open', material: 'HDPE', tray: 'bench tray' },
-  pot: { vessel: 'tub', litres: 30, cap: 'open', material: 'PP', tray: 'lime tray' },
+  pot: { vessel: 'tub', litres: 60, cap: 'open', material: 'PP', tray: 'lime tray' },
 };
 
 /** `held` and `room` in whole mL, or g where it is weighed. */

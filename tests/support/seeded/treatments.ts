@@ -1,10 +1,21 @@
 /** Wash waters in the treatment pot: a bench test, iron or lime in portions, what was read, and where the slurry goes. */
+import type { BodyOf } from '../../../src/ledger/entries/body';
+import type { Planned } from '../../../src/ledger/list-bounds';
 import type { World } from './batches';
 import { minute, type Story } from './book';
 import { answersLater, goThrough } from './lists';
 
 const grams = (value: string) => ({ value, unit: 'g' }) as const;
 const ph = (value: string) => ({ value, unit: '1' }) as const;
+
+/** What every pot is planned to: first the cheap base, which foams, then the one that reaches far. */
+const plan = {
+  stages: [
+    { agent: 'limestone', targetPh: ph('5') },
+    { agent: 'hydrated-lime', targetPh: ph('9.0') },
+  ],
+  targetPh: ph('9.0'),
+} satisfies Planned & Partial<BodyOf<'treatment-begun'>>;
 
 /** The slurry goes into drums, and what it is filtered into is logged. */
 function* emptiesPot({ book, shelf }: World): Story {
@@ -20,7 +31,8 @@ function* emptiesPot({ book, shelf }: World): Story {
   shelf.emptied(pot);
 }
 
-export function* treats(world: World): Story {
+/** @param nights that it settles */
+export function* treats(world: World, nights: number): Story {
   const { book, shelf, place } = world;
   const pot = shelf.inUse('pot');
   if (pot.held > 0) return;
@@ -39,12 +51,10 @@ export function* treats(world: World): Story {
   }
   goThrough(book, 'spill-response-readiness', { place });
   yield book.now + book.between(5, 20) * minute;
-  const clearance = goThrough(book, 'neutralise-lime', { containerId, place });
+  const clearance = goThrough(book, 'neutralise-lime', { containerId, place, planned: plan });
   const treatmentId = book.newId();
-  const lime = { agent: 'hydrated-lime', targetPh: ph('9.0') } as const;
-  const stages = [{ agent: 'limestone' as const, targetPh: ph('5') }, lime];
-  const plan = { stages, targetPh: ph('9.0'), clearance, allowed: 'yes' } as const;
-  book.write({ kind: 'treatment-begun', v: 1, treatmentId, containerId, ...plan });
+  const begun = { treatmentId, containerId, ...plan, clearance, allowed: 'yes' } as const;
+  book.write({ kind: 'treatment-begun', v: 1, ...begun });
   const doses = book.whole(4, 8);
   for (let i = 0; i < doses; i += 1) {
     yield book.now + book.between(15, 40) * minute;
@@ -55,12 +65,11 @@ export function* treats(world: World): Story {
     const temperature = { value: book.digits(18, 31), unit: '°C' } as const;
     book.write({ kind: 'pot-read', v: 1, treatmentId, ph: read, temperature, colour: 'pale blue' });
   }
-  // It settles overnight.
-  yield book.on(1, 8, book.whole(10, 50));
+  yield book.on(nights, 8, book.whole(10, 50));
   const copper = { value: book.digits(0.2, 2.4), unit: 'mg/L' } as const;
   const findings = [{ by: 'photometer' as const, metal: 'Cu' as const, concentration: copper }];
   book.write({ kind: 'pot-read', v: 1, treatmentId, findings });
-  answersLater(book, 'neutralise-lime', clearance);
+  answersLater(book, 'neutralise-lime', clearance, plan);
   book.write({
     kind: 'treatment-ended',
     v: 1,

@@ -17,8 +17,12 @@ describe('of a workshop of some months', () => {
   const since = dayBefore(now, 60);
   const when = { now, zone, since };
   const whole = applyAll(all);
-  const opened = reopened(applyAll(all.slice(0, 5700)), since, dayBefore(now, 30));
+  const opened = reopened(applyAll(all.slice(0, 5700)), since, dayBefore(now, 45));
   const state = all.slice(5700).reduce(fold, opened);
+
+  test('nothing reached behind it', () => {
+    expect(state.earlier?.reachedBehind).toBe(false);
+  });
 
   test.each<readonly [string, Asking]>([
     ['the place, its walks, lists and months, and what runs in it', toldOfPlace],

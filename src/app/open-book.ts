@@ -34,6 +34,8 @@ export type Book = {
   readonly readWhole: () => Promise<StoreResult<null>>;
   /** The store was shut from outside; the record must be opened again. */
   readonly shut: ReadonlySignal<boolean>;
+  /** What this page knows is not what is on the disk any more; it must begin anew. */
+  readonly outdated: ReadonlySignal<boolean>;
   readonly perform: (intention: Intention, who: string | null, happenedAt?: string) => Promise<Performed>;
   /** Keeps the bytes of a photo and gives their hash. */
   readonly keepPhoto: (bytes: Uint8Array<ArrayBuffer>) => Promise<StoreResult<string>>;
@@ -120,6 +122,7 @@ function bookOf(
   const state = signal(first);
   const corrupted = signal(found.corrupted);
   const trouble = signal(found.trouble);
+  const outdated = signal(false);
   let reading: Promise<StoreResult<null>> | null = null;
   /** Reads the whole record, where not all of it is at hand. */
   async function readingAll(): Promise<StoreResult<null>> {
@@ -153,6 +156,7 @@ function bookOf(
     if (news.ok) take(news.value.entries, news.value.corrupted);
     // A page that was frozen was not told: it finds out when it thaws.
     else if (news.failure.code === 'closed') shut.value = true;
+    else if (news.failure.code === 'outdated') outdated.value = true;
   });
 
   async function perform(intention: Intention, who: string | null, happenedAt?: string): Promise<Performed> {
@@ -175,6 +179,7 @@ function bookOf(
       return decided.ok ? { ...decided, named: photosOfChanged(before, decided.bodies) } : decided;
     }).catch(ownError);
     if ('failure' in result) {
+      if (result.failure.code === 'outdated') outdated.value = true;
       noteTry(result.failure.code === 'disk-full' ? 'none' : 'room');
       return { ok: false, failure: result.failure satisfies StoreFailure };
     }
@@ -202,6 +207,7 @@ function bookOf(
     whole: wholeRecord(record),
     readWhole: readAllOfIt,
     shut,
+    outdated,
     perform,
     keepPhoto: async (bytes) => {
       if (trouble.peek().length > 0) return failed(readOnly);
@@ -231,6 +237,7 @@ export const bookNotOpen = (name: RecordName, failure: StoreFailure): Book => ({
   },
   readWhole: async () => ({ ok: false, failure }),
   shut: signal(false),
+  outdated: signal(false),
   perform: async () => ({ ok: false, failure }),
   keepPhoto: async () => ({ ok: false, failure }),
   photo: async () => ({ ok: false, failure }),

@@ -11,6 +11,7 @@ import { clearDraft, keepDraft, readDraft } from '../storage/drafts';
 import type { StoreFailure } from '../storage/failure';
 import { goOnWithout } from '../storage/go-on';
 import { readMarker } from '../storage/marker';
+import { untilWritten } from '../storage/one-writer';
 import { backupsOf } from './backups';
 import { checkBook } from './checking';
 import { moment, now, zoneNow } from './clock';
@@ -190,6 +191,8 @@ export function shellOf(book: Book): Shell {
     },
     updateWaiting,
     takeUpdate,
+    outdated: book.outdated,
+    loadAnew: () => void untilWritten().then(() => window.location.reload()),
     demo: {
       enter: enterDemo,
       leave: leaveDemo,

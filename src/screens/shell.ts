@@ -141,6 +141,10 @@ export interface Shell {
   };
   readonly updateWaiting: ReadonlySignal<boolean>;
   readonly takeUpdate: () => void;
+  /** Something was changed in another window that this page cannot take up; nothing is written until it is loaded anew. */
+  readonly outdated: ReadonlySignal<boolean>;
+  /** At the same address, once nothing is being written; what was typed is kept. */
+  readonly loadAnew: () => void;
   readonly demo: {
     /** Opens the invented workshop beside the real record. */
     readonly enter: () => Promise<void>;

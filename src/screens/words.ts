@@ -218,6 +218,8 @@ export function failureWords(failure: StoreFailure): string {
       return 'This browser gives no place to keep the record (a private window?). Open Leesbook in a normal window.';
     case 'vanished':
       return 'There is no record on this phone any more. Nothing was written. Restore a backup.';
+    case 'outdated':
+      return 'The record was changed in another window. Nothing was written, and what you typed stays here. Load it anew above, then keep again.';
     case 'read-only':
       return 'The record is not whole, so nothing is written into it. What you have typed stays here. See “Record”.';
     case 'store-failed':

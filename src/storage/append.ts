@@ -92,11 +92,17 @@ async function add(transaction: Transaction, head: DeviceHead, entries: readonly
   await transaction.done;
 }
 
-async function headIn(transaction: Transaction): Promise<DeviceHead> {
-  const head = await transaction.objectStore('meta').get('head');
-  if (!head) throw new DOMException('the record has no device', 'NotFoundError');
-  return head;
-}
+/**
+ * Whoever changes what lies behind the ends of the chains gives the device another name (`restore.ts`, `go-on.ts`): a page
+ * that was opened under the old one does not know what came in there, and is not told by what it looks for.
+ */
+const isOutdated = ({ device }: OpenRecord, head: DeviceHead | undefined): boolean =>
+  head !== undefined && head.device !== device;
+
+const outdated = { ok: false, failure: { code: 'outdated' } } as const;
+
+const headIn = (transaction: AnyTransaction): Promise<DeviceHead | undefined> =>
+  transaction.objectStore('meta').get('head');
 
 /** Photos that the entries name which these bodies correct, also by corrections of before. */
 async function namedByCorrected(
@@ -148,8 +154,13 @@ async function appendNow<R>(
   let transaction: Transaction | undefined;
   try {
     transaction = begin(record.database);
-    const { entries: fresh, corrupted } = reading(await newerThan(transaction, record.seen));
     const head = await headIn(transaction);
+    if (!head) throw new DOMException('the record has no device', 'NotFoundError');
+    if (isOutdated(record, head)) {
+      await abandon(transaction);
+      return outdated;
+    }
+    const { entries: fresh, corrupted } = reading(await newerThan(transaction, record.seen));
     const proposal = propose(fresh);
     const missing = proposal.ok ? await photosMissing(transaction, proposal.bodies, proposal.named) : [];
     if (missing.length > 0) {
@@ -196,8 +207,10 @@ async function abandon(transaction: Transaction | undefined): Promise<void> {
 export async function catchUp(record: OpenRecord): Promise<StoreResult<Reading>> {
   try {
     const transaction = record.database.transaction(stores);
+    const head = await headIn(transaction);
     const { entries, corrupted } = reading(await newerThan(transaction, record.seen));
     await transaction.done;
+    if (isOutdated(record, head)) return outdated;
     // An append may have handed some of them over in the meantime.
     const fresh = entries.filter(({ device, counter }) => counter > (record.seen.get(device) ?? 0));
     markSeen(record, fresh);

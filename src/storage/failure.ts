@@ -15,6 +15,8 @@ export type StoreFailure =
   | { readonly code: 'no-store' }
   /** There is no such record on the phone, and none was made. */
   | { readonly code: 'vanished' }
+  /** A backup was brought in behind what this page knows, or somebody went on without something: the page must begin anew. */
+  | { readonly code: 'outdated' }
   /** The record is not whole: it is read and taken out, and nothing is written until somebody decides. */
   | { readonly code: 'read-only' }
   | { readonly code: 'store-failed'; readonly name: string; readonly message: string };

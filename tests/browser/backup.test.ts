@@ -181,3 +181,69 @@ describe('a backup', () => {
     await expectNoWider(phone);
   });
 });
+
+/** Another window of the same phone. */
+async function anotherWindow(site: Site, phone: Page, place: string): Promise<Page> {
+  const page = await phone.context().newPage();
+  await goTo(site, page, place);
+  return page;
+}
+
+/** One letter of the first entry, as a fault of the disk would change it. */
+const changeLetter = (page: Page): Promise<void> =>
+  page.evaluate(
+    () =>
+      new Promise<void>((done, fail) => {
+        const opening = indexedDB.open('leesbook-real');
+        opening.onerror = () => fail(opening.error);
+        opening.onsuccess = () => {
+          const transaction = opening.result.transaction('entries', 'readwrite');
+          const entries = transaction.objectStore('entries');
+          const first = entries.index('in-order').get(IDBKeyRange.lowerBound([]));
+          first.onsuccess = () => entries.put({ ...first.result, zone: `${first.result.zone}s` });
+          transaction.oncomplete = () => {
+            opening.result.close();
+            done();
+          };
+        };
+      }),
+  );
+
+describe('another window', () => {
+  test('has what was joined at once, without being loaded anew', async () => {
+    const site = await openSite();
+    const [phone, other] = [await workshopPhone(site), await workshopPhone(site)];
+    await addPerson(site, other, 'Halvard');
+    const file = await backUp(site, other);
+    const beside = await anotherWindow(site, phone, 'record/people');
+    await bringIn(site, phone, file);
+    await beside.getByText('Halvard').first().waitFor();
+    expect(await beside.getByText('Load it anew').count()).toBe(0);
+    await addPerson(site, beside, 'Sunniva');
+    expectClean(phone);
+    expectClean(beside);
+  });
+
+  test('is told when something was mended that it knows otherwise, keeps what was typed, and goes on by one tap', async () => {
+    const site = await openSite();
+    const phone = await workshopPhone(site);
+    await changeLetter(phone);
+    const beside = await anotherWindow(site, phone, 'record/people/new');
+    await beside.getByLabel('Name').fill('Sunniva');
+    await bringIn(site, phone, begun);
+    await beside.getByText('The record was changed in another window').waitFor();
+    await beside.getByRole('button', { name: /^Keep/ }).click();
+    await beside.getByText(/Nothing was written, and what you typed stays here/).waitFor();
+    await expectAccessible(beside);
+    await expectNoWider(beside);
+    const loaded = beside.waitForEvent('load');
+    await beside.getByRole('button', { name: 'Load it anew' }).click();
+    await loaded;
+    expect(await beside.getByLabel('Name').inputValue()).toBe('Sunniva');
+    await beside.getByRole('button', { name: /^Keep/ }).click();
+    await beside.getByText('Sunniva').first().waitFor();
+    expect(await beside.getByText(/changed in another window|not whole/).count()).toBe(0);
+    expect((await onDisk(beside)).entries).toHaveLength(5);
+    expectClean(beside);
+  });
+});

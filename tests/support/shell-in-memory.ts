@@ -241,6 +241,8 @@ export function shellInMemory(
     },
     updateWaiting: signal(false),
     takeUpdate: () => undefined,
+    outdated: signal(false),
+    loadAnew: () => undefined,
     demo: { enter: async () => undefined, leave: () => undefined, remove: async () => null },
   };
 

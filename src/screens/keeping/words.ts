@@ -12,6 +12,10 @@ export const notWholeWords = {
   strip: 'The record is not whole',
   stripGone: 'The record is gone',
   stripSecond: 'Nothing is written into it. Tap: what is wrong, and what to do.',
+  outdated: 'The record was changed in another window',
+  outdatedSecond:
+    'A backup was brought in, or what is lost was given up. This page does not know it yet, and writes nothing. What you typed stays.',
+  loadAnew: 'Load it anew',
   notKept: 'What you type is not kept over a reload',
   notKeptSecond:
     'This browser blocks the place for it, or it is full. Finish this form before you leave the page.',

@@ -57,6 +57,8 @@ export type Planned = {
   readonly add: ReadonlySet<string>;
   /** Keys of damaged entries here that give way. */
   readonly giveWay: readonly string[];
+  /** Something comes in before what is here of its device: pages that are open would not look for it there. */
+  readonly isBehind: boolean;
   /** Files to write, of which these lie here already, damaged. */
   readonly files: readonly BackupFile[];
   readonly filesMended: ReadonlySet<string>;
@@ -144,6 +146,13 @@ function lacksAfter(added: readonly Link[], here: Here): Lacks {
   };
 }
 
+function isBehind(added: readonly Link[], { byPlace }: Here): boolean {
+  const ends = new Map<string, number>();
+  for (const { device, counter } of byPlace.values())
+    ends.set(device, Math.max(counter, ends.get(device) ?? 0));
+  return added.some(({ device, counter }) => counter < (ends.get(device) ?? 0));
+}
+
 async function filesFor(
   database: Parameters<typeof fileThere>[0] | null,
   backup: Backup,
@@ -215,6 +224,7 @@ async function planned(
     plan,
     add: new Set(added.map(({ id }) => id)),
     giveWay: [...here.giveWay.keys()],
+    isBehind: here.giveWay.size > 0 || isBehind(added, here),
     files,
     filesMended,
   };

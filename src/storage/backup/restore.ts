@@ -2,8 +2,8 @@
  * Brings a backup that was found whole into the record on this device. Photos first: as long as no entry names them they are
  * nothing, and are swept away a day later. Then every entry in one transaction: all of them, or none.
  *
- * The device goes on under a new name wherever entries of its own were brought in, and an old name is never taken over from a
- * backup: two phones that both went on from the same last entry would each write the next one, and then no record could hold
+ * The device goes on under a new name wherever entries of its own were brought in, or any behind the end of a chain, which tells
+ * other open pages that they must begin anew (`append.ts`). An old name is never taken over from a backup: two phones that both went on from the same last entry would each write the next one, and then no record could hold
  * both. The old chain stays as it is; should the old phone be found again, what it wrote since joins like that of any other.
  */
 import type { IDBPTransaction } from 'idb';
@@ -117,14 +117,18 @@ const latest = (a: string | null, b: string | null): string | null => (a === nul
  */
 async function headAfter(
   transaction: Writing,
-  brought: { readonly devices: ReadonlySet<string>; readonly latest: string | null },
+  brought: {
+    readonly devices: ReadonlySet<string>;
+    readonly latest: string | null;
+    readonly isBehind: boolean;
+  },
   { newDevice, now }: RestoreWanted,
 ): Promise<DeviceHead> {
   const head = await transaction.objectStore('meta').get('head');
   const utmost = new Date(Date.parse(now) + mostAheadMs).toISOString();
   const behind = brought.latest !== null && brought.latest <= utmost ? brought.latest : null;
   const writtenAt = latest(head?.writtenAt ?? null, behind);
-  if (!head || brought.devices.has(head.device))
+  if (!head || brought.isBehind || brought.devices.has(head.device))
     return { device: newDevice, counter: 0, hash: null, writtenAt };
   const index = transaction.objectStore('entries').index('by-device');
   const last = (await index.get([head.device, head.counter])) as Partial<Entry> | undefined;
@@ -135,7 +139,7 @@ async function headAfter(
 async function write(
   transaction: Writing,
   backup: Backup,
-  { add, giveWay }: Planned,
+  { add, giveWay, isBehind }: Planned,
   wanted: RestoreWanted,
   tell: TellBackup,
 ): Promise<number> {
@@ -159,7 +163,7 @@ async function write(
     tell({ stage: 'writing-entries', done: written, of: add.size });
   }
   await Promise.all(waiting);
-  const head = await headAfter(transaction, { devices, latest: newest }, wanted);
+  const head = await headAfter(transaction, { devices, latest: newest, isBehind }, wanted);
   await transaction.objectStore('meta').put(head, 'head');
   // It knows nothing of what came between: the next start makes another.
   await transaction.objectStore('openings').clear();

@@ -3,12 +3,12 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Entry } from '../../../../src/ledger/entries/entry';
 import { hashOf } from '../../../../src/ledger/seal';
 import { verifyChain } from '../../../../src/ledger/verify';
-import { watch } from '../../../../src/storage/append';
+import { append, watch } from '../../../../src/storage/append';
 import { planRestore } from '../../../../src/storage/backup/plan-restore';
 import type { Backup } from '../../../../src/storage/backup/read-backup';
 import { restore } from '../../../../src/storage/backup/restore';
 import { readPhoto } from '../../../../src/storage/photos';
-import type { OpenRecord } from '../../../../src/storage/record';
+import { type OpenRecord, readAll } from '../../../../src/storage/record';
 import {
   anotherPhone,
   backedUp,
@@ -21,6 +21,7 @@ import {
   picture,
   read,
   says,
+  stamp,
 } from './invented-record';
 
 beforeEach(anotherPhone);
@@ -230,4 +231,55 @@ test('other tabs see what was brought in', async () => {
   });
   await restored(backup);
   expect(sorted(await heard)).toEqual(sorted([...backup.entries()]));
+});
+
+describe('a page that was open meanwhile', () => {
+  const news = (tab: OpenRecord) =>
+    new Promise<Parameters<Parameters<typeof watch>[1]>[0]>((resolve) => {
+      watch(tab, resolve);
+    });
+
+  test.each([
+    [
+      'the last of another device is mended',
+      (whole: readonly Entry[], tab: OpenRecord) =>
+        tab.database.put('entries', { ...(whole[2] as Entry), zone: 'Europe/Rome' }),
+    ],
+    [
+      'one that was missing before others comes back',
+      (whole: readonly Entry[], tab: OpenRecord) => tab.database.delete('entries', (whole[1] as Entry).id),
+    ],
+  ])('is told that it must begin anew, and writes nothing before, where %s', async (_, harm) => {
+    const { record, backup } = await workshop();
+    const whole = (await entriesIn(record)) as readonly Entry[];
+    await anotherPhone();
+    await restored(backup);
+    const tab = await opened();
+    await says(tab, person('Dan'));
+    await harm(whole, tab);
+    const heard = news(tab);
+    await restored(backup);
+    expect(await heard).toEqual({ ok: false, failure: { code: 'outdated' } });
+    const before = await entriesIn(tab);
+    expect(await append(tab, stamp, () => ({ ok: true, bodies: [person('Enno')] }))).toEqual({
+      ok: false,
+      failure: { code: 'outdated' },
+    });
+    expect(await entriesIn(tab)).toEqual(before);
+    await says(await opened(), person('Enno'));
+  });
+
+  test('takes what comes in behind no end of a chain, and goes on', async () => {
+    const { record, backup } = await workshop();
+    await says(record, person('Cleo'));
+    const more = await read((await backedUp()).file);
+    await anotherPhone();
+    await restored(backup);
+    const tab = await opened();
+    await readAll(tab);
+    const heard = news(tab);
+    await restored(more);
+    expect(await heard).toMatchObject({ ok: true, value: { entries: [{ counter: 4 }] } });
+    await says(tab, person('Dan'));
+  });
 });

@@ -1,5 +1,6 @@
 /** Things that are over and of which the state holds no more than a row to find them by. */
 import type { FoundRow } from './found-rows';
+import type { Reference } from './references';
 import type { State } from './state';
 
 const none: readonly FoundRow[] = [];
@@ -9,7 +10,7 @@ export const putAwayRows = (state: State): readonly FoundRow[] => state.earlier?
 /** Made once for the rows of an opening: many entries name the same things. */
 const known = new WeakMap<readonly FoundRow[], ReadonlyMap<string, FoundRow>>();
 
-function rowOf(state: State, is: FoundRow['is'], id: string): FoundRow | undefined {
+function rowOf(state: State, is: Reference['to'], id: string): FoundRow | undefined {
   const rows = putAwayRows(state);
   const byName = known.get(rows) ?? new Map(rows.map((row) => [`${row.is} ${row.id}`, row]));
   known.set(rows, byName);
@@ -26,6 +27,6 @@ export const codeOfBatch = (state: State, id: string | null | undefined): string
     ? undefined
     : (state.batches.get(id)?.body.code ?? rowOf(state, 'batch', id)?.code);
 
-/** Whether there is such a batch that is not at hand, so that only the whole record tells of it. */
-export const isPutAway = (state: State, is: FoundRow['is'], id: string): boolean =>
+/** Whether there is such a batch, container or hand-over that is not at hand, so that only the whole record tells of it. */
+export const isPutAway = (state: State, is: Reference['to'], id: string): boolean =>
   rowOf(state, is, id) !== undefined;

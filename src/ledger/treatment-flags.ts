@@ -14,11 +14,15 @@ import {
 } from './treatment';
 import { wasteKinds } from './waste-kinds';
 
-/** Where something stands that this was the last treatment of. */
-const holderOf = (state: State, treatmentId: string): string | undefined =>
-  [...state.containers.values()].find(({ contents }) =>
+/** Where something stands that this was the last treatment of; once all of it is gone, what went last. */
+function holderOf(state: State, treatmentId: string): string | undefined {
+  const holders = [...state.containers.values()].filter(({ contents }) =>
     contents.some(({ treatedBy }) => treatedBy.at(-1) === treatmentId),
-  )?.body.containerId;
+  );
+  const standing = holders.find(({ goneSince }) => goneSince === null);
+  const [last] = holders.toSorted((a, b) => ((a.goneSince ?? '') < (b.goneSince ?? '') ? 1 : -1));
+  return (standing ?? last)?.body.containerId;
+}
 
 /** How a treatment was begun; it stays visible, as with a step. */
 export function flagsOfTreatment(state: State, treatment: TreatmentState): Flag[] {

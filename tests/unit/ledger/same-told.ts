@@ -1,8 +1,16 @@
 /** Whether two states tell the same, down to the working of every figure. */
-import { createHash } from 'node:crypto';
 import Decimal from 'decimal.js';
 
 const known = new WeakMap<object, string>();
+
+/** Names that were given to what things are made of. */
+const names = new Map<string, string>();
+
+function nameOf(made: string): string {
+  const name = names.get(made) ?? `#${names.size}`;
+  names.set(made, name);
+  return name;
+}
 
 /** Slopes and inputs of a figure follow from its formula and its ends. */
 const followsFromOthers = new Set(['slopes', 'inputs']);
@@ -16,15 +24,15 @@ function parts(value: object): readonly unknown[] {
   return ['{}', ...told];
 }
 
-/** The same for the same, however often a part of it is used in it: a working is made of thousands of steps. */
-function digest(value: unknown): string {
+/** The same name for the same, each part named once: a working is made of thousands of steps. */
+function named(value: unknown): string {
   if (Decimal.isDecimal(value)) return `d${value}`;
   if (typeof value !== 'object' || value === null) return `${typeof value} ${value}`;
   const before = known.get(value);
   if (before !== undefined) return before;
-  const made = createHash('sha256').update(parts(value).map(digest).join('\n')).digest('base64');
-  known.set(value, made);
-  return made;
+  const name = nameOf(parts(value).map(named).join('\n'));
+  known.set(value, name);
+  return name;
 }
 
 /** As much of it as a person wants to read who looks for what differs. */
@@ -33,9 +41,9 @@ function shortly(value: unknown, depth = 4): unknown {
   if (typeof value !== 'object' || value === null) return value;
   if ('sentence' in value && 'slopes' in value) {
     const { sentence, value: much, low, high, unit } = value as Record<string, unknown>;
-    return `${sentence}: ${much} ${unit} (${low} to ${high}), working ${digest(value).slice(0, 8)}`;
+    return `${sentence}: ${much} ${unit} (${low} to ${high}), working ${named(value)}`;
   }
-  if (depth === 0) return digest(value).slice(0, 8);
+  if (depth === 0) return named(value);
   const [of, ...all] = parts(value);
   return of === '{}'
     ? Object.fromEntries(
@@ -46,7 +54,7 @@ function shortly(value: unknown, depth = 4): unknown {
 
 type Telling = Iterable<readonly [string, unknown]>;
 
-/** What one tells and the other does not, or otherwise; nothing where they tell the same. Both are never held as a whole. */
+/** What one tells and the other does not, or otherwise; nothing where they tell the same. */
 export function differences(tells: Telling, alsoTells: Telling): readonly string[] {
   const others = new Map(alsoTells);
   const differing: string[] = [];
@@ -54,7 +62,7 @@ export function differences(tells: Telling, alsoTells: Telling): readonly string
   for (const [name, value] of tells) {
     count += 1;
     const other = others.get(name);
-    if (others.has(name) && digest(value) === digest(other)) continue;
+    if (others.has(name) && named(value) === named(other)) continue;
     const texts = [value, others.has(name) ? other : 'is not told'].map((one) =>
       JSON.stringify(shortly(one)),
     );

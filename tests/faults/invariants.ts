@@ -119,6 +119,13 @@ function plans({ intention, written, inOrder, before }: Stepped, state: State): 
   );
 }
 
+/** What has left is not here to be poured out of. */
+function outOfWhatIsGone({ intention, decided, before }: Stepped): string[] {
+  if (!decided.ok || (intention.do !== 'move-contents' && intention.do !== 'move-all')) return [];
+  const gone = before.containers.get(intention.fromContainerId)?.goneSince ?? null;
+  return gone === null ? [] : [`${intention.do} was agreed to out of what is gone since ${gone}`];
+}
+
 function entriesThemselves({ written }: Stepped): string[] {
   return written.flatMap((entry) => {
     const wrong = wrongInItself(entry);
@@ -147,4 +154,5 @@ export const wrongAfter = (
   ...balance(state, entries),
   ...fates(state, entries),
   ...plans(stepped, state),
+  ...outOfWhatIsGone(stepped),
 ];

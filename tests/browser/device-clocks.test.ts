@@ -55,7 +55,7 @@ it('a clock that is set back by a day is told of, and what is written under it c
   await title(page, 'Wednesday 13 May').waitFor();
   await page.getByText('The clock of this phone may stand wrong').waitFor();
   await page
-    .getByText(/It says 13.May.2026, 10:00, but the book was written in on 14.May.2026, 10:0\d/)
+    .getByText(/It says 13.May.2026, 10:00, but the last entry stands under 14.May.2026, 10:0\d/)
     .waitFor();
   await expectAccessible(page);
   await expectNoWider(page);

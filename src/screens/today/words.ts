@@ -35,7 +35,7 @@ export const todayWords = {
   damagedSecond: 'They are kept as they are. See Record.',
   clockBehind: 'The clock of this phone may stand wrong',
   clockBehindSecond: (now: string, last: string) =>
-    `It says ${clockText(now)}, but the book was written in on ${clockText(last)}. If it is wrong, set it right: days and limits are counted by it. What is written keeps its order.`,
+    `It says ${clockText(now)}, but the last entry stands under ${clockText(last)}. If the clock is wrong, set it right: days and limits are counted by it. Entries keep their order.`,
 } as const;
 
 const litresOrGrams = (digits: string, unit: 'L' | 'g', sign: DecimalSign): string =>

@@ -41,6 +41,15 @@ function negative({ containers, streams }: State): string[] {
   );
 }
 
+/** Of what was poured out nothing stays in it; where only water went, what was dissolved does. */
+function emptied({ containers }: State): string[] {
+  return [...containers].flatMap(([id, { holds, contents, movements }]) => {
+    const dried = movements.some(({ purpose }) => purpose === 'evaporated');
+    const isEmpty = holds.volume.isZero() && holds.mass.isZero();
+    return isEmpty && !dried && contents.length > 0 ? [`${id} is empty, and yet something is in it`] : [];
+  });
+}
+
 function balance(state: State, entries: readonly Entry[]): string[] {
   const books = keepBooks(entries);
   const wrong: string[] = [];
@@ -151,6 +160,7 @@ export const wrongAfter = (
   ...entriesThemselves(stepped),
   ...refusals(stepped, state, logBefore),
   ...negative(state),
+  ...emptied(state),
   ...balance(state, entries),
   ...fates(state, entries),
   ...plans(stepped, state),

@@ -5,7 +5,7 @@ import type { MadeBackup } from '../../storage/backup/make-backup';
 import { useShell } from '../shell';
 import { type HowFar, howFar, notBegun, spansOf } from './how-far';
 import type { BackupWork } from './in-worker';
-import { refusalOfFile, workFailureWords } from './words';
+import { refusalOfMaking, workFailureWords } from './words';
 
 /** A backup with the name under which it is saved. */
 export type NamedBackup = MadeBackup & { readonly named: File; readonly at: string };
@@ -42,7 +42,7 @@ export function useMakeBackup() {
     work.current = null;
     setTold(null);
     if (result.ok) setMade(named(result.backup, at));
-    else setFault('refusal' in result ? refusalOfFile(result.refusal) : workFailureWords(result.failure));
+    else setFault('refusal' in result ? refusalOfMaking(result.refusal) : workFailureWords(result.failure));
   }
 
   return { make, made, told, fault, leave: () => work.current?.end() };

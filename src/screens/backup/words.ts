@@ -191,6 +191,8 @@ export function workFailureWords(failure: Exclude<Brought, { ok: true }>['failur
       return `It ended in the middle (${failure.name}). Nothing here was changed. Try again, after closing other apps.`;
     case 'changed-meanwhile':
       return 'Something was written here in the meantime. Nothing was brought in. Choose the file again.';
+    case 'disk-full':
+      return 'The phone is full. Nothing here was changed. Delete pictures, films and apps that it can spare, then try again.';
     case 'conflicts':
     case 'nothing-looked-at':
       return 'Choose the file again.';
@@ -205,6 +207,18 @@ export function workFailureWords(failure: Exclude<Brought, { ok: true }>['failur
 const shown = (name: string): string => (name.length > 60 ? `${name.slice(0, 60)}…` : name);
 
 const damagedFile = 'Copy it again from where it was kept, or choose an earlier backup.';
+
+/** Why none was made, though the record was read. */
+export function refusalOfMaking(refusal: BackupRefusal): string {
+  switch (refusal.code) {
+    case 'no-room':
+      return 'This phone has not enough room to make it. The record is as it was. Close other apps, delete pictures and films that it can spare, then try again.';
+    case 'too-large':
+      return `The record is too large for one file (${shown(refusal.what)}). It is as it was.`;
+    default:
+      return `What was made could not be read again (${refusal.code}). No backup was made, and the record is as it was. Try once more.`;
+  }
+}
 
 /** Why a file is not taken, and what to do. */
 export function refusalOfFile(refusal: BackupRefusal): string {

@@ -170,11 +170,14 @@ async function packed(database: There, wanted: BackupWanted, tell: TellBackup) {
   return { file: archive.end(), manifest, passed };
 }
 
+/** A file for which the phone has no room is made all the same: only its reading fails. */
+const noRoom = { ok: false, refusal: { code: 'no-room' } } as const;
+
 async function made(database: There, wanted: BackupWanted, tell: TellBackup): Promise<BackupMade> {
   const { file, manifest, passed } = await packed(database, wanted, tell);
   // What cannot be read again is no backup: it is read before anybody is told that there is one.
   const again = await readBackup(file, undefined, tell);
-  if (!again.ok) return again;
+  if (!again.ok) return again.refusal.code === 'not-handed-over' ? noRoom : again;
   const { passphrase } = wanted;
   return {
     ok: true,
@@ -199,8 +202,8 @@ export async function makeBackup(wanted: BackupWanted, tell: TellBackup = untold
     return await made(opened.value, wanted, tell);
   } catch (error) {
     if (error instanceof NotTaken) return { ok: false, refusal: error.refusal };
-    if (error instanceof DOMException) return { ok: false, failure: failureOf(error) };
-    throw error;
+    if (!(error instanceof DOMException)) throw error;
+    return error.name === 'NotReadableError' ? noRoom : { ok: false, failure: failureOf(error) };
   } finally {
     opened.value.close();
   }

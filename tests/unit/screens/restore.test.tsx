@@ -1,21 +1,32 @@
 import 'fake-indexeddb/auto';
 import { readFileSync } from 'node:fs';
-import { screen } from '@testing-library/preact';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { fireEvent, screen, within } from '@testing-library/preact';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Shell } from '../../../src/screens/shell';
 import type { Without } from '../../../src/storage/marker';
 import { backupHere } from '../../support/backup-here';
 import { open, tap, user } from '../../support/hand';
 import { shellInMemory } from '../../support/shell-in-memory';
-import { anotherPhone, opened } from '../storage/backup/invented-record';
+import {
+  anotherPhone,
+  backedUp,
+  entriesIn,
+  opened,
+  person,
+  says,
+  workshop,
+} from '../storage/backup/invented-record';
 
 beforeEach(anotherPhone);
-afterEach(anotherPhone);
+afterEach(async () => {
+  vi.restoreAllMocks();
+  await anotherPhone();
+});
 
 const kept = (name: string) => new File([readFileSync(`tests/unit/storage/kept/${name}`)], name);
 
 function restoring(with_: Partial<Shell['backups']> = {}, more: Partial<Shell> = {}) {
-  const { shell } = shellInMemory('2026-05-12T08:00:00.000Z');
+  const { shell, pass } = shellInMemory('2026-05-12T08:00:00.000Z');
   const noted: Without[] = [];
   const backups: Shell['backups'] = {
     ...shell.backups,
@@ -27,7 +38,7 @@ function restoring(with_: Partial<Shell['backups']> = {}, more: Partial<Shell> =
     ...with_,
   };
   open({ ...shell, backups, ...more }, 'record/restore');
-  return { noted };
+  return { noted, pass };
 }
 
 const pick = async (file: File) => user.upload(await screen.findByLabelText(/Choose/), file);
@@ -54,5 +65,140 @@ describe('a backup that lacks something in its middle', () => {
     expect(screen.getByText('What the record goes on without stands under Record.')).toBeTruthy();
     expect(noted.map(({ what }) => what)).toEqual(['missing', 'lost', 'entry', 'record', 'missing']);
     expect(await (await opened()).database.count('entries')).toBe(3);
+  });
+});
+
+/** What lies in the store of this phone. */
+const here = async () => entriesIn(await opened());
+
+/** Of a workshop on a phone that has since been emptied. */
+async function fileOf(...names: readonly string[]): Promise<File> {
+  await says(await opened(), workshop, ...names.map(person));
+  const { file } = await backedUp();
+  await anotherPhone();
+  return new File([file], 'backup.zip');
+}
+
+describe('choosing a file', () => {
+  test('that is left undone changes nothing', async () => {
+    restoring();
+    // As the phone tells that its list of files was closed: nothing is in it.
+    fireEvent.change(await screen.findByLabelText('Choose a backup'));
+    expect(screen.getByRole('heading', { level: 1 }).textContent).toBe('Restore or join');
+    expect(screen.queryByRole('alert')).toBeNull();
+  });
+
+  test.each([
+    ['a letter', new File(['Dear Maren, the backup is on the card.'], 'letter.zip'), /^This is no backup/],
+    ['nothing', new File([], 'empty.zip'), /^The file is empty/],
+    ['one that was cut short', kept('backup-1.zip').slice(0, 3000), /damaged or cut short/],
+  ])('of %s says why it is not taken and what to do, and another can be chosen', async (_, given, why) => {
+    restoring();
+    await pick(given instanceof File ? given : new File([given], 'cut.zip'));
+    const told = await screen.findByRole('alert');
+    expect(within(told).getByText(why)).toBeTruthy();
+    expect(within(told).getByText('Not taken. Nothing here was changed.')).toBeTruthy();
+    expect(await here()).toEqual([]);
+    await user.upload(screen.getByLabelText('Choose another file'), kept('backup-1.zip'));
+    await title('The backup is whole');
+  });
+
+  test('of a locked one asks for its passphrase, again where it does not open it', async () => {
+    restoring();
+    await pick(kept('backup-1.zip.age'));
+    await title('The file is locked');
+    expect(screen.getByText('backup-1.zip.age')).toBeTruthy();
+    expect(button('Open it').disabled).toBe(true);
+    await user.type(screen.getByLabelText('Passphrase'), 'weir yard');
+    await tap('Open it');
+    expect(await screen.findByText(/^The passphrase does not open it\./)).toBeTruthy();
+    await user.clear(screen.getByLabelText('Passphrase'));
+    await user.type(screen.getByLabelText('Passphrase'), 'weir yard six');
+    await tap('Open it');
+    await title('The backup is whole');
+  });
+
+  test('shows how far it is, and is left without a trace', async () => {
+    let go = (): void => undefined;
+    const held = new Promise<void>((resolve) => {
+      go = resolve;
+    });
+    const { pass } = restoring({ work: () => backupHere(() => held) });
+    await pick(kept('backup-1.zip'));
+    await screen.findByRole('progressbar', { name: /Reading the backup/ });
+    pass(1000);
+    await user.click(screen.getByRole('button', { name: /^Leave it/ }));
+    await title('Restore or join');
+    go();
+    // As long as what was left would have taken.
+    await backupHere().look(
+      { record: 'real', file: kept('backup-1.zip'), passphrase: undefined },
+      () => undefined,
+    );
+    await title('Restore or join');
+    expect(screen.queryByRole('alert')).toBeNull();
+    await pick(kept('backup-1.zip'));
+    await title('The backup is whole');
+    expect(await here()).toEqual([]);
+  });
+});
+
+describe('a file that was found whole', () => {
+  test('of another workshop is joined only when somebody says that the two belong together', async () => {
+    const file = await fileOf('Halvard');
+    await says(await opened(), person('Ana'));
+    restoring();
+    await pick(file);
+    await title('The backup is whole');
+    expect(screen.getByText('Nothing in it is also here')).toBeTruthy();
+    expect(button('Join it to the record').disabled).toBe(true);
+    await user.click(screen.getByRole('checkbox', { name: 'I know: the two belong together' }));
+    await tap('Join it to the record');
+    await title('It is brought in');
+    expect(await here()).toHaveLength(3);
+  });
+
+  test('of the real record is not brought into the invented workshop', async () => {
+    restoring({}, { record: 'demo' });
+    await pick(kept('backup-1.zip'));
+    await title('The backup is whole');
+    expect(screen.getByText('It is of a real record')).toBeTruthy();
+    expect(screen.queryByRole('button', { name: /Restore it|Join it/ })).toBeNull();
+  });
+
+  test('for which there is no room says so, brings nothing in, and is brought in once there is', async () => {
+    const file = await fileOf('Halvard', 'Enno');
+    restoring();
+    await pick(file);
+    await title('The backup is whole');
+    const add = vi.spyOn(IDBObjectStore.prototype, 'add').mockImplementation(() => {
+      throw new DOMException('full', 'QuotaExceededError');
+    });
+    await tap('Restore it');
+    expect(await screen.findByText(/^The phone is full\. Nothing here was changed\./)).toBeTruthy();
+    add.mockRestore();
+    expect(await here()).toEqual([]);
+    await tap('Restore it');
+    await title('It is brought in');
+    expect(await here()).toHaveLength(3);
+  });
+
+  test('beside which something was written meanwhile is chosen anew', async () => {
+    const file = await fileOf('Halvard');
+    const again = new File([file], 'again.zip');
+    restoring();
+    await pick(file);
+    await title('The backup is whole');
+    const first = screen.getByRole('button', { name: 'Restore it' });
+    // Another window brings the same file in first.
+    const other = backupHere();
+    await other.look({ record: 'real', file: again, passphrase: undefined }, () => undefined);
+    const newDevice = '0190b3b0-0000-7000-8000-00000000d009';
+    await other.bring({ record: 'real', now: '2026-05-12T08:00:00.000Z', newDevice }, () => undefined);
+    await user.click(first);
+    expect(await screen.findByText(/^Something was written here in the meantime\./)).toBeTruthy();
+    expect(await here()).toHaveLength(2);
+    await pick(again);
+    expect(await screen.findByText(/^Nothing in it is new/)).toBeTruthy();
   });
 });

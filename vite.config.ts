@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { preact } from '@preact/preset-vite';
-import type { Plugin } from 'vite';
+import { createServer, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 import { headers, pagePolicy } from './.ci/closed.mjs';
@@ -20,6 +20,36 @@ const securityPolicy = (): Plugin => ({
     // An address that is followed out of the app tells nobody where it stood.
     { tag: 'meta', attrs: { name: 'referrer', content: 'no-referrer' }, injectTo: 'head-prepend' },
   ],
+});
+
+/** A build with published data, or a list, that is not as its schema says is none: a phone does not look again. */
+const dataInOrder = (): Plugin => ({
+  name: 'data-in-order',
+  apply: 'build',
+  async buildStart() {
+    const server = await createServer({
+      configFile: false,
+      root: import.meta.dirname,
+      logLevel: 'error',
+      // As where it is developed, though a build is under way.
+      define: { 'import.meta.env.PROD': 'false' },
+      server: { middlewareMode: true, ws: false },
+      optimizeDeps: { noDiscovery: true },
+    });
+    try {
+      const tables = readdirSync(new URL('./src/reference/', import.meta.url)).filter((file) =>
+        file.endsWith('tables.ts'),
+      );
+      const lists = ['checklists', 'emergency-cards', 'load-hazards', 'never-rules'];
+      for (const path of [
+        ...tables.map((file) => `/src/reference/${file}`),
+        ...lists.map((list) => `/src/safety/${list}.ts`),
+      ])
+        await server.ssrLoadModule(path);
+    } finally {
+      await server.close();
+    }
+  },
 });
 
 const installable = VitePWA({
@@ -78,12 +108,26 @@ export default defineConfig({
     'import.meta.env.VITE_VERSION': JSON.stringify(version),
     'import.meta.env.VITE_LEDGER': JSON.stringify(ledgerHash()),
   },
-  // The engine that makes papers is one file, loaded only when a paper is made.
-  build: { outDir: '../dist', emptyOutDir: true, chunkSizeWarningLimit: 600 },
+  build: {
+    outDir: '../dist',
+    emptyOutDir: true,
+    chunkSizeWarningLimit: 1300,
+    rolldownOptions: {
+      output: {
+        // What every start needs comes in two files, the first page and the rest: each file more costs a slow phone time.
+        codeSplitting: {
+          groups: [
+            { name: 'first', tags: ['$initial'], priority: 2 },
+            { name: 'begin', test: /src\/app\/begin\.tsx$/, priority: 1 },
+          ],
+        },
+      },
+    },
+  },
   // What the worker of the papers is made of is loaded part by part, too.
   worker: { format: 'es' },
   preview: { headers },
-  plugins: [preact(), licencesInBuild(), securityPolicy(), installable],
+  plugins: [preact(), dataInOrder(), licencesInBuild(), securityPolicy(), installable],
   test: {
     root: import.meta.dirname,
     allowOnly: false,

@@ -21,8 +21,7 @@ import { logVentilationCheck } from './decisions/stations';
 import { beginTreatment, endTreatment, logTreatment } from './decisions/treatments';
 import { Body } from './entries/body';
 import type { Context, Intention, IntentionOf } from './intention';
-import { isPutAway } from './put-away';
-import { knows, type Reference, referencesOf } from './references';
+import { knows, referencesOf } from './references';
 import { type Decided, type Refusal, refused, written } from './refusal';
 import type { State } from './state';
 
@@ -167,10 +166,9 @@ function unknownFault(state: State, bodies: readonly Body[]): Refusal | null {
       return body.kind === 'container-opened' ? [body.containerId] : [];
     }),
   );
-  // What is put away was told of: the whole record is read once it is told of again.
-  const isKnown = (reference: Reference): boolean =>
-    knows(state, reference) || made.has(reference.id) || isPutAway(state, reference.to, reference.id);
-  const lost = bodies.flatMap(referencesOf).find((reference) => !isKnown(reference));
+  const lost = bodies
+    .flatMap(referencesOf)
+    .find((reference) => !knows(state, reference) && !made.has(reference.id));
   return lost ? { code: 'unknown', details: { to: lost.to, id: lost.id }, field: lost.field } : null;
 }
 

@@ -171,6 +171,9 @@ function keepBatches(state: State, from: string, keeping: Keeping): void {
   for (const { at, body, endedAt } of state.steps.values())
     if (body.batchId !== null && (at >= from || endedAt === null)) keeping.keep('batch', body.batchId);
   for (const { at, body } of state.batches.values()) if (at >= from) keeping.keep('batch', body.batchId);
+  // The next step is offered for it.
+  const newest = [...state.batches.values()].at(-1);
+  if (newest) keeping.keep('batch', newest.body.batchId);
 }
 
 /** Everything that stands, runs, is awaited, or is younger than `from`. */

@@ -140,7 +140,7 @@ export function read<U extends Unit>(r: Read<U>): Figure<U> {
  * (gallons, pounds) a formula has as many more as keep the value itself, so that it comes out as printed.
  */
 function decimalsOf(value: Decimal, half: Decimal): Pick<Figure, 'decimals' | 'formulaDecimals'> {
-  const decimals = Math.max(0, Math.ceil(half.times(2).log(10).negated().toNumber() - 1e-9));
+  const decimals = Math.max(0, -half.times(2).e);
   const own = value.decimalPlaces();
   return own <= decimals ? { decimals } : { decimals, formulaDecimals: Math.min(own, decimals + 4) };
 }

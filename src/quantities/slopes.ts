@@ -68,8 +68,8 @@ export function merged(a: Slopes, b: Slopes): Slopes {
 /** What one origin adds to either side, one standard uncertainty. What bends back lies on one side at both its ends. */
 export function sides(s: Slope): { readonly minus: number; readonly plus: number } {
   const { falling, rising } = chordsOf(s);
-  const ends = [-falling * s.minus, rising * s.plus];
-  return { minus: Math.max(0, ...ends.map((end) => -end)), plus: Math.max(0, ...ends) };
+  const [atMinus, atPlus] = [-falling * s.minus, rising * s.plus];
+  return { minus: Math.max(0, -atMinus, -atPlus), plus: Math.max(0, atMinus, atPlus) };
 }
 
 /** Half-widths of the range on either side, in coherent units. */

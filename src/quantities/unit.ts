@@ -75,8 +75,17 @@ const combined = (a: Dimension, b: Dimension, sign: 1 | -1): Dimension => {
 /** Dimension of a product (`sign` 1) or quotient (`sign` −1). */
 export const combine = combined;
 
+/** Few units, asked for by every figure. */
+const meanings = new Map<Unit, Meaning>();
+
 /** What a unit means. @example meaningOf('mg/L').factor // 0.001 (g/L) */
 export function meaningOf(unit: Unit): Meaning {
+  const known = meanings.get(unit) ?? readFromParts(unit);
+  meanings.set(unit, known);
+  return known;
+}
+
+function readFromParts(unit: Unit): Meaning {
   const [over, under] = unit.split('/') as [string, string | undefined];
   const top = simple(over);
   if (under === undefined) return top;
@@ -94,4 +103,4 @@ export function meaningOf(unit: Unit): Meaning {
 }
 
 export const sameDimension = (a: Dimension, b: Dimension): boolean =>
-  Object.keys(combined(a, b, -1)).length === 0;
+  a === b || Object.keys(combined(a, b, -1)).length === 0;

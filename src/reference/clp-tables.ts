@@ -1,5 +1,6 @@
 /** Limits and rules by which the law of classification takes a mixture (CLP Annex I), as far as this trade meets them. */
 import * as z from 'zod/mini';
+import { checked } from './checked';
 import clpJson from './clp.json';
 import { statementCodes } from './statements-tables';
 import { hazardClasses, routes } from './substances-tables';
@@ -51,34 +52,36 @@ const LabelElement = z.strictObject({
   ...told,
 });
 
-export const clp = z
-  .strictObject({
-    /** What all of it is worth for waste. */
-    scope: Rule,
-    rules: z.record(z.enum(ruleIds), Rule),
-    /** From this share on an ingredient is relevant for skin, eye, airways and acute toxicity. */
-    cutOff: Constant,
-    skin: z.strictObject({ corrosive: Constant, irritant: Constant }),
-    eye: z.strictObject({ damaging: Constant, irritant: Constant }),
-    /** How often what is corrosive counts as irritant. */
-    irritantWeight: Constant,
-    extremePh: z.strictObject({ acid: Constant, alkali: Constant }),
-    respiratoryIrritation: Constant,
-    /** Part of its limit from which on a sensitiser is named. */
-    elicitation: Constant,
-    aquatic: z.strictObject({ limit: Constant, chronic2: Constant, chronic3: Constant }),
-    acute: z.strictObject({ oral: Acute, dermal: Acute, vapour: Acute, 'dust or mist': Acute }),
-    single: z.array(Single),
-    label: z.strictObject({
-      elements: z.array(LabelElement),
-      mostPrecautions: Constant,
-      /** Precautions, the ones that a label needs most first. */
-      order: z.strictObject({ codes: z.array(Code), ...told }),
-      /** Precautions that say what others do, and more. */
-      covers: z.array(Covers),
-      /** Hazard statements beside which others fall away. */
-      statementsCovered: z.strictObject({ rows: z.array(Covers), ...told }),
+export const clp = checked(
+  () =>
+    z.strictObject({
+      /** What all of it is worth for waste. */
+      scope: Rule,
+      rules: z.record(z.enum(ruleIds), Rule),
+      /** From this share on an ingredient is relevant for skin, eye, airways and acute toxicity. */
+      cutOff: Constant,
+      skin: z.strictObject({ corrosive: Constant, irritant: Constant }),
+      eye: z.strictObject({ damaging: Constant, irritant: Constant }),
+      /** How often what is corrosive counts as irritant. */
+      irritantWeight: Constant,
+      extremePh: z.strictObject({ acid: Constant, alkali: Constant }),
+      respiratoryIrritation: Constant,
+      /** Part of its limit from which on a sensitiser is named. */
+      elicitation: Constant,
+      aquatic: z.strictObject({ limit: Constant, chronic2: Constant, chronic3: Constant }),
+      acute: z.strictObject({ oral: Acute, dermal: Acute, vapour: Acute, 'dust or mist': Acute }),
+      single: z.array(Single),
+      label: z.strictObject({
+        elements: z.array(LabelElement),
+        mostPrecautions: Constant,
+        /** Precautions, the ones that a label needs most first. */
+        order: z.strictObject({ codes: z.array(Code), ...told }),
+        /** Precautions that say what others do, and more. */
+        covers: z.array(Covers),
+        /** Hazard statements beside which others fall away. */
+        statementsCovered: z.strictObject({ rows: z.array(Covers), ...told }),
+      }),
     }),
-  })
-  .parse(clpJson);
+  clpJson,
+);
 export type EstimatedRoute = keyof typeof clp.acute;

@@ -3,6 +3,7 @@
  * the treatment pages load them.
  */
 import * as z from 'zod/mini';
+import { checked } from './checked';
 import equilibriumJson from './equilibrium.json';
 import { Num, told } from './tables';
 
@@ -32,20 +33,22 @@ export type EquilibriumSolid = z.infer<typeof Solid>;
 
 const Parameter = z.strictObject({ value: Num, unit: z.string(), uncertainty: Num, ...told });
 
-export const equilibrium = z
-  .strictObject({
-    /** What the model is, as the source of whatever is read from it. */
-    model: z.strictObject(told),
-    debyeHueckel: Parameter,
-    ionSize: Parameter,
-    davies: z.strictObject({ linear: Num, neutral: Num, water: Num, ...told }),
-    gas: z.strictObject(constant),
-    species: z.array(Species),
-    solids: z.array(Solid),
-    interactions: z.strictObject({
-      unit: z.literal('kg/mol'),
-      ...told,
-      values: z.array(z.strictObject({ cation: z.string(), anion: z.string(), epsilon: Num })),
+export const equilibrium = checked(
+  () =>
+    z.strictObject({
+      /** What the model is, as the source of whatever is read from it. */
+      model: z.strictObject(told),
+      debyeHueckel: Parameter,
+      ionSize: Parameter,
+      davies: z.strictObject({ linear: Num, neutral: Num, water: Num, ...told }),
+      gas: z.strictObject(constant),
+      species: z.array(Species),
+      solids: z.array(Solid),
+      interactions: z.strictObject({
+        unit: z.literal('kg/mol'),
+        ...told,
+        values: z.array(z.strictObject({ cation: z.string(), anion: z.string(), epsilon: Num })),
+      }),
     }),
-  })
-  .parse(equilibriumJson);
+  equilibriumJson,
+);

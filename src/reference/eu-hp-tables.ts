@@ -1,5 +1,6 @@
 /** Properties that make a waste hazardous in the EU: limits to calculate with, and what a test decides. */
 import * as z from 'zod/mini';
+import { checked } from './checked';
 import euHpJson from './eu-hp.json';
 import { Constant, Num, told } from './tables';
 
@@ -31,19 +32,21 @@ const byTest = Object.keys(euHpJson.byTest) as (keyof typeof euHpJson.byTest)[];
 export type CalculatedHp = (typeof properties)[number];
 export type TestedHp = (typeof byTest)[number];
 
-export const euHp = z
-  .strictObject({
-    byCalculation: z.record(
-      z.enum(properties as [CalculatedHp, ...CalculatedHp[]]),
-      z.strictObject({ name: z.string(), ...ruled, limits: z.array(Limit) }),
-    ),
-    byTest: z.record(
-      z.enum(byTest as [TestedHp, ...TestedHp[]]),
-      z.strictObject({ name: z.string(), ...ruled, codes: z.array(Code) }),
-    ),
-    corrosiveByPh: z.strictObject({ acid: Constant, alkaline: Constant, ...ruled }),
-    silverInAmmonia: z.strictObject(ruled),
-  })
-  .parse(euHpJson);
+export const euHp = checked(
+  () =>
+    z.strictObject({
+      byCalculation: z.record(
+        z.enum(properties as [CalculatedHp, ...CalculatedHp[]]),
+        z.strictObject({ name: z.string(), ...ruled, limits: z.array(Limit) }),
+      ),
+      byTest: z.record(
+        z.enum(byTest as [TestedHp, ...TestedHp[]]),
+        z.strictObject({ name: z.string(), ...ruled, codes: z.array(Code) }),
+      ),
+      corrosiveByPh: z.strictObject({ acid: Constant, alkaline: Constant, ...ruled }),
+      silverInAmmonia: z.strictObject(ruled),
+    }),
+  euHpJson,
+);
 export const calculatedHps = properties;
 export const testedHps = byTest;

@@ -1,5 +1,6 @@
 /** Limits of nitrous gas in the air that people breathe. Apart from tables.ts, which has what every page needs. */
 import * as z from 'zod/mini';
+import { checked } from './checked';
 import exposureLimitsJson from './exposure-limits.json';
 import { Constant } from './tables';
 
@@ -15,10 +16,12 @@ const Limit = z.strictObject({
   nitrogenDioxide: Constant,
 });
 
-export const exposureLimits = z
-  .strictObject({
-    limits: z.record(z.enum(limitIds), Limit),
-    /** Immediately dangerous to life or health: no limit to work under, shown for comparison. */
-    dangerous: z.strictObject({ name: z.string(), nitrogenDioxide: Constant }),
-  })
-  .parse(exposureLimitsJson);
+export const exposureLimits = checked(
+  () =>
+    z.strictObject({
+      limits: z.record(z.enum(limitIds), Limit),
+      /** Immediately dangerous to life or health: no limit to work under, shown for comparison. */
+      dangerous: z.strictObject({ name: z.string(), nitrogenDioxide: Constant }),
+    }),
+  exposureLimitsJson,
+);

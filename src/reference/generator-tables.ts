@@ -4,6 +4,7 @@
  * every page needs.
  */
 import * as z from 'zod/mini';
+import { checked } from './checked';
 import generatorJson from './generator.json';
 import { Constant, SourceId } from './tables';
 
@@ -20,30 +21,32 @@ const OnSite = z.strictObject({ limit: Constant, over: z.enum(['reached', 'passe
 export type CountingRule = keyof typeof generatorJson.counting;
 export const countingRules = Object.keys(generatorJson.counting) as [CountingRule, ...CountingRule[]];
 
-export const generator = z
-  .strictObject({
-    /** Limits of the categories by what arises in a calendar month. */
-    month: z.strictObject({ smallest: Constant, large: Constant, acute: Constant, acuteSpill: Constant }),
-    /** Most that may stand on site at any time. */
-    onSite: z.strictObject({ VSQG: OnSite, SQG: OnSite }),
-    storage: z.strictObject({
-      SQG: Constant,
-      'SQG-far': Constant,
-      far: Constant,
-      LQG: Constant,
-      'EU-disposal': Constant,
-      'EU-recovery': Constant,
+export const generator = checked(
+  () =>
+    z.strictObject({
+      /** Limits of the categories by what arises in a calendar month. */
+      month: z.strictObject({ smallest: Constant, large: Constant, acute: Constant, acuteSpill: Constant }),
+      /** Most that may stand on site at any time. */
+      onSite: z.strictObject({ VSQG: OnSite, SQG: OnSite }),
+      storage: z.strictObject({
+        SQG: Constant,
+        'SQG-far': Constant,
+        far: Constant,
+        LQG: Constant,
+        'EU-disposal': Constant,
+        'EU-recovery': Constant,
+      }),
+      nearTheWork: z.strictObject({ volume: Constant, days: Constant }),
+      inspection: Constant,
+      proof: z.strictObject({
+        'LQG-ask': Constant,
+        'LQG-report': Constant,
+        'LQG-ask-before': Constant,
+        'LQG-report-before': Constant,
+        'SQG-report': Constant,
+      }),
+      retention: z.strictObject({ USA: Constant, EU: Constant }),
+      counting: z.record(z.enum(countingRules), Ruled),
     }),
-    nearTheWork: z.strictObject({ volume: Constant, days: Constant }),
-    inspection: Constant,
-    proof: z.strictObject({
-      'LQG-ask': Constant,
-      'LQG-report': Constant,
-      'LQG-ask-before': Constant,
-      'LQG-report-before': Constant,
-      'SQG-report': Constant,
-    }),
-    retention: z.strictObject({ USA: Constant, EU: Constant }),
-    counting: z.record(z.enum(countingRules), Ruled),
-  })
-  .parse(generatorJson);
+  generatorJson,
+);

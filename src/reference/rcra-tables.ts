@@ -1,5 +1,6 @@
 /** Hazardous waste in the United States: characteristics, land disposal, reportable quantities. */
 import * as z from 'zod/mini';
+import { checked } from './checked';
 import rcraJson from './rcra.json';
 import { Constant, Num, Ranged, told } from './tables';
 
@@ -19,29 +20,31 @@ const Standard = z.strictObject({
   underlying: z.optional(z.literal(false)),
 });
 
-export const rcra = z
-  .strictObject({
-    rules: z.record(z.enum(rules as [RcraRule, ...RcraRule[]]), z.strictObject(ruled)),
-    corrosive: z.strictObject({ acid: Constant, alkaline: Constant }),
-    fewSolids: Constant,
-    leachant: Constant,
-    liquor: Ranged,
-    toxicity: z.record(
-      z.enum(toxicityCodes as [ToxicityCode, ...ToxicityCode[]]),
-      z.strictObject({ element: z.string(), name: z.string(), limit: Constant }),
-    ),
-    notToxicity: z.strictObject({ elements: z.array(z.string()), ...ruled }),
-    landDisposal: z.strictObject({
-      unit: z.literal('mg/L'),
-      source: told.source,
-      note: z.string(),
-      values: z.record(z.string(), Standard),
-      /** Codes by listing, and the elements that have a standard in their row; `besides`: what else has, and is no element. */
-      listed: z.record(
-        z.string(),
-        z.strictObject({ elements: z.array(z.string()), besides: z.string(), ...told }),
+export const rcra = checked(
+  () =>
+    z.strictObject({
+      rules: z.record(z.enum(rules as [RcraRule, ...RcraRule[]]), z.strictObject(ruled)),
+      corrosive: z.strictObject({ acid: Constant, alkaline: Constant }),
+      fewSolids: Constant,
+      leachant: Constant,
+      liquor: Ranged,
+      toxicity: z.record(
+        z.enum(toxicityCodes as [ToxicityCode, ...ToxicityCode[]]),
+        z.strictObject({ element: z.string(), name: z.string(), limit: Constant }),
       ),
+      notToxicity: z.strictObject({ elements: z.array(z.string()), ...ruled }),
+      landDisposal: z.strictObject({
+        unit: z.literal('mg/L'),
+        source: told.source,
+        note: z.string(),
+        values: z.record(z.string(), Standard),
+        /** Codes by listing, and the elements that have a standard in their row; `besides`: what else has, and is no element. */
+        listed: z.record(
+          z.string(),
+          z.strictObject({ elements: z.array(z.string()), besides: z.string(), ...told }),
+        ),
+      }),
+      reportable: z.strictObject({ unit: z.literal('lb'), ...told, values: z.record(z.string(), Num) }),
     }),
-    reportable: z.strictObject({ unit: z.literal('lb'), ...told, values: z.record(z.string(), Num) }),
-  })
-  .parse(rcraJson);
+  rcraJson,
+);

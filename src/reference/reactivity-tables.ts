@@ -1,5 +1,6 @@
 /** What must not meet: the published chart by groups, rules that it does not carry, and what containers stand. Read once. */
 import * as z from 'zod/mini';
+import { checked } from './checked';
 import reactivityJson from './reactivity.json';
 import { Num } from './tables';
 
@@ -95,25 +96,30 @@ const Material = z.strictObject({
   ),
 });
 
-export const reactivity = z
-  .strictObject({
-    about: z.string(),
-    codes: z.record(HazardCode, z.strictObject({ name: z.string(), weight: z.int(), refused: z.boolean() })),
-    groups: z.record(z.string().check(z.regex(/^\d+$/)), z.string()),
-    chart: z.strictObject({ ...cited, cells: z.record(Cell, Codes) }),
-    /** Blank in the copy that was read, and taken for dangerous. */
-    suspected: z.record(Cell, z.strictObject({ codes: Codes, ...cited })),
-    /** Groups that must meet nothing at all. */
-    withAnything: z.record(z.string(), z.strictObject({ codes: Codes, says: z.string(), ...cited })),
-    /** By the name of the kind of waste. */
-    wastes: z.record(z.string(), Waste),
-    things: z.record(z.string(), Thing),
-    rules: z.array(Rule),
-    /** What containers are made of. */
-    materials: z.record(z.string(), Material),
-    materialsNote: z.string(),
-  })
-  .parse(reactivityJson);
+export const reactivity = checked(
+  () =>
+    z.strictObject({
+      about: z.string(),
+      codes: z.record(
+        HazardCode,
+        z.strictObject({ name: z.string(), weight: z.int(), refused: z.boolean() }),
+      ),
+      groups: z.record(z.string().check(z.regex(/^\d+$/)), z.string()),
+      chart: z.strictObject({ ...cited, cells: z.record(Cell, Codes) }),
+      /** Blank in the copy that was read, and taken for dangerous. */
+      suspected: z.record(Cell, z.strictObject({ codes: Codes, ...cited })),
+      /** Groups that must meet nothing at all. */
+      withAnything: z.record(z.string(), z.strictObject({ codes: Codes, says: z.string(), ...cited })),
+      /** By the name of the kind of waste. */
+      wastes: z.record(z.string(), Waste),
+      things: z.record(z.string(), Thing),
+      rules: z.array(Rule),
+      /** What containers are made of. */
+      materials: z.record(z.string(), Material),
+      materialsNote: z.string(),
+    }),
+  reactivityJson,
+);
 
 export type HazardCode = z.infer<typeof HazardCode>;
 export type Trait = z.infer<typeof Trait>;

@@ -1,5 +1,6 @@
 /** The spot test for silver: what is looked at, and what each sight speaks for. Apart from tables.ts, which has what every page needs. */
 import * as z from 'zod/mini';
+import { checked } from './checked';
 import silverCheckJson from './silver-check.json';
 import { Constant, Ranged, SourceId } from './tables';
 
@@ -50,14 +51,16 @@ export type LookName = (typeof lookNames)[number];
 export type Look = z.infer<typeof Look>;
 export type Seen = z.infer<typeof Seen>;
 
-export const silverCheck = z
-  .strictObject({
-    /** Longest that silver may stand in ammonia, as published. */
-    ceiling: Constant,
-    /** One drop of a pipette. */
-    drop: Ranged,
-    destroys: z.strictObject({ text: z.string(), equation: z.string(), ...cited }),
-    /** In the order in which they are made. */
-    looks: z.array(Look),
-  })
-  .parse(silverCheckJson);
+export const silverCheck = checked(
+  () =>
+    z.strictObject({
+      /** Longest that silver may stand in ammonia, as published. */
+      ceiling: Constant,
+      /** One drop of a pipette. */
+      drop: Ranged,
+      destroys: z.strictObject({ text: z.string(), equation: z.string(), ...cited }),
+      /** In the order in which they are made. */
+      looks: z.array(Look),
+    }),
+  silverCheckJson,
+);

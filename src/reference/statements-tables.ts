@@ -1,5 +1,6 @@
 /** Hazard and precautionary statements in the words of the law. Each keeps the edition it was taken from. */
 import * as z from 'zod/mini';
+import { checked } from './checked';
 import statementsJson from './statements.json';
 import { told } from './tables';
 
@@ -8,4 +9,4 @@ export const statementCodes = Object.keys(statementsJson) as [StatementCode, ...
 
 const Statement = z.strictObject({ text: z.string(), ...told });
 
-export const statements = z.record(z.enum(statementCodes), Statement).parse(statementsJson);
+export const statements = checked(() => z.record(z.enum(statementCodes), Statement), statementsJson);

@@ -1,5 +1,6 @@
 /** Substances that a waste of this trade may hold, as the law of classification lists them (CLP Annex VI), or as they are notified. */
 import * as z from 'zod/mini';
+import { checked } from './checked';
 import substancesJson from './substances.json';
 import { Num, told } from './tables';
 
@@ -82,7 +83,7 @@ const Substance = z.strictObject({
 });
 export type Substance = z.infer<typeof Substance>;
 
-export const substances = z.record(z.enum(substanceIds), Substance).parse(substancesJson);
+export const substances = checked(() => z.record(z.enum(substanceIds), Substance), substancesJson);
 
 /** The nitrate in which a metal is in liquor, by the metal's symbol. */
 export const nitrateOf: ReadonlyMap<string, SubstanceId> = new Map(

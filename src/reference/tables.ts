@@ -1,5 +1,5 @@
 /**
- * The published data, read once and checked against its schema when the app loads; tests do the same.
+ * The published data, each held to its schema.
  * Values stay decimal strings. Each names its source (sources.json) and whether it was seen there.
  */
 import * as z from 'zod/mini';
@@ -7,6 +7,7 @@ import acidDilutionJson from './acid-dilution.json';
 import atomicWeightsJson from './atomic-weights.json';
 import basesJson from './bases.json';
 import cementationJson from './cementation.json';
+import { checked } from './checked';
 import dissolutionJson from './dissolution.json';
 import enthalpiesJson from './enthalpies.json';
 import evidenceJson from './evidence.json';
@@ -35,45 +36,49 @@ export type SourceId = z.infer<typeof SourceId>;
 export type Metal = z.infer<typeof Composed>;
 
 const Source = z.strictObject({ title: z.string(), edition: z.string() });
-export const sources = z.record(SourceId, Source).parse(sourcesJson);
+export const sources = checked(() => z.record(SourceId, Source), sourcesJson);
 
-export const atomicWeights = z.record(z.string(), Constant).parse(atomicWeightsJson);
+export const atomicWeights = checked(() => z.record(z.string(), Constant), atomicWeightsJson);
 
-export const nitricAcid = z
-  .strictObject({
-    temperature: z.string(),
-    source: SourceId,
-    uncertainty: Num,
-    unit: z.literal('kg/L'),
-    note: z.string(),
-    rows: z.array(z.strictObject({ percent: Num, density: Num, status: Status })),
-  })
-  .parse(nitricAcidJson);
-
-export const acidDilution = z
-  .strictObject({
-    /** Heat that acid in so many moles of water gives as no end of water is added, kJ for one mole of acid. */
-    heat: z.strictObject({
-      source: SourceId,
-      unit: z.literal('kJ/mol'),
+export const nitricAcid = checked(
+  () =>
+    z.strictObject({
       temperature: z.string(),
+      source: SourceId,
       uncertainty: Num,
+      unit: z.literal('kg/L'),
       note: z.string(),
-      rows: z.array(z.strictObject({ water: Num, heat: Num, status: Status })),
+      rows: z.array(z.strictObject({ percent: Num, density: Num, status: Status })),
     }),
-    heatCapacity: z.strictObject({
-      source: SourceId,
-      unit: z.literal('cal/(g·°C)'),
-      temperature: z.string(),
-      /** In % of the value. */
-      uncertainty: Num,
-      rows: z.array(z.strictObject({ percent: Num, capacity: Num, status: Status })),
+  nitricAcidJson,
+);
+
+export const acidDilution = checked(
+  () =>
+    z.strictObject({
+      /** Heat that acid in so many moles of water gives as no end of water is added, kJ for one mole of acid. */
+      heat: z.strictObject({
+        source: SourceId,
+        unit: z.literal('kJ/mol'),
+        temperature: z.string(),
+        uncertainty: Num,
+        note: z.string(),
+        rows: z.array(z.strictObject({ water: Num, heat: Num, status: Status })),
+      }),
+      heatCapacity: z.strictObject({
+        source: SourceId,
+        unit: z.literal('cal/(g·°C)'),
+        temperature: z.string(),
+        /** In % of the value. */
+        uncertainty: Num,
+        rows: z.array(z.strictObject({ percent: Num, capacity: Num, status: Status })),
+      }),
+      calorie: Constant,
+      /** How warm a mixture may become. */
+      warmest: Constant,
     }),
-    calorie: Constant,
-    /** How warm a mixture may become. */
-    warmest: Constant,
-  })
-  .parse(acidDilutionJson);
+  acidDilutionJson,
+);
 
 const MetalData = z.strictObject({
   name: z.string(),
@@ -82,7 +87,7 @@ const MetalData = z.strictObject({
   solid: z.nullable(z.string()),
   ...told,
 });
-export const metals = z.record(Composed, MetalData).parse(metalsJson);
+export const metals = checked(() => z.record(Composed, MetalData), metalsJson);
 export const metalSymbols = Object.keys(metalsJson) as Metal[];
 
 const Base = z.strictObject({
@@ -106,18 +111,20 @@ const Base = z.strictObject({
 });
 export type BaseId = keyof typeof basesJson;
 export const baseIds = Object.keys(basesJson) as BaseId[];
-export const bases = z.record(z.enum(baseIds as [BaseId, ...BaseId[]]), Base).parse(basesJson);
+export const bases = checked(() => z.record(z.enum(baseIds as [BaseId, ...BaseId[]]), Base), basesJson);
 
-export const enthalpies = z.record(z.string(), Constant).parse(enthalpiesJson);
+export const enthalpies = checked(() => z.record(z.string(), Constant), enthalpiesJson);
 
 const Routes = z.strictObject({ dilute: z.string(), strong: z.string() });
-export const dissolution = z
-  .strictObject({ ...told, note: z.string(), reactions: z.partialRecord(Composed, Routes) })
-  .parse(dissolutionJson);
+export const dissolution = checked(
+  () => z.strictObject({ ...told, note: z.string(), reactions: z.partialRecord(Composed, Routes) }),
+  dissolutionJson,
+);
 
-export const cementation = z
-  .strictObject({ ...told, reactions: z.strictObject({ Ag: z.string(), Pd: z.string() }) })
-  .parse(cementationJson);
+export const cementation = checked(
+  () => z.strictObject({ ...told, reactions: z.strictObject({ Ag: z.string(), Pd: z.string() }) }),
+  cementationJson,
+);
 
 const EvidenceData = z.strictObject({
   name: z.string(),
@@ -126,39 +133,44 @@ const EvidenceData = z.strictObject({
   ...told,
 });
 export type EvidenceId = keyof typeof evidenceJson;
-export const evidence = z
-  .record(z.enum(Object.keys(evidenceJson) as [EvidenceId, ...EvidenceId[]]), EvidenceData)
-  .parse(evidenceJson);
+export const evidence = checked(
+  () => z.record(z.enum(Object.keys(evidenceJson) as [EvidenceId, ...EvidenceId[]]), EvidenceData),
+  evidenceJson,
+);
 
-export const liquor = z
-  .strictObject({
-    heatCapacity: Ranged,
-    waterDensity: Constant,
-    partialVolumes: z.strictObject({
-      unit: z.literal('cm³/mol'),
-      ...told,
-      /** Of nitrate, and of the metals of which it is known. */
-      values: z.intersection(z.strictObject({ NO3: Num }), z.partialRecord(Composed, Num)),
+export const liquor = checked(
+  () =>
+    z.strictObject({
+      heatCapacity: Ranged,
+      waterDensity: Constant,
+      partialVolumes: z.strictObject({
+        unit: z.literal('cm³/mol'),
+        ...told,
+        /** Of nitrate, and of the metals of which it is known. */
+        values: z.intersection(z.strictObject({ NO3: Num }), z.partialRecord(Composed, Num)),
+      }),
+      densityFit: z.strictObject({ acid: Num, salt: Num, uncertainty: Num, unit: z.literal('%'), ...told }),
+      gasVolume: Constant,
+      cakeSolids: Ranged,
+      grit: Ranged,
+      baseDemand: Ranged,
+      /** How far the equilibrium model may be off the base to a pH, which solids form apart. */
+      modelDose: Ranged,
+      strongAcidFrom: Ranged,
+      /** Of a drained wet solid, by kind of waste; a kind that is not named holds nobody knows how much. */
+      moisture: z.record(z.string(), Ranged),
+      /** Of a liquor of which nobody determined what is dissolved in it, by kind of waste. */
+      usualDensity: z.record(z.string(), Ranged),
     }),
-    densityFit: z.strictObject({ acid: Num, salt: Num, uncertainty: Num, unit: z.literal('%'), ...told }),
-    gasVolume: Constant,
-    cakeSolids: Ranged,
-    grit: Ranged,
-    baseDemand: Ranged,
-    /** How far the equilibrium model may be off the base to a pH, which solids form apart. */
-    modelDose: Ranged,
-    strongAcidFrom: Ranged,
-    /** Of a drained wet solid, by kind of waste; a kind that is not named holds nobody knows how much. */
-    moisture: z.record(z.string(), Ranged),
-    /** Of a liquor of which nobody determined what is dissolved in it, by kind of waste. */
-    usualDensity: z.record(z.string(), Ranged),
-  })
-  .parse(liquorJson);
+  liquorJson,
+);
 
 /** Share of the mass of a kind of feed that is a metal which dissolves; a metal that is not named there is not told. */
-export const feedShares = z
-  .record(
-    z.enum(['precious-metal-electrode', 'base-metal-electrode', 'mixed']),
-    z.partialRecord(Composed, Ranged),
-  )
-  .parse(feedJson);
+export const feedShares = checked(
+  () =>
+    z.record(
+      z.enum(['precious-metal-electrode', 'base-metal-electrode', 'mixed']),
+      z.partialRecord(Composed, Ranged),
+    ),
+  feedJson,
+);

@@ -1,5 +1,6 @@
 /** Dangerous goods that waste of this trade may be when it is carried: entries of the UN list and the rules that lead to them. */
 import * as z from 'zod/mini';
+import { checked } from './checked';
 import { type SubstanceId, substanceIds } from './substances-tables';
 import { Constant, Num, told } from './tables';
 import transportJson from './transport.json';
@@ -67,41 +68,43 @@ const KindInCarriage = z.strictObject({
   nitrates: z.optional(z.literal(true)),
 });
 
-export const transport = z
-  .strictObject({
-    about: z.string(),
-    entries: z.record(entryId, Entry),
-    rules: z.record(z.enum(ruleIds), Rule),
-    limits: z.strictObject({
-      /** Class 8: corrosive constituents of all groups, and of group I. */
-      corrosive: Constant,
-      corrosiveGroupI: Constant,
-      /** A corrosive constituent below this share does not count. */
-      relevant: Constant,
-      aquatic: Constant,
-      aquaticRelevant: Constant,
-      metalBelow: Constant,
-      traces: Constant,
-      /** Of the share of the substance that is named. */
-      tracesBeside: Constant,
-      mostly: Constant,
-    }),
-    /** Highest estimate of each packing group of class 6.1. */
-    toxicity: z.strictObject({ oral: Toxicity, 'dust or mist': Toxicity }),
-    substances: z.strictObject({
-      ...told,
-      unsure: z.string(),
-      of: z.partialRecord(z.enum(substanceIds), InCarriage),
-    }),
-    kinds: z.strictObject({ about: z.string(), ...told, of: z.record(z.string(), KindInCarriage) }),
-    reportableFrom: z.strictObject({
+export const transport = checked(
+  () =>
+    z.strictObject({
       about: z.string(),
-      unit: z.literal('%'),
-      ...told,
-      of: z.array(z.strictObject({ quantity: Num, share: Num })),
+      entries: z.record(entryId, Entry),
+      rules: z.record(z.enum(ruleIds), Rule),
+      limits: z.strictObject({
+        /** Class 8: corrosive constituents of all groups, and of group I. */
+        corrosive: Constant,
+        corrosiveGroupI: Constant,
+        /** A corrosive constituent below this share does not count. */
+        relevant: Constant,
+        aquatic: Constant,
+        aquaticRelevant: Constant,
+        metalBelow: Constant,
+        traces: Constant,
+        /** Of the share of the substance that is named. */
+        tracesBeside: Constant,
+        mostly: Constant,
+      }),
+      /** Highest estimate of each packing group of class 6.1. */
+      toxicity: z.strictObject({ oral: Toxicity, 'dust or mist': Toxicity }),
+      substances: z.strictObject({
+        ...told,
+        unsure: z.string(),
+        of: z.partialRecord(z.enum(substanceIds), InCarriage),
+      }),
+      kinds: z.strictObject({ about: z.string(), ...told, of: z.record(z.string(), KindInCarriage) }),
+      reportableFrom: z.strictObject({
+        about: z.string(),
+        unit: z.literal('%'),
+        ...told,
+        of: z.array(z.strictObject({ quantity: Num, share: Num })),
+      }),
     }),
-  })
-  .parse(transportJson);
+  transportJson,
+);
 
 /** What a substance is in carriage; nothing where it is no dangerous good. */
 export const inCarriage = (id: SubstanceId): InCarriage | undefined => transport.substances.of[id];

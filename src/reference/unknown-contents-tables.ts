@@ -1,5 +1,6 @@
 /** What to test, in which order, and whom to ask, when nobody knows what a container holds. Apart from tables.ts, which has what every page needs. */
 import * as z from 'zod/mini';
+import { checked } from './checked';
 import { SourceId } from './tables';
 import unknownContentsJson from './unknown-contents.json';
 
@@ -28,10 +29,12 @@ const UnknownAsk = z.strictObject({ who: AskOf, ask: Line, why: Line, ...cited }
 export type UnknownTest = z.infer<typeof UnknownTest>;
 export type UnknownAsk = z.infer<typeof UnknownAsk>;
 
-export const unknownContents = z
-  .strictObject({
-    /** In the order in which they are made: what closes a way stands before what needs it open. */
-    tests: z.array(UnknownTest).check(z.minLength(1)),
-    ask: z.array(UnknownAsk).check(z.minLength(1)),
-  })
-  .parse(unknownContentsJson);
+export const unknownContents = checked(
+  () =>
+    z.strictObject({
+      /** In the order in which they are made: what closes a way stands before what needs it open. */
+      tests: z.array(UnknownTest).check(z.minLength(1)),
+      ask: z.array(UnknownAsk).check(z.minLength(1)),
+    }),
+  unknownContentsJson,
+);

@@ -1,5 +1,6 @@
 /** European list of waste: entries for wastes of this trade, and the order in which one is chosen. */
 import * as z from 'zod/mini';
+import { checked } from './checked';
 import { told } from './tables';
 import wasteListJson from './waste-list.json';
 
@@ -46,16 +47,18 @@ const Kind = z.strictObject({
   wrong: z.array(z.enum(wrongIds)),
 });
 
-export const wasteList = z
-  .strictObject({
-    about: z.string(),
-    rules: z.record(z.enum(ruleIds), z.strictObject({ rule: z.string(), cite: z.string(), ...told })),
-    /** Chapters in the order in which they are looked through; "99": codes that end so. */
-    order: z.array(z.strictObject({ chapters: z.array(z.string()), says: z.string() })),
-    entries: z.record(wasteCode, Entry),
-    views: z.record(z.enum(workViews), z.strictObject({ name: z.string(), says: z.string(), ...told })),
-    /** Codes that are not to be taken, and why. */
-    wrong: z.record(z.enum(wrongIds), z.strictObject({ codes: z.array(Code), says: z.string(), ...told })),
-    kinds: z.record(z.enum(wasteKinds), Kind),
-  })
-  .parse(wasteListJson);
+export const wasteList = checked(
+  () =>
+    z.strictObject({
+      about: z.string(),
+      rules: z.record(z.enum(ruleIds), z.strictObject({ rule: z.string(), cite: z.string(), ...told })),
+      /** Chapters in the order in which they are looked through; "99": codes that end so. */
+      order: z.array(z.strictObject({ chapters: z.array(z.string()), says: z.string() })),
+      entries: z.record(wasteCode, Entry),
+      views: z.record(z.enum(workViews), z.strictObject({ name: z.string(), says: z.string(), ...told })),
+      /** Codes that are not to be taken, and why. */
+      wrong: z.record(z.enum(wrongIds), z.strictObject({ codes: z.array(Code), says: z.string(), ...told })),
+      kinds: z.record(z.enum(wasteKinds), Kind),
+    }),
+  wasteListJson,
+);

@@ -1,4 +1,4 @@
-/** The fourteen checklists, read once. A file that is not in order keeps the app from starting, and a test from passing. */
+/** The fourteen checklists, read once. A file that is not in order keeps the app from being built, and a test from passing. */
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import canonicalize from 'canonicalize';
@@ -17,6 +17,7 @@ import spotTestAmmonia from '../../checklists/spot-test-ammonia.json';
 import spotTestChloride from '../../checklists/spot-test-chloride.json';
 import washDryWeigh from '../../checklists/wash-dry-weigh.json';
 import wasteTransfer from '../../checklists/waste-transfer.json';
+import { checked } from '../reference/checked';
 import { Checklist, ListShape, type Step } from './checklist-schema';
 
 const files: readonly unknown[] = [
@@ -38,8 +39,9 @@ const files: readonly unknown[] = [
 
 /** A file of ours as it is asked: the questions of the station first, where it needs one. */
 export function listOf(file: unknown): Checklist {
-  const { $schema: _, ...list } = ListShape.parse(file);
-  return Checklist.parse({ ...list, items: [...(list.station ? station.items : []), ...list.items] });
+  const { $schema: _, ...list } = checked(() => ListShape, file);
+  const items = [...(list.station ? station.items : []), ...list.items];
+  return checked(() => Checklist, { ...list, items });
 }
 
 /** By id, in the order of the work. */

@@ -1,5 +1,6 @@
 /** The seven cards that open from every screen, with no network: one short line an act, in the order of acting. */
 import * as z from 'zod/mini';
+import { checked } from '../reference/checked';
 import file from '../reference/emergency-cards.json';
 import { cited, Line, Slug } from './cited';
 
@@ -39,5 +40,5 @@ export const actOf = (
 
 /** By id, the most likely to be needed first. */
 export const emergencyCards: ReadonlyMap<string, EmergencyCard> = new Map(
-  File.parse(file).cards.map((card) => [card.id, card]),
+  checked(() => File, file).cards.map((card) => [card.id, card]),
 );

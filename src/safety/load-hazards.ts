@@ -1,5 +1,6 @@
 /** What a load of containers may be, in plain words, for whoever stands before it; and whom to call where nobody else is named. */
 import * as z from 'zod/mini';
+import { checked } from '../reference/checked';
 import file from '../reference/load-hazards.json';
 import { cited, Line, Slug } from './cited';
 import { emergencyCards } from './emergency-cards';
@@ -35,7 +36,7 @@ const File = z.strictObject({
 
 export type LoadHazard = z.infer<typeof LoadHazard>;
 
-const { hazards, equipment, services } = File.parse(file);
+const { hazards, equipment, services } = checked(() => File, file);
 
 /** What somebody wears and has at hand. */
 export const loadEquipment: readonly z.infer<typeof Equipment>[] = equipment;

@@ -1,5 +1,6 @@
 /** What is never done in this trade, and the waste that each rule concerns. */
 import * as z from 'zod/mini';
+import { checked } from '../reference/checked';
 import file from '../reference/never-rules.json';
 import { cited, Line, Slug } from './cited';
 import { StreamKind } from './stream-kind';
@@ -20,7 +21,7 @@ const File = z.strictObject({ about: z.string(), rules: z.array(NeverRule) });
 
 export type NeverRule = z.infer<typeof NeverRule>;
 
-export const neverRules: readonly NeverRule[] = File.parse(file).rules;
+export const neverRules: readonly NeverRule[] = checked(() => File, file).rules;
 
 /** Every rule that concerns one of the kinds, once each, in the order of the table. */
 export const neverFor = (streamKinds: readonly StreamKind[]): readonly NeverRule[] =>

@@ -4,6 +4,7 @@
  */
 import { Component, type ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { idle } from '../ui/idle';
 import { Rows } from '../ui/row';
 import { useShell } from './shell';
 
@@ -26,11 +27,6 @@ class Helping<T> extends Component<HelpingProps<T>> {
 const pause = 250;
 
 let lastMoved = Number.NEGATIVE_INFINITY;
-
-const idle = (act: () => void): void => {
-  if (typeof requestIdleCallback === 'undefined') setTimeout(act);
-  else requestIdleCallback(act);
-};
 
 /**
  * Calls once the page rests, or at once where the end of what is drawn comes near.

@@ -29,11 +29,11 @@ export type AtHand = { readonly state: State; readonly corrupted: readonly Corru
 /** The code that works openings out: another may work them out otherwise. */
 const by = String(import.meta.env.VITE_LEDGER);
 
-/** The month that is counted, with the two before it: of these nothing is put away. Status: reasoned. */
-const keptDays = 93;
+/** The month that is counted, with the one before it: of these nothing is put away. Status: reasoned. */
+const keptDays = 62;
 
 /** What is told so late of what befell a container has the whole record read again. Status: reasoned. */
-const lateDays = 62;
+const lateDays = 31;
 
 /** A record of fewer entries is read as a whole at every start. Status: reasoned. */
 export const longRecord = 4000;

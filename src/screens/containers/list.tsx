@@ -18,10 +18,10 @@ import { LongRows } from '../long-rows';
 import { scanWords } from '../scan/words';
 import { useShell } from '../shell';
 import { twoWaysWords } from '../two-ways/words';
-import { vesselDrawing } from '../vessel-drawing';
 import { contentsText } from './contents-text';
 import { lifeStates, lifeWords } from './life-words';
 import styles from './list.module.css';
+import { useTinted } from './use-tinted';
 import { vesselWords, containerWords as w } from './words';
 
 /** Drawn beside its row: one scale, small. */
@@ -31,7 +31,7 @@ type Props = { readonly state: State; readonly container: ContainerState };
 
 const Standing = ({ state, container, mark }: Props & { readonly mark: MarkKind | undefined }) => (
   <span class={styles.standing}>
-    <Vessel {...vesselDrawing(state, container)} code={undefined} scale={scale} />
+    <Vessel {...useTinted(state, container)} code={undefined} scale={scale} />
     {mark && (
       <span class={styles.mark}>
         <Mark kind={mark} sizePx={26} />

@@ -20,7 +20,7 @@ let now = '';
 
 beforeAll(() => {
   all.push(...seededWorkshop(pace));
-  now = addDays(new Date((all.at(-1) as Entry).writtenAt), 50).toISOString();
+  now = addDays(new Date((all.at(-1) as Entry).writtenAt), 40).toISOString();
 });
 
 afterEach(() => deleteRecord('real'));

@@ -1,4 +1,5 @@
-/** Openings as they come back from where they were kept. */
+/** Openings as they come back from where they were kept, and what they are to tell. */
+import { type Flag, flags } from '../../../src/ledger/flags';
 import { openingOf, stateFrom } from '../../../src/ledger/opening';
 import { openingFrom, openingText } from '../../../src/ledger/opening-text';
 import type { State } from '../../../src/ledger/state';
@@ -11,3 +12,15 @@ export function reopened(state: State, from: string, until: string): State {
 
 export const dayBefore = (now: string, days: number): string =>
   new Date(Date.parse(now) - days * 86_400_000).toISOString();
+
+/** What is wrong with what is over is told in its history alone. */
+export const flagsAtHand = (whole: State, state: State): readonly Flag[] => {
+  const entries = new Set(state.log.map(({ id }) => id));
+  const isIn = ({ containers, streams, steps, treatments, handOvers }: State, id: string): boolean =>
+    [containers, streams, steps, treatments, handOvers].some((map) => map.has(id));
+  return flags(whole).filter(
+    ({ about: { entryId, ...things } }) =>
+      (entryId === undefined || entries.has(entryId)) &&
+      Object.values(things).every((id) => isIn(state, id) || !isIn(whole, id)),
+  );
+};

@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Entry } from '../../../src/ledger/entries/entry';
-import { type Flag, flags } from '../../../src/ledger/flags';
+import { flags } from '../../../src/ledger/flags';
 import { applyAll, fold } from '../../../src/ledger/fold';
 import { entriesIn, openingOf, placeInRecord } from '../../../src/ledger/opening';
 import { openingFrom, openingText } from '../../../src/ledger/opening-text';
 import { pressing } from '../../../src/ledger/pressing';
 import type { ContainerState, State } from '../../../src/ledger/state';
 import { seededWorkshop } from '../../support/seeded-workshop';
-import { dayBefore, reopened } from './opened-again';
+import { dayBefore, flagsAtHand, reopened } from './opened-again';
 import { anyLife, anyRecord, at, can, id, pour, Scribe, tip, wash } from './scribe';
 
 const zone = 'Europe/Berlin';
@@ -40,18 +40,6 @@ function expectSameThings(state: State, whole: State): void {
     for (const [id, thing] of state[kind]) expect(thing).toEqual(whole[kind].get(id));
   expect(hereIn(state)).toEqual(hereIn(whole));
 }
-
-/** What is wrong with what is over is told in its history alone. */
-const flagsAtHand = (whole: State, state: State): readonly Flag[] => {
-  const entries = new Set(state.log.map(({ id }) => id));
-  const isIn = ({ containers, streams, steps, treatments, handOvers }: State, id: string): boolean =>
-    [containers, streams, steps, treatments, handOvers].some((map) => map.has(id));
-  return flags(whole).filter(
-    ({ about: { entryId, ...things } }) =>
-      (entryId === undefined || entries.has(entryId)) &&
-      Object.values(things).every((id) => isIn(state, id) || !isIn(whole, id)),
-  );
-};
 
 describe('an opening of a long record', () => {
   const all = [...seededWorkshop({ entries: 6000, seed: 7 })];

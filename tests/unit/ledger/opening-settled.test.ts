@@ -1,0 +1,103 @@
+/** Of a record in which nothing was told for long, an opening tells the same of all that stands: nothing is recent, much still holds. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { PlainBody } from '../../../src/ledger/entries/body';
+import type { Entry } from '../../../src/ledger/entries/entry';
+import { flags } from '../../../src/ledger/flags';
+import { applyAll } from '../../../src/ledger/fold';
+import type { State } from '../../../src/ledger/state';
+import { flagsAtHand, reopened } from './opened-again';
+import { differences } from './same-told';
+import { anyLife, anyRecord, at, can, id, lifeStreams, pour, Scribe, tip } from './scribe';
+import { toldOfContainers, toldOfPlace } from './told-of';
+
+const two = fc.integer({ min: 1, max: 2 });
+
+const marks = [
+  'closed',
+  'reopened',
+  'held',
+  'let-go',
+  'leaving',
+  'staying',
+  'gone',
+  'came-back',
+  'emptied',
+  'damaged',
+  'mended',
+  'contents-doubtful',
+  'contents-known',
+  'proof-filed',
+] as const;
+
+const marked = fc
+  .tuple(two, fc.constantFrom(...marks))
+  .map(([n, mark]): PlainBody => ({ kind: 'container-marked', v: 1, containerId: id('c0', n), mark }));
+
+const changed = fc.tuple(two, fc.constantFrom('near-work', 'store')).map(
+  ([n, area]): PlainBody => ({
+    kind: 'container-changed',
+    v: 1,
+    containerId: id('c0', n),
+    cap: 'vented',
+    area: area as 'near-work' | 'store',
+  }),
+);
+
+const moved = fc.oneof(
+  fc.tuple(two, two).map(([s, n]): PlainBody => pour(s === 1 ? 1 : 3, n, '0.5')),
+  fc.tuple(two, fc.option(two)).map(([a, b]): PlainBody => tip(a, b, '0.5')),
+  two.map(
+    (n): PlainBody => ({
+      kind: 'water-lost',
+      v: 1,
+      containerId: id('c0', n),
+      amount: { value: '0.5', unit: 'L' },
+    }),
+  ),
+  two.map(
+    (n): PlainBody => ({
+      kind: 'level-read',
+      v: 1,
+      containerId: id('c0', n),
+      level: { value: '1', unit: 'L' },
+    }),
+  ),
+);
+
+/** Two containers that are marked over and over. */
+const anyMarks: fc.Arbitrary<readonly Entry[]> = fc
+  .array(fc.oneof({ weight: 3, arbitrary: marked }, moved, changed), { minLength: 2, maxLength: 14 })
+  .map((told) => {
+    const scribe = new Scribe();
+    for (const body of [...lifeStreams, can(1, '10'), can(2, '10'), ...told]) scribe.write(body);
+    return scribe.entries;
+  });
+
+/** What came out of a container that nobody tells of, or not any more, is known only where the whole record is. */
+const namesNoLostContainer = ({ troubles }: State): boolean =>
+  troubles.every(({ code, subject }) => code !== 'refers-to-unknown' || !subject.startsWith('c0'));
+
+/** Ten days after whatever was told. */
+const [later, now] = [at(10 * 24 * 60), at(11 * 24 * 60)];
+const when = { now, zone: 'Europe/Berlin', since: later };
+
+describe('of what is long ago', () => {
+  test.each([
+    ['marks', anyMarks, 200],
+    ['lives of two containers', anyLife, 100],
+    ['whatever was written', anyRecord, 100],
+  ] as const)('%s', (_, records, numRuns) => {
+    fc.assert(
+      fc.property(records.map(applyAll), (whole) => {
+        fc.pre(namesNoLostContainer(whole));
+        const opened = reopened(whole, later, later);
+        expect(flags(whole)).toEqual(expect.arrayContaining([...flags(opened)]));
+        expect(flags(opened)).toEqual(expect.arrayContaining([...flagsAtHand(whole, opened)]));
+        expect(differences(toldOfPlace(opened, when), toldOfPlace(whole, when))).toEqual([]);
+        expect(differences(toldOfContainers(opened, when), toldOfContainers(whole, when))).toEqual([]);
+      }),
+      { numRuns },
+    );
+  });
+});

@@ -1,12 +1,15 @@
 import 'fake-indexeddb/auto';
-import fc from 'fast-check';
+import fc, { type Stream } from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { Entry } from '../../../../src/ledger/entries/entry';
 import { seal } from '../../../../src/ledger/seal';
 import { planRestore } from '../../../../src/storage/backup/plan-restore';
 import type { Backup } from '../../../../src/storage/backup/read-backup';
 import { restore } from '../../../../src/storage/backup/restore';
+import type { Without } from '../../../../src/storage/marker';
 import { photoHash } from '../../../../src/storage/photos';
+import { checkSoundness } from '../../../../src/storage/soundness';
+import { troubleFrom } from '../../../../src/storage/trouble';
 import { id } from '../../ledger/scribe';
 import {
   anotherPhone,
@@ -76,11 +79,13 @@ async function phoneWith(entries: readonly Entry[], pictures: readonly number[])
   return phone;
 }
 
-async function joins(backup: Backup): Promise<void> {
+/** @returns what the record goes on without because of it */
+async function joins(backup: Backup): Promise<readonly Without[]> {
   const plan = await planRestore('real', backup);
   if (!plan.ok) throw new Error(plan.failure.code);
   const result = await restore(backup, plan.value, { record: 'real', now: monday, newDevice: newId() });
   if (!result.ok) throw new Error(result.failure.code);
+  return result.without;
 }
 
 const anyPhone = fc.record({ own: anyLines, pictures: fc.uniqueArray(fc.integer({ min: 1, max: 3 })) });
@@ -114,6 +119,36 @@ describe('joining the records of two phones', () => {
         const there = new Set([...pictures, ...(await leftPhone.database.getAllKeys('photos'))]);
         expect([...named].filter((hash) => !there.has(hash))).toEqual([]);
       }),
+      { numRuns: 25 },
+    );
+  });
+
+  test('that lack entries brings all that either has, and leaves nothing wrong that was not told before', async () => {
+    await fc.assert(
+      fc.asyncProperty(
+        fc.array(anyLine, { maxLength: 7 }),
+        anyLines,
+        fc.infiniteStream(fc.boolean()),
+        fc.infiniteStream(fc.boolean()),
+        async (common, own, inLeft, inRight) => {
+          const all = [...chain('c', common), ...chain('a', own)];
+          const part = (has: Stream<boolean>) => all.filter(() => has.next().value);
+          const [left, right] = [part(inLeft), part(inRight)];
+          await phoneWith(left, []);
+          const ofLeft = await read((await backedUp()).file);
+          await phoneWith(right, []);
+          const ofRight = await read((await backedUp()).file);
+
+          const phone = await phoneWith([], []);
+          const without = [...(await joins(ofLeft)), ...(await joins(ofRight))];
+          expect(await joins(ofLeft)).toEqual([]);
+          const joined = new Set([...left, ...right].map(({ hash }) => hash));
+          expect(new Set((await entriesIn(phone)).map((entry) => (entry as Entry).hash))).toEqual(joined);
+          const sound = await checkSoundness(phone.database);
+          if (!sound.ok) throw new Error(sound.failure.code);
+          expect(troubleFrom(sound.value.wrong, sound.value.wrongCount, without)).toEqual([]);
+        },
+      ),
       { numRuns: 25 },
     );
   });

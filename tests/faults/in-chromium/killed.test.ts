@@ -78,9 +78,10 @@ async function lives(
       if (unheard.length > 0) unheardOf += 1;
       for (const hash of unheard) acknowledged.add(hash);
       if (killed === kills) return [acknowledged.size, unheardOf];
-      // It never answers: the browser is gone by then.
-      browser.page.evaluate(() => window.writer.writeOn()).catch(() => undefined);
-      await until(1 + chance.below(mostBefore));
+      // It answers only where writing fails; else the browser is gone by then.
+      const failing = browser.page.evaluate(() => window.writer.writeOn());
+      failing.catch(() => undefined);
+      await Promise.race([until(1 + chance.below(mostBefore)), failing]);
       // Half of the times the moment it is heard, when what was not on the disk yet would be lost.
       const wait = chance.oneIn(2) ? 0 : chance.below(longestWaitMs);
       if (wait > 0) await new Promise((resolve) => setTimeout(resolve, wait));

@@ -33,7 +33,7 @@ export function missingBefore(wrong: UnsoundInChain): Gap | null {
 }
 
 /** Some of them may have come back since. */
-const isWithin = (gap: Gap, one: Gap): boolean =>
+export const isWithin = (gap: Gap, one: Gap): boolean =>
   one.device === gap.device && one.from <= gap.from && gap.to <= one.to;
 
 function isTaken(wrong: UnsoundInChain, without: readonly Without[]): boolean {

@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import {
@@ -180,6 +181,31 @@ describe('a backup', () => {
     await expectAccessible(phone);
     await expectNoWider(phone);
   });
+});
+
+test('a backup that lacks an entry says so before it is restored; after it the record is written to, and is never called whole', async () => {
+  const site = await openSite();
+  const phone = await newPhone(site);
+  await goTo(site, phone, 'record/restore');
+  await looksAt(phone, fileURLToPath(new URL('../unit/storage/kept/backup-2.zip', import.meta.url)));
+  await phone.getByText('The record would go on without 1 entry').waitFor({ timeout: 120_000 });
+  await expectAccessible(phone);
+  await expectNoWider(phone);
+  await phone.getByRole('checkbox', { name: /goes on without them/ }).check();
+  await phone.getByRole('button', { name: 'Restore it' }).click();
+  const loaded = phone.waitForEvent('load');
+  await phone.getByRole('button', { name: 'Open the record' }).click();
+  await loaded;
+  await goTo(site, phone, 'record');
+  // Once everything was looked at: by itself, a while after the start.
+  const row = phone.getByRole('link', { name: /Goes on without 4 things.*each is as it was written/s });
+  await row.waitFor();
+  expect(await phone.getByText(/^Whole|not whole/).count()).toBe(0);
+  await addPerson(site, phone, 'Sunniva');
+  expect((await onDisk(phone)).entries).toHaveLength(4);
+  await goTo(site, phone, 'record/not-whole');
+  await phone.getByText('1 entry that is missing').waitFor();
+  expectClean(phone);
 });
 
 /** Another window of the same phone. */

@@ -13,6 +13,7 @@ import { type Database, type DeviceHead, openDatabase, type RecordName, type Sha
 import { failureOf, type StoreFailure } from '../failure';
 import type { Without } from '../marker';
 import { oneWriter } from '../one-writer';
+import { isWithin } from '../trouble';
 import type { BackupFile } from './manifest';
 import type { Planned, RestorePlan } from './plan-restore';
 import { type TellBackup, untold } from './progress';
@@ -228,7 +229,9 @@ function failureIn(error: unknown): Restored {
 /** Whoever brings it in has read what it lacks, and decides by it: the same as to go on without it. */
 const withoutBy = ({ lacks }: RestorePlan, backup: Backup, at: string): readonly Without[] => [
   ...backup.without,
-  ...lacks.gaps.map((gap) => ({ what: 'missing', at, ...gap }) as const),
+  ...lacks.gaps
+    .filter((gap) => !backup.without.some((one) => one.what === 'missing' && isWithin(gap, one)))
+    .map((gap) => ({ what: 'missing', at, ...gap }) as const),
   ...lacks.unfit.map(
     ({ id, hash, device, counter }) => ({ what: 'entry', at, id, hash, device, counter }) as const,
   ),

@@ -191,7 +191,7 @@ test('a backup that lacks an entry says so before it is restored; after it the r
   await phone.getByText('The record would go on without 1 entry').waitFor({ timeout: 120_000 });
   await expectAccessible(phone);
   await expectNoWider(phone);
-  await phone.getByRole('checkbox', { name: /goes on without them/ }).check();
+  await phone.getByRole('checkbox', { name: /go on without it/ }).check();
   await phone.getByRole('button', { name: 'Restore it' }).click();
   const loaded = phone.waitForEvent('load');
   await phone.getByRole('button', { name: 'Open the record' }).click();

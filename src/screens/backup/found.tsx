@@ -113,7 +113,7 @@ export function FoundBackupPage({ found: { about, plan }, fault, bring, leave }:
   const does = !isRefused && !bringsNothing(plan);
   return (
     <Frame
-      title={w.foundTitle}
+      title={about.missing > 0 || isLacking(plan) ? w.lackingTitle : w.foundTitle}
       focusKey="found"
       ways={[{ label: words.back, onTap: leave }]}
       actions={

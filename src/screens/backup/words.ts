@@ -117,6 +117,7 @@ export const restoreWords = {
   reading: 'Reading the backup …',
   refused: 'Not taken. Nothing here was changed.',
   foundTitle: 'The backup is whole',
+  lackingTitle: 'The file is as it was made',
   of: (workshop: string | null) => workshop ?? 'A record without a workshop',
   madeAt: (when: string, version: string) => `Made ${when}, by version ${version}`,
   holds: (entries: number, files: number) =>
@@ -136,8 +137,8 @@ export const restoreWords = {
   moreWithout: (n: number) => `And without ${n} more`,
   lacks: (n: number) => `The record would go on without ${entriesText(n)}`,
   lacksSecond:
-    'They are lost or damaged in the backup, and not here either. A container may hold more, or less, than the record then says. Another backup may still bring them.',
-  lacksSure: 'I know: the record goes on without them',
+    'Lost or damaged in the backup, and not here either. A container may hold more, or less, than the record then says. Another backup may still bring it.',
+  lacksSure: 'I know what lacks, and go on without it',
   would: 'What it would do',
   fresh: (n: number) => `${entriesText(n)} would come in`,
   mended: (n: number) => `${entriesText(n)} damaged here would be mended`,

@@ -47,7 +47,7 @@ export const wholeWords = {
   here: (count: string) => `${entriesText(count)} ${count === '1' ? 'is' : 'are'} here.`,
   othersAsWritten: 'But for what was damaged, each is as it was written.',
   othersNotLooked: 'They have not been looked at since the start.',
-  withoutWay: 'Tap: what was lost or damaged, and who can bring it back.',
+  withoutWay: 'Tap: what was lost or damaged.',
   empty: 'Nothing is written down yet',
   wrong: (at: number) => `Entry ${at} is not as it was written`,
   why: {

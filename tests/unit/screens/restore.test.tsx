@@ -49,7 +49,7 @@ describe('a backup that lacks something in its middle', () => {
   test('is brought in only once that was read and accepted, and it is noted', async () => {
     const { noted } = restoring();
     await pick(kept('backup-2.zip'));
-    await title('The backup is whole');
+    await title('The file is as it was made');
     for (const told of [
       'The record would go on without 1 entry',
       'Made of a record that goes on without: 1 entry that is missing',
@@ -59,7 +59,7 @@ describe('a backup that lacks something in its middle', () => {
     ])
       expect(screen.getByText(told)).toBeTruthy();
     expect(button('Restore it').disabled).toBe(true);
-    await user.click(screen.getByRole('checkbox', { name: 'I know: the record goes on without them' }));
+    await user.click(screen.getByRole('checkbox', { name: 'I know what lacks, and go on without it' }));
     await tap('Restore it');
     await title('It is brought in');
     expect(screen.getByText('What the record goes on without stands under Record.')).toBeTruthy();
@@ -100,7 +100,7 @@ describe('choosing a file', () => {
     expect(within(told).getByText('Not taken. Nothing here was changed.')).toBeTruthy();
     expect(await here()).toEqual([]);
     await user.upload(screen.getByLabelText('Choose another file'), kept('backup-1.zip'));
-    await title('The backup is whole');
+    await title('The file is as it was made');
   });
 
   test('of a locked one asks for its passphrase, again where it does not open it', async () => {
@@ -115,7 +115,7 @@ describe('choosing a file', () => {
     await user.clear(screen.getByLabelText('Passphrase'));
     await user.type(screen.getByLabelText('Passphrase'), 'weir yard six');
     await tap('Open it');
-    await title('The backup is whole');
+    await title('The file is as it was made');
   });
 
   test('shows how far it is, and is left without a trace', async () => {
@@ -138,7 +138,7 @@ describe('choosing a file', () => {
     await title('Restore or join');
     expect(screen.queryByRole('alert')).toBeNull();
     await pick(kept('backup-1.zip'));
-    await title('The backup is whole');
+    await title('The file is as it was made');
     expect(await here()).toEqual([]);
   });
 });
@@ -161,7 +161,7 @@ describe('a file that was found whole', () => {
   test('of the real record is not brought into the invented workshop', async () => {
     restoring({}, { record: 'demo' });
     await pick(kept('backup-1.zip'));
-    await title('The backup is whole');
+    await title('The file is as it was made');
     expect(screen.getByText('It is of a real record')).toBeTruthy();
     expect(screen.queryByRole('button', { name: /Restore it|Join it/ })).toBeNull();
   });

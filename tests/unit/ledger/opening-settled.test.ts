@@ -8,10 +8,12 @@ import { applyAll } from '../../../src/ledger/fold';
 import type { State } from '../../../src/ledger/state';
 import { flagsAtHand, reopened } from './opened-again';
 import { differences } from './same-told';
-import { anyLife, anyRecord, at, can, id, lifeStreams, pour, Scribe, tip } from './scribe';
+import { anyLife, anyRecord, at, benchTest, can, id, lifeStreams, pour, Scribe, tip } from './scribe';
 import { toldOfContainers, toldOfPlace } from './told-of';
 
 const two = fc.integer({ min: 1, max: 2 });
+/** No two papers have one number. */
+const many = fc.integer({ min: 1, max: 2 ** 31 });
 
 const marks = [
   'closed',
@@ -65,12 +67,41 @@ const moved = fc.oneof(
   ),
 );
 
+/** What was found out, said and printed of them. */
+const told = fc.oneof(
+  two.map((n): PlainBody => benchTest(n)),
+  two.map(
+    (n): PlainBody => ({
+      kind: 'candidate-answered',
+      v: 1,
+      containerId: id('c0', n),
+      scheme: 'rcra',
+      code: 'D002',
+      answer: 'accepted',
+      saidBy: 'Collector',
+      saidOn: '2026-03-02',
+    }),
+  ),
+  fc.tuple(many, two, fc.constantFrom('labels' as const, 'disposal' as const)).map(
+    ([p, n, paper]): PlainBody => ({
+      kind: 'paper-made',
+      v: 1,
+      paperId: id('9a', p),
+      containerIds: [id('c0', n)],
+      contentHash: '0'.repeat(64),
+      fileName: `paper-${p}.pdf`,
+      format: 'pdf',
+      paper,
+    }),
+  ),
+);
+
 /** Two containers that are marked over and over. */
 const anyMarks: fc.Arbitrary<readonly Entry[]> = fc
-  .array(fc.oneof({ weight: 3, arbitrary: marked }, moved, changed), { minLength: 2, maxLength: 14 })
-  .map((told) => {
+  .array(fc.oneof({ weight: 3, arbitrary: marked }, moved, changed, told), { minLength: 2, maxLength: 14 })
+  .map((all) => {
     const scribe = new Scribe();
-    for (const body of [...lifeStreams, can(1, '10'), can(2, '10'), ...told]) scribe.write(body);
+    for (const body of [...lifeStreams, can(1, '10'), can(2, '10'), ...all]) scribe.write(body);
     return scribe.entries;
   });
 

@@ -96,6 +96,8 @@ function contentsTold(state: State, container: ContainerState): Told {
     mass: massOf(state, container),
     kinds: wasteKinds(state, id),
     side: contentsSide(state, id),
+    answers: container.answers,
+    tests: container.benchTests.filter(({ staleSince }) => staleSince === null),
     reports: resultsNow(container.reports),
     disagrees: reportDisagreements(state, container),
     'not-determined': notDetermined(state, id),
@@ -151,7 +153,6 @@ function treatingTold(state: State, container: ContainerState, { now }: When): T
   return {
     load,
     minded: load && minded(load, 'hydrated-lime'),
-    tests: container.benchTests.filter(({ staleSince }) => staleSince === null),
     fill: fillForBase(state, id, { stages: [{ agent: 'limestone' }] }),
     running: runningTreatment(state, id)?.body.treatmentId,
     begin: askers(state).map((who) => readinessOf(state, id, { who, at: now })),
@@ -232,6 +233,13 @@ function walkTold(state: State, { now, zone }: When): Told {
   };
 }
 
+/** Of a paper whose containers are here: what was put away is gone. */
+function paperTold(state: State): unknown {
+  const ids = [...state.papers.values()].at(-1)?.body.containerIds ?? [];
+  const areHere = ids.every((id) => state.containers.get(id)?.goneSince === null);
+  return areHere ? containersOnPaper(state) : null;
+}
+
 function placeTold(state: State, when: When): Told {
   const { now, zone } = when;
   const { workshop, people, rules, bases, prices, stations } = state;
@@ -248,7 +256,7 @@ function placeTold(state: State, when: When): Told {
     apart: apartAmong(state, standing(state).map(idOf)),
     treatable: treatable(state).map(idOf),
     soda: neutraliserFor(state),
-    paper: containersOnPaper(state),
+    paper: paperTold(state),
     awaited: [...state.handOvers.values()].flatMap((load) =>
       awaited(state, load).length > 0 ? [[load, awaited(state, load), differencesOf(state, load)]] : [],
     ),

@@ -55,6 +55,7 @@ export function withEnds(parts: Parts): Parts {
 export async function packed(parts: Parts): Promise<Uint8Array<ArrayBuffer>> {
   const archive = new Archive('2026-03-02T08:00:00.000Z');
   for (const [name, bytes] of parts)
-    archive.whole(name, name.startsWith('files/') ? 'as-it-is' : 'pack', bytes);
+    if (name.startsWith('files/')) archive.laid(name, bytes);
+    else archive.whole(name, bytes);
   return new Uint8Array(await archive.end().arrayBuffer());
 }

@@ -42,11 +42,16 @@ export class Archive {
     });
   }
 
-  /** The next file; the one before it has ended. Pictures and PDFs are packed already: they are laid in as they are. */
-  part(name: string, how: 'pack' | 'as-it-is'): Part {
-    const file = how === 'pack' ? new ZipDeflate(name) : new ZipPassThrough(name);
+  /** The next file; the one before it has ended. */
+  #begun<F extends ZipDeflate | ZipPassThrough>(file: F): F {
     file.mtime = tellable(this.madeAt);
     this.#zip.add(file);
+    return file;
+  }
+
+  /** One that is written piece by piece, and packed. */
+  part(name: string): Part {
+    const file = this.#begun(new ZipDeflate(name));
     const hash = sha256.create();
     let count = 0;
     return {
@@ -62,10 +67,15 @@ export class Archive {
     };
   }
 
-  whole(name: string, how: 'pack' | 'as-it-is', bytes: Uint8Array): ReturnType<Part['end']> {
-    const part = this.part(name, how);
+  whole(name: string, bytes: Uint8Array): ReturnType<Part['end']> {
+    const part = this.part(name);
     part.add(bytes);
     return part.end();
+  }
+
+  /** A picture or a PDF, whose hash is known: it is packed already, and laid in as it is. */
+  laid(name: string, bytes: Uint8Array): void {
+    this.#begun(new ZipPassThrough(name)).push(bytes, true);
   }
 
   end(): Blob {

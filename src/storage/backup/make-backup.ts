@@ -109,7 +109,7 @@ async function packEntries(database: There, archive: Archive, tell: TellBackup) 
     told: { unreadable: 0 },
   };
   const [counters, count] = [await countersNow(database), await database.count('entries')];
-  const part = archive.part(names.entries, 'pack');
+  const part = archive.part(names.entries);
   let done = 0;
   for await (const found of entriesThere(database, passed.told)) {
     for (const raw of found) if (!isLater(raw, counters)) pass(raw, part, passed);
@@ -121,7 +121,7 @@ async function packEntries(database: There, archive: Archive, tell: TellBackup) 
 
 function packDamaged(archive: Archive, lines: readonly string[]): Manifest['damaged'] {
   if (lines.length === 0) return null;
-  const part = archive.part(names.damaged, 'pack');
+  const part = archive.part(names.damaged);
   for (const line of lines) part.add(utf8ToBytes(`${line}\n`));
   return { count: lines.length, ...part.end() };
 }
@@ -136,7 +136,7 @@ async function packFiles(database: There, archive: Archive, { hinted }: Passed, 
     const type = bytes && keptType(bytes);
     if (!bytes || !type) continue;
     const file = { sha256: hash, bytes: bytes.length, type };
-    archive.whole(nameOf(file), 'as-it-is', bytes);
+    archive.laid(nameOf(file), bytes);
     files.push(file);
   }
   return files;
@@ -144,7 +144,7 @@ async function packFiles(database: There, archive: Archive, { hinted }: Passed, 
 
 async function packed(database: There, wanted: BackupWanted, tell: TellBackup) {
   const archive = new Archive(wanted.madeAt);
-  const about = archive.whole(names.readMe, 'pack', utf8ToBytes(readMe));
+  const about = archive.whole(names.readMe, utf8ToBytes(readMe));
   const { passed, entries } = await packEntries(database, archive, tell);
   const damaged = packDamaged(archive, passed.damaged);
   const files = await packFiles(database, archive, passed, tell);
@@ -166,7 +166,7 @@ async function packed(database: There, wanted: BackupWanted, tell: TellBackup) {
   };
   const unsealed: UnsealedManifest = without.length === 0 ? { ...told, v: 1 } : { ...told, v: 2, without };
   const manifest: Manifest = { ...unsealed, contentHash: hashOf(unsealed) };
-  archive.whole(names.manifest, 'pack', utf8ToBytes(`${canonicalText(manifest)}\n`));
+  archive.whole(names.manifest, utf8ToBytes(`${canonicalText(manifest)}\n`));
   return { file: archive.end(), manifest, passed };
 }
 

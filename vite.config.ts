@@ -114,11 +114,12 @@ export default defineConfig({
     chunkSizeWarningLimit: 1300,
     rolldownOptions: {
       output: {
-        // What every start needs comes in two files, the first page and the rest: each file more costs a slow phone time.
+        // Each file more costs a slow phone time: the first page, what every start needs, and the screens of every day.
         codeSplitting: {
           groups: [
-            { name: 'first', tags: ['$initial'], priority: 2 },
-            { name: 'begin', test: /src\/app\/begin\.tsx$/, priority: 1 },
+            { name: 'first', tags: ['$initial'], priority: 3 },
+            { name: 'begin', test: /src\/app\/begin\.tsx$/, priority: 2 },
+            { name: 'everyday', test: /src\/app\/everyday\.ts$/, priority: 1 },
           ],
         },
       },

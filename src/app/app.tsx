@@ -1,7 +1,7 @@
 /** The app: opens the record, and shows the screen of the address. */
 import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { useMemo } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
 import { NewVersion } from '../screens/frame';
 import { LockPage } from '../screens/lock/lock-page';
 import { isHidden } from '../screens/lock/locking';
@@ -10,6 +10,7 @@ import { failureWords } from '../screens/words';
 import type { StoreFailure } from '../storage/failure';
 import { PlacesBar } from '../ui/bar';
 import { Button } from '../ui/button';
+import { idle } from '../ui/idle';
 import { Page, Part } from '../ui/page';
 import { badgeWhatIsDue } from './badge';
 import { checkAfterStart } from './checking';
@@ -19,7 +20,7 @@ import { bookNotOpen, openBook } from './open-book';
 import { makeOpeningAfterStart, readingThrough } from './opening';
 import { openRecordName } from './preferences';
 import { go, path } from './router';
-import { screenAt } from './routes';
+import { loadEveryday, screenAt } from './routes';
 import { shellOf } from './shell';
 import { tellWhenDue } from './telling';
 import { takeUpdate, updateWaiting } from './updates';
@@ -123,6 +124,8 @@ function Place({ shell }: { readonly shell: Shell }) {
   useSignalEffect(() => {
     if (path.value.length === 0 && shell.state.value.workshop) go('today', 'replace');
   });
+  // Where that fails the screen that needs it says so.
+  useEffect(() => idle(() => void loadEveryday().catch(() => undefined)), []);
   if (isHidden(path.value)) return <LockPage />;
   if (!found.value) return <NotFound />;
   const { screen: Screen, at } = found.value;

@@ -28,10 +28,17 @@ const NotHere = () => {
   );
 };
 
-/** @param load fetches the screen; asked once it is opened, and not again when it is there */
-export function lazyScreen(load: () => Promise<Screen>): Screen {
+/**
+ * @param load fetches the screen; asked once it is opened, and not again when it is there
+ * @param already the screen, where it was fetched with others
+ */
+export function lazyScreen(
+  load: () => Promise<Screen>,
+  already: () => Screen | undefined = () => undefined,
+): Screen {
   let loaded: Screen | undefined;
   return function LazyScreen({ at }) {
+    loaded ??= already();
     const [state, setState] = useState<'coming' | 'here' | 'not-here'>(loaded ? 'here' : 'coming');
     useEffect(() => {
       if (loaded) return;

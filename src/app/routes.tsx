@@ -1,85 +1,41 @@
 /** Which screen stands at which address. The first pattern that fits wins; ":" takes any part and hands it over. */
 import type { ComponentType } from 'preact';
-import { MeetsScreen } from '../screens/apart/meets';
-import { AccountForm } from '../screens/batches/account-form';
-import { BatchScreen } from '../screens/batches/batch';
-import { ChooseStream } from '../screens/batches/choose-stream';
-import { ClosureScreen, ClosureWorking } from '../screens/batches/closure';
 import { BatchList } from '../screens/batches/list';
-import { LogStream } from '../screens/batches/log';
-import { NewBatch } from '../screens/batches/new';
-import { StreamScreen, StreamWorking } from '../screens/batches/stream';
-import { BegunWithout, BegunWithoutList } from '../screens/checklist/begun-without';
-import { Clearance } from '../screens/checklist/clearance';
-import { Later } from '../screens/checklist/later';
-import { RunList } from '../screens/checklist/run-list';
-import { StepChoice } from '../screens/checklist/step-choice';
-import { Where } from '../screens/checklist/where';
-import { ClockScreen } from '../screens/clocks/clock';
-import { ClocksScreen } from '../screens/clocks/clocks';
-import { NextLook } from '../screens/clocks/look';
-import { MessageScreen } from '../screens/clocks/message';
-import { BaseScreen as ContainerBase } from '../screens/containers/base';
-import { ContainerScreen } from '../screens/containers/container';
 import { ContainerList } from '../screens/containers/list';
-import { MarkScreen } from '../screens/containers/mark';
-import { MoreOfContainer } from '../screens/containers/more';
-import { MoveAll } from '../screens/containers/move-all';
-import { NewContainer } from '../screens/containers/new';
-import { PlaceStream, PutIn } from '../screens/containers/put-in';
-import { TakeOut } from '../screens/containers/take-out';
-import { ContainerWorking } from '../screens/containers/working';
-import { DilutionScreen } from '../screens/dilution/dilution';
-import { DilutionWorking } from '../screens/dilution/working';
-import { CloseFinding, FindingScreen } from '../screens/findings/finding';
-import { IronScreen } from '../screens/iron/iron';
-import { IronWorking } from '../screens/iron/working';
 import { GoOnScreen } from '../screens/keeping/go-on';
-import { KeepingScreen } from '../screens/keeping/keeping';
 import { NotWholeScreen } from '../screens/keeping/not-whole';
-import { AddScreen } from '../screens/lists/add';
-import { DropScreen } from '../screens/lists/drop';
-import { ListItemScreen } from '../screens/lists/item';
-import { ListScreen } from '../screens/lists/list';
-import { ListsScreen } from '../screens/lists/lists';
-import { RangeScreen } from '../screens/lists/range';
-import { LockSettings } from '../screens/lock/settings';
-import { PaperList } from '../screens/papers/list';
-import { PhotoScreen } from '../screens/photos/photo';
-import { AboutScreen } from '../screens/record/about';
-import { BaseScreen } from '../screens/record/base';
-import { BasesScreen } from '../screens/record/bases';
-import { CorrectScreen } from '../screens/record/correct';
-import {
-  DemoNotRemovedScreen,
-  DemoRemovedScreen,
-  DemoRemoveScreen,
-  DemoScreen,
-} from '../screens/record/demo';
-import { EntryScreen } from '../screens/record/entry';
-import { PeopleScreen } from '../screens/record/people';
-import { PersonScreen } from '../screens/record/person';
 import { RecordScreen } from '../screens/record/place';
-import { ReadingScreen } from '../screens/record/reading';
-import { RuleScreen } from '../screens/record/rule';
-import { RulesScreen } from '../screens/record/rules';
-import { WithdrawScreen } from '../screens/record/withdraw';
-import { WorkshopScreen } from '../screens/record/workshop';
 import { Sos } from '../screens/sos/sos';
-import { StartPeopleScreen } from '../screens/start/people';
-import { StartRulesScreen } from '../screens/start/rules';
 import { WelcomeScreen } from '../screens/start/welcome';
-import { StartWorkshopScreen } from '../screens/start/workshop';
 import { Today } from '../screens/today/today';
-import { WalkEnd } from '../screens/walk/end';
-import { LookScreen, WalkScreen } from '../screens/walk/walk';
-import { WashingScreen } from '../screens/washing/washing';
-import { WashingWorking } from '../screens/washing/working';
 import { withBatch, withEntry, withMonth, withWhole } from '../screens/with-whole';
 import { lazyScreen } from './lazy-screen';
 
 /** A screen is given the parts of the address that its pattern named. */
 export type Screen = ComponentType<{ readonly at: Readonly<Record<string, string>> }>;
+
+type Everyday = typeof import('./everyday');
+
+let everyday: Everyday | undefined;
+
+/** Fetches the screens that are opened every day, so that each stands there at once when it is. */
+export async function loadEveryday(): Promise<Everyday> {
+  everyday ??= await import('./everyday');
+  return everyday;
+}
+
+const dailies = new Map<keyof Everyday, Screen>();
+
+function daily(name: keyof Everyday): Screen {
+  const known =
+    dailies.get(name) ??
+    lazyScreen(
+      async () => (await loadEveryday())[name],
+      () => everyday?.[name],
+    );
+  dailies.set(name, known);
+  return known;
+}
 
 /** Pages that ask the equilibrium model: its constants come with the first of them. */
 const treatment = {
@@ -230,53 +186,53 @@ const year = {
 type Route = readonly [pattern: string, screen: Screen];
 
 const ofBatch: readonly Route[] = [
-  ['batches/:batch', BatchScreen],
-  ['batches/:batch/log', ChooseStream],
-  ['batches/:batch/log/:stream', LogStream],
-  ['batches/:batch/account', AccountForm],
-  ['batches/:batch/closure/:of', ClosureScreen],
-  ['batches/:batch/closure/:of/working/:key', ClosureWorking],
-  ['batches/:batch/closure/:of/working/:key/:steps', ClosureWorking],
-  ['batches/:batch/look', NextLook],
-  ['batches/:batch/step', StepChoice],
-  ['batches/:batch/already', BegunWithout],
-  ['batches/:batch/already/:list', BegunWithoutList],
-  ['batches/:batch/where', Where],
+  ['batches/:batch', daily('BatchScreen')],
+  ['batches/:batch/log', daily('ChooseStream')],
+  ['batches/:batch/log/:stream', daily('LogStream')],
+  ['batches/:batch/account', daily('AccountForm')],
+  ['batches/:batch/closure/:of', daily('ClosureScreen')],
+  ['batches/:batch/closure/:of/working/:key', daily('ClosureWorking')],
+  ['batches/:batch/closure/:of/working/:key/:steps', daily('ClosureWorking')],
+  ['batches/:batch/look', daily('NextLook')],
+  ['batches/:batch/step', daily('StepChoice')],
+  ['batches/:batch/already', daily('BegunWithout')],
+  ['batches/:batch/already/:list', daily('BegunWithoutList')],
+  ['batches/:batch/where', daily('Where')],
   ['batches/:batch/silver-check', silver.check],
   ['batches/:batch/silver-check/working/:key', silver.working],
   ['batches/:batch/silver-check/working/:key/:steps', silver.working],
   ['batches/:batch/silver-check/:check', silver.kept],
-  ['batches/:batch/dilution', DilutionScreen],
-  ['batches/:batch/dilution/:key', DilutionWorking],
-  ['batches/:batch/dilution/:key/:steps', DilutionWorking],
+  ['batches/:batch/dilution', daily('DilutionScreen')],
+  ['batches/:batch/dilution/:key', daily('DilutionWorking')],
+  ['batches/:batch/dilution/:key/:steps', daily('DilutionWorking')],
 ];
 
 const routes: readonly Route[] = [
   ['today', Today],
   ['batches', BatchList],
-  ['batches/new', NewBatch],
+  ['batches/new', daily('NewBatch')],
   ...ofBatch.map(([pattern, screen]): Route => [pattern, withBatch(screen)]),
   ['batches/:batch/history', histories.batch],
-  ['streams/:stream', StreamScreen],
-  ['streams/:stream/working/:key', StreamWorking],
-  ['streams/:stream/working/:key/:steps', StreamWorking],
+  ['streams/:stream', daily('StreamScreen')],
+  ['streams/:stream/working/:key', daily('StreamWorking')],
+  ['streams/:stream/working/:key/:steps', daily('StreamWorking')],
   ['streams/:stream/found-later', life.foundLater],
   ['containers', ContainerList],
-  ['containers/new', NewContainer],
+  ['containers/new', daily('NewContainer')],
   ['containers/found', life.found],
   ['containers/as-it-is-or-treated', twoWays.all],
   ['containers/as-it-is-or-treated/:key', twoWays.working],
   ['containers/as-it-is-or-treated/:key/:steps', twoWays.working],
-  ['containers/new/for/:stream', NewContainer],
-  ['containers/new/from/:from', NewContainer],
-  ['containers/new/instead/:instead', NewContainer],
-  ['containers/:id', ContainerScreen],
-  ['containers/:id/in', PutIn],
-  ['containers/:id/in/:stream', PlaceStream],
-  ['containers/:id/out', TakeOut],
-  ['containers/:id/more', MoreOfContainer],
-  ['containers/:id/mark/:mark', MarkScreen],
-  ['containers/:id/move-all', MoveAll],
+  ['containers/new/for/:stream', daily('NewContainer')],
+  ['containers/new/from/:from', daily('NewContainer')],
+  ['containers/new/instead/:instead', daily('NewContainer')],
+  ['containers/:id', daily('ContainerScreen')],
+  ['containers/:id/in', daily('PutIn')],
+  ['containers/:id/in/:stream', daily('PlaceStream')],
+  ['containers/:id/out', daily('TakeOut')],
+  ['containers/:id/more', daily('MoreOfContainer')],
+  ['containers/:id/mark/:mark', daily('MarkScreen')],
+  ['containers/:id/move-all', daily('MoveAll')],
   ['containers/:id/history', histories.container],
   ['containers/:id/unknown', life.unknown],
   ['containers/:id/what-it-is', life.whatItIs],
@@ -286,7 +242,7 @@ const routes: readonly Route[] = [
   ['containers/:id/level/entry', life.whichEntry],
   ['containers/:id/water', life.water],
   ['containers/:id/lab-report', life.labReport],
-  ['containers/:id/meets', MeetsScreen],
+  ['containers/:id/meets', daily('MeetsScreen')],
   ['containers/:id/label', labels.make],
   ['containers/:id/candidates', candidates.all],
   ['containers/:id/candidates/another', candidates.another],
@@ -294,14 +250,14 @@ const routes: readonly Route[] = [
   ['containers/:id/candidates/:scheme/:code/said', candidates.said],
   ['containers/:id/candidates/:scheme/:code/working/:key', candidates.working],
   ['containers/:id/candidates/:scheme/:code/working/:key/:steps', candidates.working],
-  ['meets', MeetsScreen],
-  ['containers/:id/base/:base', ContainerBase],
-  ['containers/:id/washing', WashingScreen],
-  ['containers/:id/washing/:key', WashingWorking],
-  ['containers/:id/washing/:key/:steps', WashingWorking],
-  ['containers/:id/iron', IronScreen],
-  ['containers/:id/iron/:key', IronWorking],
-  ['containers/:id/iron/:key/:steps', IronWorking],
+  ['meets', daily('MeetsScreen')],
+  ['containers/:id/base/:base', daily('ContainerBase')],
+  ['containers/:id/washing', daily('WashingScreen')],
+  ['containers/:id/washing/:key', daily('WashingWorking')],
+  ['containers/:id/washing/:key/:steps', daily('WashingWorking')],
+  ['containers/:id/iron', daily('IronScreen')],
+  ['containers/:id/iron/:key', daily('IronWorking')],
+  ['containers/:id/iron/:key/:steps', daily('IronWorking')],
   ['containers/:id/treatment', treatment.choice],
   ['containers/:id/treatment/ph', treatment.whichPh],
   ['containers/:id/treatment/plan', treatment.plan],
@@ -323,13 +279,13 @@ const routes: readonly Route[] = [
   ['containers/:id/as-it-is-or-treated', twoWays.one],
   ['containers/:id/as-it-is-or-treated/:key', twoWays.working],
   ['containers/:id/as-it-is-or-treated/:key/:steps', twoWays.working],
-  ['containers/:id/working/:key', ContainerWorking],
-  ['containers/:id/working/:key/:steps', ContainerWorking],
+  ['containers/:id/working/:key', daily('ContainerWorking')],
+  ['containers/:id/working/:key/:steps', daily('ContainerWorking')],
   ['start', WelcomeScreen],
-  ['start/workshop', StartWorkshopScreen],
-  ['start/people', StartPeopleScreen],
-  ['start/rules', StartRulesScreen],
-  ['papers', PaperList],
+  ['start/workshop', daily('StartWorkshopScreen')],
+  ['start/people', daily('StartPeopleScreen')],
+  ['start/rules', daily('StartRulesScreen')],
+  ['papers', daily('PaperList')],
   ['papers/new', papers.choose],
   ['papers/new/:set', papers.check],
   ['papers/new/:set/sign', papers.sign],
@@ -354,19 +310,19 @@ const routes: readonly Route[] = [
   ['hand-overs/:id/difference/:container', handOvers.difference],
   ['hand-overs/:id/difference/:container/:steps', handOvers.difference],
   ['record', RecordScreen],
-  ['record/workshop', WorkshopScreen],
-  ['record/people', PeopleScreen],
-  ['record/people/:person', PersonScreen],
-  ['record/rules', RulesScreen],
-  ['record/rules/:rule', RuleScreen],
-  ['record/bases', BasesScreen],
-  ['record/bases/:base', BaseScreen],
-  ['record/lists', ListsScreen],
-  ['record/lists/:list', ListScreen],
-  ['record/lists/:list/add', AddScreen],
-  ['record/lists/:list/:item', ListItemScreen],
-  ['record/lists/:list/:item/range', RangeScreen],
-  ['record/lists/:list/:item/drop', DropScreen],
+  ['record/workshop', daily('WorkshopScreen')],
+  ['record/people', daily('PeopleScreen')],
+  ['record/people/:person', daily('PersonScreen')],
+  ['record/rules', daily('RulesScreen')],
+  ['record/rules/:rule', daily('RuleScreen')],
+  ['record/bases', daily('BasesScreen')],
+  ['record/bases/:base', daily('BaseScreen')],
+  ['record/lists', daily('ListsScreen')],
+  ['record/lists/:list', daily('ListScreen')],
+  ['record/lists/:list/add', daily('AddScreen')],
+  ['record/lists/:list/:item', daily('ListItemScreen')],
+  ['record/lists/:list/:item/range', daily('RangeScreen')],
+  ['record/lists/:list/:item/drop', daily('DropScreen')],
   ['record/stations', stations.list],
   ['record/stations/new', stations.form],
   ['record/stations/new/for/:page/:for/:list', stations.form],
@@ -381,35 +337,35 @@ const routes: readonly Route[] = [
   ['ventilation-checks/:check', ventilation.kept],
   ['ventilation-checks/:check/working/:key', ventilation.keptWorking],
   ['ventilation-checks/:check/working/:key/:steps', ventilation.keptWorking],
-  ['photos/:hash', PhotoScreen],
-  ['record/reading', ReadingScreen],
+  ['photos/:hash', daily('PhotoScreen')],
+  ['record/reading', daily('ReadingScreen')],
   ['record/history', histories.all],
   ['record/verify', histories.verify],
   ['record/check', register.check],
   ['record/backup', backups.make],
   ['record/restore', backups.restore],
-  ['record/entry/:entry', EntryScreen],
-  ['record/entry/:entry/correct', withEntry(CorrectScreen)],
-  ['record/entry/:entry/withdraw', withEntry(WithdrawScreen)],
-  ['record/lock', LockSettings],
-  ['record/demo', DemoScreen],
-  ['record/demo/remove', DemoRemoveScreen],
-  ['record/demo/removed', DemoRemovedScreen],
-  ['record/demo/not-removed', DemoNotRemovedScreen],
-  ['record/about', AboutScreen],
+  ['record/entry/:entry', daily('EntryScreen')],
+  ['record/entry/:entry/correct', withEntry(daily('CorrectScreen'))],
+  ['record/entry/:entry/withdraw', withEntry(daily('WithdrawScreen'))],
+  ['record/lock', daily('LockSettings')],
+  ['record/demo', daily('DemoScreen')],
+  ['record/demo/remove', daily('DemoRemoveScreen')],
+  ['record/demo/removed', daily('DemoRemovedScreen')],
+  ['record/demo/not-removed', daily('DemoNotRemovedScreen')],
+  ['record/about', daily('AboutScreen')],
   ['record/about/licences', licences],
-  ['record/keeping', KeepingScreen],
+  ['record/keeping', daily('KeepingScreen')],
   ['record/not-whole', NotWholeScreen],
   ['record/not-whole/go-on', GoOnScreen],
-  ['check/:for/:list', RunList],
-  ['later/:entry/:item', Later],
-  ['clearance/:entry', Clearance],
-  ['clearance/:entry/message', MessageScreen],
-  ['walk', WalkScreen],
-  ['walk/:container', LookScreen],
-  ['walk/done/:walk', WalkEnd],
-  ['findings/:finding', FindingScreen],
-  ['findings/:finding/done', CloseFinding],
+  ['check/:for/:list', daily('RunList')],
+  ['later/:entry/:item', daily('Later')],
+  ['clearance/:entry', daily('Clearance')],
+  ['clearance/:entry/message', daily('MessageScreen')],
+  ['walk', daily('WalkScreen')],
+  ['walk/:container', daily('LookScreen')],
+  ['walk/done/:walk', daily('WalkEnd')],
+  ['findings/:finding', daily('FindingScreen')],
+  ['findings/:finding/done', daily('CloseFinding')],
   ['due', due.all],
   ['due/days/:kind', due.day],
   ['due/days/:kind/:of', due.day],
@@ -427,8 +383,8 @@ const routes: readonly Route[] = [
   ['due/near-work/working', due.nearWorkWorking],
   ['due/near-work/working/:steps', due.nearWorkWorking],
   ['due/calendar', due.calendar],
-  ['clocks', ClocksScreen],
-  ['clocks/:clock', ClockScreen],
+  ['clocks', daily('ClocksScreen')],
+  ['clocks/:clock', daily('ClockScreen')],
   ['sos', Sos],
   ['sos/:card', Sos],
   ['sos/:card/then/:then', Sos],

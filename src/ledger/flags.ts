@@ -14,6 +14,7 @@ import { flagsOfHandOvers } from './flags-of-hand-overs';
 import { flagsOfDilution, flagsOfLife, flagsOfReports } from './flags-of-life';
 import { flagsOfMeetings } from './flags-of-meetings';
 import type { FoundRow } from './found-rows';
+import { putAwayRows } from './put-away';
 import type { Refusal } from './refusal';
 import type { ContainerState, State, StepState, StreamState, Trouble } from './state';
 import { type NotAllowed, treatmentRuleFault } from './treatment';
@@ -267,14 +268,14 @@ const flagsOfUpsets = (state: State): Flag[] =>
 
 const bodyKinds = { batch: 'batch-opened', container: 'container-opened' } as const;
 
-const usedBefore = (rows: readonly FoundRow[] = []): readonly string[] =>
+const usedBefore = (rows: readonly FoundRow[]): readonly string[] =>
   rows.flatMap(({ is, code }) =>
     is === 'batch' || is === 'container' ? `${bodyKinds[is]} ${code.toUpperCase()}` : [],
   );
 
 /** Two devices that were apart can give the same code; big and small letters are the same on a label. */
 function flagsOfCodes(state: State): Flag[] {
-  const seen = new Set(usedBefore(state.earlier?.putAway));
+  const seen = new Set(usedBefore(putAwayRows(state)));
   const flags: Flag[] = [];
   for (const { body, entryId } of [...state.batches.values(), ...state.containers.values()]) {
     const used = `${body.kind} ${body.code.toUpperCase()}`;

@@ -3,7 +3,7 @@ import Decimal from 'decimal.js';
 import type { Opening } from './opening';
 
 /** Raised with every change of what an opening holds, or of how it is worked out. */
-const version = 2;
+const version = 3;
 
 /** Decimals, maps and sets as an object with one member that no body has. */
 function told(this: Record<string, unknown>, key: string, value: unknown): unknown {
@@ -26,15 +26,26 @@ function understood(_key: string, value: unknown): unknown {
  * Text of an opening. The entries, by far the most of it, are JSON as it is, which is read fast.
  * @param by what worked it out: another version of the app may work it out otherwise
  */
-export const openingText = ({ carried, ...plain }: Opening, by: string): string =>
-  JSON.stringify({ version, by, plain, carried: JSON.stringify(carried, told) });
+export const openingText = ({ carried, named, putAway, ...plain }: Opening, by: string): string =>
+  JSON.stringify({
+    version,
+    by,
+    plain,
+    carried: JSON.stringify({ carried, named }, told),
+    putAway: JSON.stringify(putAway()),
+  });
 
 /** The opening of a text; null where it is of another version or not one at all. @param by as it was kept */
 export function openingFrom(text: string, by: string): Opening | null {
   try {
     const read = JSON.parse(text);
     if (read?.version !== version || read.by !== by) return null;
-    return { ...read.plain, carried: JSON.parse(read.carried, understood) };
+    let rows: ReturnType<Opening['putAway']> | undefined;
+    const putAway = () => {
+      rows ??= JSON.parse(read.putAway) as ReturnType<Opening['putAway']>;
+      return rows;
+    };
+    return { ...read.plain, ...JSON.parse(read.carried, understood), putAway };
   } catch (error) {
     if (error instanceof SyntaxError) return null;
     throw error;

@@ -8,6 +8,7 @@ import { brings } from './entries-about';
 import { followedIn, goneOnFrom } from './fold';
 import { type FoundRow, foundRows } from './found-rows';
 import type { Pot } from './pot';
+import { putAwayRows } from './put-away';
 import type { State } from './state';
 import { type Kept, stillMatter } from './still-matters';
 
@@ -26,8 +27,10 @@ export type Opening = {
   readonly unknown: readonly string[];
   /** What entries at hand name that is told of in others. */
   readonly away: readonly string[];
-  /** Batches, containers and hand-overs that are not at hand. */
-  readonly putAway: readonly FoundRow[];
+  /** Batches, containers and hand-overs that are not at hand: asked for when somebody looks for one. */
+  readonly putAway: () => readonly FoundRow[];
+  /** Codes of those that what is at hand names, by id. */
+  readonly named: ReadonlyMap<string, string>;
 };
 
 /** Entries of the whole record, at hand or not. */
@@ -88,7 +91,7 @@ function putAwayOf(state: State, ids: ReadonlySet<string>): readonly FoundRow[] 
   const now = [...foundRows(state)].flatMap(({ row }) =>
     putAwayKinds.has(row.is) && !ids.has(row.id) ? row : [],
   );
-  return [...(state.earlier?.putAway ?? []), ...now];
+  return [...putAwayRows(state), ...now];
 }
 
 /**
@@ -110,34 +113,32 @@ export function openingOf(
   const before = followed(happenings, now.things, now.base ?? undefined);
   const carried = carriedOf(before, kept, ids, since);
   const happened = happenings.filter(({ entryId }) => kept.has(entryId)).length;
+  const putAway = putAwayOf(state, ids);
   const opening = {
     entries: entriesIn(state),
     from,
     log,
     places: state.log.flatMap(({ id }, i) => (kept.has(id) ? placeInRecord(state, i) : [])),
     carried: { ...carried, happened },
-    putAway: putAwayOf(state, ids),
+    putAway: () => putAway,
   };
   const really = unknownIn(state);
   const subjects = new Set(really.map(({ subject }) => subject));
-  const alone = stateFrom({ ...opening, unknown: log.map(({ id }) => id), away: [] });
-  const away = unknownIn(alone).flatMap(({ subject }) => (subjects.has(subject) ? [] : subject));
-  return { ...opening, unknown: really.map(({ entryId }) => entryId), away: [...new Set(away)] };
+  const alone = stateFrom({ ...opening, named: new Map(), unknown: log.map(({ id }) => id), away: [] });
+  const away = new Set(unknownIn(alone).flatMap(({ subject }) => (subjects.has(subject) ? [] : subject)));
+  return {
+    ...opening,
+    unknown: really.map(({ entryId }) => entryId),
+    away: [...away],
+    named: new Map(putAway.flatMap(({ id, code }) => (away.has(id) ? [[id, code]] : []))),
+  };
 }
 
 /** The state to go on from: as that of the whole record in all that stands, runs, is awaited or is recent. */
-export const stateFrom = ({ entries, from, log, places, carried, unknown, away, putAway }: Opening): State =>
+export const stateFrom = ({ carried, log, unknown, away, ...opening }: Opening): State =>
   goneOnFrom(
     log,
     carried,
     { entries: new Set(unknown), away: new Set(away) },
-    {
-      entries,
-      places,
-      last: log.at(-1),
-      from,
-      unknown: new Set(unknown),
-      putAway,
-      reachedBehind: false,
-    },
+    { ...opening, last: log.at(-1), unknown: new Set(unknown), reachedBehind: false },
   );

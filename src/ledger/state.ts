@@ -304,7 +304,9 @@ export type Earlier = {
   /** Entries of the opening that name what nobody told of, in the whole record. */
   readonly unknown: ReadonlySet<string>;
   /** Batches, containers and hand-overs that are over, of which only this is at hand. */
-  readonly putAway: readonly FoundRow[];
+  readonly putAway: () => readonly FoundRow[];
+  /** Codes of those of them that what is at hand names, by id. */
+  readonly named: ReadonlyMap<string, string>;
   /** Something was told since that changes what came before: the whole record must be read to say what holds now. */
   readonly reachedBehind: boolean;
 };

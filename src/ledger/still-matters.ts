@@ -13,7 +13,8 @@ import { brings } from './entries-about';
 import { nearWork } from './near-work';
 import { type Reference, referencesOf } from './references';
 import { namedBy } from './standing';
-import type { ContainerMovement, ContainerState, HistoryLine, State } from './state';
+import type { ContainerMovement, ContainerState, HistoryLine, State, WalkState } from './state';
+import { wholeOf } from './whole-of';
 
 type Kind = Reference['to'];
 
@@ -32,17 +33,24 @@ const ofTheWorkshop: ReadonlySet<PlainBody['kind']> = new Set([
   'price-stated',
 ]);
 
-/** A container is over when it is gone and no proof of it is awaited. */
-const standsOrIsAwaited = ({ goneSince }: ContainerState, from: string): boolean =>
-  goneSince === null || goneSince >= from;
+/** A container is over when it is gone and no proof of it is awaited; that of a load is awaited with the load. */
+const standsOrIsAwaited = ({ goneSince, handOverId, proofFiledAt }: ContainerState, from: string): boolean =>
+  goneSince === null || goneSince >= from || (handOverId === null && proofFiledAt === null);
 
 /** Nothing is in it any more: where all the water went off, what was dissolved still is. */
 const emptiedBy = ({ after, purpose }: ContainerMovement): boolean =>
   isNothing(after) && purpose !== 'evaporated';
 
+/** When what is in it without being in the record was read; what it is that was read counts until it is told to be empty. */
+const readAt = (container: ContainerState): string | undefined =>
+  isNothing(container.holds) && wholeOf(container).length > 0 ? container.levels.at(-1)?.at : undefined;
+
 /** When it was last empty before `at`; the empty text, which comes before every moment, where it never was. */
-const lastEmpty = ({ movements }: ContainerState, at: string): string =>
-  movements.findLast((movement) => movement.at < at && emptiedBy(movement))?.at ?? '';
+function lastEmpty(container: ContainerState, at: string): string {
+  const read = readAt(container);
+  const until = read !== undefined && read < at ? read : at;
+  return container.movements.findLast((movement) => movement.at < until && emptiedBy(movement))?.at ?? '';
+}
 
 /**
  * A vessel that is never emptied holds a trace of all that was ever in it. Longer ago than so many days before all is kept
@@ -194,6 +202,16 @@ function keepingOf(state: State, from: string): Keeping {
   return keeping;
 }
 
+/** Of the looks at containers on a walk as many as tell of every look that was asked. */
+function everyLook(inspected: WalkState['inspected']): readonly string[] {
+  const asked = new Set<string>();
+  return inspected.flatMap(({ entryId, body: { looks } }) => {
+    const before = asked.size;
+    for (const look of looks) asked.add(look);
+    return asked.size > before ? entryId : [];
+  });
+}
+
 /** The last list of each kind that each person went through, the last walk, reading, look at a hood and paper. */
 function lastOfEach(state: State): readonly string[] {
   type Last = { readonly key: string; readonly entryIds: readonly string[] };
@@ -211,8 +229,7 @@ function lastOfEach(state: State): readonly string[] {
     if (!finished) return [];
     const { entryId, who, body } = finished;
     return [
-      // Which looks were asked stands at each container.
-      { key: `walk ${who}`, entryIds: [entryId, ...inspected.map((seen) => seen.entryId)] },
+      { key: `walk ${who}`, entryIds: [entryId, ...everyLook(inspected)] },
       ...body.readings.map(({ look }) => one(`on walk ${body.list.id} ${look}`, entryId)),
     ];
   });
@@ -236,22 +253,35 @@ const toldOfLater: ReadonlySet<Kind> = new Set([
   'treatment',
 ]);
 
-/** Pairs of marks of which the second undoes the first. */
-const undone: readonly (readonly [ContainerMarked['mark'], ContainerMarked['mark']])[] = [
-  ['closed', 'reopened'],
-  ['held', 'let-go'],
-  ['leaving', 'staying'],
-  ['gone', 'came-back'],
-  ['damaged', 'mended'],
-  ['contents-doubtful', 'contents-known'],
+/** What undoes another mark, or says that nothing is in it: the last of each may end what other entries say. */
+const undoing: readonly ContainerMarked['mark'][] = [
+  'reopened',
+  'let-go',
+  'staying',
+  'came-back',
+  'mended',
+  'contents-known',
+  'emptied',
 ];
 
-/** Marks that still hold: that it is gone may be told by a hand-over. */
-const marksThatHold = (marks: ContainerState['marks']): readonly string[] =>
-  undone.flatMap(([as, undo]) => {
-    const ended = marks.findLastIndex(({ body }) => body.mark === undo);
-    return marks.slice(ended + 1).find(({ body }) => body.mark === as)?.entryId ?? [];
-  });
+/** Since when what a mark says holds; null where it does not. A doubt ends in more ways than by a mark. */
+const holdsSince = (container: ContainerState): Partial<Record<ContainerMarked['mark'], string | null>> => ({
+  closed: container.closedAt,
+  held: container.heldSince,
+  leaving: container.leavingSince,
+  gone: container.goneSince,
+  damaged: container.damagedSince,
+  'contents-doubtful': container.doubtfulSince,
+  'proof-filed': container.proofFiledAt,
+});
+
+/** Marks that still hold, or end others: that it is gone may be told by a hand-over. */
+function marksThatCount(container: ContainerState): readonly string[] {
+  const since = holdsSince(container);
+  const holding = container.marks.filter(({ at, body }) => at >= (since[body.mark] ?? '\uffff'));
+  const ending = undoing.flatMap((mark) => container.marks.findLast(({ body }) => body.mark === mark) ?? []);
+  return [...holding, ...ending].map(({ entryId }) => entryId);
+}
 
 /** Things that an entry speaks of, but for those that are always known. */
 const thingsIn = (id: string, body: Body): readonly Reference[] => [
@@ -297,8 +327,12 @@ export function stillMatter(state: State, from: string): Kept {
   const kept = (): ReadonlySet<string> =>
     new Set(
       [...since.keys()].flatMap((id) => {
-        const { marks = [], inspections = [] } = state.containers.get(id) ?? {};
-        return [...marksThatHold(marks), ...inspections.slice(-1).map(({ entryId }) => entryId)];
+        const container = state.containers.get(id);
+        if (!container) return [];
+        return [
+          ...marksThatCount(container),
+          ...container.inspections.slice(-1).map(({ entryId }) => entryId),
+        ];
       }),
     );
   const matters = ({ entry, body, at }: HistoryLine, named: ReadonlySet<string>): boolean => {

@@ -1,10 +1,12 @@
 /** A hand on a page: opens an address as a tap on a row does, taps, writes and chooses by the names that are read out. */
 import { cleanup, render, screen } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
-import { screenAt } from '../../src/app/routes';
+import { loadEveryday, screenAt } from '../../src/app/routes';
 import { type Shell, ShellProvider } from '../../src/screens/shell';
 
 export const user = userEvent.setup();
+
+await loadEveryday();
 
 /** @param address "batches/new", or a link's "#/batches/new" */
 export function open(shell: Shell, address: string) {

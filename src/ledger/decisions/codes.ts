@@ -1,4 +1,5 @@
 /** Codes on batches and containers. */
+import { putAwayRows } from '../put-away';
 import type { Refusal } from '../refusal';
 import type { State } from '../state';
 
@@ -7,7 +8,7 @@ const same = (a: string, b: string): boolean => a.trim().toUpperCase() === b.tri
 /** Codes that are used, also on what is not at hand. */
 export const codesOf = (state: State, is: 'batch' | 'container'): readonly string[] => [
   ...[...(is === 'batch' ? state.batches : state.containers).values()].map(({ body }) => body.code),
-  ...(state.earlier?.putAway ?? []).flatMap((row) => (row.is === is ? row.code : [])),
+  ...putAwayRows(state).flatMap((row) => (row.is === is ? row.code : [])),
 ];
 
 /** The next code after the highest number used. @example nextCode('B', ['B-17', 'X']) // 'B-18' */

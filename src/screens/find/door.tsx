@@ -1,6 +1,8 @@
 /** The way to finding something, above a list, and behind one where the list does not hold all. */
+import { useEffect, useState } from 'preact/hooks';
 import type { FoundRow } from '../../ledger/found-rows';
 import { putAwayRows } from '../../ledger/put-away';
+import { idle } from '../../ui/idle';
 import { Row, Rows } from '../../ui/row';
 import { countText } from '../amounts';
 import { useShell } from '../shell';
@@ -14,6 +16,10 @@ export const FindDoor = () => (
 
 export function LongAgo({ is }: Pick<FoundRow, 'is'>) {
   const { state } = useShell();
+  const [rested, setRested] = useState(false);
+  // It takes all that is put away, and stands below the list.
+  useEffect(() => idle(() => setRested(true)), []);
+  if (!rested) return null;
   const count = putAwayRows(state.value).filter((row) => row.is === is).length;
   if (count === 0) return null;
   return (

@@ -22,7 +22,7 @@ test('what names something of long ago is written down, after the whole record w
   if (!book.ok) throw new Error(book.failure.code);
   const { perform, state, close } = book.value;
   const { people, batches, earlier } = state.value;
-  const old = earlier?.putAway.find(({ is }) => is === 'batch');
+  const old = earlier?.putAway().find(({ is }) => is === 'batch');
   expect(old && batches.has(old.id)).toBe(false);
   const who = [...people.keys()].at(-1) ?? null;
   const washOf = (batchId: string): Intention => ({

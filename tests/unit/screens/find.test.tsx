@@ -60,14 +60,21 @@ test('things that the phone holds no more are found by their rows, and lead to t
     words: ['wash-water', 'Fenwater'],
   };
   const opened = { entries: 1, places: [], last: undefined, from: '', unknown: new Set<string>() };
-  const earlier = { ...opened, reachedBehind: false, putAway: [gone] };
+  const earlier = {
+    ...opened,
+    reachedBehind: false,
+    putAway: () => [gone],
+    named: new Map<string, string>(),
+  };
   state.value = { ...state.value, earlier };
   await user.type(await finder(shell), 'fenwater silver 2019');
   await waitFor(() => expect(found()).toEqual([['C-03', `#/containers/${gone.id}/history`]]));
   open(shell, `containers/${gone.id}/history`);
   expect(await screen.findByRole('heading', { level: 1, name: /^C.03: history/ })).toBeTruthy();
   open(shell, 'containers');
-  expect(screen.getByRole('link', { name: /^1 more from long ago/ }).getAttribute('href')).toBe('#/find');
+  expect((await screen.findByRole('link', { name: /^1 more from long ago/ })).getAttribute('href')).toBe(
+    '#/find',
+  );
 });
 
 test('a long list begins with a few rows and comes to all of them, each once', async () => {

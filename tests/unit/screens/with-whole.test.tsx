@@ -26,7 +26,8 @@ const earlier: Earlier = {
   last: undefined,
   from: '2026-04-01T08:00:00.000Z',
   unknown: new Set(),
-  putAway: [row],
+  putAway: () => [row],
+  named: new Map(),
   reachedBehind: false,
 };
 

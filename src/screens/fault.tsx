@@ -46,9 +46,11 @@ export function useWriting(form?: { readonly latest: () => unknown }) {
   const begun = useRef(false);
   async function performOnce(intention: Intention, happenedAt?: string): Promise<Performed> {
     begun.current = true;
+    // Asked for first: that it is under way is drawn while the store makes ready.
+    const performing = perform(intention, happenedAt);
     setBusy(true);
     try {
-      return await perform(intention, happenedAt);
+      return await performing;
     } finally {
       begun.current = false;
       setBusy(false);

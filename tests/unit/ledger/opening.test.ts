@@ -122,17 +122,17 @@ describe('what was told before an opening', () => {
 
   test('is reached behind by what is told now of something put away, though an entry at hand names it', () => {
     const scribe = new Scribe();
+    const ids = [id('c0', 1), id('c0', 2)];
     const load = {
-      kind: 'handed-over',
-      v: 1,
+      kind: 'handed-over' as const,
+      v: 1 as const,
       handOverId: id('40', 1),
       collector: { name: 'Fen Carriers' },
-      containers: [{ containerId: id('c0', 1) }, { containerId: id('c0', 2) }],
+      containers: ids.map((containerId) => ({ containerId })),
       signatures: {},
-    } as const;
+    };
     const rejected = { kind: 'load-rejected', v: 1, handOverId: load.handOverId, why: 'leaked' } as const;
     const proof = { kind: 'proof-filed', v: 1, handOverId: load.handOverId } as const;
-    const ids = load.containers.map(({ containerId }) => containerId);
     const told = [can(1), can(2), can(3), wash(1, '2'), wash(2, '1'), pour(1, 1, '2'), pour(2, 2, '1')];
     // The first is at hand for what came out of it, the second is not.
     for (const body of [...told, tip(1, 3, '1'), load, { ...proof, containerIds: ids }]) scribe.write(body);
@@ -173,6 +173,15 @@ describe('whatever was written', () => {
       runs,
     );
     expect(held).toBeGreaterThan(runs.numRuns / 5);
+  });
+
+  test('an opening keeps every letter, and is text of ASCII alone', () => {
+    const scribe = new Scribe();
+    scribe.write({ kind: 'person-added', v: 1, personId: id('ee', 1), name: 'Åsa “Ö” 𝛼 \\u00e5' });
+    const opening = openingOf(scribe.state, { from: '', until: '' });
+    const text = openingText(opening, 'one');
+    expect(text).toMatch(/^[ -~]+$/);
+    expect(openingFrom(text, 'one')?.log).toEqual(opening.log);
   });
 
   test('a text of another version, or cut off, is no opening', () => {

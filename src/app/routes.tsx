@@ -24,18 +24,11 @@ export async function loadEveryday(): Promise<Everyday> {
   return everyday;
 }
 
-const dailies = new Map<keyof Everyday, Screen>();
-
-function daily(name: keyof Everyday): Screen {
-  const known =
-    dailies.get(name) ??
-    lazyScreen(
-      async () => (await loadEveryday())[name],
-      () => everyday?.[name],
-    );
-  dailies.set(name, known);
-  return known;
-}
+const daily = (name: keyof Everyday): Screen =>
+  lazyScreen(
+    async () => (await loadEveryday())[name],
+    () => everyday?.[name],
+  );
 
 /** Pages that ask the equilibrium model: its constants come with the first of them. */
 const treatment = {
@@ -183,35 +176,29 @@ const year = {
   working: withWhole(lazyScreen(() => import('../screens/year/working').then((m) => m.YearWorking))),
 };
 
-type Route = readonly [pattern: string, screen: Screen];
-
-const ofBatch: readonly Route[] = [
-  ['batches/:batch', daily('BatchScreen')],
-  ['batches/:batch/log', daily('ChooseStream')],
-  ['batches/:batch/log/:stream', daily('LogStream')],
-  ['batches/:batch/account', daily('AccountForm')],
-  ['batches/:batch/closure/:of', daily('ClosureScreen')],
-  ['batches/:batch/closure/:of/working/:key', daily('ClosureWorking')],
-  ['batches/:batch/closure/:of/working/:key/:steps', daily('ClosureWorking')],
-  ['batches/:batch/look', daily('NextLook')],
-  ['batches/:batch/step', daily('StepChoice')],
-  ['batches/:batch/already', daily('BegunWithout')],
-  ['batches/:batch/already/:list', daily('BegunWithoutList')],
-  ['batches/:batch/where', daily('Where')],
-  ['batches/:batch/silver-check', silver.check],
-  ['batches/:batch/silver-check/working/:key', silver.working],
-  ['batches/:batch/silver-check/working/:key/:steps', silver.working],
-  ['batches/:batch/silver-check/:check', silver.kept],
-  ['batches/:batch/dilution', daily('DilutionScreen')],
-  ['batches/:batch/dilution/:key', daily('DilutionWorking')],
-  ['batches/:batch/dilution/:key/:steps', daily('DilutionWorking')],
-];
-
-const routes: readonly Route[] = [
+const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['today', Today],
   ['batches', BatchList],
   ['batches/new', daily('NewBatch')],
-  ...ofBatch.map(([pattern, screen]): Route => [pattern, withBatch(screen)]),
+  ['batches/:batch', withBatch(daily('BatchScreen'))],
+  ['batches/:batch/log', withBatch(daily('ChooseStream'))],
+  ['batches/:batch/log/:stream', withBatch(daily('LogStream'))],
+  ['batches/:batch/account', withBatch(daily('AccountForm'))],
+  ['batches/:batch/closure/:of', withBatch(daily('ClosureScreen'))],
+  ['batches/:batch/closure/:of/working/:key', withBatch(daily('ClosureWorking'))],
+  ['batches/:batch/closure/:of/working/:key/:steps', withBatch(daily('ClosureWorking'))],
+  ['batches/:batch/look', withBatch(daily('NextLook'))],
+  ['batches/:batch/step', withBatch(daily('StepChoice'))],
+  ['batches/:batch/already', withBatch(daily('BegunWithout'))],
+  ['batches/:batch/already/:list', withBatch(daily('BegunWithoutList'))],
+  ['batches/:batch/where', withBatch(daily('Where'))],
+  ['batches/:batch/silver-check', withBatch(silver.check)],
+  ['batches/:batch/silver-check/working/:key', withBatch(silver.working)],
+  ['batches/:batch/silver-check/working/:key/:steps', withBatch(silver.working)],
+  ['batches/:batch/silver-check/:check', withBatch(silver.kept)],
+  ['batches/:batch/dilution', withBatch(daily('DilutionScreen'))],
+  ['batches/:batch/dilution/:key', withBatch(daily('DilutionWorking'))],
+  ['batches/:batch/dilution/:key/:steps', withBatch(daily('DilutionWorking'))],
   ['batches/:batch/history', histories.batch],
   ['streams/:stream', daily('StreamScreen')],
   ['streams/:stream/working/:key', daily('StreamWorking')],

@@ -1,12 +1,14 @@
 /** Going through a checklist at the bench: the screens at their addresses, a person who looks before tapping, a reload. */
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact';
-import { screenAt } from '../../../src/app/routes';
+import { loadEveryday, screenAt } from '../../../src/app/routes';
 import { workshopLists } from '../../../src/ledger/workshop-lists';
 import type { Item } from '../../../src/safety/checklist-item';
 import { checklists } from '../../../src/safety/checklists';
 import { sentence } from '../../../src/screens/checklist/words';
 import { ShellProvider } from '../../../src/screens/shell';
 import { workshopInMemory } from '../../support/shell-in-memory';
+
+await loadEveryday();
 
 export type Workshop = Awaited<ReturnType<typeof workshopInMemory>>;
 

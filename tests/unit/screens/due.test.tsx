@@ -2,11 +2,13 @@
 import { act, screen, waitFor, within } from '@testing-library/preact';
 import ICAL from 'ical.js';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { screenAt } from '../../../src/app/routes';
+import { loadEveryday, screenAt } from '../../../src/app/routes';
 import { calendarDays, makeCalendar } from '../../../src/screens/due/calendar-file';
 import { fill, open, row, tap, type } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
 import { openCan } from '../../support/waste-in-cans';
+
+await loadEveryday();
 
 type Memory = Awaited<ReturnType<typeof workshopInMemory>>;
 

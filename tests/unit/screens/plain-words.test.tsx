@@ -1,11 +1,13 @@
 import { render, screen } from '@testing-library/preact';
 import { expect, test } from 'vitest';
-import { screenAt } from '../../../src/app/routes';
+import { loadEveryday, screenAt } from '../../../src/app/routes';
 import { quantity } from '../../../src/quantities/quantity';
 import { heldText, minutesShown } from '../../../src/screens/amounts';
 import { type Shell, ShellProvider } from '../../../src/screens/shell';
 import { residueState } from './residue-state';
 import { runState } from './treatment-run-state';
+
+await loadEveryday();
 
 test('minutes stand in hours and minutes above an hour and a half', () => {
   const text = (minutes: number) => Object.values(minutesShown(minutes)).join(' ').replace(/\s/g, ' ');

@@ -1,7 +1,7 @@
 /** An invented can of barren liquor ready to be treated, and a phone that follows its own addresses. */
 import { cleanup, configure, render, screen } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
-import { screenAt } from '../../../src/app/routes';
+import { loadEveryday, screenAt } from '../../../src/app/routes';
 import type { Finding } from '../../../src/ledger/entries/findings';
 import type { IntentionOf } from '../../../src/ledger/intention';
 import { ShellProvider } from '../../../src/screens/shell';
@@ -16,6 +16,8 @@ import '../../../src/screens/treatment/run-page';
 import '../../../src/screens/treatment/run-reading';
 import '../../../src/screens/treatment/run-working';
 import { disposalState } from '../paperwork/disposal-state';
+
+await loadEveryday();
 
 export const user = userEvent.setup();
 // The model takes a moment, and longer on a machine that has other work.

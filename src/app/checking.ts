@@ -33,8 +33,9 @@ export function checkBook(book: Book, tell?: (progress: CheckProgress) => void):
     if (found.ok) {
       book.lastCheck.value = found.value;
       remember(checkedAt(book), moment());
-      if (found.value.wrongCount > 0) void forgetOpening(book.name);
-      book.trouble.value = troubleAfterCheck(book.trouble.peek(), found.value, goneOnWithout(book.name));
+      const trouble = troubleAfterCheck(book.trouble.peek(), found.value, goneOnWithout(book.name));
+      if (trouble.length > 0) void forgetOpening(book.name);
+      book.trouble.value = trouble;
     }
     return found;
   });

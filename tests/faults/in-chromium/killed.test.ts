@@ -44,8 +44,8 @@ async function hear(
  * @returns what was on the disk though nobody had heard of it
  */
 function expectKept(seen: Seen, acknowledged: ReadonlySet<string>, where: string): readonly string[] {
-  expect(seen.wrong, where).toEqual([]);
   expect(seen.trouble, where).toEqual([]);
+  expect(seen.wrong, where).toEqual([]);
   const there = new Set(seen.hashes);
   expect(
     [...acknowledged].filter((hash) => !there.has(hash)),

@@ -36,6 +36,9 @@ const opened = openBook('real').then((result) => {
 });
 
 async function everything(): Promise<{ entries: unknown[]; photos: Map<string, Uint8Array> }> {
+  // Opened where there is none it would be made anew, and would say nothing of what happened.
+  const there = await indexedDB.databases();
+  if (!there.some(({ name }) => name === databaseName('real'))) return { entries: [], photos: new Map() };
   const request = indexedDB.open(databaseName('real'));
   const db = await new Promise<IDBDatabase>((resolve, reject) => {
     request.onsuccess = () => resolve(request.result);

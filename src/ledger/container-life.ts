@@ -41,9 +41,15 @@ export function saidEmpty({
 const emptiedBy = ({ after, purpose }: ContainerMovement): boolean =>
   isNothing(after) && purpose !== 'evaporated';
 
+/** How what is in it came about; what befell the container before it was last empty may not be at hand. */
+export const sinceLastEmpty = ({
+  movements,
+}: Pick<ContainerState, 'movements'>): readonly ContainerMovement[] =>
+  movements.slice(movements.findLastIndex(emptiedBy) + 1);
+
 /** When the first thing that no logged waste accounts for came in, or was left as the water went off, where its entry tells so. */
-export function unaccountedSince(state: State, { movements }: ContainerState): string | null {
-  const told = movements.slice(movements.findLastIndex(emptiedBy) + 1);
+export function unaccountedSince(state: State, container: ContainerState): string | null {
+  const told = sinceLastEmpty(container);
   const unlogged = ({ purpose, streamId, after }: ContainerMovement): boolean =>
     purpose === 'placed' ? !state.streams.has(streamId ?? '') : purpose === 'evaporated' && isNothing(after);
   return told.find(unlogged)?.at ?? null;

@@ -53,9 +53,14 @@ export const dataWords = {
   step: (name: string, when: string) => `${name} ${when}`,
   noSteps: 'no steps logged before it',
   noBatch: (stream: string, day: string) => `${stream}, of no one batch, logged ${day}`,
+  batchAway: (stream: string, code: string, day: string) => `${stream} of batch ${code}, logged ${day}`,
   logged: (stream: string, amount: string, day: string) => `${stream} logged ${day}, ${amount}`,
-  movements: (ins: number, outs: number, when: string) =>
-    `${outs === 0 ? `Put or poured in ${times(ins)}` : `Put or poured in ${times(ins)}, taken out ${times(outs)}`}, ${when}`,
+  movements: (ins: number, outs: number, when: string, emptiedBefore: boolean) =>
+    [
+      `${emptiedBefore ? 'Since it was last empty, put' : 'Put'} or poured in ${times(ins)}`,
+      ...(outs === 0 ? [] : [`taken out ${times(outs)}`]),
+      when,
+    ].join(', '),
   over: (codes: readonly string[], all: boolean) =>
     `${all ? 'All' : 'Some'} of it was poured over from ${joined(codes)}`,
   liquid: 'liquid',

@@ -1,6 +1,7 @@
 /** What a container holds and how that arose: its wastes, their batches, steps and movements, in sentences. */
 
-import { codeOfBatch } from '../../ledger/put-away';
+import { sinceLastEmpty } from '../../ledger/container-life';
+import { codeOfBatch, codeOfContainer } from '../../ledger/put-away';
 import type { BatchState, ContainerState, State, StreamState } from '../../ledger/state';
 import { namedKind } from '../../ledger/waste-kinds';
 import { formatWritten } from '../../quantities/format';
@@ -102,7 +103,7 @@ function ofBatch(asked: Asked, batch: BatchState, streams: readonly StreamState[
   return `${feedText}. ${capital(stepsBefore(asked, batch, last))}. ${capital(logs.join('; '))}.`;
 }
 
-/** One sentence a batch, then the movements. */
+/** One sentence a batch, then the movements since it was last empty. */
 export function howItArose(asked: Asked, container: ContainerState): string[] {
   const { state, zone } = asked;
   const streams = streamsIn(state, container);
@@ -112,19 +113,25 @@ export function howItArose(asked: Asked, container: ContainerState): string[] {
     const batch = id === null ? undefined : state.batches.get(id);
     return batch
       ? [ofBatch(asked, batch, own)]
-      : own.map(({ body, at }) => `${capital(w.noBatch(streamWords[body.stream], dayText(at, zone)))}.`);
+      : own.map(({ body, at }) => {
+          const code = codeOfBatch(state, id);
+          const [what, day] = [streamWords[body.stream], dayText(at, zone)];
+          return `${capital(code === undefined ? w.noBatch(what, day) : w.batchAway(what, unbroken(code), day))}.`;
+        });
   });
-  const sources = container.movements.flatMap(({ way, otherId }) => {
-    const other = way === 'in' && otherId !== null ? state.containers.get(otherId)?.body.code : undefined;
+  const movements = sinceLastEmpty(container);
+  const sources = movements.flatMap(({ way, otherId }) => {
+    const other = way === 'in' && otherId !== null ? codeOfContainer(state, otherId) : undefined;
     return other === undefined ? [] : [unbroken(other)];
   });
-  const [first, last] = [container.movements[0], container.movements.at(-1)];
+  const [first, last] = [movements[0], movements.at(-1)];
   if (first && last) {
-    const ins = container.movements.filter(({ way }) => way === 'in').length;
+    const ins = movements.filter(({ way }) => way === 'in').length;
     const when = spanText(dayOf(first.at, zone), dayOf(last.at, zone));
-    said.push(`${w.movements(ins, container.movements.length - ins, when)}.`);
+    const emptied = movements.length < container.movements.length;
+    said.push(`${w.movements(ins, movements.length - ins, when, emptied)}.`);
   }
-  const all = container.movements.every(({ way, otherId }) => way === 'out' || otherId !== null);
+  const all = movements.every(({ way, otherId }) => way === 'out' || otherId !== null);
   if (sources.length > 0) said.push(`${w.over([...new Set(sources)], all)}.`);
   return said;
 }

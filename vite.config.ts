@@ -88,10 +88,11 @@ const installable = VitePWA({
 /** What the ledger works out is kept beside long records, for as long as the code that works it out is the same. */
 function ledgerHash(): string {
   const hash = createHash('sha256');
-  for (const room of ['quantities', 'ledger']) {
-    const folder = new URL(`./src/${room}/`, import.meta.url);
+  const rooms = ['reference', 'quantities', 'chemistry', 'safety', 'rules', 'ledger'];
+  for (const room of [...rooms.map((name) => `src/${name}`), 'checklists']) {
+    const folder = new URL(`./${room}/`, import.meta.url);
     const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) =>
-      name.endsWith('.ts'),
+      /\.(ts|json)$/.test(name),
     );
     for (const file of files.sort()) hash.update(file).update(readFileSync(new URL(file, folder)));
   }

@@ -11,7 +11,7 @@ import type { CheckProgress } from '../storage/soundness';
 import { goneOnWithout, troubleAfterCheck } from '../storage/trouble';
 import { moment } from './clock';
 import type { Book } from './open-book';
-import { recall, remember } from './preferences';
+import { forget, recall, remember } from './preferences';
 
 /** What was worked out of entries that are not as they were written is in doubt: the next start works it out anew. */
 async function forgetOpening(name: Book['name']): Promise<void> {
@@ -32,9 +32,13 @@ export function checkBook(book: Book, tell?: (progress: CheckProgress) => void):
   const checked = running.checked.then((found) => {
     if (found.ok) {
       book.lastCheck.value = found.value;
-      remember(checkedAt(book), moment());
       const trouble = troubleAfterCheck(book.trouble.peek(), found.value, goneOnWithout(book.name));
-      if (trouble.length > 0) void forgetOpening(book.name);
+      // What is wrong is found anew at each start, until it is mended or somebody goes on without it.
+      if (trouble.length === 0) remember(checkedAt(book), moment());
+      else {
+        forget(checkedAt(book));
+        void forgetOpening(book.name);
+      }
       book.trouble.value = trouble;
     }
     return found;

@@ -128,8 +128,11 @@ function bookOf(
   async function readingAll(): Promise<StoreResult<null>> {
     const read = await readWhole(record);
     if (!read.ok) return read;
-    // What was written meanwhile is known already, and is not taken twice.
-    state.value = foldAll(read.value.state, state.peek().log);
+    const broken = new Set(read.value.corrupted.map(({ id }) => id));
+    // What was written meanwhile is known already; what cannot be read any more is not known, though an opening had it.
+    const log = state.peek().log.filter(({ id }) => !broken.has(id));
+    state.value = foldAll(read.value.state, log);
+    take([], read.value.corrupted);
     return done(null);
   }
   function readAllOfIt(): Promise<StoreResult<null>> {
@@ -143,7 +146,11 @@ function bookOf(
     if (entries.length > 0) {
       state.value = foldAll(state.value, entries);
       // It changes what came before all that is at hand.
-      if (state.peek().earlier?.reachedBehind) void readAllOfIt();
+      if (state.peek().earlier?.reachedBehind)
+        void readAllOfIt().then((read) => {
+          // Nobody goes on with what is known to be wrong.
+          if (!read.ok) shut.value = true;
+        });
       if (trouble.peek().length === 0) noteHeads(record.name, entries);
     }
     const known = new Set(corrupted.peek().map(({ id }) => id));
@@ -173,8 +180,9 @@ function bookOf(
       newId: v7,
       ...(happenedAt === undefined ? {} : { happenedAt }),
     };
-    const result = await append<Refusal>(record, stamp, (fresh) => {
+    const result = await append<Refusal | 'all-needed'>(record, stamp, (fresh) => {
       const before = foldAll(state.value, fresh);
+      if (before.earlier?.reachedBehind) return { ok: false, refusal: 'all-needed' };
       const decided = decide(before, intention, { now, newId: v7, who });
       return decided.ok ? { ...decided, named: photosOfChanged(before, decided.bodies) } : decided;
     }).catch(ownError);
@@ -185,9 +193,10 @@ function bookOf(
     }
     take(result.fresh, result.corrupted);
     if (!result.ok) {
+      const { refusal } = result;
       // What it names may be told of in an entry that is not at hand.
-      if (result.refusal.code !== 'unknown' || state.peek().earlier === null)
-        return { ok: false, refusal: result.refusal };
+      if (refusal !== 'all-needed' && (refusal.code !== 'unknown' || state.peek().earlier === null))
+        return { ok: false, refusal };
       const read = await readAllOfIt();
       return read.ok ? perform(intention, who, happenedAt) : read;
     }

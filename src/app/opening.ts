@@ -49,9 +49,9 @@ export async function readToBegin(record: OpenRecord): Promise<StoreResult<AtHan
 const restMs = 20_000;
 
 /** Makes the next opening where the next start would be quicker with it. @returns ends it, begun or not */
-export function makeOpeningAfterStart(book: Pick<Book, 'name' | 'state'>): () => void {
+export function makeOpeningAfterStart(book: Pick<Book, 'name' | 'state' | 'trouble'>): () => void {
   const timer = setTimeout(() => {
-    if (wantsOpening(book.state.peek())) void makeInWorker(book.name);
+    if (book.trouble.peek().length === 0 && wantsOpening(book.state.peek())) void makeInWorker(book.name);
   }, restMs);
   return () => clearTimeout(timer);
 }

@@ -41,13 +41,22 @@ function reachesBehind(
   );
 }
 
+const withoutThose = <T>(map: ReadonlyMap<string, T>, ids?: ReadonlySet<string>): ReadonlyMap<string, T> =>
+  ids && ids.size > 0 ? new Map([...map].filter(([id]) => !ids.has(id))) : map;
+
 /** @param log in order, each entry once @param before what was worked out of an older state is not worked out again */
 function derived(log: readonly Entry[], { memory, earlier }: Before): State {
   const told = new Remembering(memory);
   const { history, facts, troubles } = told.once('standing', [log], (last?: Standing) => standing(log, last));
   const { lists, befell } = told.once('facts', [facts], (last?: Sorted) => sorted(facts, last));
   const linkedState = linked(lists, befell, told);
-  const state = { ...linkedState, log, history, troubles: [...troubles, ...linkedState.troubles] };
+  const state = {
+    ...linkedState,
+    handOvers: withoutThose(linkedState.handOvers, earlier?.inPart),
+    log,
+    history,
+    troubles: [...troubles, ...linkedState.troubles],
+  };
   memories.set(state, told.memory);
   if (!earlier) return state;
   const whole = {

@@ -3,7 +3,7 @@ import Decimal from 'decimal.js';
 import type { Opening } from './opening';
 
 /** Raised with every change of what an opening holds, or of how it is worked out. */
-const version = 4;
+const version = 5;
 
 /** Decimals, maps and sets as an object with one member that no body has. */
 function told(this: Record<string, unknown>, key: string, value: unknown): unknown {

@@ -31,6 +31,8 @@ export type Opening = {
   readonly putAway: () => readonly FoundRow[];
   /** Codes of those that what is at hand names, by id. */
   readonly named: ReadonlyMap<string, string>;
+  /** Hand-overs of which only some containers are at hand. */
+  readonly inPart: readonly string[];
 };
 
 /** Entries of the whole record, at hand or not. */
@@ -85,7 +87,15 @@ const toldIn = (log: readonly Entry[]): ReadonlySet<string> =>
 
 const unknownIn = ({ troubles }: State) => troubles.filter(({ code }) => code === 'refers-to-unknown');
 
-const putAwayKinds: ReadonlySet<FoundRow['is']> = new Set(['container', 'batch', 'hand-over']);
+const putAwayKinds: ReadonlySet<FoundRow['is']> = new Set(['container', 'batch', 'hand-over', 'paper']);
+
+/** Of a hand-over all containers are at hand, or it is none to speak of. */
+const inPartOf = ({ handOvers }: State, ids: ReadonlySet<string>, log: readonly Entry[]): readonly string[] =>
+  log.flatMap(({ body }) => {
+    if (body.kind !== 'handed-over') return [];
+    const containers = handOvers.get(body.handOverId)?.body.containers;
+    return containers?.every(({ containerId }) => ids.has(containerId)) ? [] : body.handOverId;
+  });
 
 function putAwayOf(state: State, ids: ReadonlySet<string>): readonly FoundRow[] {
   const now = [...foundRows(state)].flatMap(({ row }) =>
@@ -113,7 +123,8 @@ export function openingOf(
   const before = followed(happenings, now.things, now.base ?? undefined);
   const carried = carriedOf(before, kept, ids, since);
   const happened = happenings.filter(({ entryId }) => kept.has(entryId)).length;
-  const putAway = putAwayOf(state, ids);
+  const inPart = inPartOf(state, ids, log);
+  const putAway = putAwayOf(state, new Set([...ids, ...kept].filter((id) => !inPart.includes(id))));
   const opening = {
     entries: entriesIn(state),
     from,
@@ -121,6 +132,7 @@ export function openingOf(
     places: state.log.flatMap(({ id }, i) => (kept.has(id) ? placeInRecord(state, i) : [])),
     carried: { ...carried, happened },
     putAway: () => putAway,
+    inPart,
   };
   const really = unknownIn(state);
   const subjects = new Set(really.map(({ subject }) => subject));
@@ -140,5 +152,11 @@ export const stateFrom = ({ carried, log, unknown, away, ...opening }: Opening):
     log,
     carried,
     { entries: new Set(unknown), away: new Set(away) },
-    { ...opening, last: log.at(-1), unknown: new Set(unknown), reachedBehind: false },
+    {
+      ...opening,
+      inPart: new Set(opening.inPart),
+      last: log.at(-1),
+      unknown: new Set(unknown),
+      reachedBehind: false,
+    },
   );

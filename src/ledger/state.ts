@@ -307,6 +307,8 @@ export type Earlier = {
   readonly putAway: () => readonly FoundRow[];
   /** Codes of those of them that what is at hand names, by id. */
   readonly named: ReadonlyMap<string, string>;
+  /** Hand-overs that are told of for one of their containers, and are put away all the same: not all of them is at hand. */
+  readonly inPart: ReadonlySet<string>;
   /** Something was told since that changes what came before: the whole record must be read to say what holds now. */
   readonly reachedBehind: boolean;
 };

@@ -184,6 +184,22 @@ function keepBatches(state: State, from: string, keeping: Keeping): void {
   if (newest) keeping.keep('batch', newest.body.batchId);
 }
 
+/** Of what was corrected or withdrawn of late all is kept, as of what was told of late. */
+function keepChanged({ history }: State, from: string, keeping: Keeping): void {
+  const lines = new Map(history.map((line) => [line.entry.id, line]));
+  for (const { entry } of history) {
+    if (entry.writtenAt < from) continue;
+    let target = namedBy(entry);
+    while (target !== null) {
+      const line = lines.get(target);
+      for (const { to, id } of line ? brings(target, line.body ?? line.entry.body) : [])
+        if (to === 'container') keeping.container(id, from);
+        else keeping.keep(to, id);
+      target = line ? namedBy(line.entry) : null;
+    }
+  }
+}
+
 /** Everything that stands, runs, is awaited, or is younger than `from`. */
 function keepingOf(state: State, from: string): Keeping {
   const keeping = new Keeping(state, from === '' ? '' : subDays(new Date(from), backDays).toISOString());
@@ -191,6 +207,7 @@ function keepingOf(state: State, from: string): Keeping {
   keepStreams(state, from, keeping);
   keepTreatments(state, from, keeping);
   keepBatches(state, from, keeping);
+  keepChanged(state, from, keeping);
   for (const { body, stopped } of state.clocks.values())
     if (stopped === null) keeping.keep('clock', body.clockId);
   for (const { entryId, found, closed } of state.findings.values()) {
@@ -217,7 +234,9 @@ function lastOfEach(state: State): readonly string[] {
   type Last = { readonly key: string; readonly entryIds: readonly string[] };
   const one = (key: string, entryId: string): Last => ({ key, entryIds: [entryId] });
   const checklists = [...state.checklists.values()];
-  const lists = checklists.map(({ entryId, who, body }) => one(`${body.checklist.id} ${who}`, entryId));
+  const lists = checklists.map(({ entryId, who, body }) =>
+    one(`${body.checklist.id} ${who} ${body.outcome}`, entryId),
+  );
   const readings = checklists.flatMap(({ entryId, body }) =>
     body.answers.flatMap(({ item, kind, answer }) =>
       kind === 'reading' && answer !== 'not-applicable'

@@ -109,6 +109,14 @@ function headsOf(state: State, before: readonly Head[]): readonly Head[] {
   return [...heads.values()];
 }
 
+/** Whoever changes what lies behind the ends of the chains gives the device another name: it was not made of that. */
+async function keep({ database, device }: OpenRecord, opening: StoredOpening): Promise<void> {
+  const transaction = database.transaction(['meta', 'openings'], 'readwrite');
+  const head = await transaction.objectStore('meta').get('head');
+  if (head?.device === device) await transaction.objectStore('openings').put(opening, 'last');
+  await transaction.done;
+}
+
 /**
  * Makes the opening anew, from the one there is or from the whole record, and keeps it. Takes long for a long record: to be
  * called in a worker. A record with an entry that cannot be read has none.
@@ -127,7 +135,7 @@ export async function makeOpening(record: OpenRecord, now: string): Promise<Stor
     const text = openingText(openingOf(state, { from: ago(keptDays), until: ago(lateDays) }), by);
     const bytes = new TextEncoder().encode(text);
     const heads = headsOf(state, near.value ? before : []);
-    await record.database.put('openings', { bytes, sha256: await hashOf(bytes), heads }, 'last');
+    await keep(record, { bytes, sha256: await hashOf(bytes), heads });
     return done(null);
   } catch (error) {
     return failed(failureOf(error));

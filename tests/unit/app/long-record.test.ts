@@ -1,23 +1,36 @@
 import 'fake-indexeddb/auto';
 import { v7 } from 'uuid';
-import { expect, test } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
 import { openBook } from '../../../src/app/open-book';
 import type { Entry } from '../../../src/ledger/entries/entry';
 import type { Intention } from '../../../src/ledger/intention';
+import { deleteRecord } from '../../../src/storage/database';
 import { makeOpening } from '../../../src/storage/openings';
-import { openRecord } from '../../../src/storage/record';
+import { type OpenRecord, openRecord } from '../../../src/storage/record';
 import { seededWorkshop } from '../../support/seeded-workshop';
 
-test('what names something of long ago is written down, after the whole record was read', async () => {
-  const all: readonly Entry[] = [...seededWorkshop({ entries: 4500, seed: 11 })];
+const all: readonly Entry[] = [...seededWorkshop({ entries: 4500, seed: 11 })];
+
+afterEach(() => deleteRecord('real'));
+
+async function opened(): Promise<OpenRecord> {
   const record = await openRecord('real', { newId: v7, onClosed: () => undefined });
   if (!record.ok) throw new Error(record.failure.code);
-  const transaction = record.value.database.transaction('entries', 'readwrite');
+  return record.value;
+}
+
+/** On the disk, with its opening. */
+async function laid(): Promise<void> {
+  const record = await opened();
+  const transaction = record.database.transaction('entries', 'readwrite');
   for (const entry of all) void transaction.store.add(entry);
   await transaction.done;
-  expect(await makeOpening(record.value, new Date().toISOString())).toMatchObject({ ok: true });
-  record.value.close();
+  expect(await makeOpening(record, new Date().toISOString())).toMatchObject({ ok: true });
+  record.close();
+}
 
+test('what names something of long ago is written down, after the whole record was read', async () => {
+  await laid();
   const book = await openBook('real');
   if (!book.ok) throw new Error(book.failure.code);
   const { perform, state, close } = book.value;
@@ -38,5 +51,22 @@ test('what names something of long ago is written down, after the whole record w
   expect(state.value.log).toHaveLength(all.length + 1);
   // What nobody told of is refused by the whole record as well.
   expect(await perform(washOf(v7()), who)).toMatchObject({ ok: false, refusal: { code: 'unknown' } });
+  close();
+});
+
+test('what cannot be read any more is found when the whole record is read, and is no more at hand', async () => {
+  await laid();
+  const record = await opened();
+  const last = all.at(-1) as Entry;
+  await record.database.put('entries', { ...last, writtenAt: 'never' });
+  record.close();
+  const book = await openBook('real');
+  if (!book.ok) throw new Error(book.failure.code);
+  const { readWhole, state, trouble, corrupted, close } = book.value;
+  expect(state.value.log.map(({ id }) => id)).toContain(last.id);
+  expect(await readWhole()).toMatchObject({ ok: true });
+  expect(corrupted.value.map(({ id }) => id)).toEqual([last.id]);
+  expect(state.value.log.map(({ id }) => id)).not.toContain(last.id);
+  expect(trouble.value.map(({ code }) => code)).toEqual(['damaged']);
   close();
 });

@@ -12,9 +12,18 @@ import { dayBefore, flagsAtHand, reopened } from './opened-again';
 import { anyLife, anyRecord, at, can, id, pour, Scribe, tip, wash } from './scribe';
 
 const zone = 'Europe/Berlin';
+const later = at(60);
 
 const person = { kind: 'person-added', v: 1, personId: id('ee', 1), name: 'Marne' } as const;
 const corrects = { kind: 'entry-corrected', v: 1, corrects: id('ea', 1), reason: 'misread' } as const;
+
+const nearWorkLimit = {
+  kind: 'local-rule-stated',
+  v: 1,
+  stated: { rule: 'near-work-limit', value: { value: '5', unit: 'L' } },
+  saidBy: 'Collector',
+  saidOn: '2026-03-02',
+} as const;
 
 /** What a container that stands has of longer ago than it was last empty is not at hand. */
 const soFar = [
@@ -99,7 +108,6 @@ describe('what was told before an opening', () => {
     for (const [minute, body] of told.entries()) scribe.write(body, minute, minute);
     return scribe;
   }
-  const later = at(60);
 
   test('stays wrong where it was wrong', () => {
     const whole = applyAll(spilt().entries);
@@ -112,6 +120,7 @@ describe('what was told before an opening', () => {
     ['an entry of a time of which not all is at hand', [{ ...person, personId: id('ee', 2) }, 90, 1]],
     ['a correction of an entry of that time', [{ ...corrects, body: { ...person, name: 'Maren' } }, 90, 90]],
     ['a thing that nobody told of', [pour(3, 1, '1'), 90, 90]],
+    ['another limit beside the work', [nearWorkLimit, 90, 90]],
   ] as const)('is reached behind by %s', (_, [body, written, happened]) => {
     const scribe = spilt();
     const opened = reopened(applyAll(scribe.entries), at(2), later);
@@ -137,7 +146,7 @@ describe('what was told before an opening', () => {
     // The first is at hand for what came out of it, the second is not.
     for (const body of [...told, tip(1, 3, '1'), load, { ...proof, containerIds: ids }]) scribe.write(body);
     const opened = reopened(scribe.state, later, later);
-    expect(opened.handOvers.size).toBe(1);
+    expect(opened.handOvers.size).toBe(0);
     expect([...opened.containers.keys()]).toEqual([id('c0', 1), id('c0', 3)]);
     const back = scribe.write({ ...rejected, containerIds: [id('c0', 2)] }, 90, 90);
     expect(fold(opened, back).earlier?.reachedBehind).toBe(true);
@@ -148,6 +157,59 @@ describe('what was told before an opening', () => {
     scribe.write(pour(3, 1, '1'), 10, 10);
     const opened = reopened(applyAll(scribe.entries), later, later);
     expect(fold(opened, scribe.write(pour(2, 1, '1'), 90, 90)).earlier?.reachedBehind).toBe(false);
+  });
+});
+
+describe('what was told of late of long ago', () => {
+  test('a batch whose name was corrected is at hand with all of it', () => {
+    const scribe = new Scribe();
+    const batch = (code: string) => ({
+      kind: 'batch-opened' as const,
+      v: 1 as const,
+      batchId: id('b0', 1),
+      code,
+      feed: {
+        capacitors: 'mixed' as const,
+        era: 'unknown' as const,
+        mass: { value: '500', unit: 'g' as const },
+      },
+    });
+    const first = scribe.write(batch('B-1'), 0, 0);
+    scribe.write({ ...wash(1, '1'), batchId: id('b0', 1) }, 1, 1);
+    scribe.write({ ...batch('B-2'), batchId: id('b0', 2) }, 2, 2);
+    scribe.write(
+      { kind: 'entry-corrected', v: 1, corrects: first.id, reason: 'misread', body: batch('B-7') },
+      90,
+      0,
+    );
+    const opened = reopened(scribe.state, later, later);
+    expect(opened.batches.get(id('b0', 1))).toEqual(scribe.state.batches.get(id('b0', 1)));
+    expect(opened.batches.get(id('b0', 1))?.streamIds).toHaveLength(1);
+  });
+
+  test('a load of which only a container is at hand is a row to find it by', () => {
+    const scribe = new Scribe();
+    const load = {
+      kind: 'handed-over' as const,
+      v: 1 as const,
+      handOverId: id('40', 1),
+      collector: { name: 'Fen Carriers' },
+      containers: [{ containerId: id('c0', 1) }, { containerId: id('c0', 2) }],
+      signatures: {},
+    };
+    const proof = {
+      kind: 'proof-filed' as const,
+      v: 1 as const,
+      handOverId: id('40', 1),
+      containerIds: [id('c0', 1), id('c0', 2)],
+    };
+    for (const body of [can(1), can(2), can(3), wash(1, '2'), pour(1, 1, '2'), tip(1, 3, '1'), load, proof])
+      scribe.write(body);
+    const opened = reopened(scribe.state, later, later);
+    expect(opened.containers.get(id('c0', 1))?.goneSince).not.toBeNull();
+    expect(opened.handOvers.size).toBe(0);
+    expect(opened.earlier?.putAway().map((row) => row.id)).toContain(id('40', 1));
+    expect(fold(opened, scribe.write({ ...load, handOverId: id('40', 2) }, 90, 90)).handOvers.size).toBe(1);
   });
 });
 

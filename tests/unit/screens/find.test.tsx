@@ -62,6 +62,7 @@ test('things that the phone holds no more are found by their rows, and lead to t
   const opened = { entries: 1, places: [], last: undefined, from: '', unknown: new Set<string>() };
   const earlier = {
     ...opened,
+    inPart: new Set<string>(),
     reachedBehind: false,
     putAway: () => [gone],
     named: new Map<string, string>(),

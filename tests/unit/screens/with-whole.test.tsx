@@ -28,6 +28,7 @@ const earlier: Earlier = {
   unknown: new Set(),
   putAway: () => [row],
   named: new Map(),
+  inPart: new Set(),
   reachedBehind: false,
 };
 

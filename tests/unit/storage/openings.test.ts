@@ -1,4 +1,6 @@
 import 'fake-indexeddb/auto';
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex } from '@noble/hashes/utils.js';
 import { addDays } from 'date-fns';
 import { v7 } from 'uuid';
 import { afterEach, beforeAll, describe, expect, test } from 'vitest';
@@ -104,6 +106,33 @@ describe('the opening of a long record', () => {
     // From another device, long after it was written.
     await record.database.add('entries', { ...early, counter: 900_000 });
     expect(await atHand(record)).toBeNull();
+    expect(await record.database.get('openings', 'last')).toBeUndefined();
+    record.close();
+  });
+
+  test('one of other code is thrown away', async () => {
+    const record = await holding(all);
+    await makeOpening(record, now);
+    const { bytes, heads } = await storedIn(record);
+    const text = new TextDecoder().decode(bytes).replace(/("by":")[^"]*/, '$1other');
+    const other = new TextEncoder().encode(text);
+    await record.database.put('openings', { bytes: other, sha256: bytesToHex(sha256(other)), heads }, 'last');
+    expect(await atHand(record)).toBeNull();
+    record.close();
+  });
+
+  test('a record with an entry that cannot be read has none', async () => {
+    const record = await holding(all);
+    await record.database.put('entries', { ...(all[7] as Entry), writtenAt: 'never' });
+    await makeOpening(record, now);
+    expect(await record.database.get('openings', 'last')).toBeUndefined();
+    record.close();
+  });
+
+  test('none is kept that was made while a restore filled what lay behind', async () => {
+    const record = await holding(all);
+    // A restore gives the device another name.
+    await makeOpening({ ...record, device: v7() }, now);
     expect(await record.database.get('openings', 'last')).toBeUndefined();
     record.close();
   });

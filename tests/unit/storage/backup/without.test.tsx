@@ -7,7 +7,7 @@ import { aboutBackup } from '../../../../src/storage/backup/about-backup';
 import { planRestore } from '../../../../src/storage/backup/plan-restore';
 import type { Backup } from '../../../../src/storage/backup/read-backup';
 import { restore } from '../../../../src/storage/backup/restore';
-import { forgetMarker, noteAlsoWithout } from '../../../../src/storage/marker';
+import { forgetMarker, noteAlsoWithout, type Without } from '../../../../src/storage/marker';
 import type { OpenRecord } from '../../../../src/storage/record';
 import { checkSoundness } from '../../../../src/storage/soundness';
 import { goneOnWithout, troubleFrom } from '../../../../src/storage/trouble';
@@ -82,7 +82,7 @@ test('says before anything is done what the record will lack, and has nothing un
 
 test('tells as well what was lost where no gap shows it', async () => {
   await workshop();
-  const lost = { what: 'lost', at: monday, entries: 5, heads: [] } as const;
+  const lost: Without = { what: 'lost', at: monday, entries: 5, heads: [] };
   const head = { what: 'head', at: monday } as const;
   const backup = await read((await backedUp(null, [lost, head])).file);
   expect(aboutBackup(backup).without).toEqual([lost]);

@@ -124,12 +124,14 @@ export interface Shell {
     readonly work: () => BackupWork;
     /** Notes one that lies where it is kept; false where it could not be noted. */
     readonly note: (backup: BackupNoted) => boolean;
+    /** Notes one that was brought in, where it tells more than what is noted; false where it could not be noted. */
+    readonly noteBroughtIn: (backup: BackupNoted) => boolean;
     /** Notes what the record goes on without since one was brought in; false where it could not be noted. */
     readonly noteWithout: (without: readonly Without[]) => boolean;
     /** What lies on this phone and in no backup; null where nobody can say. */
     readonly since: () => Promise<SinceBackup | null>;
-    /** Opens the record from its beginning. */
-    readonly openAgain: () => void;
+    /** Opens the record from its beginning, at the page `to`, or the first with ''. */
+    readonly openAgain: (to: string) => void;
   };
   readonly newId: () => string;
   /** What was typed last is kept over a reload; false where the browser blocks the place, or it is full. */

@@ -122,6 +122,13 @@ function farthest(known: readonly Head[], more: readonly Head[]): Head[] {
   return [...heads.values()];
 }
 
+/** Entries of which the marker tells and chains that end at `heads` do not have: so many at the least. */
+export function shortOf(found: MarkerRead, heads: readonly Head[]): number {
+  const ends = new Map(heads.map(({ device, counter }) => [device, counter]));
+  const known = found.state === 'there' ? found.marker.heads : [];
+  return known.reduce((sum, { device, counter }) => sum + Math.max(0, counter - (ends.get(device) ?? 0)), 0);
+}
+
 /** An entry, as far as the marker cares. */
 type Noted = Head & { readonly writtenAt: string | null };
 
@@ -144,6 +151,19 @@ export function noteHeads(record: RecordName, heads: readonly Noted[]): boolean 
 /** Notes that a backup of the record was made; call it once the file was saved or handed over. */
 export const noteBackup = (record: RecordName, backup: BackupNoted): boolean =>
   change(record, (marker) => ({ ...marker, lastBackup: backup }));
+
+const reaches = ({ heads }: BackupNoted, known: BackupNoted): boolean => {
+  const counters = new Map(heads.map(({ device, counter }) => [device, counter]));
+  return known.heads.every(({ device, counter }) => (counters.get(device) ?? 0) >= counter);
+};
+
+/** Notes one that was just brought in, unless one is noted that holds what it does not. */
+export const noteBroughtIn = (record: RecordName, backup: BackupNoted): boolean =>
+  change(record, (marker) =>
+    marker.lastBackup === null || reaches(backup, marker.lastBackup)
+      ? { ...marker, lastBackup: backup }
+      : marker,
+  );
 
 /**
  * Goes on with what is there: the marker of before is set aside, never thrown away, and the new one remembers what

@@ -224,6 +224,7 @@ export function shellInMemory(
         throw new Error('there is no worker here');
       },
       note: () => true,
+      noteBroughtIn: () => true,
       noteWithout: () => true,
       since: async () => null,
       openAgain: () => undefined,

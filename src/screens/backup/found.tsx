@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { AboutBackup } from '../../storage/backup/about-backup';
 import { lackingIn, type RestorePlan } from '../../storage/backup/plan-restore';
+import { shortOf } from '../../storage/marker';
 import { Button } from '../../ui/button';
 import { Tick } from '../../ui/choices';
 import { Mark } from '../../ui/marks';
@@ -59,7 +60,8 @@ const isLacking = ({ lacks }: RestorePlan): boolean => lackingIn(lacks) > 0;
 const bringsNothing = ({ fresh, mended, files }: RestorePlan): boolean =>
   fresh + mended + files.fresh + files.mended === 0;
 
-function PlanRows({ plan }: { readonly plan: RestorePlan }) {
+/** @param short entries of which the marker tells, and which are not there after it either */
+function PlanRows({ plan, short }: { readonly plan: RestorePlan; readonly short: number }) {
   const { fresh, mended, alreadyHere, here, conflicts, files } = plan;
   if (conflicts.length === 0 && bringsNothing(plan))
     return (
@@ -92,6 +94,7 @@ function PlanRows({ plan }: { readonly plan: RestorePlan }) {
       {isLacking(plan) && (
         <Row mark={unknown} title={w.lacks(lackingIn(plan.lacks))} second={w.lacksSecond} />
       )}
+      {short > 0 && <Row mark={unknown} title={w.short(short)} second={w.shortSecond} />}
       {fresh > 0 && here === 0 && <Row start="text" title={w.newName} second={w.newNameSecond} />}
     </Rows>
   );
@@ -104,8 +107,13 @@ type FoundBackupPageProps = {
   readonly leave: () => void;
 };
 
-export function FoundBackupPage({ found: { about, plan }, fault, bring, leave }: FoundBackupPageProps) {
-  const { now, state } = useShell();
+export function FoundBackupPage({
+  found: { about, plan, heads },
+  fault,
+  bring,
+  leave,
+}: FoundBackupPageProps) {
+  const { now, state, marker } = useShell();
   const [sure, setSure] = useState(false);
   const [given, setGiven] = useState(false);
   const isStranger = plan.here > 0 && plan.alreadyHere + plan.mended === 0 && about.entries > 0;
@@ -148,7 +156,7 @@ export function FoundBackupPage({ found: { about, plan }, fault, bring, leave }:
         </Part>
       ) : (
         <Part rule width="edge" title={w.would}>
-          <PlanRows plan={plan} />
+          <PlanRows plan={plan} short={shortOf(marker(), heads)} />
         </Part>
       )}
       {does && isLacking(plan) && (

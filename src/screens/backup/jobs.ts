@@ -1,5 +1,7 @@
 /** Making a backup, looking into one and bringing it in: what the page orders, what it hears, and all of it done where it is called. */
-import { type AboutBackup, aboutBackup } from '../../storage/backup/about-backup';
+
+import type { Head } from '../../ledger/verify';
+import { type AboutBackup, aboutBackup, notedOnceIn } from '../../storage/backup/about-backup';
 import { type BackupWanted, type MadeBackup, makeBackup } from '../../storage/backup/make-backup';
 import { type Planned, planRestore, type RestorePlan } from '../../storage/backup/plan-restore';
 import type { TellBackup } from '../../storage/backup/progress';
@@ -8,6 +10,7 @@ import type { BackupRefusal } from '../../storage/backup/refusal';
 import { type Restored, type RestoreWanted, restore } from '../../storage/backup/restore';
 import type { RecordName } from '../../storage/database';
 import type { StoreFailure } from '../../storage/failure';
+import type { BackupNoted } from '../../storage/marker';
 
 /** `not-loaded`: the code of the worker is not on the phone yet; `broken`: it ended in the middle. */
 export type WorkFailure =
@@ -21,7 +24,14 @@ export type Made =
   | { readonly ok: false; readonly refusal: BackupRefusal }
   | { readonly ok: false; readonly failure: WorkFailure };
 
-export type FoundBackup = { readonly about: AboutBackup; readonly plan: RestorePlan };
+export type FoundBackup = {
+  readonly about: AboutBackup;
+  readonly plan: RestorePlan;
+  /** The ends of the chains once it is brought in. */
+  readonly heads: readonly Head[];
+  /** To be noted as the last backup once it is brought in; null where it holds too little for that. */
+  readonly noted: BackupNoted | null;
+};
 
 export type Looked =
   | { readonly ok: true; readonly found: FoundBackup }
@@ -63,7 +73,8 @@ export function backupJobs() {
     const planned = await planRestore(record, backup, tell);
     if (!planned.ok) return planned;
     held = { backup, planned: planned.value };
-    return { ok: true, found: { about: aboutBackup(backup), plan: planned.value.plan } };
+    const { plan, heads } = planned.value;
+    return { ok: true, found: { about: aboutBackup(backup), plan, heads, noted: notedOnceIn(backup, plan) } };
   }
 
   async function bring({ wanted }: Extract<Order, { do: 'bring' }>, tell: TellBackup): Promise<Brought> {

@@ -89,7 +89,7 @@ function Locked({ name, fault, unlock, leave }: Unlock) {
 
 type DoneProps = Omit<Extract<Restoring, { at: 'done' }>, 'at'>;
 
-function Done({ entries, files, without }: DoneProps) {
+function Done({ entries, files, without, short }: DoneProps) {
   const { backups } = useShell();
   return (
     <Frame
@@ -97,14 +97,19 @@ function Done({ entries, files, without }: DoneProps) {
       focusKey="done"
       ways={[]}
       actions={
-        <Button look="primary" voice="serif" onTap={() => backups.openAgain()}>
-          {w.open}
+        <Button
+          look="primary"
+          voice="serif"
+          onTap={() => backups.openAgain(short > 0 ? 'record/not-whole' : '')}
+        >
+          {short > 0 ? w.openShort : w.open}
         </Button>
       }
     >
       <Part>
         <p role="status">{w.done(entries, files)}</p>
         {without.length > 0 && <p>{w.doneWithout}</p>}
+        {short > 0 && <p>{w.doneShort(short)}</p>}
       </Part>
     </Frame>
   );
@@ -143,6 +148,6 @@ export function RestoreScreen() {
         />
       );
     case 'done':
-      return <Done entries={restoring.entries} files={restoring.files} without={restoring.without} />;
+      return <Done {...restoring} />;
   }
 }

@@ -1,5 +1,6 @@
 /** A file on its way into the record: looked at, then brought in. */
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { shortOf } from '../../storage/marker';
 import { whileWriting } from '../../storage/one-writer';
 import { useShell } from '../shell';
 import { type HowFar, howFar, notBegun, spansOf } from './how-far';
@@ -13,13 +14,16 @@ export type Restoring =
   | { readonly at: 'locked'; readonly file: File; readonly fault: string | null }
   | { readonly at: 'work'; readonly title: string; readonly howFar: HowFar; readonly canLeave: boolean }
   | { readonly at: 'found'; readonly found: FoundBackup; readonly fault: string | null }
-  | ({ readonly at: 'done' } & Pick<Extract<Brought, { ok: true }>, 'entries' | 'files' | 'without'>);
+  | ({ readonly at: 'done'; readonly short: number } & Pick<
+      Extract<Brought, { ok: true }>,
+      'entries' | 'files' | 'without'
+    >);
 
 const atChoice = (fault: string | null): Restoring => ({ at: 'choose', fault });
 
 /** Leaving the page ends what runs; what was not written to its end is undone. */
 export function useRestore() {
-  const { record, moment, newId, backups } = useShell();
+  const { record, moment, newId, backups, marker } = useShell();
   const [restoring, setRestoring] = useState<Restoring>(atChoice(null));
   const work = useRef<BackupWork | null>(null);
   useEffect(() => () => work.current?.end(), []);
@@ -62,7 +66,8 @@ export function useRestore() {
     if (brought.ok) {
       const { entries, files, without } = brought;
       if (without.length > 0) backups.noteWithout(without);
-      return setRestoring({ at: 'done', entries, files, without });
+      if (found.noted) backups.noteBroughtIn(found.noted);
+      return setRestoring({ at: 'done', entries, files, without, short: shortOf(marker(), found.heads) });
     }
     const fault = workFailureWords(brought.failure);
     const again = brought.failure.code === 'disk-full' || brought.failure.code === 'blocked';

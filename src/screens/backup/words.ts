@@ -148,6 +148,10 @@ export const restoreWords = {
   files: (n: number) => `${filesText(n)} would come in`,
   filesMended: (n: number) => `${filesText(n)} damaged here would be mended`,
   nothing: 'Nothing in it is new: all of it is here already.',
+  short: (n: number) =>
+    `This phone has held ${n} ${n === 1 ? 'entry' : 'entries'} more than would then be here`,
+  shortSecond:
+    'By the marker beside the record, at the least. Afterwards the app asks whether to go on without; until then nothing is written.',
   newName: 'This phone goes on as a device of its own',
   newNameSecond: 'So that the old one, should it be found, can be joined as well.',
   stranger: 'Nothing in it is also here',
@@ -175,6 +179,9 @@ export const restoreWords = {
   done: (entries: number, files: number) =>
     `${entriesText(entries)}${files > 0 ? ` and ${filesText(files)}` : ''} came in and ${entries + files === 1 ? 'is' : 'are'} on the disk.`,
   doneWithout: 'What the record goes on without stands under Record.',
+  doneShort: (n: number) =>
+    `${entriesText(n)} that this phone has held ${n === 1 ? 'is' : 'are'} still missing. Nothing is written until you have decided whether to go on without.`,
+  openShort: 'See what is missing',
   open: 'Open the record',
 } as const;
 

@@ -1,7 +1,8 @@
 /** What is said of a backup before it is brought in: of when and of whom it is, how much, what it lacks. Plain data. */
 import type { Body } from '../../ledger/entries/body';
-import type { Without } from '../marker';
+import type { BackupNoted, Without } from '../marker';
 import { gapLength } from '../trouble';
+import type { RestorePlan } from './plan-restore';
 import type { Backup } from './read-backup';
 
 export type AboutBackup = {
@@ -52,4 +53,17 @@ export function aboutBackup(backup: Backup): AboutBackup {
     missing: backup.gaps.reduce((sum, gap) => sum + gapLength(gap), 0),
     without: backup.without,
   };
+}
+
+/**
+ * As the marker notes it once it is brought in; null where something that was here before may lie behind its ends and not be in
+ * it: then it does not hold all that it would be taken for.
+ */
+export function notedOnceIn(
+  { manifest, links, heads, gaps, filesMissing }: Backup,
+  plan: RestorePlan,
+): BackupNoted | null {
+  if (links.length === 0) return null;
+  if (plan.here > 0 && gaps.length + filesMissing.length > 0) return null;
+  return { at: manifest.madeAt, entries: links.length, heads: [...heads] };
 }

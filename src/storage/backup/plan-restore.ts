@@ -5,7 +5,7 @@
  */
 import { chainsOf, type Gap, type Link, linkOf } from '../../ledger/chains';
 import type { Entry } from '../../ledger/entries/entry';
-import { laterKind, wrongInItself } from '../../ledger/verify';
+import { type Head, laterKind, wrongInItself } from '../../ledger/verify';
 import type { RecordName } from '../database';
 import { done, failed, failureOf, type StoreResult } from '../failure';
 import { gapLength } from '../trouble';
@@ -53,6 +53,8 @@ export type RestorePlan = {
 /** The plan, and by name what it is made of. */
 export type Planned = {
   readonly plan: RestorePlan;
+  /** The ends of the chains after it. */
+  readonly heads: readonly Head[];
   /** Ids of entries of the backup to add. */
   readonly add: ReadonlySet<string>;
   /** Keys of damaged entries here that give way. */
@@ -222,6 +224,7 @@ async function planned(
   };
   return {
     plan,
+    heads: chainsOf([...here.byPlace.values(), ...added]).heads,
     add: new Set(added.map(({ id }) => id)),
     giveWay: [...here.giveWay.keys()],
     isBehind: here.giveWay.size > 0 || isBehind(added, here),

@@ -2,8 +2,17 @@ import 'fake-indexeddb/auto';
 import { readFileSync } from 'node:fs';
 import { fireEvent, screen, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import type { Entry } from '../../../src/ledger/entries/entry';
 import type { Shell } from '../../../src/screens/shell';
-import type { Without } from '../../../src/storage/marker';
+import { notedOnceIn } from '../../../src/storage/backup/about-backup';
+import type { RestorePlan } from '../../../src/storage/backup/plan-restore';
+import {
+  forgetMarker,
+  type MarkerRead,
+  noteBroughtIn,
+  readMarker,
+  type Without,
+} from '../../../src/storage/marker';
 import { backupHere } from '../../support/backup-here';
 import { open, tap, user } from '../../support/hand';
 import { shellInMemory } from '../../support/shell-in-memory';
@@ -13,6 +22,7 @@ import {
   entriesIn,
   opened,
   person,
+  read,
   says,
   workshop,
 } from '../storage/backup/invented-record';
@@ -201,4 +211,87 @@ describe('a file that was found whole', () => {
     await pick(again);
     expect(await screen.findByText(/^Nothing in it is new/)).toBeTruthy();
   });
+});
+
+describe('what is known once it is brought in', () => {
+  const noting = (found?: MarkerRead) => {
+    const noteBroughtIn = vi.fn(() => true);
+    const openAgain = vi.fn();
+    restoring({ noteBroughtIn, openAgain }, found ? { marker: () => found } : {});
+    return { noteBroughtIn, openAgain };
+  };
+  const bring = async (file: File, name = 'Restore it') => {
+    await pick(file);
+    await title('The backup is whole');
+    await tap(name);
+    await title('It is brought in');
+  };
+
+  test('is that it was backed up: as it was made, and all of it', async () => {
+    const file = await fileOf('Halvard');
+    const { noteBroughtIn, openAgain } = noting();
+    await bring(file);
+    const { manifest } = await read(file);
+    const noted = { at: manifest.madeAt, entries: 2, heads: manifest.heads };
+    expect(noteBroughtIn.mock.calls).toEqual([[noted]]);
+    expect(screen.queryByText(/still missing/)).toBeNull();
+    await tap('Open the record');
+    expect(openAgain).toHaveBeenCalledWith('');
+  });
+
+  test('is said before: that the phone has held more, and the way leads there', async () => {
+    const file = await fileOf('Halvard', 'Enno');
+    const { manifest } = await read(file);
+    const heads = manifest.heads.map((head) => ({ ...head, counter: head.counter + 1 }));
+    const { openAgain } = noting({
+      state: 'there',
+      marker: { v: 1, entries: 4, heads, writtenAt: null, lastBackup: null, without: [] },
+    });
+    await pick(file);
+    await title('The backup is whole');
+    expect(screen.getByText('This phone has held 1 entry more than would then be here')).toBeTruthy();
+    await tap('Restore it');
+    await title('It is brought in');
+    expect(screen.getByText(/^1 entry that this phone has held is still missing\./)).toBeTruthy();
+    await tap('See what is missing');
+    expect(openAgain).toHaveBeenCalledWith('record/not-whole');
+  });
+
+  test('is not that a backup holds what it lacks and this phone may have', async () => {
+    const record = await opened();
+    const [, ben] = (await says(record, workshop, person('Ben'), person('Cleo'))) as readonly Entry[];
+    await record.database.delete('entries', (ben as Entry).id);
+    const { file } = await backedUp();
+    await record.database.add('entries', ben as Entry);
+    const last = (await says(record, person('Dora')))[0] as Entry;
+    const later = (await backedUp()).file;
+    expect(notedOnceIn(await read(file), { here: 1 } as RestorePlan)).toBeNull();
+    expect(notedOnceIn(await read(file), { here: 0 } as RestorePlan)).toMatchObject({ entries: 2 });
+    expect(notedOnceIn(await read(later), { here: 1 } as RestorePlan)).toMatchObject({
+      heads: [{ counter: last.counter }],
+    });
+  });
+});
+
+test('a backup that was brought in is noted as the last, unless the one that is noted holds more', () => {
+  const head = (device: string, counter: number) => ({ device, counter, hash: 'a'.repeat(64) });
+  const [here, there] = ['0d000000-0000-7000-8000-000000000001', '0d000000-0000-7000-8000-000000000002'];
+  const backup = (entries: number, ...heads: readonly ReturnType<typeof head>[]) => ({
+    at: '2026-03-02T08:00:00.000Z',
+    entries,
+    heads: [...heads],
+  });
+  const noted = () => {
+    const found = readMarker('demo');
+    return found.state === 'there' ? found.marker.lastBackup : null;
+  };
+  forgetMarker('demo');
+  noteBroughtIn('demo', backup(3, head(here, 3)));
+  expect(noted()?.entries).toBe(3);
+  // Of the other phone: it would make of these three entries what lies here only.
+  noteBroughtIn('demo', backup(9, head(there, 9)));
+  expect(noted()?.entries).toBe(3);
+  noteBroughtIn('demo', backup(13, head(here, 4), head(there, 9)));
+  expect(noted()?.entries).toBe(13);
+  forgetMarker('demo');
 });

@@ -47,9 +47,19 @@ export function brings(id: string, body: Entry['body']): readonly Named[] {
   }
 }
 
+/** Told of a waste, wherever it is: of a container they are told while it was put in there. */
+const ofWaste: ReadonlySet<Entry['body']['kind']> = new Set(['stream-tested', 'counting-said']);
+
+/** Wastes that an entry tells of without telling where one is. */
+const wastesTold = ({ id, body }: Entry): readonly string[] => {
+  const plain = body.kind === 'entry-corrected' ? body.body : body;
+  const told = ofWaste.has(plain.kind) ? referencesOf(plain) : brings(id, plain);
+  return told.flatMap((named) => (named.to === 'stream' ? named.id : []));
+};
+
 /**
  * Goes along entries, best in the order of the record, and takes those about the thing. `missed` are entries that were passed
- * before a correction made them about it.
+ * before a later one made them about it: a correction, or one that put a waste into the container.
  */
 export type Gathering = {
   readonly takes: (entry: Entry) => boolean;
@@ -60,21 +70,39 @@ export function gathering(thing: Thing): Gathering {
   const parts = partsOf[thing.is];
   const known = new Set([thing.id]);
   const taken = new Set<string>();
-  const corrected = new Set<string>();
+  const wanted = new Set<string>();
+  /** Of a container: wastes that were put in, and entries passed that tell of a waste, by waste. */
+  const wastes = new Set<string>();
+  const passed = new Map<string, string[]>();
   const isOf = ({ to, id }: Named): boolean => known.has(id) && (to === thing.is || parts.includes(to));
+  const pass = (entry: Entry): void => {
+    for (const waste of wastesTold(entry)) passed.set(waste, [...(passed.get(waste) ?? []), entry.id]);
+  };
+  const takeWastes = (references: readonly Named[]): void => {
+    for (const { to, id } of references)
+      if (to === 'stream') {
+        wastes.add(id);
+        for (const before of passed.get(id) ?? []) wanted.add(before);
+      }
+  };
   return {
     takes: (entry) => {
       const named = namedBy(entry);
       const brought = brings(entry.id, entry.body);
-      const about =
-        (named !== null && taken.has(named)) || brought.some(isOf) || referencesOf(entry.body).some(isOf);
-      if (!about) return false;
+      const references = referencesOf(entry.body);
+      const about = brought.some(isOf) || references.some(isOf);
+      const follows = named !== null && (taken.has(named) || wanted.has(named));
+      if (!about && !follows && !wastesTold(entry).some((waste) => wastes.has(waste))) {
+        if (thing.is === 'container') pass(entry);
+        return false;
+      }
       taken.add(entry.id);
-      if (named !== null) corrected.add(named);
+      if (named !== null) wanted.add(named);
+      if (thing.is === 'container' && about) takeWastes(references);
       for (const { to, id } of brought) if (parts.includes(to)) known.add(id);
       return true;
     },
-    missed: () => [...corrected].filter((id) => !taken.has(id)),
+    missed: () => [...wanted].filter((id) => !taken.has(id)),
   };
 }
 

@@ -234,7 +234,8 @@ function flagsOfEvidence(state: State, { body }: StreamState): Flag[] {
   ];
 }
 
-function flagsOfStep(state: State, { body, at, who, lateLists }: StepState): Flag[] {
+/** How a step was begun. */
+export function flagsOfStep(state: State, { body, at, who, lateLists }: StepState): Flag[] {
   const { stepId, step, batchId, stationId, clearance } = body;
   const about = { stepId };
   if (clearance === null) {

@@ -10,6 +10,7 @@ import type { Body, PlainBody } from './entries/body';
 import type { ContainerMarked } from './entries/containers';
 import type { Entry } from './entries/entry';
 import { brings } from './entries-about';
+import { flagsOfStep } from './flags';
 import { nearWork } from './near-work';
 import { type Reference, referencesOf } from './references';
 import { namedBy } from './standing';
@@ -179,6 +180,10 @@ function keepBatches(state: State, from: string, keeping: Keeping): void {
   for (const { at, body, endedAt } of state.steps.values())
     if (body.batchId !== null && (at >= from || endedAt === null)) keeping.keep('batch', body.batchId);
   for (const { at, body } of state.batches.values()) if (at >= from) keeping.keep('batch', body.batchId);
+  // That one was begun without its list, or on one that did not clear it, stays visible.
+  const long = subDays(new Date(from === '' ? 0 : from), backDays).toISOString();
+  for (const step of state.steps.values())
+    if (step.at >= long && flagsOfStep(state, step).length > 0) keeping.keep('step', step.body.stepId);
   // The next step is offered for it.
   const newest = [...state.batches.values()].at(-1);
   if (newest) keeping.keep('batch', newest.body.batchId);

@@ -70,9 +70,49 @@ describe('the history of a thing', () => {
   test('has what was said of it, and what is said of it since a correction', () => {
     const { scribe, placed, corrected } = placedWrongly();
     const [openedFirst, openedSecond, openedBatch, logged] = scribe.entries.map((entry) => entry.id);
-    expect(idsOf(scribe, ofFirst)).toEqual([openedFirst, placed.id, corrected.id]);
-    expect(idsOf(scribe, ofSecond)).toEqual([openedSecond, placed.id, corrected.id]);
+    expect(idsOf(scribe, ofFirst)).toEqual([openedFirst, logged, placed.id, corrected.id]);
+    expect(idsOf(scribe, ofSecond)).toEqual([openedSecond, logged, placed.id, corrected.id]);
     expect(idsOf(scribe, ofBatch)).toEqual([openedBatch, logged, placed.id, corrected.id]);
+  });
+
+  test('of a container has what was told of the wastes that were put in, and not where else they went', () => {
+    const scribe = new Scribe();
+    opened(scribe, first, 'C-01');
+    opened(scribe, second, 'C-02');
+    const body = {
+      kind: 'stream-logged' as const,
+      v: 1 as const,
+      streamId: stream,
+      batchId: null,
+      stepId: null,
+      stream: 'wash-water' as const,
+      liquid: { volume: litres('2'), findings: [], freeAcid: [] },
+    };
+    const logged = scribe.write(body);
+    const other = scribe.write({ ...body, streamId: id('50', 2) });
+    const corrects = (reason: string) => ({
+      kind: 'entry-corrected' as const,
+      v: 1 as const,
+      corrects: logged.id,
+      body,
+      reason,
+    });
+    const before = scribe.write(corrects('before it was put in'));
+    const amount = litres('1');
+    const place = { kind: 'stream-placed', v: 1, streamId: stream, amount } as const;
+    const placed = scribe.write({ ...place, containerId: first });
+    const elsewhere = scribe.write({ ...place, containerId: second });
+    const after = scribe.write(corrects('after it was put in'));
+    const tested = scribe.write({
+      kind: 'stream-tested',
+      v: 1,
+      streamId: stream,
+      findings: [],
+      freeAcid: [],
+    });
+    const told = idsOf(scribe, ofFirst);
+    for (const one of [logged, before, placed, after, tested]) expect(told).toContain(one.id);
+    for (const one of [other, elsewhere]) expect(told).not.toContain(one.id);
   });
 
   test('has what undid a correction', () => {

@@ -6,6 +6,7 @@ import { applyAll, fold } from '../../../src/ledger/fold';
 import { entriesIn, openingOf, placeInRecord } from '../../../src/ledger/opening';
 import { openingFrom, openingText } from '../../../src/ledger/opening-text';
 import { pressing } from '../../../src/ledger/pressing';
+import { codeOfBatch } from '../../../src/ledger/put-away';
 import type { ContainerState, State } from '../../../src/ledger/state';
 import { seededWorkshop } from '../../support/seeded-workshop';
 import { dayBefore, flagsAtHand, reopened } from './opened-again';
@@ -113,6 +114,28 @@ describe('what was told before an opening', () => {
     const whole = applyAll(spilt().entries);
     expect(flags(whole).map(({ code }) => code)).toContain('more-taken-than-held');
     expect(flags(reopened(whole, later, later))).toEqual(flags(whole));
+  });
+
+  test('a step that was begun without its list stays visible, of a batch that is put away', () => {
+    const scribe = new Scribe();
+    const feed = {
+      capacitors: 'mixed' as const,
+      era: 'unknown' as const,
+      mass: { value: '500', unit: 'g' as const },
+    };
+    for (const n of [1, 2])
+      scribe.write({ kind: 'batch-opened', v: 1, batchId: id('b0', n), code: `B-${n}`, feed }, n, n);
+    const stepId = id('57', 1);
+    scribe.write(
+      { kind: 'step-started', v: 1, stepId, step: 'leach', batchId: id('b0', 1), clearance: null },
+      3,
+      3,
+    );
+    scribe.write({ kind: 'step-ended', v: 1, stepId }, 4, 4);
+    const opened = reopened(scribe.state, later, later);
+    expect([...opened.batches.keys()]).toEqual([id('b0', 2)]);
+    expect(flags(opened).map(({ code }) => code)).toContain('step-without-clearance');
+    expect(codeOfBatch(opened, id('b0', 1))).toBe('B-1');
   });
 
   test.each([

@@ -54,20 +54,30 @@ function movementSecond(
 export function ContainerMovements({ state, container }: Omit<Props, 'figures'>) {
   const { sign, now } = useShell();
   const movements = container.movements.toReversed();
+  // Of one that stood here before, what it held until it was last empty is not at hand.
+  const isOlder = state.earlier !== null && container.at < state.earlier.from;
+  const first = isOlder ? undefined : container.movements[0];
   return (
     <Part rule title={w.ledgerTitle} width="edge">
       <Rows>
-        {movements.length === 0 && <Row title={w.ledgerNone} />}
+        {movements.length === 0 && !isOlder && <Row title={w.ledgerNone} />}
         {movements.map((m) => (
           <Row
             key={`${m.entryId}${m.way}`}
             lead={dayText(m.at, now.value)}
             title={movementTitle(state, m)}
-            second={movementSecond(state, m, m === container.movements[0], sign.value, now.value)}
+            second={movementSecond(state, m, m === first, sign.value, now.value)}
             figure={`${signOf(m)}${amountText(m.amount, sign.value)}`}
             href={`#/record/entry/${m.entryId}`}
           />
         ))}
+        {isOlder && (
+          <Row
+            title={w.ledgerBefore}
+            second={w.ledgerBeforeSecond}
+            href={`#/containers/${container.body.containerId}/history`}
+          />
+        )}
       </Rows>
     </Part>
   );

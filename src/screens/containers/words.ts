@@ -75,6 +75,8 @@ export const containerWords = {
   noBaseNothing: 'Nothing in it takes base.',
   ledgerTitle: 'What went in and out',
   ledgerNone: 'Nothing yet.',
+  ledgerBefore: 'Before it was last empty',
+  ledgerBeforeSecond: 'In its history, from long ago',
   out: {
     transfer: 'Poured into',
     sample: 'Sample out',

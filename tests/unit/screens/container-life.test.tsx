@@ -464,3 +464,27 @@ test('a half-filled form is there again after a reload', async () => {
   await titled(/read the level/);
   expect((screen.getByLabelText('Level') as HTMLInputElement).value).toBe('3.7');
 });
+
+test('one that stood here before all that is at hand leads to its history for what was in it before', async () => {
+  const { state, show, id } = await holdingFour();
+  show(`containers/${id}`);
+  expect(plain(document.body.textContent)).toContain('first in');
+  expect(screen.queryByRole('link', { name: /^Before it was last empty/ })).toBeNull();
+  state.value = {
+    ...state.value,
+    earlier: {
+      entries: 9000,
+      places: [],
+      last: undefined,
+      from: '2026-06-01T00:00:00.000Z',
+      unknown: new Set(),
+      putAway: () => [],
+      named: new Map(),
+      inPart: new Set(),
+      reachedBehind: false,
+    },
+  };
+  show(`containers/${id}`);
+  expect(plain(document.body.textContent)).not.toContain('first in');
+  expect(row(/^Before it was last empty/).getAttribute('href')).toBe(`#/containers/${id}/history`);
+});

@@ -1,6 +1,6 @@
 /**
  * Going on with a record that is not whole, because somebody has decided so. Nothing that is there is taken away, and the
- * marker remembers for ever what was given up.
+ * marker remembers what was given up until it comes back.
  */
 import { type DeviceHead, openDatabase, type RecordName } from './database';
 import { type HeadOnDisk, headsOnDisk } from './device-heads';

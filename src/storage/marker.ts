@@ -18,7 +18,7 @@ const BackupNoted = z.strictObject({ at: Instant, entries: Count, heads: z.array
 
 const text = z.nullable(z.string());
 
-/** What somebody decided, having read what is wrong, to go on without. It stays here for ever. */
+/** What somebody decided, having read what is wrong, to go on without. It stays here until it comes back. */
 export const Without = z.discriminatedUnion('what', [
   z.strictObject({
     what: z.literal('entry'),
@@ -193,8 +193,8 @@ export function noteWithout(
   return kept.ok;
 }
 
-const sameThing = (a: Without, b: Without): boolean =>
-  JSON.stringify({ ...a, at: '' }) === JSON.stringify({ ...b, at: '' });
+const isEqual = (a: Without, b: Without): boolean => JSON.stringify(a) === JSON.stringify(b);
+const sameThing = (a: Without, b: Without): boolean => isEqual({ ...a, at: '' }, { ...b, at: '' });
 
 /** Notes what a record goes on without since a backup was brought in; what is noted already is not noted twice. */
 export const noteAlsoWithout = (record: RecordName, more: readonly Without[]): boolean =>
@@ -202,6 +202,16 @@ export const noteAlsoWithout = (record: RecordName, more: readonly Without[]): b
     const fresh = more.filter((one) => !marker.without.some((known) => sameThing(one, known)));
     return { ...marker, without: [...marker.without, ...fresh] };
   });
+
+/** Names no longer what is there again; the marker of before is set aside. */
+export function noteCameBack(record: RecordName, back: readonly Without[]): void {
+  if (back.length === 0) return;
+  withStorage((storage) => setAside(storage, record));
+  change(record, (marker) => ({
+    ...marker,
+    without: marker.without.filter((one) => !back.some((known) => isEqual(one, known))),
+  }));
+}
 
 /** For the invented record only, which goes without a trace. */
 export function forgetMarker(record: RecordName): void {

@@ -5,9 +5,10 @@
  */
 import type { Gap } from '../ledger/chains';
 import type { Head } from '../ledger/verify';
+import { cameBack } from './came-back';
 import { headsMissing, headsOnDisk, wrongWithHead } from './device-heads';
 import { done, failed, failureOf, type StoreResult } from './failure';
-import { noteHeads, readMarker, tellsOfEntries, type Without } from './marker';
+import { noteCameBack, noteHeads, readMarker, tellsOfEntries, type Without } from './marker';
 import type { Corrupted, OpenRecord } from './record';
 import { type Soundness, type Unsound, unsoundEntry } from './soundness';
 
@@ -114,6 +115,7 @@ export async function troubleAtOpen(
   try {
     const isEmpty = (await database.transaction('entries').store.openKeyCursor()) === null;
     if (isEmpty && tellsOfEntries(readMarker(name))) return done([{ code: 'gone' }]);
+    noteCameBack(name, await cameBack(database, goneOnWithout(name)));
     const head = await wrongWithHead(database);
     const wrong: readonly Unsound[] = [
       ...(head ? [{ what: 'head', why: head } as const] : []),

@@ -93,7 +93,7 @@ async function restore(page: Page, file: string): Promise<void> {
   await page.getByRole('heading', { name: 'The backup is whole' }).waitFor({ timeout: 120_000 });
   await page.getByRole('button', { name: /Restore it|Join it/ }).click();
   await page.getByRole('heading', { name: 'It is brought in' }).waitFor({ timeout: 120_000 });
-  await page.getByRole('button', { name: 'Open the record' }).click();
+  await page.getByRole('button', { name: /Open the record|See what is missing/ }).click();
 }
 
 /** As on a phone: there is no picker for a place to save to. */

@@ -1,4 +1,4 @@
-/** What somebody decided to go on without: shown for as long as the record is kept. */
+/** What somebody decided to go on without: shown until it comes back. */
 import type { Without } from '../../storage/marker';
 import { gapLength } from '../../storage/trouble';
 import { Mark } from '../../ui/marks';

@@ -74,7 +74,7 @@ export const notWholeWords = {
   withoutHeading: 'The record goes on without something',
   withoutRestoreSecond: 'A backup that turns up later can bring it back',
   withoutTitle: 'Gone on without',
-  withoutSecond: 'Somebody decided so. It stays here for as long as the record.',
+  withoutSecond: 'Somebody decided so. It stays here until a backup brings it back.',
   without: {
     record: (count: number | null) =>
       count === null ? 'A whole record of unknown length' : `A whole record of ${entries(count)}`,
@@ -105,7 +105,7 @@ export const goOnWords = {
     `${count === 1 ? 'One damaged entry' : `${count} damaged entries`}. What can still be read stays in the figures; what cannot is left out. A figure may be wrong by it.`,
   head: 'The end of the chain of this phone. It goes on as a new device, so that what was lost may still come back from a backup.',
   stays:
-    'Nothing is deleted. A backup that turns up later can still be restored into it. What was given up stays noted for as long as the record.',
+    'Nothing is deleted. A backup that turns up later can still be restored into it. What was given up stays noted until it comes back.',
   first: 'First look for a backup: on a computer, in a mail, on another phone.',
   no: 'No, back to what can be done',
   read: 'I have read what I give up',

@@ -8,7 +8,7 @@ import { RecordScreen } from '../screens/record/place';
 import { Sos } from '../screens/sos/sos';
 import { WelcomeScreen } from '../screens/start/welcome';
 import { Today } from '../screens/today/today';
-import { withBatch, withEntry, withMonth, withWhole } from '../screens/with-whole';
+import { withEntry, withItsBatch, withMonth, withNamed, withWhole } from '../screens/with-whole';
 import { lazyScreen } from './lazy-screen';
 
 /** A screen is given the parts of the address that its pattern named. */
@@ -101,7 +101,9 @@ const life = {
   whichEntry: lazyScreen(() => import('../screens/containers/level-why').then((m) => m.WhichEntry)),
   water: lazyScreen(() => import('../screens/containers/water-lost').then((m) => m.WaterLost)),
   labReport: lazyScreen(() => import('../screens/lab-report/lab-report').then((m) => m.LabReport)),
-  foundLater: withBatch(lazyScreen(() => import('../screens/batches/found-later').then((m) => m.FoundLater))),
+  foundLater: withItsBatch(
+    lazyScreen(() => import('../screens/batches/found-later').then((m) => m.FoundLater)),
+  ),
 };
 
 const backups = {
@@ -176,29 +178,31 @@ const year = {
   working: withWhole(lazyScreen(() => import('../screens/year/working').then((m) => m.YearWorking))),
 };
 
-const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
+type Route = readonly [pattern: string, screen: Screen];
+
+const pages: readonly Route[] = [
   ['today', Today],
   ['batches', BatchList],
   ['batches/new', daily('NewBatch')],
-  ['batches/:batch', withBatch(daily('BatchScreen'))],
-  ['batches/:batch/log', withBatch(daily('ChooseStream'))],
-  ['batches/:batch/log/:stream', withBatch(daily('LogStream'))],
-  ['batches/:batch/account', withBatch(daily('AccountForm'))],
-  ['batches/:batch/closure/:of', withBatch(daily('ClosureScreen'))],
-  ['batches/:batch/closure/:of/working/:key', withBatch(daily('ClosureWorking'))],
-  ['batches/:batch/closure/:of/working/:key/:steps', withBatch(daily('ClosureWorking'))],
-  ['batches/:batch/look', withBatch(daily('NextLook'))],
-  ['batches/:batch/step', withBatch(daily('StepChoice'))],
-  ['batches/:batch/already', withBatch(daily('BegunWithout'))],
-  ['batches/:batch/already/:list', withBatch(daily('BegunWithoutList'))],
-  ['batches/:batch/where', withBatch(daily('Where'))],
-  ['batches/:batch/silver-check', withBatch(silver.check)],
-  ['batches/:batch/silver-check/working/:key', withBatch(silver.working)],
-  ['batches/:batch/silver-check/working/:key/:steps', withBatch(silver.working)],
-  ['batches/:batch/silver-check/:check', withBatch(silver.kept)],
-  ['batches/:batch/dilution', withBatch(daily('DilutionScreen'))],
-  ['batches/:batch/dilution/:key', withBatch(daily('DilutionWorking'))],
-  ['batches/:batch/dilution/:key/:steps', withBatch(daily('DilutionWorking'))],
+  ['batches/:batch', daily('BatchScreen')],
+  ['batches/:batch/log', daily('ChooseStream')],
+  ['batches/:batch/log/:kind', daily('LogStream')],
+  ['batches/:batch/account', daily('AccountForm')],
+  ['batches/:batch/closure/:of', daily('ClosureScreen')],
+  ['batches/:batch/closure/:of/working/:key', daily('ClosureWorking')],
+  ['batches/:batch/closure/:of/working/:key/:steps', daily('ClosureWorking')],
+  ['batches/:batch/look', daily('NextLook')],
+  ['batches/:batch/step', daily('StepChoice')],
+  ['batches/:batch/already', daily('BegunWithout')],
+  ['batches/:batch/already/:list', daily('BegunWithoutList')],
+  ['batches/:batch/where', daily('Where')],
+  ['batches/:batch/silver-check', silver.check],
+  ['batches/:batch/silver-check/working/:key', silver.working],
+  ['batches/:batch/silver-check/working/:key/:steps', silver.working],
+  ['batches/:batch/silver-check/:check', silver.kept],
+  ['batches/:batch/dilution', daily('DilutionScreen')],
+  ['batches/:batch/dilution/:key', daily('DilutionWorking')],
+  ['batches/:batch/dilution/:key/:steps', daily('DilutionWorking')],
   ['batches/:batch/history', histories.batch],
   ['streams/:stream', daily('StreamScreen')],
   ['streams/:stream/working/:key', daily('StreamWorking')],
@@ -345,9 +349,9 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['record/not-whole', NotWholeScreen],
   ['record/not-whole/go-on', GoOnScreen],
   ['check/:for/:list', daily('RunList')],
-  ['later/:entry/:item', daily('Later')],
-  ['clearance/:entry', daily('Clearance')],
-  ['clearance/:entry/message', daily('MessageScreen')],
+  ['later/:entry/:item', withEntry(daily('Later'))],
+  ['clearance/:entry', withEntry(daily('Clearance'))],
+  ['clearance/:entry/message', withEntry(daily('MessageScreen'))],
   ['walk', daily('WalkScreen')],
   ['walk/:container', daily('LookScreen')],
   ['walk/done/:walk', daily('WalkEnd')],
@@ -376,6 +380,14 @@ const routes: readonly (readonly [pattern: string, screen: Screen])[] = [
   ['sos/:card', Sos],
   ['sos/:card/then/:then', Sos],
 ];
+
+/** Each needs what its address names; but a history is read entry by entry. */
+const routes = pages.map(
+  ([pattern, screen]): Route => [
+    pattern,
+    !pattern.includes(':') || pattern.endsWith('/history') ? screen : withNamed(screen),
+  ],
+);
 
 function match(pattern: string, path: readonly string[]): Record<string, string> | null {
   const parts = pattern.split('/');

@@ -64,9 +64,48 @@ export const withWhole = once(() => true);
 /** Of an entry. */
 export const withEntry = once(({ at, state }) => !state.log.some(({ id }) => id === at.entry));
 
-/** Of a batch, or of the batch that a waste came of. */
-export const withBatch = once(({ at, state }) => {
-  const id = at.batch ?? state.streams.get(at.stream ?? '')?.body.batchId;
+/** Parts of an address that name what a row is kept of, when it is put away: what has none is not in the record. */
+const withRow = {
+  id: ['containers', 'handOvers'],
+  batch: ['batches'],
+  container: ['containers'],
+} as const;
+
+/** Those of which none is kept: what is not at hand may be in the record. */
+const withoutRow = {
+  stream: ['streams'],
+  treatment: ['treatments'],
+  finding: ['findings'],
+  check: ['silverChecks', 'ventilationChecks'],
+  clock: ['clocks'],
+} as const;
+
+type Maps = Readonly<Record<string, readonly (keyof State)[]>>;
+
+/** What the address names there and is not at hand. */
+const missing = ({ at, state }: Asked, parts: Maps): readonly string[] =>
+  Object.entries(parts).flatMap(([part, maps]) => {
+    const id = at[part];
+    if (id === undefined) return [];
+    const isHere = maps.some((of) => {
+      const map = state[of];
+      return map instanceof Map && map.has(id);
+    });
+    return isHere ? [] : id;
+  });
+
+const rowKinds = ['container', 'batch', 'hand-over'] as const;
+
+/** Of everything that the address names. */
+export const withNamed = once(
+  (asked) =>
+    missing(asked, withoutRow).length > 0 ||
+    missing(asked, withRow).some((id) => rowKinds.some((is) => isPutAway(asked.state, is, id))),
+);
+
+/** Of the batch that a waste came of. */
+export const withItsBatch = once(({ at, state }) => {
+  const id = state.streams.get(at.stream ?? '')?.body.batchId;
   return typeof id === 'string' && isPutAway(state, 'batch', id);
 });
 

@@ -13,7 +13,7 @@ const isKind = (text: string): text is StreamKind => text in streamName;
 
 export function LogStream({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { state } = useShell();
-  const [batchId, kind] = [at.batch ?? '', at.stream ?? ''];
+  const [batchId, kind] = [at.batch ?? '', at.kind ?? ''];
   if (!state.value.batches.has(batchId) || !isKind(kind))
     return (
       <Frame place="batches" title={batchWords.title}>

@@ -1,4 +1,5 @@
 /** The statement of the generator in the words that the paper has, gathered container by container with the page drawn between. */
+import { entriesIn } from '../../ledger/opening';
 import type { ContainerState, State } from '../../ledger/state';
 import { disposalData } from '../../paperwork/disposal/gather';
 import { setWords as w } from '../../paperwork/disposal/set-words';
@@ -9,9 +10,9 @@ import { useOneByOne } from '../treatment/use-worked-out';
 import { useCommon } from './use-making';
 
 /** What of it needs no gathering. */
-export function statementAtOnce({ workshop, log }: State, n: number): readonly string[] {
-  const name = workshop?.body.name ?? notDetermined;
-  return [w.states(name, log.length), w.aboutEach(n), w.candidates, w.noCertificate];
+export function statementAtOnce(state: State, n: number): readonly string[] {
+  const name = state.workshop?.body.name ?? notDetermined;
+  return [w.states(name, entriesIn(state)), w.aboutEach(n), w.candidates, w.noCertificate];
 }
 
 const nothing = {};

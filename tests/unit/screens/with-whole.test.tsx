@@ -1,23 +1,27 @@
 import { screen } from '@testing-library/preact';
-import { describe, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { applyAll } from '../../../src/ledger/fold';
 import type { FoundRow } from '../../../src/ledger/found-rows';
 import type { Earlier } from '../../../src/ledger/state';
+import { statementAtOnce } from '../../../src/screens/papers/use-statement';
 import type { Shell } from '../../../src/screens/shell';
 import { open, user } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
 
 const batch = '00000000-0000-7000-8000-00000000bbbb';
 
-const row: FoundRow = {
-  is: 'batch',
-  id: batch,
-  code: 'B-3',
-  from: '2019-03-02T08:00:00.000Z',
-  to: '2019-06-02T08:00:00.000Z',
-  metals: [],
-  words: [],
-};
+const container = '00000000-0000-7000-8000-00000000cccc';
+const handOver = '00000000-0000-7000-8000-00000000dddd';
+/** Of nothing that anybody told of, or that there is a row of. */
+const other = '00000000-0000-7000-8000-00000000eeee';
+
+const over = { from: '2019-03-02T08:00:00.000Z', to: '2019-06-02T08:00:00.000Z', metals: [], words: [] };
+
+const rows: readonly FoundRow[] = [
+  { ...over, is: 'batch', id: batch, code: 'B-3' },
+  { ...over, is: 'container', id: container, code: 'C-04' },
+  { ...over, is: 'hand-over', id: handOver, code: 'N 7' },
+];
 
 /** A long record, of which nothing from before April is at hand. */
 const earlier: Earlier = {
@@ -26,7 +30,7 @@ const earlier: Earlier = {
   last: undefined,
   from: '2026-04-01T08:00:00.000Z',
   unknown: new Set(),
-  putAway: () => [row],
+  putAway: () => rows,
   named: new Map(),
   inPart: new Set(),
   reachedBehind: false,
@@ -64,7 +68,18 @@ describe('a page that needs more of a long record than is at hand', () => {
     ['the page of a batch that is put away', `batches/${batch}`, whole],
     ['logging a waste of it', `batches/${batch}/log`, whole],
     ['its history, which is read entry by entry', `batches/${batch}/history`, /^B.3: history/],
-    ['a batch that nobody told of', 'batches/00000000-0000-7000-8000-00000000cccc', 'Batches'],
+    ['a batch that nobody told of', `batches/${other}`, 'Batches'],
+    ['the page of a container that is put away', `containers/${container}`, whole],
+    ['reading its level', `containers/${container}/level`, whole],
+    ['what it is on a walk', `walk/${container}`, whole],
+    ['its history', `containers/${container}/history`, /^C.04: history/],
+    ['a container that nobody told of', `containers/${other}`, 'Containers'],
+    ['the page of a hand-over that is put away', `hand-overs/${handOver}`, whole],
+    ['filing its proof', `hand-overs/${handOver}/proof`, whole],
+    ['a treatment that is not at hand', `treatment/${other}`, whole],
+    ['a waste that is not', `streams/${other}`, whole],
+    ['a finding that is not', `findings/${other}`, whole],
+    ['a list gone through long ago', `clearance/${other}`, whole],
     ['a month before all is at hand', 'due/months/2026-03', whole],
     ['the month in which all begins to be at hand', 'due/months/2026-04', whole],
     ['a month after that', 'due/months/2026-05', /May 2026/],
@@ -74,4 +89,23 @@ describe('a page that needs more of a long record than is at hand', () => {
     open(shell, page);
     await titled(title);
   });
+
+  test('what is at hand stands there at once', async () => {
+    const { shell, batch: here } = await longRecord();
+    open(shell, `batches/${here}`);
+    await titled(/^Batch/);
+    open(shell, `batches/${here}/log/wash-water`);
+    await titled(/^Wash water/);
+  });
+
+  test('what to do at once is asked for nothing', async () => {
+    const { shell } = await longRecord();
+    open(shell, `sos/ammonia-silver/then/${container}`);
+    expect(screen.queryByRole('heading', { name: whole })).toBeNull();
+  });
+});
+
+test('the generator states it by all entries, at hand or not', async () => {
+  const { state } = await longRecord();
+  expect(statementAtOnce(state.value, 1)[0]).toContain(`entry ${90_000 + state.value.log.length}.`);
 });

@@ -51,7 +51,7 @@ const loose = (code: string): string =>
 const strict = (code: string): string => plain(code).toLowerCase();
 
 /** What stands on a shelf, as far as a label names it. */
-type Named = { readonly containerId: string; readonly code: string };
+export type Named = { readonly containerId: string; readonly code: string };
 
 /**
  * The containers that a label read may mean: none, one, or several whose codes look alike. Who typed the code exactly means

@@ -1,7 +1,8 @@
 /** Reads a label with the camera or by its typed code, and opens its container. */
 import { useState } from 'preact/hooks';
-import type { ContainerState } from '../../ledger/state';
-import { labelled, type ReadLabel, readLabel } from '../../paperwork/labels/container-link';
+import { putAwayRows } from '../../ledger/put-away';
+import type { State } from '../../ledger/state';
+import { labelled, type Named, type ReadLabel, readLabel } from '../../paperwork/labels/container-link';
 import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Notice } from '../../ui/notice';
@@ -45,16 +46,24 @@ function Light({ torch }: { readonly torch: NonNullable<Camera['torch']> }) {
   );
 }
 
-function Several({ containers }: { readonly containers: readonly ContainerState[] }) {
+/** All that a label may be on, long gone or not. */
+const everyContainer = (state: State): readonly Named[] => [
+  ...[...state.containers.values()].map(({ body }) => body),
+  ...putAwayRows(state).flatMap(({ is, id, code }) => (is === 'container' ? { containerId: id, code } : [])),
+];
+
+function Several({ containers }: { readonly containers: readonly Named[] }) {
   const { state } = useShell();
   return (
     <Part rule title={w.several} width="edge">
       <Rows label={w.several}>
-        {containers.map(({ body: { containerId, code } }) => (
+        {containers.map(({ containerId, code }) => (
           <Row
             key={containerId}
             title={unbroken(code)}
-            second={contentsTitle(state.value, containerId)}
+            second={
+              state.value.containers.has(containerId) ? contentsTitle(state.value, containerId) : w.longGone
+            }
             href={`#/containers/${containerId}`}
           />
         ))}
@@ -67,21 +76,16 @@ export function ScanScreen() {
   const { state, go } = useShell();
   const [code, setCode] = useState('');
   const [fault, setFault] = useState<string | null>(null);
-  const [several, setSeveral] = useState<readonly ContainerState[]>([]);
+  const [several, setSeveral] = useState<readonly Named[]>([]);
 
   /** @returns whether it led anywhere */
   function take(text: string): boolean {
     const label = readLabel(text);
-    const containers = [...state.value.containers.values()];
-    const named = labelled(
-      containers.map(({ body }) => body),
-      label,
-    ).map(({ containerId }) => containerId);
-    const found = containers.filter(({ body }) => named.includes(body.containerId));
+    const found = labelled(everyContainer(state.value), label);
     const [only, ...more] = found;
     setSeveral(more.length > 0 ? found : []);
     setFault(only ? null : faultOf(label));
-    if (only && more.length === 0) go(`containers/${only.body.containerId}`);
+    if (only && more.length === 0) go(`containers/${only.containerId}`);
     return only !== undefined;
   }
   const { looking, video, start, stop } = useCamera(take);

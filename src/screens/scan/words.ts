@@ -30,5 +30,6 @@ export const scanWords = {
   unknownCode: (code: string) => `No container here has the code “${code}”. Check it on the label.`,
   unknownId: 'A label of another workshop, or of a container that this record does not have.',
   notALabel: 'That is no label of a container.',
+  longGone: 'Gone long ago',
   several: 'More than one looks like that. Which one is it?',
 } as const;

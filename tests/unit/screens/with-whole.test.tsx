@@ -109,3 +109,36 @@ test('the generator states it by all entries, at hand or not', async () => {
   const { state } = await longRecord();
   expect(statementAtOnce(state.value, 1)[0]).toContain(`entry ${90_000 + state.value.log.length}.`);
 });
+
+describe('a label of a container that is put away', () => {
+  test('is read, and its page asked for', async () => {
+    const { shell, path } = await longRecord();
+    open(shell, 'scan');
+    await titled('Scan a label');
+    await user.type(screen.getByLabelText('Code on the label'), 'c4');
+    await user.click(screen.getByRole('button', { name: 'Open it' }));
+    expect(path.value).toEqual(['containers', container]);
+  });
+
+  test('may look like one that stands here', async () => {
+    const { shell, does, state } = await longRecord();
+    await does({
+      do: 'open-container',
+      code: 'C-4',
+      vessel: 'jerrican',
+      capacity: { value: '5', unit: 'L' },
+      material: 'HDPE',
+      cap: 'vented',
+      openedOn: '2026-05-01',
+    });
+    state.value = { ...state.value, earlier };
+    open(shell, 'scan');
+    await titled('Scan a label');
+    await user.type(screen.getByLabelText('Code on the label'), 'c 4');
+    await user.click(screen.getByRole('button', { name: 'Open it' }));
+    await screen.findByText('More than one looks like that. Which one is it?');
+    expect(screen.getByRole('link', { name: /^C.04.*Gone long ago/ }).getAttribute('href')).toBe(
+      `#/containers/${container}`,
+    );
+  });
+});

@@ -29,7 +29,8 @@ function useWait(): readonly [left: number, look: () => void] {
 
 function Forgotten() {
   const { moment, now } = useShell();
-  const from = removableFrom(now.value);
+  // The clock of the page lags behind the tap that asked, which would be taken for a clock that was set back.
+  const from = removableFrom(moment());
   if (from === null)
     return (
       <details class={styles.forgot}>
@@ -40,7 +41,9 @@ function Forgotten() {
     );
   return (
     <>
-      <Notice mark="due">{w.asked(format(new Date(from), 'd MMMM, HH:mm'))}</Notice>
+      <Notice mark="due" role="status">
+        {w.asked(format(new Date(from), 'd MMMM, HH:mm'))}
+      </Notice>
       {from <= now.value && <Button onTap={takeOff}>{w.takeOff}</Button>}
     </>
   );

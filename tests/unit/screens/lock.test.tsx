@@ -1,9 +1,9 @@
 /** The lock of the screen: what it keeps of a PIN, how long it makes somebody wait, and how it comes off. */
-import { screen, waitFor } from '@testing-library/preact';
+import { render, screen, waitFor } from '@testing-library/preact';
 import * as fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it, test, vi } from 'vitest';
 import { pinFits, readScreenLock, type ScreenLock, screenLockKey } from '../../../src/storage/screen-lock';
-import { fill, open, tap } from '../../support/hand';
+import { fill, open, tap, user } from '../../support/hand';
 import { shellInMemory } from '../../support/shell-in-memory';
 
 /** The lock as a window finds it at its start. */
@@ -154,4 +154,23 @@ describe('the page of the lock', () => {
     await tap(/Take the lock off/);
     expect(stored()).toBe('');
   });
+});
+
+test('the page that is locked answers at once that it was asked to take the lock off, and from when it can be', async () => {
+  const { setPin, lockNow } = await import('../../../src/screens/lock/locking');
+  const { LockPage } = await import('../../../src/screens/lock/lock-page');
+  const { ShellProvider } = await import('../../../src/screens/shell');
+  const { shell } = shellInMemory('2026-05-14T08:00:00.000Z');
+  await setPin('2580', 5);
+  lockNow();
+  // The tap comes seconds after the page's own clock moved on last.
+  const moment = () => '2026-05-14T08:00:09.000Z';
+  render(
+    <ShellProvider value={{ ...shell, moment }}>
+      <LockPage />
+    </ShellProvider>,
+  );
+  await user.click(screen.getByText('PIN forgotten?'));
+  await tap('Ask to take the lock off');
+  expect(screen.getByRole('status').textContent).toMatch(/can be from 15 May/);
 });

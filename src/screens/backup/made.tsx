@@ -18,10 +18,13 @@ type Standing = { readonly is: 'made' | 'handed' | 'said' } | { readonly is: 'sa
 
 /** What is in it, and what is not. */
 function Holding({ backup }: { readonly backup: NamedBackup }) {
-  const { entries, files, damaged, unreadable, filesMissing, locked } = backup;
+  const { entries, files, damaged, unreadable, filesMissing, locked, missing, without } = backup;
+  const lacks = without || missing > 0 || damaged > 0 || unreadable > 0;
   return (
     <Part>
-      <p>{w.holds(entries, files)}</p>
+      <p>{w.holds(entries, files, lacks)}</p>
+      {missing > damaged && <Notice mark="unknown">{w.lacks(missing - damaged)}</Notice>}
+      {missing === 0 && without && <Notice mark="unknown">{w.without}</Notice>}
       {damaged > 0 && <Notice mark="wrong">{w.damaged(damaged)}</Notice>}
       {unreadable > 0 && <Notice mark="wrong">{w.unreadable(unreadable)}</Notice>}
       {filesMissing > 0 && <Notice mark="unknown">{w.filesMissing(filesMissing)}</Notice>}

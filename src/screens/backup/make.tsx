@@ -8,6 +8,7 @@ import { Frame } from '../frame';
 import { words } from '../words';
 import { MadeBackupPage } from './made';
 import { NewPassphrase, noPassphrase, type Passphrase, passphraseFault } from './passphrase-fields';
+import { LastBackup } from './rows';
 import { BackupUnderWay } from './under-way';
 import { useMakeBackup } from './use-make';
 import { backupWords, makeWords as w } from './words';
@@ -51,6 +52,7 @@ export function MakeBackup() {
       <Part>
         <p>{w.what}</p>
       </Part>
+      <LastBackup />
       <Part rule>
         <Choices
           legend={w.who}

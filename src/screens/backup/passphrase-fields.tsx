@@ -12,6 +12,13 @@ export function passphraseFault({ first, again }: Passphrase): 'missing' | 'diff
   return first === again ? null : 'differs';
 }
 
+/** Characters. Shorter ones can all be tried: common practice, no source. */
+const shortest = 12;
+
+/** Told, never forbidden: nobody else decides how much a record is worth keeping from others. */
+const isShort = (passphrase: string): boolean =>
+  passphrase !== '' && [...passphrase.trim()].length < shortest;
+
 type PassphraseFieldsProps = {
   readonly value: Passphrase;
   readonly change: (value: Passphrase) => void;
@@ -29,7 +36,7 @@ export function NewPassphrase({ value, change, tried }: PassphraseFieldsProps) {
         label={w.passphrase}
         kind={kind}
         autoComplete="new-password"
-        hint={w.passphraseHint}
+        hint={isShort(value.first) ? w.passphraseShort : w.passphraseHint}
         value={value.first}
         error={fault === 'missing' ? w.missing : undefined}
         onInput={(first) => change({ ...value, first })}

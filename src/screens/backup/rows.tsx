@@ -2,7 +2,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { type Presses, type WouldBeLost, wouldBeLost } from '../../ledger/would-be-lost';
 import { Mark, type MarkKind } from '../../ui/marks';
-import { Row } from '../../ui/row';
+import { Part } from '../../ui/page';
+import { Row, Rows } from '../../ui/row';
 import { useShell } from '../shell';
 import { lostWords as w } from './words';
 
@@ -44,6 +45,20 @@ const LostRow = ({ lost }: { readonly lost: WouldBeLost }) => {
     />
   );
 };
+
+/** On the page where one is made: when the last was, and what is in none. */
+export function LastBackup() {
+  const lost = useWouldBeLost();
+  return (
+    lost && (
+      <Part width="edge">
+        <Rows>
+          <Row start="text" title={w.title(lost)} second={w.second(lost)} />
+        </Rows>
+      </Part>
+    )
+  );
+}
 
 /** On the Record page, always; and the way back from a backup. */
 export function BackupRows() {

@@ -67,6 +67,8 @@ export const makeWords = {
   passphrase: 'Passphrase',
   passphraseHint:
     'Several plain words are easy to type and hard to guess. Write them down, and keep them apart from the file.',
+  passphraseShort:
+    'One that short is soon found by trying: a few letters in seconds. Four or more words that do not belong together are enough. It is taken all the same.',
   again: 'Passphrase once more',
   missing: 'Type a passphrase.',
   differs: 'The two are not the same. Show them, and look.',
@@ -77,8 +79,10 @@ export const makeWords = {
   empty: 'Nothing is written down yet.',
   madeTitle: 'The backup is made',
   madeSecond: 'It is in no place yet where it is kept.',
-  holds: (entries: number, files: number) =>
-    `It holds ${entriesText(entries)}${files > 0 ? ` and ${filesText(files)}` : ''}. It was read again and is whole.`,
+  holds: (entries: number, files: number, lacks: boolean) =>
+    `It holds ${entriesText(entries)}${files > 0 ? ` and ${filesText(files)}` : ''}. It was read again and is ${lacks ? 'as it was made' : 'whole'}.`,
+  lacks: (n: number) => `${entriesText(n)} that the record lacks ${n === 1 ? 'is' : 'are'} not in it either.`,
+  without: 'What the record goes on without is not in it either; that it lacks stays noted in it.',
   damaged: (n: number) =>
     `${entriesText(n)} could not be read or did not fit the hash: ${n === 1 ? 'it lies' : 'they lie'} in it as found, in damaged.ndjson.`,
   unreadable: (n: number) => `${entriesText(n)} the browser could not give any more: not in it.`,

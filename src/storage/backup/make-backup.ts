@@ -12,6 +12,7 @@ import type { RecordName } from '../database';
 import { failureOf, type StoreFailure } from '../failure';
 import type { Without } from '../marker';
 import { keptType } from '../picture-type';
+import { gapLength } from '../trouble';
 import { Archive, type Part } from './archive';
 import { longestLine } from './limits';
 import { lock } from './lock';
@@ -51,6 +52,10 @@ export type MadeBackup = {
   /** Named by an entry and not in it: on another device, or damaged. */
   readonly filesMissing: number;
   readonly heads: readonly Head[];
+  /** Not there between others; those that are damaged among them. */
+  readonly missing: number;
+  /** Whether the record goes on without something. */
+  readonly without: boolean;
 };
 
 export type BackupMade =
@@ -190,6 +195,8 @@ async function made(database: There, wanted: BackupWanted, tell: TellBackup): Pr
       files: manifest.files.length,
       filesMissing: again.backup.filesMissing.length,
       heads: manifest.heads,
+      missing: again.backup.gaps.reduce((sum, gap) => sum + gapLength(gap), 0),
+      without: again.backup.without.length > 0,
     },
   };
 }

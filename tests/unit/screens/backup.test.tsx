@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
-import { screen, waitFor } from '@testing-library/preact';
+import { cleanup, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import type { Entry } from '../../../src/ledger/entries/entry';
 import type { Shell } from '../../../src/screens/shell';
 import { backupHere } from '../../support/backup-here';
 import { open, tap, user } from '../../support/hand';
@@ -26,11 +27,16 @@ const title = (name: string) => screen.findByRole('heading', { level: 1, name })
 const passphrase = (label: 'Passphrase' | 'Passphrase once more') => screen.getByLabelText(label);
 
 /** The page for it, in an app whose record lies in the store; `noted` are the backups that count. */
-async function backingUp({ work = () => backupHere(), note = () => true }: Partial<Shell['backups']> = {}) {
+async function backingUp({
+  work = () => backupHere(),
+  note = () => true,
+  ...more
+}: Partial<Shell['backups']> = {}) {
   const { shell, pass } = shellInMemory('2026-05-12T08:00:00.000Z');
   const noted: unknown[] = [];
   const backups: Shell['backups'] = {
     ...shell.backups,
+    ...more,
     work: vi.fn(work),
     note: (backup) => {
       noted.push(backup);
@@ -227,4 +233,46 @@ describe('a backup that is not made', () => {
     page.unmount();
     await waitFor(() => expect(ended).toHaveBeenCalled());
   });
+});
+
+describe('before one is made it is told', () => {
+  test('when the last was, and what is in none', async () => {
+    const since = async () => ({
+      lastAt: '2026-05-08T08:00:00.000Z',
+      entries: 12,
+      files: 1,
+      oldest: '2026-05-10T08:00:00.000Z',
+    });
+    await backingUp({ since });
+    expect(await screen.findByText('12 entries on this phone only')).toBeTruthy();
+    expect(screen.getByText(/Last backup 8 May 2026\.$/)).toBeTruthy();
+  });
+
+  test('that a short passphrase is soon found, and it is taken all the same', async () => {
+    await backingUp();
+    await user.click(screen.getByRole('radio', { name: /Only who knows a passphrase/ }));
+    expect(screen.queryByText(/^One that short/)).toBeNull();
+    await user.type(passphrase('Passphrase'), 'ab');
+    expect(passphrase('Passphrase').getAttribute('aria-describedby')).toMatch(/hint$/);
+    expect(screen.getByText(/^One that short is soon found by trying/)).toBeTruthy();
+    await user.type(passphrase('Passphrase once more'), 'ab');
+    await user.type(passphrase('Passphrase'), ' weir yard six');
+    expect(screen.queryByText(/^One that short/)).toBeNull();
+    await user.clear(passphrase('Passphrase'));
+    await user.type(passphrase('Passphrase'), 'ab');
+    await tap('Make the backup');
+    await title('The backup is made');
+  });
+});
+
+test('a backup of a record that lacks an entry is not called whole', async () => {
+  const record = await opened();
+  const [ben] = await says(record, person('Ben'), person('Cleo'));
+  await made();
+  expect(screen.getByText(/^It holds 4 entries.*and is whole\.$/)).toBeTruthy();
+  cleanup();
+  await record.database.delete('entries', (ben as Entry).id);
+  await made();
+  expect(screen.getByText(/^It holds 3 entries.*and is as it was made\.$/)).toBeTruthy();
+  expect(screen.getByText('1 entry that the record lacks is not in it either.')).toBeTruthy();
 });

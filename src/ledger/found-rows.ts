@@ -162,11 +162,7 @@ const paperRow = (state: State, { entryId, body, at, who }: Told<PaperMade>): Fo
   from: at,
   to: at,
   metals: [],
-  words: said(
-    body.paper,
-    ...body.containerIds.map((id) => state.containers.get(id)?.body.code),
-    nameOf(state, who),
-  ),
+  words: said(body.paper, ...body.containerIds.map((id) => codeOfContainer(state, id)), nameOf(state, who)),
 });
 
 /** Everything that the state holds and that has a page to be found at, one by one, with how many there are in all. */

@@ -20,9 +20,11 @@ function rowOf(state: State, is: Reference['to'], id: string): FoundRow | undefi
 const codeOf = (state: State, is: 'container' | 'batch', id: string): string | undefined =>
   state.earlier?.named.get(id) ?? rowOf(state, is, id)?.code;
 
-/** What stands on a container, also on one that is long gone; undefined where nobody told of it. */
-export const codeOfContainer = (state: State, id: string): string | undefined =>
-  state.containers.get(id)?.body.code ?? codeOf(state, 'container', id);
+/** What stands on a container, also on one that is long gone; undefined where nobody told of it, and of none. */
+export const codeOfContainer = (state: State, id: string | null | undefined): string | undefined =>
+  id === null || id === undefined
+    ? undefined
+    : (state.containers.get(id)?.body.code ?? codeOf(state, 'container', id));
 
 /** Of no batch there is none. */
 export const codeOfBatch = (state: State, id: string | null | undefined): string | undefined =>

@@ -1,5 +1,7 @@
 /** Which containers of a load must be kept apart, should two of them break. Nothing found is no statement. */
+
 import { contentsSide } from '../../ledger/meeting-sides';
+import { codeOfContainer } from '../../ledger/put-away';
 import { apartAmong } from '../../ledger/readiness';
 import type { State } from '../../ledger/state';
 import { type Meeting, meetings, refusedMeeting } from '../../safety/must-not-meet/meetings';
@@ -12,7 +14,7 @@ const nameOf = (thing: string): string => streamWords[thing as StreamKind] ?? th
 
 function told(state: State, withA: readonly string[], withB: readonly string[], meeting: Meeting): Apart {
   const codes = (ids: readonly string[]) =>
-    ids.map((id) => unbroken(state.containers.get(id)?.body.code ?? id)).sort();
+    ids.map((id) => unbroken(codeOfContainer(state, id) ?? id)).sort();
   const { source, status } = meeting.cited;
   return {
     one: codes(withA),

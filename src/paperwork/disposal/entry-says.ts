@@ -2,7 +2,7 @@
 
 import type { Body } from '../../ledger/entries/body';
 import type { Found } from '../../ledger/entries/inspections';
-import { codeOfBatch } from '../../ledger/put-away';
+import { codeOfBatch, codeOfContainer } from '../../ledger/put-away';
 import { formatWritten } from '../../quantities/format';
 import { ruleNames } from '../rule-words';
 import { notDetermined, unbroken } from '../words';
@@ -19,7 +19,7 @@ const foundText = (found: readonly Found[]): string[] => found.map(({ ask, answe
 export function entrySays(asked: Pick<Asked, 'state' | 'sign'>, body: Body, named?: Body): string {
   const { state, sign } = asked;
   const code = (id: string | null) =>
-    id === null ? w.outOfShelf : unbroken(state.containers.get(id)?.body.code ?? notDetermined);
+    id === null ? w.outOfShelf : unbroken(codeOfContainer(state, id) ?? notDetermined);
   const batch = (id: string | null): string[] => {
     const told = codeOfBatch(state, id);
     return told === undefined ? [] : [unbroken(told)];

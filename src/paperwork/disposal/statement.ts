@@ -1,8 +1,10 @@
 /** What the generator states of a load, from what the paper tells of it; in our own words, no form's. */
+
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Signature } from '../../ledger/entries/signatures';
 import { lawsOf } from '../../ledger/laws';
 import { entriesIn } from '../../ledger/opening';
+import { codeOfContainer } from '../../ledger/put-away';
 import type { Movement, State } from '../../ledger/state';
 import { dayOf } from '../dates';
 import { lawNames } from '../rule-words';
@@ -36,7 +38,7 @@ function evidenceSays(working: readonly WorkingLine[]): string[] {
 /** Mixing into the containers, or into those that they were filled from. */
 function dilutedBehind({ state, zone }: Asked, containerIds: readonly string[]): Statement['diluted'] {
   const behind = new Set(containerIds.flatMap((id) => [...thingsBehind(state, id).containers]));
-  const code = (id: string): string => unbroken(state.containers.get(id)?.body.code ?? notDetermined);
+  const code = (id: string): string => unbroken(codeOfContainer(state, id) ?? notDetermined);
   return state.movements.flatMap(({ at, body }: Movement) => {
     const into = body.kind === 'stream-placed' ? body.containerId : body.toContainerId;
     if (!body.diluted || into === null || !behind.has(into)) return [];

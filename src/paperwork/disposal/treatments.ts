@@ -1,4 +1,5 @@
 /** What was done to a container's contents, in sentences: what was added, what was read, how it ended. */
+import { codeOfContainer } from '../../ledger/put-away';
 import type { ContainerState, TreatmentState } from '../../ledger/state';
 import { dosedIn, fellShort, lastPh, type PhReading, treatmentOf } from '../../ledger/treatment';
 import { formatWritten } from '../../quantities/format';
@@ -32,7 +33,7 @@ function endText({ sign, zone }: Asked, treatment: TreatmentState): string {
 
 function treatmentText(asked: Asked, treatment: TreatmentState): string {
   const { state, zone } = asked;
-  const code = state.containers.get(treatment.body.containerId)?.body.code;
+  const code = codeOfContainer(state, treatment.body.containerId);
   const read = lastPh(treatment);
   const parts = [
     w.treatedIn(code === undefined ? notDetermined : unbroken(code), momentText(treatment.at, zone)),

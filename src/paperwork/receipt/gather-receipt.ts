@@ -1,10 +1,12 @@
 /** Gathers what a receipt says from a hand-over and from what has come of it since. */
+
 import type Decimal from 'decimal.js';
 import { awaited, proofDueOf } from '../../ledger/due';
 import type { Amount } from '../../ledger/entries/containers';
 import type { Signature } from '../../ledger/entries/signatures';
 import { differenceOf } from '../../ledger/hand-over-differences';
 import { entriesIn } from '../../ledger/opening';
+import { codeOfContainer } from '../../ledger/put-away';
 import type { HandedOverPart, HandOverState, State } from '../../ledger/state';
 import { printed } from '../../quantities/format';
 import { calendarDayText, dayOf, dayText } from '../dates';
@@ -17,8 +19,7 @@ import { receiptWords as w } from './receipt-words';
 
 type Part = ReceiptContent['containers'][number];
 
-const codeOf = (state: State, id: string): string =>
-  unbroken(state.containers.get(id)?.body.code ?? notDetermined);
+const codeOf = (state: State, id: string): string => unbroken(codeOfContainer(state, id) ?? notDetermined);
 
 /** What had been put in and not taken out when it left: by then it was what its last movement left. */
 function whatWas(state: State, { containerId, asItLeft }: HandedOverPart): string {

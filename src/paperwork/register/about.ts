@@ -1,7 +1,7 @@
 /** The containers and batches that an entry is about. */
 
 import type { Body, PlainBody } from '../../ledger/entries/body';
-import { codeOfBatch } from '../../ledger/put-away';
+import { codeOfBatch, codeOfContainer } from '../../ledger/put-away';
 import { type Reference, referencesOf } from '../../ledger/references';
 import type { State } from '../../ledger/state';
 import { unbroken } from '../words';
@@ -10,7 +10,7 @@ import type { RegisterLine } from './register-data';
 type Thing = RegisterLine['about'][number];
 
 const container = (state: State, id: string | null | undefined): Thing[] => {
-  const code = state.containers.get(id ?? '')?.body.code;
+  const code = codeOfContainer(state, id);
   return code === undefined ? [] : [{ what: 'container', id: id ?? '', code: unbroken(code) }];
 };
 

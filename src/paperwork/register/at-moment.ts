@@ -1,5 +1,7 @@
 /** Containers as they stood at a moment that has passed: by the record as it is known now, corrections included. */
+
 import { isNothing, nothing } from '../../ledger/amounts';
+import { codeOfContainer } from '../../ledger/put-away';
 import { sinceMarked } from '../../ledger/since-marked';
 import type { ContainerState, Held, State } from '../../ledger/state';
 import { type Asked, amountText, heldText } from '../disposal/asked';
@@ -38,7 +40,7 @@ export function atMoment({ movements }: ContainerState, moment: string): AtMomen
 
 export const wastesText = (state: State, { streamIds, fromIds }: AtMoment): string[] => [
   ...streamIds.map((id) => streamText(state, id)),
-  ...fromIds.map((id) => w.pouredFrom(unbroken(state.containers.get(id)?.body.code ?? '?'))),
+  ...fromIds.map((id) => w.pouredFrom(unbroken(codeOfContainer(state, id) ?? '?'))),
 ];
 
 const isHere = ({ at, marks }: ContainerState, moment: string): boolean =>

@@ -6,7 +6,7 @@
 
 import type { ContainerMarked } from '../../ledger/entries/containers';
 import type { StreamLogged } from '../../ledger/entries/streams';
-import { codeOfBatch } from '../../ledger/put-away';
+import { codeOfBatch, codeOfContainer } from '../../ledger/put-away';
 import type { ContainerState, HandOverState, State, Told, TreatmentState } from '../../ledger/state';
 import { dayOf } from '../dates';
 import { type Asked, amountText, heldText } from '../disposal/asked';
@@ -23,8 +23,7 @@ type Happened = { readonly entryId: string; readonly at: string };
 const said = (parts: readonly (string | undefined)[]): string =>
   parts.filter((part) => part !== undefined && part !== '').join(', ') || notDetermined;
 
-const codeOf = (state: State, id: string): string =>
-  unbroken(state.containers.get(id)?.body.code ?? notDetermined);
+const codeOf = (state: State, id: string): string => unbroken(codeOfContainer(state, id) ?? notDetermined);
 
 const codesOf = (state: State, ids: readonly string[]): string => said(ids.map((id) => codeOf(state, id)));
 

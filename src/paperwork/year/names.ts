@@ -1,5 +1,5 @@
 /** What things of the record are called on the paper of a year. */
-import { codeOfBatch } from '../../ledger/put-away';
+import { codeOfBatch, codeOfContainer } from '../../ledger/put-away';
 import type { State } from '../../ledger/state';
 import type { Thing } from '../../ledger/year-shelf';
 import type { StreamKind } from '../../safety/stream-kind';
@@ -23,7 +23,7 @@ export const kindsText = (kinds: readonly StreamKind[]): string =>
 
 export function namesIn(state: State, zone: string): Names {
   const day = (at: string): string => dayText(at, zone);
-  const codeOf = (id: string): string => unbroken(state.containers.get(id)?.body.code ?? notDetermined);
+  const codeOf = (id: string): string => unbroken(codeOfContainer(state, id) ?? notDetermined);
   const container = (id: string): ThingData => ({ what: 'container', id, called: codeOf(id) });
   const batch = (id: string): ThingData => ({
     what: 'batch',

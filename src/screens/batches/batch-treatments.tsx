@@ -1,4 +1,5 @@
 /** Treatments that what the batch gave went through, or is in now: in a container, maybe with that of others. */
+import { codeOfContainer } from '../../ledger/put-away';
 import type { BatchState, State, TreatmentState } from '../../ledger/state';
 import { treatmentsOfBatch } from '../../ledger/treatment';
 import { nextLook } from '../../ledger/treatment-run';
@@ -43,7 +44,7 @@ export function BatchTreatments({ state, batch }: Props) {
           <TreatmentRow
             key={treatment.body.treatmentId}
             treatment={treatment}
-            code={unbroken(state.containers.get(treatment.body.containerId)?.body.code ?? '')}
+            code={unbroken(codeOfContainer(state, treatment.body.containerId) ?? '')}
           />
         ))}
       </Rows>

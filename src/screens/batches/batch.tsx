@@ -1,6 +1,7 @@
 /** One batch: its steps in order, what came out, its checklists. */
 
 import { isNothing } from '../../ledger/amounts';
+import { codeOfContainer } from '../../ledger/put-away';
 import type { BatchState, State } from '../../ledger/state';
 import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
@@ -42,7 +43,7 @@ function Streams({ state, batch }: Props) {
           const stream = state.streams.get(id);
           if (!stream) return null;
           const where = stream.placements.map(({ containerId }) =>
-            unbroken(state.containers.get(containerId)?.body.code ?? ''),
+            unbroken(codeOfContainer(state, containerId) ?? ''),
           );
           const open = !isNothing(stream.unplaced);
           return (

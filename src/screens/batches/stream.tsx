@@ -1,8 +1,10 @@
 /** One waste: every way in which what is dissolved in it is known, the one that is used, and those that disagree. */
+
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Liquor } from '../../chemistry/liquor';
 import { liquorOf } from '../../ledger/container-load';
 import { contradictionsIn, shortIn } from '../../ledger/disagreements';
+import { codeOfContainer } from '../../ledger/put-away';
 import { evidenceFigures, evidenceIn, type SubstanceEvidence } from '../../ledger/stream-evidence';
 import { metals } from '../../reference/tables';
 import { FigureValue, unbroken } from '../../ui/figure-value';
@@ -142,7 +144,7 @@ export function StreamScreen({ at }: { readonly at: Readonly<Record<string, stri
           {where.map((containerId) => (
             <Row
               key={containerId}
-              title={w.inContainer(unbroken(state.value.containers.get(containerId)?.body.code ?? ''))}
+              title={w.inContainer(unbroken(codeOfContainer(state.value, containerId) ?? ''))}
               href={`#/containers/${containerId}`}
             />
           ))}

@@ -1,5 +1,5 @@
 /** What a list is gone through for, and how that stands in its address: the whole place, a batch, a container, a step begun already. */
-import { codeOfBatch } from '../../ledger/put-away';
+import { codeOfBatch, codeOfContainer } from '../../ledger/put-away';
 import type { State } from '../../ledger/state';
 import { type Checklist, isWalk } from '../../safety/checklist-schema';
 
@@ -42,7 +42,7 @@ export function listFor(state: State, part: string): ListFor | null {
 
 /** What it was for, by its label. */
 export const codeOf = (state: State, { batchId, containerId }: ListFor): string | undefined =>
-  containerId === undefined ? codeOfBatch(state, batchId) : state.containers.get(containerId)?.body.code;
+  containerId === undefined ? codeOfBatch(state, batchId) : codeOfContainer(state, containerId);
 
 /** Steps of the test for silver, which is led look by look. */
 const led: ReadonlySet<string> = new Set(['chloride-test', 'ammonia-test']);

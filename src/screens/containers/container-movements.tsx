@@ -1,5 +1,7 @@
 /** What went in and out of a container, the newest first. */
+
 import type { ContainerFigures } from '../../ledger/container-figures';
+import { codeOfContainer } from '../../ledger/put-away';
 import type { ContainerMovement, ContainerState, State } from '../../ledger/state';
 import type { DecimalSign } from '../../quantities/format';
 import { unbroken } from '../../ui/figure-value';
@@ -18,7 +20,7 @@ type Props = {
 };
 
 function movementTitle(state: State, m: ContainerMovement): string {
-  const other = m.otherId === null ? undefined : state.containers.get(m.otherId)?.body.code;
+  const other = m.otherId === null ? undefined : codeOfContainer(state, m.otherId);
   if (m.purpose === 'determined') return `${w.out.determined}: ${streamTitle(state, m.streamId ?? '')}`;
   if (m.way === 'in')
     return m.streamId === null ? w.pouredFrom(unbroken(other ?? '')) : streamTitle(state, m.streamId);

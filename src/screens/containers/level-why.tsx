@@ -1,7 +1,9 @@
 /** A level and the record disagree: what happened. Each answer leads to where it is written down. */
+
 import { isVolume } from '../../ledger/amounts';
 import { linesAbout } from '../../ledger/entries-about';
 import { type LevelAgainst, levelAgainst } from '../../ledger/level-against';
+import { codeOfContainer } from '../../ledger/put-away';
 import { toldIn } from '../../ledger/told-lines';
 import { Button, Buttons } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
@@ -98,7 +100,7 @@ const amounts: ReadonlySet<string> = new Set([
 export function WhichEntry({ at }: Props) {
   const { state } = useShell();
   const id = at.id ?? '';
-  const code = state.value.containers.get(id)?.body.code ?? '';
+  const code = codeOfContainer(state.value, id) ?? '';
   const lines = linesAbout(state.value, { is: 'container', id }).filter(
     ({ body, standing }) => standing !== 'withdrawn' && body !== null && amounts.has(body.kind),
   );

@@ -1,9 +1,11 @@
 /** Putting waste into a container: what was logged and stands nowhere yet, or a new log. */
+
 import * as z from 'zod/mini';
 import { asHeld, isNothing, isVolume, placedAmount, restToPlace } from '../../ledger/amounts';
 import type { Amount } from '../../ledger/entries/containers';
 import { streamSide } from '../../ledger/meeting-sides';
 import { placesThatFit } from '../../ledger/places-that-fit';
+import { codeOfContainer } from '../../ledger/put-away';
 import { mayHaveHappened } from '../../ledger/refused-plan';
 import type { ContainerState, State, StreamState } from '../../ledger/state';
 import { Button } from '../../ui/button';
@@ -30,7 +32,7 @@ const unplacedIn = (state: State): readonly StreamState[] =>
 export function PutIn({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { state, sign } = useShell();
   const id = at.id ?? '';
-  const code = state.value.containers.get(id)?.body.code ?? '';
+  const code = codeOfContainer(state.value, id) ?? '';
   const streams = unplacedIn(state.value);
   return (
     <Frame

@@ -1,5 +1,7 @@
 /** Nobody knows what is in it: what to test, in which order, and whom to ask, each with its reason and source. */
+
 import { notDetermined, type ToAsk } from '../../ledger/not-determined';
+import { codeOfContainer } from '../../ledger/put-away';
 import { sources } from '../../reference/tables';
 import type { UnknownTest } from '../../reference/unknown-contents-tables';
 import { statusWords } from '../../safety/words';
@@ -50,7 +52,7 @@ function Ask({ one }: { readonly one: ToAsk }) {
 export function UnknownContents({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { state } = useShell();
   const id = at.id ?? '';
-  const code = unbroken(state.value.containers.get(id)?.body.code ?? '');
+  const code = unbroken(codeOfContainer(state.value, id) ?? '');
   const asked = notDetermined(state.value, id);
   const ways = [{ label: words.back, href: `#/containers/${id}` }];
   if (!asked) return <Frame title={code} second={lifeStates.filling.word} ways={ways} />;

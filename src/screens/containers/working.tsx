@@ -1,5 +1,7 @@
 /** The working of a container's figure. */
+
 import { containerFigures, namedFigures } from '../../ledger/container-figures';
+import { codeOfContainer } from '../../ledger/put-away';
 import { bases } from '../../reference/tables';
 import { unbroken } from '../../ui/figure-value';
 import { useShell } from '../shell';
@@ -9,7 +11,7 @@ import { containerWords as w } from './words';
 export function ContainerWorking({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { state } = useShell();
   const [id, key] = [at.id ?? '', at.key ?? ''];
-  const code = state.value.containers.get(id)?.body.code ?? '';
+  const code = codeOfContainer(state.value, id) ?? '';
   const base = Object.keys(bases).find((b) => key === b || key.startsWith(`${b}-`));
   return (
     <WorkingPage

@@ -1,6 +1,8 @@
 /** What is due, and how much there is, as rows. */
+
 import { awaited, type Due } from '../../ledger/due';
 import type { AmountNear } from '../../ledger/pressing';
+import { codeOfContainer } from '../../ledger/put-away';
 import type { State } from '../../ledger/state';
 import { type Endless, withoutLimit } from '../../ledger/without-limit';
 import type { Figure } from '../../quantities/figure';
@@ -13,13 +15,13 @@ import { type Shell, useShell } from '../shell';
 import { amountTitle, dueTitle, dueWhen, dueWords as w } from './words';
 
 export const codeIn = ({ state }: Pick<Shell, 'state'>, containerId: string | null): string =>
-  unbroken(state.value.containers.get(containerId ?? '')?.body.code ?? '');
+  unbroken(codeOfContainer(state.value, containerId) ?? '');
 
 /** What a last day is about: a container, or all of a load. */
 export const codesOfDue = (state: State, { containerId, handOverId }: Due): string => {
   const load = state.handOvers.get(handOverId ?? '');
-  const ids = load ? awaited(state, load) : [containerId ?? ''];
-  return ids.map((id) => unbroken(state.containers.get(id)?.body.code ?? '')).join(', ');
+  const ids = load ? awaited(state, load) : [containerId];
+  return ids.map((id: string | null) => unbroken(codeOfContainer(state, id) ?? '')).join(', ');
 };
 
 /** A limit or a total as text: "100 kg". */

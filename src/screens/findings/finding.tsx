@@ -1,4 +1,5 @@
 /** Something that a walk found: what was seen, by whom, and what was done about it. */
+import { codeOfContainer } from '../../ledger/put-away';
 import type { FindingState } from '../../ledger/state';
 import { walkList } from '../../ledger/walks';
 import { Button, Buttons } from '../../ui/button';
@@ -54,7 +55,7 @@ function History({ finding }: Props) {
 function Page({ finding }: Props) {
   const { state } = useShell();
   const { found, closed, containerId, entryId } = finding;
-  const code = unbroken(state.value.containers.get(containerId ?? '')?.body.code ?? '');
+  const code = unbroken(codeOfContainer(state.value, containerId) ?? '');
   // The card of the question, where the list still asks it.
   const card = walkList(state.value).items.find(({ id }) => id === found.look)?.card;
   const urgent = found.stops === true && !closed;

@@ -1,4 +1,5 @@
 /** Findings as rows: of a walk, of a container. */
+import { codeOfContainer } from '../../ledger/put-away';
 import type { FindingState } from '../../ledger/state';
 import { findingsAt } from '../../ledger/walks';
 import { unbroken } from '../../ui/figure-value';
@@ -20,7 +21,7 @@ export function FindingRow({
 }) {
   const { state, now } = useShell();
   const { found, closed, containerId, at } = finding;
-  const code = named ? unbroken(state.value.containers.get(containerId ?? '')?.body.code ?? '') : '';
+  const code = named ? unbroken(codeOfContainer(state.value, containerId) ?? '') : '';
   return (
     <Row
       {...(closed

@@ -1,5 +1,7 @@
 /** What is wrong or doubtful before containers leave together: told, and never in the way. */
+
 import { type Flag, flags } from '../../ledger/flags';
+import { codeOfContainer } from '../../ledger/put-away';
 import { apartAmong } from '../../ledger/readiness';
 import type { State } from '../../ledger/state';
 import { citedBehind, saidBy } from '../../safety/must-not-meet/words';
@@ -55,7 +57,7 @@ function sourceOf(by: string): string {
 /** What meets if two of them break on the way. */
 function together(state: State, chosen: readonly string[]): readonly Before[] {
   const codes = (ids: readonly string[]): string =>
-    ids.map((id) => unbroken(state.containers.get(id)?.body.code ?? '?')).join(', ');
+    ids.map((id) => unbroken(codeOfContainer(state, id) ?? '?')).join(', ');
   return apartAmong(state, chosen).map(({ a, b, by, withA, withB }) => ({
     key: `${by} ${a} ${b}`,
     mark: 'stop' as const,

@@ -1,5 +1,7 @@
 /** A hand-over as its pages show it: how each container of it stands, and by when its proof is due. */
+
 import { awaited, type Due, dues } from '../../ledger/due';
+import { codeOfContainer } from '../../ledger/put-away';
 import type { HandedOverPart, HandOverState, State } from '../../ledger/state';
 import { unbroken } from '../../ui/figure-value';
 
@@ -20,7 +22,7 @@ export const away = (state: State, { body, parts }: HandOverState): readonly str
   );
 
 export const codesOf = (state: State, ids: readonly string[]): string =>
-  ids.map((id) => unbroken(state.containers.get(id)?.body.code ?? '?')).join(', ');
+  ids.map((id) => unbroken(codeOfContainer(state, id) ?? '?')).join(', ');
 
 /** By when its proof has to be there; undefined where all is proved, or no such rule was entered. */
 export const proofDueOf = (state: State, handOverId: string, now: string, zone: string): Due | undefined =>

@@ -1,8 +1,10 @@
 /** What is missing or doubtful in a set, and who must still say yes; it never keeps the set from being made. */
+
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { candidatesOf } from '../../ledger/container-candidates';
 import { containerFigures } from '../../ledger/container-figures';
+import { codeOfContainer } from '../../ledger/put-away';
 import { type Apart, apartAmong } from '../../ledger/readiness';
 import type { ContainerState } from '../../ledger/state';
 import { stillToSay } from '../../ledger/still-to-say';
@@ -76,7 +78,7 @@ function ApartNotices({ containers }: { readonly containers: readonly ContainerS
   const ids = containers.map(({ body }) => body.containerId);
   const found: readonly Apart[] = useLater(() => apartAmong(state.value, ids), state.value) ?? [];
   const codes = (of: readonly string[]) =>
-    of.map((id) => unbroken(state.value.containers.get(id)?.body.code ?? '?')).join(', ');
+    of.map((id) => unbroken(codeOfContainer(state.value, id) ?? '?')).join(', ');
   if (found.length === 0) return null;
   return (
     <Part rule title={w.apartTitle}>

@@ -1,6 +1,8 @@
 /** The place of the papers: what can be made, in the order of use, and what was made, kind by kind. */
+
 import { useMemo, useState } from 'preact/hooks';
 import type { PaperMade } from '../../ledger/entries/papers';
+import { codeOfContainer } from '../../ledger/put-away';
 import type { State, Told } from '../../ledger/state';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
@@ -29,7 +31,7 @@ const kindOf = ({ paper, fileName }: PaperMade): Kind =>
 /** What it is about: containers, or a time. */
 function aboutOf(state: State, { containerIds, period }: PaperMade, now: string): string {
   if (period) return w.period(calendarDayText(period.first, now), calendarDayText(period.last, now));
-  return containerIds.map((id) => unbroken(state.containers.get(id)?.body.code ?? '?')).join(', ');
+  return containerIds.map((id) => unbroken(codeOfContainer(state, id) ?? '?')).join(', ');
 }
 
 /** Where the same is made again, by the record as it is then. */

@@ -6,7 +6,7 @@ import type { StepStarted } from '../../ledger/entries/batches';
 import { fillPercent } from '../../ledger/fill';
 import type { Flag } from '../../ledger/flags';
 import { cardOf } from '../../ledger/flags-of-meetings';
-import { codeOfBatch } from '../../ledger/put-away';
+import { codeOfBatch, codeOfContainer } from '../../ledger/put-away';
 import type { State, StepState } from '../../ledger/state';
 import { startList } from '../../ledger/step-offers';
 import { formatNumber } from '../../quantities/format';
@@ -39,7 +39,7 @@ function lateHref(state: State, flag: Flag, { stepId, batchId, step }: StepStart
 export function subjectOf(state: State, flag: Flag): { readonly name: string; readonly href: string } {
   const { about, code } = flag;
   if (flag.code === 'finding-open') {
-    const code = state.containers.get(about.containerId ?? '')?.body.code ?? '';
+    const code = codeOfContainer(state, about.containerId) ?? '';
     return { name: unbroken(code), href: `#/findings/${flag.findingId}` };
   }
   const card = cardOf(flag);

@@ -1,7 +1,9 @@
 /** The working of a trial on the bench: of one that was kept, by its entry, or of what stands in the form. */
+
 import { useMemo } from 'preact/hooks';
 import { benchOf } from '../../ledger/before-treatment';
 import { benchEstimate } from '../../ledger/bench-estimate';
+import { codeOfContainer } from '../../ledger/put-away';
 import { unbroken } from '../../ui/figure-value';
 import { useShell } from '../shell';
 import { WorkingPage } from '../working';
@@ -25,7 +27,7 @@ export function BenchWorking({ at }: { readonly at: Readonly<Record<string, stri
       root={root}
       steps={at.steps ?? ''}
       here={`containers/${id}/bench-test/${key}`}
-      subject={w.benchTitle(unbroken(now.containers.get(id)?.body.code ?? ''))}
+      subject={w.benchTitle(unbroken(codeOfContainer(now, id) ?? ''))}
       back={benchOf(now, id, key) ? `containers/${id}` : `containers/${id}/bench-test`}
     />
   );

@@ -1,5 +1,7 @@
 /** After the end: what the container holds now, what is not known of it, and what comes next. */
+
 import { containerFigures } from '../../ledger/container-figures';
+import { codeOfContainer } from '../../ledger/put-away';
 import type { TreatmentState } from '../../ledger/state';
 import { fellShort } from '../../ledger/treatment';
 import { measuredSince } from '../../ledger/treatment-run';
@@ -72,7 +74,7 @@ export function AfterTheEnd({ treatment }: Props) {
   const { state, now, sign } = useShell();
   const { containerId } = treatment.body;
   const short = fellShort(treatment);
-  const code = unbroken(state.value.containers.get(containerId)?.body.code ?? '');
+  const code = unbroken(codeOfContainer(state.value, containerId) ?? '');
   const { ended } = treatment;
   if (!ended) return null;
   return (

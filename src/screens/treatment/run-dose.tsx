@@ -1,7 +1,9 @@
 /** What was weighed and has gone in. The record takes it as it was, also against the plan. */
+
 import * as z from 'zod/mini';
 import { Agent } from '../../ledger/entries/treatments';
 import { cardOf } from '../../ledger/flags-of-meetings';
+import { codeOfContainer } from '../../ledger/put-away';
 import { mostAtOnce } from '../../ledger/run-outlook';
 import type { TreatmentState } from '../../ledger/state';
 import { flagsOfAmmonia } from '../../ledger/treatment-flags';
@@ -99,7 +101,7 @@ function Dose({ treatment }: { readonly treatment: TreatmentState }) {
   const next = outlook?.next;
   const over = outlook && reads.mass.state === 'written' ? mostAtOnce(outlook, reads.mass.written) : null;
   const stated = agent === 'iron' ? undefined : state.value.bases.get(agent)?.body.purity;
-  const code = unbroken(state.value.containers.get(containerId)?.body.code ?? '');
+  const code = unbroken(codeOfContainer(state.value, containerId) ?? '');
   return (
     <Frame
       title={w.doseTitle(code)}

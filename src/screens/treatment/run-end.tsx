@@ -1,5 +1,7 @@
 /** The end of a treatment: reached or stopped, and why. */
+
 import * as z from 'zod/mini';
+import { codeOfContainer } from '../../ledger/put-away';
 import type { TreatmentState } from '../../ledger/state';
 import { lastPh } from '../../ledger/treatment';
 import { isAtEnd, stageOf } from '../../ledger/treatment-run';
@@ -75,7 +77,7 @@ function End({ treatment }: Props) {
   const notAsked = useNotAsked(treatment.body.clearance);
   return (
     <Frame
-      title={w.endTitle(unbroken(state.value.containers.get(containerId)?.body.code ?? ''))}
+      title={w.endTitle(unbroken(codeOfContainer(state.value, containerId) ?? ''))}
       second={w.endSecond}
       ways={[{ label: words.back, href: `#/treatment/${treatmentId}` }]}
       actions={<KeepButton fault={fault} busy={busy} keep={keep} label={w.keepEnd} />}

@@ -1,5 +1,7 @@
 /** A treatment while it runs: the plot, what to do now, what is left to add; two buttons at the thumb. */
+
 import { useMemo } from 'preact/hooks';
+import { codeOfContainer } from '../../ledger/put-away';
 import type { TreatmentState } from '../../ledger/state';
 import { nextLook, stageOf } from '../../ledger/treatment-run';
 import { wasteKinds } from '../../ledger/waste-kinds';
@@ -68,7 +70,7 @@ function BegunHow({ treatment }: Props) {
 function Running({ treatment }: Props) {
   const { state, sign } = useShell();
   const { treatmentId, containerId } = treatment.body;
-  const code = unbroken(state.value.containers.get(containerId)?.body.code ?? '');
+  const code = unbroken(codeOfContainer(state.value, containerId) ?? '');
   const found = useOutlook(treatment);
   const stage = useMemo(() => stageOf(treatment), [treatment]);
   const outlook = found?.ok ? found.value : null;

@@ -1,5 +1,7 @@
 /** What was read in the pot: pH and with what, temperature, colour, metals in the clear liquid. */
+
 import { howKnownWords } from '../../chemistry/evidence-words';
+import { codeOfContainer } from '../../ledger/put-away';
 import type { TreatmentState } from '../../ledger/state';
 import { metalSymbols, metals } from '../../reference/tables';
 import { Choices } from '../../ui/choices';
@@ -144,7 +146,7 @@ function Reading({ treatment }: { readonly treatment: TreatmentState }) {
   }
   return (
     <Frame
-      title={w.readingTitle(unbroken(state.value.containers.get(containerId)?.body.code ?? ''))}
+      title={w.readingTitle(unbroken(codeOfContainer(state.value, containerId) ?? ''))}
       second={w.readingSecond}
       ways={[{ label: words.back, href: `#/treatment/${treatmentId}` }]}
       actions={

@@ -1,4 +1,5 @@
 /** The working of a figure of a run. */
+import { codeOfContainer } from '../../ledger/put-away';
 import type { TreatmentState } from '../../ledger/state';
 import { allowedRise, stageOf } from '../../ledger/treatment-run';
 import { unbroken } from '../../ui/figure-value';
@@ -17,7 +18,7 @@ function Working({ treatment, at }: { readonly treatment: TreatmentState; readon
   const shell = useShell();
   const found = useOutlook(treatment);
   const { treatmentId, containerId } = treatment.body;
-  const code = unbroken(shell.state.value.containers.get(containerId)?.body.code ?? '');
+  const code = unbroken(codeOfContainer(shell.state.value, containerId) ?? '');
   const back = `treatment/${treatmentId}`;
   const subject = runTitle(code, stageOf(treatment), shell.sign.value);
   if (!found) return <Frame title={subject} ways={[{ label: w.back, href: `#/${back}` }]} />;

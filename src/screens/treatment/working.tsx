@@ -1,6 +1,7 @@
 /** The working of a figure of a treatment, from what is chosen for it. */
 
 import { baseForPh, benchFor, comesOf, whichPhFor } from '../../ledger/before-treatment';
+import { codeOfContainer } from '../../ledger/put-away';
 import type { State } from '../../ledger/state';
 import { planFor } from '../../ledger/treatment-plan';
 import type { Figure } from '../../quantities/figure';
@@ -57,7 +58,7 @@ function pageOf(key: string): string {
 export function TreatmentWorking({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { draft, state } = useShell();
   const [id, key] = [at.id ?? '', at.key ?? ''];
-  const code = state.value.containers.get(id)?.body.code ?? '';
+  const code = codeOfContainer(state.value, id) ?? '';
   const kept = {
     treatment: draft.read(treatmentDraftName(id), TreatmentDraft) ?? emptyTreatment(),
     plan: draft.read(planDraftName(id), PlanDraft) ?? emptyPlan(),

@@ -1,5 +1,7 @@
 /** Both ways side by side: what goes, what it takes, money, month and clock, and what each still is. */
+
 import { dues } from '../../ledger/due';
+import { codeOfContainer } from '../../ledger/put-away';
 import type { TwoWays } from '../../ledger/two-ways';
 import { handingOver, type Said } from '../../reference/handing-over-tables';
 import { type BaseId, type Metal, metals } from '../../reference/tables';
@@ -48,7 +50,7 @@ export function Handed({ two, here }: Props) {
   const { state } = useShell();
   const open = (two.treated?.openIn ?? []).map((id) => streamTitle(state.value, id)).join('; ');
   const treated = treatedName(two);
-  const codes = w.and(two.counted.map((id) => unbroken(state.value.containers.get(id)?.body.code ?? '')));
+  const codes = w.and(two.counted.map((id) => unbroken(codeOfContainer(state.value, id) ?? '')));
   return (
     <>
       <Part rule title={w.handed}>

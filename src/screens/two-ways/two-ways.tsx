@@ -1,6 +1,8 @@
 /** Hand over as it is, or treat first: one container, or all that hold liquid. It writes nothing but prices. */
+
 import { useMemo } from 'preact/hooks';
 import { liquidContainers } from '../../ledger/liquid-containers';
+import { codeOfContainer } from '../../ledger/put-away';
 import { type TwoWays, type TwoWaysAsked, twoWays } from '../../ledger/two-ways';
 import { unbroken } from '../../ui/figure-value';
 import { Mark } from '../../ui/marks';
@@ -56,7 +58,7 @@ function LeftOut({ two }: { readonly two: TwoWays }) {
           <Row
             key={containerId}
             mark={<Mark kind={why.code === 'ammonia' ? 'stop' : 'unknown'} />}
-            title={unbroken(state.value.containers.get(containerId)?.body.code ?? '')}
+            title={unbroken(codeOfContainer(state.value, containerId) ?? '')}
             second={
               w.notTreated(why) ?? containerWords.noBase[why.code as keyof typeof containerWords.noBase]
             }

@@ -1,6 +1,8 @@
 /** A walk on the screen: every container is written down as it is seen, and can be taken back for five seconds. */
+
 import type { Found } from '../../ledger/entries/inspections';
 import type { Intention } from '../../ledger/intention';
+import { codeOfContainer } from '../../ledger/put-away';
 import { finishedWalk, inspectedIntention } from '../../ledger/seen-on-walk';
 import { looksOf, stillToSee, walkList } from '../../ledger/walks';
 import type { Item } from '../../safety/checklist-item';
@@ -30,7 +32,7 @@ function useWalking(only: string | undefined) {
   const [undo, setUndo] = useUndo<Undo>();
   const { write: writeAt, fault, busy } = useWriting();
   const placeLooks = only === undefined ? looksOf(list, 'place') : [];
-  const codeOf = (id: string): string => unbroken(shell.state.value.containers.get(id)?.body.code ?? '');
+  const codeOf = (id: string): string => unbroken(codeOfContainer(shell.state.value, id) ?? '');
 
   /** @returns the id of the first entry; null with the fault shown */
   async function write(intention: Intention): Promise<string | null> {

@@ -1,4 +1,5 @@
 /** Something is wrong: which look it is, its answer as the list has it, words and photos to it. */
+import { codeOfContainer } from '../../ledger/put-away';
 import { looksOf } from '../../ledger/walks';
 import type { Item } from '../../safety/checklist-item';
 import { Button, Buttons } from '../../ui/button';
@@ -26,7 +27,7 @@ type Props = { readonly on: WalkOnScreen; readonly wrong: Wrong };
 
 function useCode({ of }: Wrong): string {
   const { state } = useShell();
-  return of === null ? '' : unbroken(state.value.containers.get(of)?.body.code ?? '');
+  return of === null ? '' : unbroken(codeOfContainer(state.value, of) ?? '');
 }
 
 /** Which look is not as it should be: several can be told one after the other. */

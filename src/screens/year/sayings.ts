@@ -1,5 +1,5 @@
 /** What is said of parts of the account: names of things, and what is at least. */
-import { codeOfBatch } from '../../ledger/put-away';
+import { codeOfBatch, codeOfContainer } from '../../ledger/put-away';
 import type { State } from '../../ledger/state';
 import type { Weighed, WentPart } from '../../ledger/year-masses';
 import type { Thing } from '../../ledger/year-shelf';
@@ -9,7 +9,7 @@ import { thingInside, thingName, words } from '../words';
 import { yearWords as w } from './words';
 
 export const codeOf = (state: State, containerId: string): string =>
-  unbroken(state.containers.get(containerId)?.body.code ?? '?');
+  unbroken(codeOfContainer(state, containerId) ?? '?');
 
 export const batchCode = (state: State, batchId: string): string =>
   unbroken(codeOfBatch(state, batchId) ?? '?');

@@ -8,7 +8,7 @@ import type { Head } from '../ledger/verify';
 import { cameBack } from './came-back';
 import { headsMissing, headsOnDisk, wrongWithHead } from './device-heads';
 import { done, failed, failureOf, type StoreResult } from './failure';
-import { noteCameBack, noteHeads, readMarker, tellsOfEntries, type Without } from './marker';
+import { type Marker, noteCameBack, noteHeads, readMarker, tellsOfEntries, type Without } from './marker';
 import type { Corrupted, OpenRecord } from './record';
 import { type Soundness, type Unsound, unsoundEntry } from './soundness';
 
@@ -90,6 +90,17 @@ export function goneOnWithout(name: OpenRecord['name']): readonly Without[] {
   const found = readMarker(name);
   return found.state === 'there' ? found.marker.without : [];
 }
+
+const isInChains = ({ device, to }: Gap, heads: readonly Head[]): boolean =>
+  heads.some((head) => head.device === device && head.counter > to);
+
+/** Entries of which a marker tells: the counters, without those that somebody has given up between them. */
+export const entriesTold = ({ entries, heads, without }: Marker): number =>
+  without.reduce(
+    // Those of a record that was given up as a whole are not in this one.
+    (left, one) => (one.what === 'missing' && isInChains(one, heads) ? left - gapLength(one) : left),
+    entries,
+  );
 
 async function shorterThan({ name, database }: OpenRecord): Promise<readonly Trouble[]> {
   const found = readMarker(name);

@@ -1,7 +1,7 @@
 /** Going on without what is lost or damaged, or with a new record: what is given up is read first, and decided after that. */
 import { useState } from 'preact/hooks';
 import type { StoreFailure } from '../../storage/failure';
-import { gapLength, missingBefore, type Trouble } from '../../storage/trouble';
+import { entriesTold, gapLength, missingBefore, type Trouble } from '../../storage/trouble';
 import { Button, Buttons } from '../../ui/button';
 import { Part } from '../../ui/page';
 import { Fault } from '../fault';
@@ -39,7 +39,7 @@ export function GoOnScreen() {
   const [busy, setBusy] = useState(false);
   const [failure, setFailure] = useState<StoreFailure | null>(null);
   const found = marker();
-  const had = found.state === 'there' ? found.marker.entries : null;
+  const had = found.state === 'there' ? entriesTold(found.marker) : null;
   const lines = trouble.value.flatMap((one) => givenUp(one, had));
   const isGone = trouble.value.some(({ code }) => code === 'gone');
   async function decide(): Promise<void> {

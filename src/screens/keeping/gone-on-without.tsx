@@ -28,6 +28,23 @@ export function useGoneOnWithout(): readonly Without[] {
   return found.state === 'there' ? found.marker.without : [];
 }
 
+/** On top of all entries: that some are not among them, or not as they were written. */
+export function HistoryLacks() {
+  // The note of a last entry is no entry.
+  const [first, ...more] = useGoneOnWithout().filter(({ what }) => what !== 'head');
+  if (!first) return null;
+  return (
+    <Rows>
+      <Row
+        mark={<Mark kind="unknown" />}
+        title={w.historyLacks(withoutText(first), more.length)}
+        second={w.withoutSecond}
+        href="#/record/not-whole"
+      />
+    </Rows>
+  );
+}
+
 export function GoneOnWithout() {
   const { now } = useShell();
   const without = useGoneOnWithout();

@@ -1,5 +1,5 @@
 /** The record is gone, cut short or damaged: what is known of it, what is wrong, what can be done. */
-import { gapLength, missingBefore, type Trouble } from '../../storage/trouble';
+import { entriesTold, gapLength, missingBefore, type Trouble } from '../../storage/trouble';
 import { Button, Buttons } from '../../ui/button';
 import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
@@ -73,7 +73,8 @@ function MarkerRows() {
     return found.state === 'unreadable' ? (
       <Row start="text" title={w.markerUnreadable} second={w.markerUnreadableSecond} />
     ) : null;
-  const { entries, writtenAt, lastBackup } = found.marker;
+  const { writtenAt, lastBackup } = found.marker;
+  const entries = entriesTold(found.marker);
   const since = lastBackup === null ? 0 : entries - lastBackup.entries;
   return (
     <>

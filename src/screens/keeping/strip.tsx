@@ -19,7 +19,7 @@ export function NotWholeStrip({ leads }: { readonly leads: boolean }) {
         <Row
           mark={<Mark kind="wrong" />}
           title={words}
-          second={w.stripSecond}
+          second={leads ? w.stripSecond : w.stripSecondAtWork}
           marked
           href={leads ? '#/record/not-whole' : undefined}
         />

@@ -12,6 +12,7 @@ export const notWholeWords = {
   strip: 'The record is not whole',
   stripGone: 'The record is gone',
   stripSecond: 'Nothing is written into it. Tap: what is wrong, and what to do.',
+  stripSecondAtWork: 'Nothing is written into it. Under Record stands what is wrong, and what to do.',
   outdated: 'The record was changed in another window',
   outdatedSecond:
     'A backup was brought in, or what is lost was given up. This page does not know it yet, and writes nothing. What you typed stays.',
@@ -83,6 +84,8 @@ export const notWholeWords = {
     entry: (at: number | null) => (at === null ? 'An entry that is damaged' : `Entry ${at}, damaged`),
     head: 'The note of the last entry of this phone',
   },
+  historyLacks: (first: string, more: number) =>
+    more === 0 ? `Not all is here: ${first}` : `Not all is here: ${first}, and ${more} more`,
   withoutWhen: (when: string) => `Decided ${when}`,
 } as const;
 

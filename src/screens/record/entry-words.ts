@@ -18,7 +18,7 @@ import { treatmentTitle } from './treatment-words';
 
 export const entryWords = {
   historyTitle: 'History',
-  historySecond: 'Newest first. Nothing is ever taken out.',
+  historySecond: 'Newest first. Leesbook never takes anything out.',
   none: 'Nothing is written down yet.',
   older: 'Show older ones',
   reading: 'Reading the record',

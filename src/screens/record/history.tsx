@@ -5,6 +5,7 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { TextField } from '../../ui/text-field';
 import { Frame } from '../frame';
+import { HistoryLacks } from '../keeping/gone-on-without';
 import { LongRows } from '../long-rows';
 import { useShell } from '../shell';
 import { failureWords } from '../words';
@@ -52,6 +53,7 @@ export function HistoryScreen() {
   const pages = usePages(day);
   return (
     <Frame place="record" title={w.historyTitle} second={w.historySecond}>
+      <HistoryLacks />
       <HistoryDoors />
       <Part>
         <TextField

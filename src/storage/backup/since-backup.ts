@@ -4,7 +4,7 @@ import { filesNamed } from '../../ledger/photos-named';
 import type { SinceBackup } from '../../ledger/would-be-lost';
 import type { Database } from '../database';
 import { headsOnDisk } from '../device-heads';
-import { type BackupNoted, readMarker } from '../marker';
+import { type BackupNoted, readMarker, type Without } from '../marker';
 import type { OpenRecord } from '../record';
 
 /** So many entries are looked through for photos; where there are more they press enough without. */
@@ -26,19 +26,30 @@ function stretches(
 const named = (entries: readonly Entry[]): readonly string[] =>
   entries.flatMap((entry) => filesNamed(entry).map(({ hash }) => hash));
 
-async function sinceNoted(database: Database, noted: BackupNoted | null): Promise<SinceBackup> {
+/** Of the places in it those whose entries somebody has given up: nothing lies there. */
+const givenUpIn = ({ device, after, last }: Stretch, without: readonly Without[]): number =>
+  without.reduce(
+    (sum, one) =>
+      one.what === 'missing' && one.device === device
+        ? sum + Math.max(0, Math.min(last, one.to) - Math.max(after + 1, one.from) + 1)
+        : sum,
+    0,
+  );
+
+async function sinceNoted(
+  database: Database,
+  noted: BackupNoted | null,
+  without: readonly Without[],
+): Promise<SinceBackup> {
   const open = stretches(await headsOnDisk(database), noted);
-  const entries = open.reduce((sum, { after, last }) => sum + last - after, 0);
+  const entries = open.reduce((sum, one) => sum + one.last - one.after - givenUpIn(one, without), 0);
   const hashes = new Set<string>();
   const firsts: string[] = [];
   for (const { device, after, last } of open) {
-    const first: Partial<Entry> | undefined = await database.getFromIndex('entries', 'by-device', [
-      device,
-      after + 1,
-    ]);
+    const range = IDBKeyRange.bound([device, after + 1], [device, last]);
+    const first: Partial<Entry> | undefined = await database.getFromIndex('entries', 'by-device', range);
     if (typeof first?.writtenAt === 'string') firsts.push(first.writtenAt);
     if (entries > mostLookedThrough) continue;
-    const range = IDBKeyRange.bound([device, after + 1], [device, last]);
     for (const hash of named(await database.getAllFromIndex('entries', 'by-device', range))) hashes.add(hash);
   }
   return {
@@ -53,7 +64,8 @@ async function sinceNoted(database: Database, noted: BackupNoted | null): Promis
 export async function sinceBackup({ name, database }: OpenRecord): Promise<SinceBackup | null> {
   const found = readMarker(name);
   try {
-    return await sinceNoted(database, found.state === 'there' ? found.marker.lastBackup : null);
+    const marker = found.state === 'there' ? found.marker : null;
+    return await sinceNoted(database, marker?.lastBackup ?? null, marker?.without ?? []);
   } catch (error) {
     if (error instanceof DOMException) return null;
     throw error;

@@ -45,6 +45,14 @@ describe('a record that is not whole', () => {
     expect(door.getAttribute('href')).toBe('#/record/not-whole');
   });
 
+  test('is told on a form without a word of a tap that leads nowhere', async () => {
+    await troubled([{ code: 'shorter', missing: [], entries: 3 }], 'batches/new');
+    const strip = screen.getByRole('complementary', { name: 'The record is not whole' });
+    expect(strip.textContent).toMatch(/Under Record stands what is wrong/);
+    expect(strip.textContent).not.toMatch(/Tap/);
+    expect(strip.querySelector('a')).toBeNull();
+  });
+
   test('is not told on an emergency card', async () => {
     await troubled([{ code: 'gone' }], 'sos');
     expect(screen.queryByText(/The record is/)).toBeNull();
@@ -62,6 +70,20 @@ describe('a record that is not whole', () => {
     expect(screen.getByRole('link', { name: /Take out what is here/ }).getAttribute('href')).toBe(
       '#/record/backup',
     );
+  });
+
+  test('does not count what was given up before', async () => {
+    const found = marker(214);
+    if (found.state !== 'there') throw new Error('no marker');
+    const without = [{ what: 'missing', at: '2026-05-11T07:00:00.000Z', device, from: 2, to: 4 }] as const;
+    const other = { ...without[0], device: '0d000000-0000-7000-8000-000000000009' };
+    const heads = [{ device, counter: 214, hash }];
+    const told = { ...found, marker: { ...found.marker, heads, without: [...without, other] } };
+    await troubled([{ code: 'gone' }], 'record/not-whole', told);
+    expect(screen.getByText(/^It had 211 entries/)).toBeTruthy();
+    cleanup();
+    await troubled([{ code: 'gone' }], 'record/not-whole/go-on', told);
+    expect(screen.getByText(/^All 211 entries/)).toBeTruthy();
   });
 
   test('says that nobody knows how many there were where the marker cannot be read', async () => {
@@ -135,7 +157,7 @@ describe('going on', () => {
     expect(screen.getByRole('button', { name: 'Begin a new record' })).toBeTruthy();
   });
 
-  test('stays told for as long as the record', async () => {
+  test('stays told until it comes back', async () => {
     const memory = await workshopInMemory();
     const found: MarkerRead = {
       state: 'there',
@@ -161,6 +183,13 @@ describe('going on', () => {
     const looked = { entries: 4, photos: 0, heads: [], wrong: [], wrongCount: 0, photosElsewhere: 0 };
     open({ ...shell, marker: () => found, lastCheck: signal(looked) }, 'record');
     expect(screen.getByRole('link', { name: /But for what was damaged, each is as it was/ })).toBeTruthy();
+    cleanup();
+    open({ ...shell, marker: () => found }, 'record/history');
+    const lacks = await screen.findByRole('link', {
+      name: /^Not all is here: A whole record of 214 entries, and 2 more/,
+    });
+    expect(lacks.getAttribute('href')).toBe('#/record/not-whole');
+    cleanup();
     open({ ...shell, marker: () => found }, row.getAttribute('href') ?? '');
     expect(screen.getByText('A whole record of 214 entries')).toBeTruthy();
     expect(screen.getByText('Entry 7, damaged')).toBeTruthy();

@@ -26,7 +26,7 @@ test('no page and no paper asks for a code in another way', () => {
 
 test('of one that is put away', () => {
   const over = '2019-03-02T08:00:00.000Z';
-  const gone = {
+  const gone: FoundRow = {
     is: 'container',
     id: id('c0', 1),
     code: 'C-04',

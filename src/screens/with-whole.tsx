@@ -96,9 +96,16 @@ const missing = ({ at, state }: Asked, parts: Maps): readonly string[] =>
 
 const rowKinds = ['container', 'batch', 'hand-over'] as const;
 
+/** Of a container that is gone only what others came from may be at hand. */
+const isGoneLongAgo = ({ at, state }: Asked, { from }: Earlier): boolean => {
+  const gone = state.containers.get(at.container ?? at.id ?? '')?.goneSince ?? null;
+  return gone !== null && gone < from;
+};
+
 /** Of everything that the address names. */
 export const withNamed = once(
-  (asked) =>
+  (asked, earlier) =>
+    isGoneLongAgo(asked, earlier) ||
     missing(asked, withoutRow).length > 0 ||
     missing(asked, withRow).some((id) => rowKinds.some((is) => isPutAway(asked.state, is, id))),
 );

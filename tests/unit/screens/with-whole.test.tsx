@@ -7,6 +7,7 @@ import { statementAtOnce } from '../../../src/screens/papers/use-statement';
 import type { Shell } from '../../../src/screens/shell';
 import { open, user } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
+import { openCan } from '../../support/waste-in-cans';
 
 const batch = '00000000-0000-7000-8000-00000000bbbb';
 
@@ -96,6 +97,19 @@ describe('a page that needs more of a long record than is at hand', () => {
     await titled(/^Batch/);
     open(shell, `batches/${here}/log/wash-water`);
     await titled(/^Wash water/);
+  });
+
+  test('a container that is gone since before, and at hand for what came out of it', async () => {
+    const { shell, state, does } = await longRecord();
+    const id = await openCan({ does });
+    open(shell, `containers/${id}`);
+    await titled(/C.01/);
+    const gone = state.value.containers.get(id);
+    if (!gone) throw new Error('no such container');
+    const containers = new Map([[id, { ...gone, goneSince: '2026-01-05T08:00:00.000Z' }]]);
+    state.value = { ...state.value, earlier, containers };
+    open(shell, `containers/${id}`);
+    await titled(whole);
   });
 
   test('what to do at once is asked for nothing', async () => {

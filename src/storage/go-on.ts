@@ -6,7 +6,7 @@ import { type DeviceHead, openDatabase, type RecordName } from './database';
 import { type HeadOnDisk, headsOnDisk } from './device-heads';
 import { done, failed, failureOf, type StoreResult } from './failure';
 import { noteWithout, readMarker, type Without } from './marker';
-import { missingBefore, type Trouble } from './trouble';
+import { entriesTold, missingBefore, type Trouble } from './trouble';
 
 /** A device that has written nothing yet. What it will write sorts behind all that is there. */
 function freshHead(device: string, there: readonly HeadOnDisk[]): DeviceHead {
@@ -63,7 +63,7 @@ export async function goOnWithout(
       await Promise.all([transaction.store.put(freshHead(newId(), there), 'head'), transaction.done]);
     }
     const marker = readMarker(name);
-    const entries = marker.state === 'there' ? marker.marker.entries : null;
+    const entries = marker.state === 'there' ? entriesTold(marker.marker) : null;
     const without = trouble.flatMap((one) => withoutOf(one, entries, now));
     const kept = noteWithout(name, without, there);
     if (kept) return done(null);

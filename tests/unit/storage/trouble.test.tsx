@@ -7,7 +7,7 @@ import { seal } from '../../../src/ledger/seal';
 import { append, type Stamp } from '../../../src/storage/append';
 import { databaseName, deleteRecord } from '../../../src/storage/database';
 import { goOnWithout } from '../../../src/storage/go-on';
-import { markersBefore, noteHeads, readMarker } from '../../../src/storage/marker';
+import { markersBefore, noteAlsoWithout, noteHeads, readMarker } from '../../../src/storage/marker';
 import { type OpenRecord, openRecord, readAll } from '../../../src/storage/record';
 import { checkSoundness } from '../../../src/storage/soundness';
 import { goneOnWithout, type Trouble, troubleAtOpen, troubleFrom } from '../../../src/storage/trouble';
@@ -293,6 +293,12 @@ describe('a record with something damaged in it', () => {
     expect((await write(record, 'Dora'))[0]).toMatchObject({ device: third().device, counter: 4 });
     await record.database.put('entries', { ...third(), zone: 'Europe/Pariss' });
     expect(await wrongOf()).toMatchObject([{ code: 'damaged', count: 1, wrong: [{ counter: 3 }] }]);
+  });
+
+  test('counts what was given up before no more, once the whole record is given up', async () => {
+    noteAlsoWithout('real', [{ what: 'missing', at: later, device: third().device, from: 2, to: 2 }]);
+    await goOnWithout('real', [{ code: 'gone' }], { newId, now: later });
+    expect(goneOnWithout('real').at(-1)).toEqual({ what: 'record', at: later, entries: 2 });
   });
 
   test('goes on without one that is missing between others: how many is known, and any other gap is told anew', async () => {

@@ -1,4 +1,5 @@
 /** All last days in order, how much there is, and until when records are kept. */
+
 import { dues, recordsKept } from '../../ledger/due';
 import { nearWork, nearWorkLimit } from '../../ledger/near-work';
 import { type MonthHeld, monthHeld, onSiteNow } from '../../ledger/quantities-now';
@@ -9,6 +10,7 @@ import { FigureValue, unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { shown } from '../amounts';
+import { LongAgo } from '../find/door';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { words } from '../words';
@@ -109,13 +111,14 @@ export function DueScreen() {
       <Part rule width="edge" title={w.amounts}>
         <Amounts />
       </Part>
-      {gone.length > 0 && (
+      {(gone.length > 0 || state.value.earlier !== null) && (
         <Part rule width="edge" title={w.kept}>
           <Rows label={w.kept}>
             {gone.map((container) => (
               <KeptRow key={container.body.containerId} container={container} />
             ))}
           </Rows>
+          <LongAgo is="container" />
         </Part>
       )}
       <Part rule>

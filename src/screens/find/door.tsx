@@ -4,7 +4,7 @@ import type { FoundRow } from '../../ledger/found-rows';
 import { putAwayRows } from '../../ledger/put-away';
 import { idle } from '../../ui/idle';
 import { Row, Rows } from '../../ui/row';
-import { countText } from '../amounts';
+import { countText, dayText } from '../amounts';
 import { useShell } from '../shell';
 import { findWords as w } from './words';
 
@@ -25,6 +25,18 @@ export function LongAgo({ is }: Pick<FoundRow, 'is'>) {
   return (
     <Rows>
       <Row title={w.longAgo(countText(count))} second={w.longAgoSecond} href="#/find" />
+    </Rows>
+  );
+}
+
+/** Behind a list of what happened, which goes no further back than the entries that are at hand. */
+export function Before({ href = '#/record/history' }: { readonly href?: string }) {
+  const { state, now } = useShell();
+  const { earlier } = state.value;
+  if (earlier === null) return null;
+  return (
+    <Rows>
+      <Row title={w.before(dayText(earlier.from, now.value))} second={w.beforeSecond} href={href} />
     </Rows>
   );
 }

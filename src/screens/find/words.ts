@@ -30,6 +30,8 @@ export const findWords = {
   } as Readonly<Record<string, string>>,
   longAgo: (count: string) => (count === '1' ? '1 more from long ago' : `${count} more from long ago`),
   longAgoSecond: 'Find it by a code, a metal, a day',
+  before: (day: string) => `Not all from before ${day} is here`,
+  beforeSecond: 'Every entry is in the history',
   since: (day: string) => `since ${day}`,
   span: (first: string, last: string) => (first === last ? first : `${first} to ${last}`),
 } as const;

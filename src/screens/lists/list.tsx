@@ -1,4 +1,5 @@
 /** One checklist: every question as it is asked, what is our own in it, and what never was amiss. */
+
 import { answersOfList } from '../../ledger/last-gone-through';
 import { looksOf } from '../../ledger/walks';
 import { changedLists } from '../../ledger/workshop-lists';
@@ -11,6 +12,7 @@ import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { sentence } from '../checklist/words';
+import { Before } from '../find/door';
 import { Frame } from '../frame';
 import { ownFaultWords } from '../own-fault-words';
 import { useShell } from '../shell';
@@ -86,7 +88,7 @@ const Lapsed = ({ changed: { list, lapsed } }: { readonly changed: ChangedList }
 function Review({ list }: { readonly list: Checklist }) {
   const { state } = useShell();
   const rows = neverAmiss(answersOfList(state.value, list));
-  if (rows.length === 0) return null;
+  if (rows.length === 0 && state.value.earlier === null) return null;
   return (
     <Part rule width="edge" title={w.review}>
       <Rows>
@@ -94,6 +96,7 @@ function Review({ list }: { readonly list: Checklist }) {
           <Row key={item} start="text" title={ask} second={w.reviewRow(times)} />
         ))}
       </Rows>
+      <Before />
     </Part>
   );
 }

@@ -9,6 +9,7 @@ import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { calendarDayText, dayText } from '../amounts';
+import { Before } from '../find/door';
 import { Frame, hour } from '../frame';
 import { handOverWords } from '../hand-overs/words';
 import { labelPageWords } from '../labels/words';
@@ -149,6 +150,7 @@ export function PaperList() {
           {byKind.map(([kind, some]) =>
             some.length === 0 ? null : <PapersOfKind key={kind} kind={kind} papers={some} />,
           )}
+          <Before />
           <Part rule>
             <p>{w.again}</p>
           </Part>

@@ -12,6 +12,7 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { dayText, momentText } from '../amounts';
 import { Fault, useWriting } from '../fault';
+import { Before } from '../find/door';
 import { Frame } from '../frame';
 import { useShell } from '../shell';
 import { WorkingPage } from '../working';
@@ -41,6 +42,7 @@ function Checks({ station }: Props) {
           />
         ))}
       </Rows>
+      <Before />
     </Part>
   );
 }

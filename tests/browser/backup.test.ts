@@ -117,6 +117,8 @@ describe('a backup', () => {
     async (_, locked) => {
       const site = await openSite();
       const phone = await workshopPhone(site);
+      await goTo(site, phone, 'record');
+      await phone.getByText('All of it is in a backup').waitFor();
       await addPerson(site, phone, 'Sunniva');
       const before = await onDisk(phone);
       expect(before.entries).toHaveLength(5);

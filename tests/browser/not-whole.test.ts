@@ -116,6 +116,7 @@ describe('a backup', () => {
     await title(page, /day/).waitFor();
     await goTo('record');
     await page.getByText('Whole, 2 entries').waitFor();
+    await page.getByText('All of it is in a backup').waitFor();
     expect(await page.getByText(/Goes on without|not whole/).count()).toBe(0);
     await shut();
     expect(await onDisk(page)).toEqual(before);
@@ -135,9 +136,27 @@ describe('a backup', () => {
     await page.goto(address);
     await page.getByText('1 entry after it is in no backup noted here.').waitFor();
     await restore(page, file);
-    await page.getByText('The record is not whole').click();
+    await title(page, 'The record is not whole').waitFor();
     await page.getByText('1 entry at the end is missing').waitFor();
+    await page.getByText(/^Last backup \d\d:\d\d, with 2 entries$/).waitFor();
   });
+});
+
+it('that was given up and brought back by a backup is whole again', async () => {
+  const { page, address, goTo, shut } = await ownWorkshop(thatDownloads);
+  const file = await madeBackup(page, goTo);
+  await shut();
+  await harm(page, 'lose-last');
+  await page.goto(`${address}#/record/not-whole/go-on`);
+  await page.getByRole('button', { name: 'I have read what I give up' }).click();
+  await page.getByRole('button', { name: 'Go on without it' }).click();
+  await title(page, /day/).waitFor();
+  await goTo('record/history');
+  await page.getByText('Not all is here: 1 entry that was lost').click();
+  await restore(page, file);
+  await title(page, /day/).waitFor();
+  await goTo('record');
+  await page.getByText('Whole, 2 entries').waitFor();
 });
 
 describe('a record that is shorter than it was', () => {

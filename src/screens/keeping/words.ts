@@ -79,7 +79,10 @@ export const notWholeWords = {
   without: {
     record: (count: number | null) =>
       count === null ? 'A whole record of unknown length' : `A whole record of ${entries(count)}`,
-    lost: (count: number) => (count === 0 ? 'The last entry, as it was' : `${entries(count)} that were lost`),
+    lost: (count: number) =>
+      count === 0
+        ? 'The last entry, as it was'
+        : `${entries(count)} that ${count === 1 ? 'was' : 'were'} lost`,
     missing: (count: number) => `${entries(count)} that ${count === 1 ? 'is' : 'are'} missing`,
     entry: (at: number | null) => (at === null ? 'An entry that is damaged' : `Entry ${at}, damaged`),
     head: 'The note of the last entry of this phone',

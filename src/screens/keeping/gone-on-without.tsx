@@ -38,7 +38,7 @@ export function HistoryLacks() {
       <Row
         mark={<Mark kind="unknown" />}
         title={w.historyLacks(withoutText(first), more.length)}
-        second={w.withoutSecond}
+        second={w.historyLacksSecond}
         href="#/record/not-whole"
       />
     </Rows>

@@ -87,6 +87,7 @@ export const notWholeWords = {
     entry: (at: number | null) => (at === null ? 'An entry that is damaged' : `Entry ${at}, damaged`),
     head: 'The note of the last entry of this phone',
   },
+  historyLacksSecond: 'Somebody decided to go on without. Tap: what is known of it.',
   historyLacks: (first: string, more: number) =>
     more === 0 ? `Not all is here: ${first}` : `Not all is here: ${first}, and ${more} more`,
   withoutWhen: (when: string) => `Decided ${when}`,

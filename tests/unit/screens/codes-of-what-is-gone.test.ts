@@ -5,6 +5,7 @@ import type { FoundRow } from '../../../src/ledger/found-rows';
 import { emptyState, type State } from '../../../src/ledger/state';
 import { entrySays } from '../../../src/paperwork/disposal/entry-says';
 import { codesOf } from '../../../src/screens/hand-overs/load';
+import { notAllHere } from '../../support/long-record';
 import { id, tip } from '../ledger/scribe';
 
 /** @param text that asks the state itself for a code, which has none of what is put away */
@@ -37,16 +38,7 @@ test('of one that is put away', () => {
   };
   const state: State = {
     ...emptyState,
-    earlier: {
-      entries: 90_000,
-      places: [],
-      last: undefined,
-      from: '2026-04-01T08:00:00.000Z',
-      unknown: new Set(),
-      putAway: () => [gone],
-      named: new Map(),
-      reachedBehind: false,
-    },
+    earlier: notAllHere({ putAway: () => [gone] }),
   };
   expect(codesOf(state, [id('c0', 1), id('c0', 2)])).toBe('C\u201104, ?');
   expect(entrySays({ state, sign: '.' }, tip(1, null, '2'))).toContain('C\u201104');

@@ -15,6 +15,7 @@ import '../../../src/screens/containers/level-why';
 import '../../../src/screens/containers/unknown';
 import '../../../src/screens/containers/water-lost';
 import '../../../src/screens/containers/what-it-is';
+import { notAllHere } from '../../support/long-record';
 import { logLiquid, openCan } from '../../support/waste-in-cans';
 
 const litres = (value: string) => ({ value, unit: 'L' }) as const;
@@ -472,17 +473,7 @@ test('one that stood here before all that is at hand leads to its history for wh
   expect(screen.queryByRole('link', { name: /^Before it was last empty/ })).toBeNull();
   state.value = {
     ...state.value,
-    earlier: {
-      entries: 9000,
-      places: [],
-      last: undefined,
-      from: '2026-06-01T00:00:00.000Z',
-      unknown: new Set(),
-      putAway: () => [],
-      named: new Map(),
-      inPart: new Set(),
-      reachedBehind: false,
-    },
+    earlier: notAllHere(),
   };
   show(`containers/${id}`);
   expect(plain(document.body.textContent)).not.toContain('first in');

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import type { FoundRow } from '../../../src/ledger/found-rows';
 import type { Shell } from '../../../src/screens/shell';
 import { open, user } from '../../support/hand';
+import { notAllHere } from '../../support/long-record';
 import { workshopInMemory } from '../../support/shell-in-memory';
 
 const canOf = (code: string) =>
@@ -59,14 +60,7 @@ test('things that the phone holds no more are found by their rows, and lead to t
     metals: ['Ag'],
     words: ['wash-water', 'Fenwater'],
   };
-  const opened = { entries: 1, places: [], last: undefined, from: '', unknown: new Set<string>() };
-  const earlier = {
-    ...opened,
-    inPart: new Set<string>(),
-    reachedBehind: false,
-    putAway: () => [gone],
-    named: new Map<string, string>(),
-  };
+  const earlier = notAllHere({ putAway: () => [gone] });
   state.value = { ...state.value, earlier };
   await user.type(await finder(shell), 'fenwater silver 2019');
   await waitFor(() => expect(found()).toEqual([['C-03', `#/containers/${gone.id}/history`]]));

@@ -2,8 +2,9 @@
 import { screen } from '@testing-library/preact';
 import { expect, test } from 'vitest';
 import type { FoundRow } from '../../../src/ledger/found-rows';
-import type { Earlier, State } from '../../../src/ledger/state';
+import type { State } from '../../../src/ledger/state';
 import { open } from '../../support/hand';
+import { notAllHere } from '../../support/long-record';
 import { workshopInMemory } from '../../support/shell-in-memory';
 import { hood } from './at-the-bench';
 
@@ -17,16 +18,7 @@ const gone: FoundRow = {
   words: [],
 };
 
-const earlier: Earlier = {
-  entries: 90_000,
-  places: [],
-  last: undefined,
-  from: '2026-04-01T08:00:00.000Z',
-  unknown: new Set(),
-  putAway: () => [gone],
-  named: new Map(),
-  reachedBehind: false,
-};
+const earlier = notAllHere({ from: '2026-04-01T08:00:00.000Z', putAway: () => [gone] });
 
 const workshop = async () => {
   const memory = await workshopInMemory();

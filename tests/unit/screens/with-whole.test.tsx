@@ -2,10 +2,10 @@ import { screen } from '@testing-library/preact';
 import { describe, expect, test } from 'vitest';
 import { applyAll } from '../../../src/ledger/fold';
 import type { FoundRow } from '../../../src/ledger/found-rows';
-import type { Earlier } from '../../../src/ledger/state';
 import { statementAtOnce } from '../../../src/screens/papers/use-statement';
 import type { Shell } from '../../../src/screens/shell';
 import { open, user } from '../../support/hand';
+import { notAllHere } from '../../support/long-record';
 import { workshopInMemory } from '../../support/shell-in-memory';
 import { openCan } from '../../support/waste-in-cans';
 
@@ -25,17 +25,11 @@ const rows: readonly FoundRow[] = [
 ];
 
 /** A long record, of which nothing from before April is at hand. */
-const earlier: Earlier = {
+const earlier = notAllHere({
   entries: 90_000,
-  places: [],
-  last: undefined,
   from: '2026-04-01T08:00:00.000Z',
-  unknown: new Set(),
   putAway: () => rows,
-  named: new Map(),
-  inPart: new Set(),
-  reachedBehind: false,
-};
+});
 
 async function longRecord() {
   const workshop = await workshopInMemory();

@@ -1,9 +1,11 @@
 /** Words for the single statements of an entry: what each is called, how it reads, and in which order they stand. */
+
 import { howKnownWords } from '../../chemistry/evidence-words';
 import type { Body, PlainBody } from '../../ledger/entries/body';
 import type { LabResult } from '../../ledger/entries/lab-reports';
 import type { RuleName } from '../../ledger/entries/local-rules';
 import type { Priced } from '../../ledger/entries/prices';
+import { codeOfBatch, codeOfContainer } from '../../ledger/put-away';
 import type { State } from '../../ledger/state';
 import { nameOfElement } from '../../paperwork/element-names';
 import { foundIn } from '../../paperwork/lab-words';
@@ -198,8 +200,8 @@ const isInstant = (text: string): boolean => /^\d{4}-\d{2}-\d{2}T[\d:.]+Z$/.test
 
 const namesOf: readonly ((state: State, id: string) => string | undefined)[] = [
   (state, id) => state.people.get(id)?.body.name,
-  (state, id) => state.batches.get(id) && batchCode(state, id),
-  (state, id) => state.containers.get(id) && containerCode(state, id),
+  (state, id) => codeOfBatch(state, id) && batchCode(state, id),
+  (state, id) => codeOfContainer(state, id) && containerCode(state, id),
   (state, id) => state.streams.get(id) && streamText(state, id),
   (state, id) => state.steps.get(id) && stepOf(state, id),
   (state, id) => state.checklists.get(id)?.body.checklist.title,

@@ -5,6 +5,7 @@ import type { FoundRow } from '../../../src/ledger/found-rows';
 import { emptyState, type State } from '../../../src/ledger/state';
 import { entrySays } from '../../../src/paperwork/disposal/entry-says';
 import { codesOf } from '../../../src/screens/hand-overs/load';
+import { leafText } from '../../../src/screens/record/part-words';
 import { notAllHere } from '../../support/long-record';
 import { id, tip } from '../ledger/scribe';
 
@@ -42,4 +43,6 @@ test('of one that is put away', () => {
   };
   expect(codesOf(state, [id('c0', 1), id('c0', 2)])).toBe('C\u201104, ?');
   expect(entrySays({ state, sign: '.' }, tip(1, null, '2'))).toContain('C\u201104');
+  const leaf = { is: 'text', path: ['containerId'], value: id('c0', 1) } as const;
+  expect(leafText(state, leaf, '.')).toBe('C\u201104');
 });

@@ -1,14 +1,16 @@
 /** Words of backing up, restoring and joining. */
+
 import { format } from 'date-fns';
 import type { WouldBeLost } from '../../ledger/would-be-lost';
 import type { BackupStage } from '../../storage/backup/progress';
 import type { BackupRefusal } from '../../storage/backup/refusal';
+import { countText } from '../amounts';
 import { failureWords } from '../words';
 import type { Brought, WorkFailure } from './jobs';
 
 const count = (n: number, one: string, many: string): string => (n === 1 ? `1 ${one}` : `${n} ${many}`);
 
-export const entriesText = (n: number): string => count(n, 'entry', 'entries');
+export const entriesText = (n: number): string => (n === 1 ? '1 entry' : `${countText(n)} entries`);
 export const filesText = (n: number): string => count(n, 'photo or file', 'photos and files');
 
 export const backupWords = {

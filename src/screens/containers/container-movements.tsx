@@ -56,7 +56,7 @@ function movementSecond(
 export function ContainerMovements({ state, container }: Omit<Props, 'figures'>) {
   const { sign, now } = useShell();
   const movements = container.movements.toReversed();
-  // Of one that stood here before, what it held until it was last empty is not at hand.
+  // Of one that stood here before not all that was in it is at hand.
   const isOlder = state.earlier !== null && container.at < state.earlier.from;
   const first = isOlder ? undefined : container.movements[0];
   return (

@@ -75,7 +75,7 @@ export const containerWords = {
   noBaseNothing: 'Nothing in it takes base.',
   ledgerTitle: 'What went in and out',
   ledgerNone: 'Nothing yet.',
-  ledgerBefore: 'Before it was last empty',
+  ledgerBefore: 'What was before that',
   ledgerBeforeSecond: 'In its history, from long ago',
   out: {
     transfer: 'Poured into',

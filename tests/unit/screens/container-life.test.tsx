@@ -418,6 +418,7 @@ test('its history has every entry about it, and none about another', async () =>
   ).toEqual([
     expect.stringMatching(/^C-01/),
     expect.stringMatching(/^4 L into/),
+    expect.stringMatching(/^Barren liquo/),
     expect.stringMatching(/^C-01 opened/),
   ]);
 });
@@ -470,12 +471,12 @@ test('one that stood here before all that is at hand leads to its history for wh
   const { state, show, id } = await holdingFour();
   show(`containers/${id}`);
   expect(plain(document.body.textContent)).toContain('first in');
-  expect(screen.queryByRole('link', { name: /^Before it was last empty/ })).toBeNull();
+  expect(screen.queryByRole('link', { name: /^What was before that/ })).toBeNull();
   state.value = {
     ...state.value,
     earlier: notAllHere(),
   };
   show(`containers/${id}`);
   expect(plain(document.body.textContent)).not.toContain('first in');
-  expect(row(/^Before it was last empty/).getAttribute('href')).toBe(`#/containers/${id}/history`);
+  expect(row(/^What was before that/).getAttribute('href')).toBe(`#/containers/${id}/history`);
 });

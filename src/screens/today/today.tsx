@@ -52,12 +52,16 @@ function lifeNamed(state: State, container: ContainerState, sign: DecimalSign): 
   return [contentsText(state, container), held, mark && is !== 'not-determined' ? word : ''];
 }
 
-/** Vessels by the tray they stand in; those without a tray stand on the floor. */
+/** About twice as many as a phone shows at once. */
+const firstOnShelf = 8;
+
+/** Vessels by the tray they stand in; those without a tray stand on the floor. @param most so many of them, from the left */
 function traysOf(
   state: State,
   all: readonly Pressed[],
   drawing: typeof vesselOutline,
   name: (c: ContainerState) => string,
+  most: number,
 ): readonly ShelfTray[] {
   const byTray = new Map<string, ContainerState[]>();
   for (const c of state.containers.values()) {
@@ -65,7 +69,13 @@ function traysOf(
     const tray = c.body.tray ?? '';
     byTray.set(tray, [...(byTray.get(tray) ?? []), c]);
   }
-  return [...byTray].map(([tray, containers]) => ({
+  let left = most;
+  const drawn = [...byTray].flatMap(([tray, containers]): [string, ContainerState[]][] => {
+    const some = containers.slice(0, left);
+    left -= some.length;
+    return some.length === 0 ? [] : [[tray, some]];
+  });
+  return drawn.map(([tray, containers]) => ({
     key: tray,
     word: tray,
     tray: tray !== '',
@@ -158,7 +168,11 @@ export function Today() {
     >
       {here.length > 0 && (
         <Shelf
-          trays={traysOf(state.value, all, told ? vesselDrawing : vesselOutline, nameOf)}
+          trays={
+            told
+              ? traysOf(state.value, all, vesselDrawing, nameOf, Number.POSITIVE_INFINITY)
+              : traysOf(state.value, all, vesselOutline, nameOf, firstOnShelf)
+          }
           label={w.shelf}
         />
       )}

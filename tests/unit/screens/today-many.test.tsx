@@ -23,14 +23,18 @@ async function standing(containers: number) {
 
 const looking = () => screen.queryByText('What is wrong: being worked out');
 const inOrder = () => screen.queryByText(/in order/);
+const onShelf = () => document.querySelectorAll('a[href^="#/containers/0"]').length;
 
 it('of many containers Today stands before what is wrong is worked out, and calls nothing in order until then', async () => {
   const { shell } = await standing(9);
   open(shell, 'today');
   expect(looking()).not.toBeNull();
   expect(inOrder()).toBeNull();
+  // As many as a phone shows, and then all.
+  expect(onShelf()).toBe(8);
   await waitFor(() => expect(looking()).toBeNull());
   expect(inOrder()?.textContent).toBe('1 container needs a look. 8 are in order.');
+  expect(onShelf()).toBeGreaterThanOrEqual(9);
 });
 
 it('worked out once, what is wrong stands there at once, after an entry too', async () => {

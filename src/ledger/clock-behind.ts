@@ -1,7 +1,7 @@
 /** Whether the clock of the phone stands before the hour at which the record was last written. */
 import type { State } from './state';
 
-/** Two phones of one workshop differ by less than this, in ms. */
+/** Two phones of one workshop differ by less than this, in ms. Status: reasoned. */
 const clocksDifferMs = 5 * 60_000;
 
 /**

@@ -7,15 +7,15 @@ import { subDays } from 'date-fns';
 import { isNothing } from './amounts';
 import { awaited } from './due';
 import type { Body, PlainBody } from './entries/body';
-import type { ContainerMarked } from './entries/containers';
 import type { Entry } from './entries/entry';
 import { brings } from './entries-about';
 import { flagsOfStep } from './flags';
+import { lastOfEach } from './last-of-each';
 import { nearWork } from './near-work';
 import { type Reference, referencesOf } from './references';
 import { namedBy } from './standing';
-import type { ContainerMovement, ContainerState, HistoryLine, State, WalkState } from './state';
-import { wholeOf } from './whole-of';
+import type { ContainerState, HistoryLine, State } from './state';
+import { lastEmpty, marksThatCount } from './what-holds-of-a-container';
 
 type Kind = Reference['to'];
 
@@ -37,21 +37,6 @@ const ofTheWorkshop: ReadonlySet<PlainBody['kind']> = new Set([
 /** A container is over when it is gone and no proof of it is awaited; that of a load is awaited with the load. */
 const standsOrIsAwaited = ({ goneSince, handOverId, proofFiledAt }: ContainerState, from: string): boolean =>
   goneSince === null || goneSince >= from || (handOverId === null && proofFiledAt === null);
-
-/** Nothing is in it any more: where all the water went off, what was dissolved still is. */
-const emptiedBy = ({ after, purpose }: ContainerMovement): boolean =>
-  isNothing(after) && purpose !== 'evaporated';
-
-/** When what is in it without being in the record was read; what it is that was read counts until it is told to be empty. */
-const readAt = (container: ContainerState): string | undefined =>
-  isNothing(container.holds) && wholeOf(container).length > 0 ? container.levels.at(-1)?.at : undefined;
-
-/** When it was last empty before `at`; the empty text, which comes before every moment, where it never was. */
-function lastEmpty(container: ContainerState, at: string): string {
-  const read = readAt(container);
-  const until = read !== undefined && read < at ? read : at;
-  return container.movements.findLast((movement) => movement.at < until && emptiedBy(movement))?.at ?? '';
-}
 
 /**
  * A vessel that is never emptied holds a trace of all that was ever in it. Longer ago than so many days before all is kept
@@ -224,49 +209,6 @@ function keepingOf(state: State, from: string): Keeping {
   return keeping;
 }
 
-/** Of the looks at containers on a walk as many as tell of every look that was asked. */
-function everyLook(inspected: WalkState['inspected']): readonly string[] {
-  const asked = new Set<string>();
-  return inspected.flatMap(({ entryId, body: { looks } }) => {
-    const before = asked.size;
-    for (const look of looks) asked.add(look);
-    return asked.size > before ? entryId : [];
-  });
-}
-
-/** The last list of each kind that each person went through, the last walk, reading, look at a hood and paper. */
-function lastOfEach(state: State): readonly string[] {
-  type Last = { readonly key: string; readonly entryIds: readonly string[] };
-  const one = (key: string, entryId: string): Last => ({ key, entryIds: [entryId] });
-  const checklists = [...state.checklists.values()];
-  const lists = checklists.map(({ entryId, who, body }) =>
-    one(`${body.checklist.id} ${who} ${body.outcome}`, entryId),
-  );
-  const readings = checklists.flatMap(({ entryId, body }) =>
-    body.answers.flatMap(({ item, kind, answer }) =>
-      kind === 'reading' && answer !== 'not-applicable'
-        ? one(`reading ${body.checklist.id} ${item}`, entryId)
-        : [],
-    ),
-  );
-  const walks = [...state.walks.values()].flatMap(({ inspected, finished }): readonly Last[] => {
-    if (!finished) return [];
-    const { entryId, who, body } = finished;
-    return [
-      { key: `walk ${who}`, entryIds: [entryId, ...everyLook(inspected)] },
-      ...body.readings.map(({ look }) => one(`on walk ${body.list.id} ${look}`, entryId)),
-    ];
-  });
-  const hoods = [...state.ventilationChecks.values()].map(({ entryId, body }) =>
-    one(`hood ${body.stationId}`, entryId),
-  );
-  const papers = [...state.papers.values()].map(({ entryId }) => one('paper', entryId));
-  const last = new Map(
-    [...lists, ...readings, ...walks, ...hoods, ...papers].map(({ key, entryIds }) => [key, entryIds]),
-  );
-  return [...new Set([...last.values()].flat())];
-}
-
 /** Things of which nothing may be missing once anything of them is at hand. */
 const toldOfLater: ReadonlySet<Kind> = new Set([
   'step',
@@ -276,36 +218,6 @@ const toldOfLater: ReadonlySet<Kind> = new Set([
   'finding',
   'treatment',
 ]);
-
-/** What undoes another mark, or says that nothing is in it: the last of each may end what other entries say. */
-const undoing: readonly ContainerMarked['mark'][] = [
-  'reopened',
-  'let-go',
-  'staying',
-  'came-back',
-  'mended',
-  'contents-known',
-  'emptied',
-];
-
-/** Since when what a mark says holds; null where it does not. A doubt ends in more ways than by a mark. */
-const holdsSince = (container: ContainerState): Partial<Record<ContainerMarked['mark'], string | null>> => ({
-  closed: container.closedAt,
-  held: container.heldSince,
-  leaving: container.leavingSince,
-  gone: container.goneSince,
-  damaged: container.damagedSince,
-  'contents-doubtful': container.doubtfulSince,
-  'proof-filed': container.proofFiledAt,
-});
-
-/** Marks that still hold, or end others: that it is gone may be told by a hand-over. */
-function marksThatCount(container: ContainerState): readonly string[] {
-  const since = holdsSince(container);
-  const holding = container.marks.filter(({ at, body }) => at >= (since[body.mark] ?? '\uffff'));
-  const ending = undoing.flatMap((mark) => container.marks.findLast(({ body }) => body.mark === mark) ?? []);
-  return [...holding, ...ending].map(({ entryId }) => entryId);
-}
 
 /** Things that an entry speaks of, but for those that are always known. */
 const thingsIn = (id: string, body: Body): readonly Reference[] => [

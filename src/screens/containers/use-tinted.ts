@@ -21,5 +21,6 @@ export function useTinted(state: State, container: ContainerState): VesselDrawin
       }),
     [state, container, containerId],
   );
-  return { ...outline, tint };
+  // A doubt shows at once, whatever the colour was.
+  return outline.tint === 'unknown' ? outline : { ...outline, tint };
 }

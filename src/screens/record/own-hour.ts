@@ -2,7 +2,7 @@
 import { calendarDayText } from '../../paperwork/dates';
 
 const minute = 60_000;
-/** By so much, or half of it, clocks are put back in autumn. */
+/** By so many minutes clocks are put back in autumn: half an hour on Lord Howe Island. Status: memory. */
 const putBack = [60, 30] as const;
 
 /** Making one takes far longer than using it, and a history has many lines. */

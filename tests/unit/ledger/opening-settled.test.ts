@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { PlainBody } from '../../../src/ledger/entries/body';
+import { ContainerMarked } from '../../../src/ledger/entries/containers';
 import type { Entry } from '../../../src/ledger/entries/entry';
 import { flags } from '../../../src/ledger/flags';
 import { applyAll } from '../../../src/ledger/fold';
@@ -15,25 +16,8 @@ const two = fc.integer({ min: 1, max: 2 });
 /** No two papers have one number. */
 const many = fc.integer({ min: 1, max: 2 ** 31 });
 
-const marks = [
-  'closed',
-  'reopened',
-  'held',
-  'let-go',
-  'leaving',
-  'staying',
-  'gone',
-  'came-back',
-  'emptied',
-  'damaged',
-  'mended',
-  'contents-doubtful',
-  'contents-known',
-  'proof-filed',
-] as const;
-
 const marked = fc
-  .tuple(two, fc.constantFrom(...marks))
+  .tuple(two, fc.constantFrom(...ContainerMarked.shape.mark.options))
   .map(([n, mark]): PlainBody => ({ kind: 'container-marked', v: 1, containerId: id('c0', n), mark }));
 
 const changed = fc.tuple(two, fc.constantFrom('near-work', 'store')).map(

@@ -1,5 +1,9 @@
-/** Whether the pages are hidden: at a start, and when they were out of view for longer than was chosen. In each window by itself. */
-import { type ReadonlySignal, signal } from '@preact/signals';
+/**
+ * Whether the pages are hidden: in a window that is opened, when they were out of view for longer than was chosen, and from
+ * "lock now". In each window by itself. A reload changes nothing: what is locked stays so, what is open does too, as whoever
+ * reloads it reads it already.
+ */
+import { effect, type ReadonlySignal, signal } from '@preact/signals';
 import {
   dropScreenLock,
   keepScreenLock,
@@ -16,51 +20,54 @@ export const screenLock: ReadonlySignal<ScreenLock | null> = kept;
 
 const minuteMs = 60_000;
 
-/** When this window was last in view, for a reload of it: sessionStorage goes with the window. */
+/** What a storage does, or nothing where it is blocked or full. */
+function quietly<T>(use: () => T): T | null {
+  try {
+    return use();
+  } catch {
+    return null;
+  }
+}
+
+const momentIn = (text: string | null): number => (text === null ? Number.NaN : Number(text));
+
+/** When this window was last open in view, for a reload of it: sessionStorage goes with the window. Blocked, a reload asks. */
 const lastSeen = {
   key: 'leesbook:last-seen',
-  read: (): number => {
-    try {
-      return Number(sessionStorage.getItem(lastSeen.key) ?? Number.NaN);
-    } catch {
-      return Number.NaN;
-    }
-  },
-  keep: (): void => {
-    try {
-      sessionStorage.setItem(lastSeen.key, String(Date.now()));
-    } catch {
-      // Blocked: then a reload asks for the PIN.
-    }
-  },
+  read: (): number => momentIn(quietly(() => sessionStorage.getItem(lastSeen.key))),
+  keep: (): void => void quietly(() => sessionStorage.setItem(lastSeen.key, String(Date.now()))),
+  drop: (): void => void quietly(() => sessionStorage.removeItem(lastSeen.key)),
 };
+
+/** When all windows were locked last, also for one that sleeps or is closed for now. */
+const nowKey = 'leesbook:screen-lock-now';
+const wasLockedSince = (since: number): boolean =>
+  momentIn(quietly(() => localStorage.getItem(nowKey))) >= since;
 
 /** A clock that was set back tells nothing of how long it was: that counts as long. */
 const isShort = (lock: ScreenLock, since: number): boolean => {
   const passed = Date.now() - since;
-  return passed >= 0 && passed < lock.minutes * minuteMs;
+  return passed >= 0 && passed < lock.minutes * minuteMs && !wasLockedSince(since);
 };
 
 const hidden = signal(kept.value !== null && !isShort(kept.value, lastSeen.read()));
 export const pagesHidden: ReadonlySignal<boolean> = hidden;
+// From before the lock closed: a reload of the locked page would open it.
+effect(() => {
+  if (hidden.value) lastSeen.drop();
+});
 
 /** Of somebody in need, and of what must not wait for a PIN. */
 const alwaysOpen: ReadonlySet<string | undefined> = new Set(['sos', 'clocks']);
 
 export const isHidden = (path: readonly string[]): boolean => hidden.value && !alwaysOpen.has(path[0]);
 
-/** Tells the other windows; what it says is of no account. */
-const nowKey = 'leesbook:screen-lock-now';
-
 /** In every window. */
 export function lockNow(): void {
   if (kept.value === null) return;
   hidden.value = true;
-  try {
-    localStorage.setItem(nowKey, String(Date.now()));
-  } catch {
-    // Full: the others are locked by themselves when they were out of view.
-  }
+  // Where it is full the others are locked by themselves when they were out of view.
+  quietly(() => localStorage.setItem(nowKey, String(Date.now())));
 }
 
 /** Another window changed the lock, took it off, or locked all. */

@@ -15,7 +15,8 @@ export const lockWords = {
   forgotten: `A forgotten PIN loses nothing: on the locked page anybody can ask to have the lock taken off, and ${removalHours} hours later it can be.`,
   minutesLegend: 'Hide the pages',
   minutes: (count: number) => `after ${minutes(count)} out of view`,
-  minutesHint: 'And at every start of the app.',
+  minutesHint:
+    'And whenever the app is opened anew, or in another window. A reload changes nothing: what is locked stays locked, and a page that stands open is not asked about.',
   pin: 'PIN',
   pinHint: 'Four to twelve digits',
   again: 'The same PIN again',

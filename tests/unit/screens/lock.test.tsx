@@ -93,6 +93,25 @@ describe('the pages', () => {
     expect((await started()).pagesHidden.value).toBe(true);
   });
 
+  it('stay locked over a reload, though they were in view a moment before', async () => {
+    const { setPin, lockNow } = await started();
+    await setPin('2580', 5);
+    sessionStorage.setItem('leesbook:last-seen', String(Date.now() - 1000));
+    lockNow();
+    // As where localStorage is full: what tells the other windows was not kept.
+    localStorage.removeItem('leesbook:screen-lock-now');
+    expect((await started()).pagesHidden.value).toBe(true);
+  });
+
+  it('are locked as well in a window that slept while all were locked, and is shown again soon after', async () => {
+    const { setPin, lockNow } = await started();
+    await setPin('2580', 5);
+    lockNow();
+    // Storage of that other window, which went out of view before.
+    sessionStorage.setItem('leesbook:last-seen', String(Date.now() - 1000));
+    expect((await started()).pagesHidden.value).toBe(true);
+  });
+
   it('leave open what somebody in need looks for', async () => {
     const { setPin } = await started();
     await setPin('2580', 5);

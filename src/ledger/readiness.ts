@@ -13,8 +13,7 @@ import { duesOf } from './due';
 import type { PaperMade } from './entries/papers';
 import { reportedElements } from './lab-levels';
 import { contentsSide } from './meeting-sides';
-import { referencesOf } from './references';
-import type { ContainerState, HistoryLine, State, StreamState, Told } from './state';
+import type { ContainerState, State, StreamState, Told } from './state';
 
 export type Substance = Metal | 'acid';
 export type Look = 'ph' | 'colour' | 'layers';
@@ -242,37 +241,4 @@ export function apartAmong(state: State, containerIds: readonly string[]): reado
     }
   });
   return [...found.values()];
-}
-
-/** How often something that is told of these things was corrected or withdrawn: that leaves every count as it was. */
-function timesChanged({ history }: State, ids: ReadonlySet<string>): number {
-  const isOf = ({ body }: HistoryLine['entry']): boolean =>
-    referencesOf(body).some(({ id }) => ids.has(id)) ||
-    (body.kind === 'container-opened' && ids.has(body.containerId)) ||
-    (body.kind === 'stream-logged' && ids.has(body.streamId)) ||
-    (body.kind === 'treatment-begun' && ids.has(body.treatmentId));
-  return history.reduce(
-    (sum, { entry, changedBy }) => sum + (changedBy.length > 0 && isOf(entry) ? changedBy.length : 0),
-    0,
-  );
-}
-
-/** Changes with whatever was told of these containers, and of the wastes in them: what was signed before was of other things. */
-export function toldOf(state: State, containerIds: readonly string[]): string {
-  const about = new Set(containerIds);
-  const counts = containerIds.toSorted().map((id) => {
-    const container = state.containers.get(id);
-    if (!container) return id;
-    const { movements, changes, marks, levels, answers, reports, contents, treatmentIds } = container;
-    const streamIds = contents.flatMap(({ streamId }) => streamId ?? []);
-    for (const named of [...streamIds, ...treatmentIds]) about.add(named);
-    const tests = streamIds.flatMap((of) => state.streams.get(of)?.tests ?? []);
-    const treated = treatmentIds.flatMap((of) => {
-      const treatment = state.treatments.get(of);
-      return treatment ? [...treatment.doses, ...treatment.readings, treatment.ended] : [];
-    });
-    const told = [movements, changes, marks, levels, answers, reports, tests, treated];
-    return [id, ...told.map(({ length }) => length)].join(' ');
-  });
-  return [...counts, timesChanged(state, about)].join(' ');
 }

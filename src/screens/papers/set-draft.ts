@@ -1,6 +1,7 @@
 /** The set that is being put together: which containers, how it is printed, and whose signature is under it. */
+import { useMemo } from 'preact/hooks';
 import * as z from 'zod/mini';
-import { toldOf } from '../../ledger/readiness';
+import { signedOver as signedOverNow } from '../../ledger/signed-over';
 import type { ContainerState, State } from '../../ledger/state';
 import type { Form } from '../form';
 import { useForm } from '../form';
@@ -16,7 +17,7 @@ const SetDraft = z.object({
   labels: z.boolean(),
   working: z.boolean(),
   signing: Signing,
-  /** What had been told of the containers when it was signed: `toldOf`. */
+  /** What had been told of the containers when it was signed: `signedOver`. */
   signedOver: z.string(),
 });
 export type SetDraft = z.infer<typeof SetDraft>;
@@ -59,7 +60,9 @@ export function useSet(set: string): SetBegun {
     chosen.includes(body.containerId),
   );
   const containerIds = containers.map(({ body }) => body.containerId);
-  const holds = signedOver === toldOf(state.value, containerIds);
+  const record = state.value;
+  const over = useMemo(() => signedOverNow(record, containerIds), [record, containerIds.join()]);
+  const holds = signedOver === over;
   const signed = !isSigned(signing) ? 'not-signed' : holds ? 'signed' : 'signed-before';
   const signature = signed === 'signed' ? signatureOf(signing) : null;
   return { form, containers, signed, wanted: { containerIds, sheet, labels, working, signature } };

@@ -1,6 +1,6 @@
 /** The generator's statement in words, and a place to sign it; the set can be made from here. */
 import { useState } from 'preact/hooks';
-import { toldOf } from '../../ledger/readiness';
+import { signedOver } from '../../ledger/signed-over';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
@@ -41,7 +41,7 @@ function Sign({ set, begun, act }: SetPageProps) {
           value={form.value.signing}
           latest={() => form.latest().signing}
           onChange={(signing) =>
-            form.change({ signing, signedOver: toldOf(state.value, wanted.containerIds) })
+            form.change({ signing, signedOver: signedOver(state.value, wanted.containerIds) })
           }
           hint={w.signHint}
           error={signed === 'signed-before' ? `${w.signedBefore}. ${w.signedBeforeSecond}` : undefined}

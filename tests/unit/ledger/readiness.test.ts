@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { candidatesOf } from '../../../src/ledger/container-candidates';
 import { containerFigures } from '../../../src/ledger/container-figures';
 import type { Intention } from '../../../src/ledger/intention';
-import { apartAmong, gapsOf, gapsOfPlace, toldOf, tooFullBy, untoldIn } from '../../../src/ledger/readiness';
+import { apartAmong, gapsOf, gapsOfPlace, tooFullBy, untoldIn } from '../../../src/ledger/readiness';
 import type { ContainerState } from '../../../src/ledger/state';
 import { stillToSay } from '../../../src/ledger/still-to-say';
 import { metalSymbols } from '../../../src/reference/tables';
@@ -250,58 +250,6 @@ describe('what must not stand beside each other', () => {
       }),
     );
     expect(told([memory.barren, second])).toEqual([]);
-  });
-});
-
-describe('what was told of containers', () => {
-  it('changes with whatever is told of them, and with nothing else', async () => {
-    const memory = await disposalState();
-    const { barren, barrenStream, wash } = memory;
-    const now = () => toldOf(memory.state.value, [barren]);
-    expect(toldOf(memory.state.value, [barren, wash])).toBe(toldOf(memory.state.value, [wash, barren]));
-    const changing: readonly Intention[] = [
-      {
-        do: 'log-stream-test',
-        streamId: barrenStream,
-        density: { value: '1.1', unit: 'kg/L' },
-        findings: [],
-        freeAcid: [],
-      },
-      { do: 'log-level', containerId: barren, level: { value: '6.7', unit: 'L' } },
-      mark(barren, 'leaving'),
-      mark(barren, 'closed'),
-      {
-        do: 'log-lab-report',
-        containerId: barren,
-        laboratory: 'Weir Laboratory',
-        sampledOn: '2026-05-17',
-        results: [{ element: 'Cd', in: 'tclp', level: { value: '1.4', unit: 'mg/L' } }],
-      },
-    ];
-    for (const intention of changing) {
-      const before = now();
-      await memory.does(intention);
-      expect(now(), intention.do).not.toBe(before);
-    }
-    const written = memory.state.value.history.find(
-      ({ body }) => body?.kind === 'stream-logged' && body.streamId === barrenStream,
-    );
-    if (written?.body?.kind !== 'stream-logged') throw new Error('no liquor');
-    const { entry, body } = written;
-    for (const colour of ['green', 'blue'] as const) {
-      const before = now();
-      await memory.does({
-        do: 'correct-entry',
-        corrects: entry.id,
-        body: { ...body, colour },
-        reason: 'seen in daylight',
-      });
-      expect(now(), 'corrected').not.toBe(before);
-    }
-    const before = now();
-    await memory.does(mark(wash, 'closed'));
-    await memory.does({ do: 'add-person', name: 'Bo Lindqvist' });
-    expect(now()).toBe(before);
   });
 });
 

@@ -40,6 +40,7 @@ import { monthHeld, onSiteNow } from '../../../src/ledger/quantities-now';
 import { apartAmong, gapsOf, gapsOfPlace } from '../../../src/ledger/readiness';
 import { reportDisagreements } from '../../../src/ledger/report-disagrees';
 import { outlookOf } from '../../../src/ledger/run-outlook';
+import { signedOver } from '../../../src/ledger/signed-over';
 import type { BatchState, ContainerState, State, TreatmentState } from '../../../src/ledger/state';
 import { requiredBefore, stepOffers } from '../../../src/ledger/step-offers';
 import { stillToSay } from '../../../src/ledger/still-to-say';
@@ -127,6 +128,7 @@ function standingTold(state: State, container: ContainerState, { now, zone }: Wh
     beside: standsNearWork(state, container),
     gaps: gapsOf(state, container, containerFigures(state, id), { now, zone }),
     places: emptyPlaces(state, container).map(idOf),
+    signed: signedOver(state, [id]),
   };
 }
 

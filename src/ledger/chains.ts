@@ -8,6 +8,12 @@ export type Link = Pick<Entry, 'id' | 'device' | 'counter' | 'hash' | 'previous'
 /** Entries `from` to `to` of a device are not there. */
 export type Gap = { readonly device: string; readonly from: number; readonly to: number };
 
+export const gapLength = ({ from, to }: Gap): number => to - from + 1;
+
+/** Some of them may have come back since. */
+export const isWithin = (gap: Gap, one: Gap): boolean =>
+  one.device === gap.device && one.from <= gap.from && gap.to <= one.to;
+
 /** This entry does not name the one before it: one of the two was changed and sealed anew. */
 export type Break = { readonly device: string; readonly counter: number };
 

@@ -1,4 +1,5 @@
-/** What somebody had decided to go on without, and a backup brought back since: it is no longer named. */
+/** What somebody had decided to go on without, and a backup brought back since, in whole or in part: it is no longer named. */
+import { type Gap, gapLength, isWithin } from '../ledger/chains';
 import { wrongInItself } from '../ledger/verify';
 import type { Database } from './database';
 import { headsMissing } from './device-heads';
@@ -6,18 +7,52 @@ import type { Without } from './marker';
 
 type Lost = Extract<Without, { what: 'lost' }>;
 
-/** All of them in their places. */
-async function isAllThere(database: Database, device: string, from: number, to: number): Promise<boolean> {
+/** Those of these places in a chain where nothing stands, side by side as one. */
+async function notThere(database: Database, { device, from, to }: Gap): Promise<readonly Gap[]> {
   const range = IDBKeyRange.bound([device, from], [device, to]);
-  return (await database.countFromIndex('entries', 'by-device', range)) === to - from + 1;
+  const index = database.transaction('entries').store.index('by-device');
+  const gaps: Gap[] = [];
+  let next = from;
+  for (let there = await index.openKeyCursor(range); there; there = await there.continue()) {
+    const [, counter] = there.key;
+    if (counter > next) gaps.push({ device, from: next, to: counter - 1 });
+    next = counter + 1;
+  }
+  if (next <= to) gaps.push({ device, from: next, to });
+  return gaps;
 }
 
-/** How many were lost is known of all chains together: as many are looked for in each. */
-async function isEndBack(database: Database, { heads, entries }: Lost): Promise<boolean> {
-  if (heads.length === 0 || (await headsMissing(database, heads)).length > 0) return false;
-  for (const { device, counter } of heads)
-    if (!(await isAllThere(database, device, Math.max(1, counter - entries + 1), counter))) return false;
-  return true;
+async function leftOfGap(database: Database, one: Extract<Without, { what: 'missing' }>) {
+  const gaps = await notThere(database, one);
+  return gaps.map((gap): Without => ({ ...one, ...gap }));
+}
+
+/**
+ * Of each chain by itself: how many were lost is known of all together, so as many are looked for in each. What is missing
+ * before one that is there again is missing between others.
+ */
+async function leftOfEnd(
+  database: Database,
+  lost: Lost,
+  known: readonly Without[],
+): Promise<readonly Without[]> {
+  const { at, entries, heads } = lost;
+  // Another stands in the place of the last one, or nobody knows which it was.
+  if (entries === 0 || heads.length === 0)
+    return heads.length > 0 && (await headsMissing(database, heads)).length === 0 ? [] : [lost];
+  const left: Without[] = [];
+  for (const head of heads) {
+    const { device, counter } = head;
+    const gaps = await notThere(database, { device, from: Math.max(1, counter - entries + 1), to: counter });
+    for (const gap of gaps)
+      if (gap.to === counter) left.push({ what: 'lost', at, entries: gapLength(gap), heads: [head] });
+      else if (!known.some((one) => one.what === 'missing' && isWithin(gap, one)))
+        left.push({ what: 'missing', at, ...gap });
+    if (gaps.at(-1)?.to !== counter && (await headsMissing(database, [head])).length > 0)
+      left.push({ what: 'lost', at, entries: 0, heads: [head] });
+  }
+  const isSame = left.reduce((sum, one) => sum + (one.what === 'lost' ? one.entries : 0), 0) === entries;
+  return isSame && left.length === heads.length ? [lost] : left;
 }
 
 /** Whole in its place, behind the one that it names, and not also there as it was when it was given up. */
@@ -32,24 +67,41 @@ async function isEntryBack(database: Database, one: Extract<Without, { what: 'en
   return before === undefined || before.hash === there.previous;
 }
 
-async function isBack(database: Database, one: Without): Promise<boolean> {
+async function leftOf(
+  database: Database,
+  one: Without,
+  known: readonly Without[],
+): Promise<readonly Without[]> {
   switch (one.what) {
     case 'missing':
-      return isAllThere(database, one.device, one.from, one.to);
+      return leftOfGap(database, one);
     case 'lost':
-      return isEndBack(database, one);
+      return leftOfEnd(database, one, known);
     case 'entry':
-      return isEntryBack(database, one);
+      return (await isEntryBack(database, one)) ? [] : [one];
     case 'head':
     case 'record':
-      return false;
+      return [one];
   }
 }
 
-/** Those of `without` that are there again. The note of a last entry is nothing by itself: it goes with the end that is back. */
-export async function cameBack(database: Database, without: readonly Without[]): Promise<readonly Without[]> {
-  const back: Without[] = [];
-  for (const one of without) if (await isBack(database, one)) back.push(one);
-  const ends = new Set(back.flatMap(({ what, at }) => (what === 'lost' ? [at] : [])));
-  return [...back, ...without.filter(({ what, at }) => what === 'head' && ends.has(at))];
+/** One thing of which something is there again, and what of it still is not. */
+export type CameBack = { readonly one: Without; readonly left: readonly Without[] };
+
+/** Of `without`, what is there again. The note of a last entry is nothing by itself: it goes with the end that is back. */
+export async function cameBack(
+  database: Database,
+  without: readonly Without[],
+): Promise<readonly CameBack[]> {
+  const all: CameBack[] = [];
+  for (const one of without) all.push({ one, left: await leftOf(database, one, without) });
+  const back = all.filter(({ one, left }) => JSON.stringify(left) !== JSON.stringify([one]));
+  const isLostAt =
+    (at: string) =>
+    (one: Without): boolean =>
+      one.what === 'lost' && one.at === at;
+  const isEndBack = (at: string): boolean =>
+    back.some(({ one }) => isLostAt(at)(one)) && !all.some(({ left }) => left.some(isLostAt(at)));
+  const heads = without.filter(({ what, at }) => what === 'head' && isEndBack(at));
+  return [...back, ...heads.map((one) => ({ one, left: [] }))];
 }

@@ -203,14 +203,22 @@ export const noteAlsoWithout = (record: RecordName, more: readonly Without[]): b
     return { ...marker, without: [...marker.without, ...fresh] };
   });
 
-/** Names no longer what is there again; the marker of before is set aside. */
-export function noteCameBack(record: RecordName, back: readonly Without[]): void {
+/** Names no longer what is there again, and of each thing only what is `left` of it; the marker of before is set aside. */
+export function noteCameBack(
+  record: RecordName,
+  back: readonly { readonly one: Without; readonly left: readonly Without[] }[],
+): void {
   if (back.length === 0) return;
   withStorage((storage) => setAside(storage, record));
-  change(record, (marker) => ({
-    ...marker,
-    without: marker.without.filter((one) => !back.some((known) => isEqual(one, known))),
-  }));
+  change(record, (marker) => {
+    const backOf = (one: Without) => back.find((known) => isEqual(one, known.one));
+    const stays = marker.without.filter((one) => !backOf(one));
+    const isNamed = (left: Without): boolean => stays.some((known) => sameThing(known, left));
+    const without = marker.without.flatMap(
+      (one) => backOf(one)?.left.filter((left) => !isNamed(left)) ?? [one],
+    );
+    return { ...marker, without };
+  });
 }
 
 /** For the invented record only, which goes without a trace. */

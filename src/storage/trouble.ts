@@ -3,7 +3,7 @@
  * is opened, from the marker and the ends of the chains: the cost does not grow with the record. What lies deeper is found
  * by `soundness.ts`.
  */
-import type { Gap } from '../ledger/chains';
+import { type Gap, gapLength, isWithin } from '../ledger/chains';
 import type { Head } from '../ledger/verify';
 import { cameBack } from './came-back';
 import { headsMissing, headsOnDisk, wrongWithHead } from './device-heads';
@@ -25,17 +25,11 @@ export type Trouble =
   /** As they were sealed, and not to be understood by this version of the app. */
   | { readonly code: 'later-version'; readonly entries: number };
 
-export const gapLength = ({ from, to }: Gap): number => to - from + 1;
-
 /** The entries that are not there before one that is; null where it is something else that is wrong. */
 export function missingBefore(wrong: UnsoundInChain): Gap | null {
   if (wrong.what !== 'entry' || wrong.why.code !== 'counter-gap' || wrong.device === null) return null;
   return { device: wrong.device, from: wrong.why.expected, to: wrong.why.found - 1 };
 }
-
-/** Some of them may have come back since. */
-export const isWithin = (gap: Gap, one: Gap): boolean =>
-  one.device === gap.device && one.from <= gap.from && gap.to <= one.to;
 
 function isTaken(wrong: UnsoundInChain, without: readonly Without[]): boolean {
   if (wrong.what !== 'entry') return false;

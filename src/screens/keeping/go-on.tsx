@@ -1,7 +1,8 @@
 /** Going on without what is lost or damaged, or with a new record: what is given up is read first, and decided after that. */
 import { useState } from 'preact/hooks';
+import { gapLength } from '../../ledger/chains';
 import type { StoreFailure } from '../../storage/failure';
-import { entriesTold, gapLength, missingBefore, type Trouble } from '../../storage/trouble';
+import { entriesTold, missingBefore, type Trouble } from '../../storage/trouble';
 import { Button, Buttons } from '../../ui/button';
 import { Part } from '../../ui/page';
 import { Fault } from '../fault';

@@ -1,6 +1,6 @@
 /** What somebody decided to go on without: shown until it comes back. */
+import { gapLength } from '../../ledger/chains';
 import type { Without } from '../../storage/marker';
-import { gapLength } from '../../storage/trouble';
 import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';

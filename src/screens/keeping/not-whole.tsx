@@ -1,5 +1,6 @@
 /** The record is gone, cut short or damaged: what is known of it, what is wrong, what can be done. */
-import { entriesTold, gapLength, missingBefore, type Trouble } from '../../storage/trouble';
+import { gapLength } from '../../ledger/chains';
+import { entriesTold, missingBefore, type Trouble } from '../../storage/trouble';
 import { Button, Buttons } from '../../ui/button';
 import { Mark } from '../../ui/marks';
 import { Part } from '../../ui/page';

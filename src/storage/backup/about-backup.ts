@@ -1,7 +1,7 @@
 /** What is said of a backup before it is brought in: of when and of whom it is, how much, what it lacks. Plain data. */
+import { gapLength } from '../../ledger/chains';
 import type { Body } from '../../ledger/entries/body';
 import type { BackupNoted, Without } from '../marker';
-import { gapLength } from '../trouble';
 import type { RestorePlan } from './plan-restore';
 import type { Backup } from './read-backup';
 

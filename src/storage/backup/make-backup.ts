@@ -3,7 +3,7 @@
  * picture of the moment in which it was begun; what is written meanwhile is not in it. Memory holds a piece at a time.
  */
 import { utf8ToBytes } from '@noble/hashes/utils.js';
-import { chainsOf, type Link, linkOf } from '../../ledger/chains';
+import { chainsOf, gapLength, type Link, linkOf } from '../../ledger/chains';
 import type { Entry } from '../../ledger/entries/entry';
 import { filesNamed, hashesIn } from '../../ledger/photos-named';
 import { canonicalText, hashOf } from '../../ledger/seal';
@@ -12,7 +12,6 @@ import type { RecordName } from '../database';
 import { failureOf, type StoreFailure } from '../failure';
 import type { Without } from '../marker';
 import { keptType } from '../picture-type';
-import { gapLength } from '../trouble';
 import { Archive, type Part } from './archive';
 import { longestLine } from './limits';
 import { lock } from './lock';

@@ -3,12 +3,11 @@
  * record, a damaged one, and one that another device has gone on with: entries are a set that only grows, so that joining
  * is adding what is not there. Nothing is written here.
  */
-import { chainsOf, type Gap, type Link, linkOf } from '../../ledger/chains';
+import { chainsOf, type Gap, gapLength, type Link, linkOf } from '../../ledger/chains';
 import type { Entry } from '../../ledger/entries/entry';
 import { type Head, laterKind, wrongInItself } from '../../ledger/verify';
 import type { RecordName } from '../database';
 import { done, failed, failureOf, type StoreResult } from '../failure';
-import { gapLength } from '../trouble';
 import type { BackupFile } from './manifest';
 import { type TellBackup, untold } from './progress';
 import type { Backup } from './read-backup';

@@ -7,13 +7,13 @@
  * both. The old chain stays as it is; should the old phone be found again, what it wrote since joins like that of any other.
  */
 import type { IDBPTransaction } from 'idb';
+import { isWithin } from '../../ledger/chains';
 import type { Entry } from '../../ledger/entries/entry';
 import { hashesIn } from '../../ledger/photos-named';
 import { type Database, type DeviceHead, openDatabase, type RecordName, type Shape } from '../database';
 import { failureOf, type StoreFailure } from '../failure';
 import type { Without } from '../marker';
 import { oneWriter } from '../one-writer';
-import { isWithin } from '../trouble';
 import type { BackupFile } from './manifest';
 import type { Planned, RestorePlan } from './plan-restore';
 import { type TellBackup, untold } from './progress';

@@ -46,14 +46,23 @@ const lose = (...counters: readonly number[]) =>
 describe('entries that were missing between others', () => {
   const gap = (): Without => ({ what: 'missing', at: monday, device: at(2).device, from: 2, to: 3 });
 
-  test('stay named until all of them are there', async () => {
+  test('stay named as far as they are not there, until all of them are', async () => {
     await lose(2, 3);
     expect(await named(gap())).toEqual([gap()]);
     await record.database.add('entries', at(3));
-    expect(await named()).toEqual([gap()]);
+    expect(await named()).toEqual([{ ...gap(), to: 2 }]);
     await record.database.add('entries', at(2));
     expect(await named()).toEqual([]);
     expect(markersBefore('real').at(-1)).toContain('"missing"');
+  });
+
+  test('are named on both sides of what came back', async () => {
+    written = [...written, ...(await says(record, ...['Enno', 'Fia'].map(person)))];
+    await lose(2, 3, 4, 5);
+    const wide: Without = { ...gap(), to: 5 };
+    expect(await named(wide)).toEqual([wide]);
+    await record.database.add('entries', at(4));
+    expect(await named()).toEqual([gap(), { ...gap(), from: 5, to: 5 }]);
   });
 });
 
@@ -66,10 +75,40 @@ describe('the end of a chain that was lost', () => {
     await lose(3, 4);
     expect(await named(lost(), head, record_)).toHaveLength(3);
     await record.database.add('entries', at(4));
-    expect(await named()).toHaveLength(3);
+    const { device } = at(3);
+    expect(await named()).toEqual([{ what: 'missing', at: monday, device, from: 3, to: 3 }, record_]);
     await record.database.add('entries', at(3));
     // Of a whole record nobody knows what was in it.
     expect(await named()).toEqual([record_]);
+  });
+
+  test('stays named as far as it is not there', async () => {
+    await lose(3, 4);
+    expect(await named(lost(), head)).toEqual([lost(), head]);
+    await record.database.add('entries', at(3));
+    expect(await named()).toEqual([{ ...lost(), entries: 1 }, head]);
+  });
+
+  test('stays named as it was where nothing of it is there, of two chains together too', async () => {
+    await lose(3, 4);
+    const other = { device: '0d000000-0000-7000-8000-000000000009', counter: 7, hash: 'f'.repeat(64) };
+    const both: Without = { what: 'lost', at: monday, entries: 9, heads: [headOf(at(4)), other] };
+    expect(await named(both)).toEqual([both]);
+    await record.database.add('entries', at(3));
+    expect(await named()).toEqual([
+      { ...lost(), entries: 1 },
+      { ...both, entries: 7, heads: [other] },
+    ]);
+    await record.database.add('entries', at(4));
+    // The note of the last entry goes with the last of the ends.
+    expect(await named(head)).toEqual([{ ...both, entries: 7, heads: [other] }, head]);
+  });
+
+  test('is not named a second time where an entry before it was given up as well', async () => {
+    await lose(2, 4);
+    const gap: Without = { what: 'missing', at: monday, device: at(2).device, from: 2, to: 2 };
+    const two: Without = { ...lost(), entries: 3 };
+    expect(await named(gap, two)).toEqual([gap, { ...lost(), entries: 1 }]);
   });
 
   test('leaves the note of a last entry that was lost at another time', async () => {

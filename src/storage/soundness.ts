@@ -28,15 +28,20 @@ export type Unsound =
   | { readonly what: 'head'; readonly why: 'missing' | 'not-its-last-entry' }
   | { readonly what: 'photo'; readonly hash: string };
 
+/** `later`: entries of a later version; `damaged`: other entries, and the head. */
+export type Untold = Readonly<Record<'damaged' | 'later' | 'photo', number>>;
+
 export type Soundness = {
   readonly entries: number;
   readonly photos: number;
   /** Last entry of each chain. */
   readonly heads: readonly Head[];
-  /** In the order found; of a record that is wrong throughout only the first `mostTold`. */
+  /** In the order found; of a record that is wrong throughout only the first `mostTold` of each sort that nobody has decided on. */
   readonly wrong: readonly Unsound[];
   /** All that is wrong, told or not. */
   readonly wrongCount: number;
+  /** So many of each sort are not in `wrong`. */
+  readonly untold: Untold;
   /** Photos and files that an entry names and that are not here: nothing wrong where they lie on another device. */
   readonly photosElsewhere: number;
 };
@@ -88,18 +93,26 @@ async function* photosOf(database: Database): AsyncGenerator<readonly { hash: st
   }
 }
 
-/** Gathers what is wrong; the first of it in full. */
-function gathering() {
+/** What somebody has decided on already. */
+export type IsDecided = (found: Unsound) => boolean;
+
+const sortOf = (found: Unsound): keyof Untold =>
+  found.what === 'photo' ? 'photo' : found.what === 'entry' && found.later ? 'later' : 'damaged';
+
+/** Gathers what is wrong; the first of each sort in full, and all that was decided on: it must not stand for what was not. */
+function gathering(isDecided: IsDecided) {
   const wrong: Unsound[] = [];
-  let count = 0;
-  return {
-    wrong,
-    count: () => count,
-    add: (found: Unsound): void => {
-      count += 1;
-      if (wrong.length < mostTold) wrong.push(found);
-    },
+  const fresh = { damaged: 0, later: 0, photo: 0 };
+  const untold = { damaged: 0, later: 0, photo: 0 };
+  let wrongCount = 0;
+  const add = (found: Unsound): void => {
+    wrongCount += 1;
+    const sort = sortOf(found);
+    if (!isDecided(found)) fresh[sort] += 1;
+    if (fresh[sort] <= mostTold || isDecided(found)) wrong.push(found);
+    else untold[sort] += 1;
   };
+  return { wrong, add, counts: () => ({ wrongCount, untold }) };
 }
 
 export const unsoundEntry = (raw: unknown, why: Wrong): Unsound => {
@@ -176,6 +189,7 @@ async function walkPhotos(database: Database, add: (found: Unsound) => void, tel
 export async function checkSoundness(
   database: Database,
   tell: (progress: CheckProgress) => void = () => undefined,
+  isDecided: IsDecided = () => false,
 ): Promise<StoreResult<Soundness>> {
   try {
     const of = (await database.count('entries')) + (await database.count('photos'));
@@ -184,13 +198,13 @@ export async function checkSoundness(
       passed += more;
       tell({ done: Math.min(passed, of), of });
     };
-    const { wrong, add, count: wrongCount } = gathering();
+    const { wrong, add, counts } = gathering(isDecided);
     const head = await wrongWithHead(database);
     if (head) add({ what: 'head', why: head });
     const { entries, heads, named } = await walkEntries(database, add, count);
     const here = await walkPhotos(database, add, count);
     const photosElsewhere = [...named].filter((hash) => !here.has(hash)).length;
-    return done({ entries, photos: here.size, heads, wrong, wrongCount: wrongCount(), photosElsewhere });
+    return done({ entries, photos: here.size, heads, wrong, ...counts(), photosElsewhere });
   } catch (error) {
     return failed(failureOf(error));
   }

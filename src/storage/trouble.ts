@@ -10,7 +10,7 @@ import { headsMissing, headsOnDisk, wrongWithHead } from './device-heads';
 import { done, failed, failureOf, type StoreResult } from './failure';
 import { type Marker, noteCameBack, noteHeads, readMarker, tellsOfEntries, type Without } from './marker';
 import type { Corrupted, OpenRecord } from './record';
-import { type Soundness, type Unsound, unsoundEntry } from './soundness';
+import { type IsDecided, type Soundness, type Unsound, type Untold, unsoundEntry } from './soundness';
 
 /** An entry or a head; a damaged photo is told and never shown, but what was written down is whole without it. */
 type UnsoundInChain = Exclude<Unsound, { readonly what: 'photo' }>;
@@ -42,41 +42,47 @@ function isTaken(wrong: UnsoundInChain, without: readonly Without[]): boolean {
   });
 }
 
+/** Which of what is wrong somebody decided to go on without. */
+export const decidedBy =
+  (without: readonly Without[]): IsDecided =>
+  (found) =>
+    found.what !== 'photo' && isTaken(found, without);
+
 /** What comes of things that are wrong one by one, without those that somebody decided to go on without. */
 export function troubleFrom(
   wrong: readonly Unsound[],
-  count: number,
+  untold: Pick<Untold, 'damaged' | 'later'>,
   without: readonly Without[],
 ): readonly Trouble[] {
   const left = wrong.filter((one): one is UnsoundInChain => one.what !== 'photo' && !isTaken(one, without));
   const later = left.filter((one) => one.what === 'entry' && one.later).length;
   const damaged = left.filter((one) => one.what === 'head' || !one.later);
-  const untold = count - wrong.length;
+  const count = damaged.length + untold.damaged;
   return [
-    ...(damaged.length > 0
-      ? [{ code: 'damaged', wrong: damaged, count: damaged.length + untold } as const]
-      : []),
-    ...(later > 0 ? [{ code: 'later-version', entries: later } as const] : []),
+    ...(count > 0 ? [{ code: 'damaged', wrong: damaged, count } as const] : []),
+    ...(later > 0 ? [{ code: 'later-version', entries: later + untold.later } as const] : []),
   ];
 }
 
 const unsoundOf = (corrupted: readonly Corrupted[]): readonly Unsound[] =>
   corrupted.map(({ raw, issues }) => unsoundEntry(raw, { code: 'schema', issues }));
 
+const allTold = { damaged: 0, later: 0 };
+
 /** What comes of entries that were read and could not be understood. */
 export const troubleOfCorrupted = (
   corrupted: readonly Corrupted[],
   without: readonly Without[],
-): readonly Trouble[] => troubleFrom(unsoundOf(corrupted), corrupted.length, without);
+): readonly Trouble[] => troubleFrom(unsoundOf(corrupted), allTold, without);
 
 /** What stands after a look at everything: it knows of entries and heads, and only the marker of what is missing. */
 export const troubleAfterCheck = (
   before: readonly Trouble[],
-  { wrong, wrongCount }: Soundness,
+  { wrong, untold }: Soundness,
   without: readonly Without[],
 ): readonly Trouble[] => [
   ...before.filter(({ code }) => code === 'gone' || code === 'shorter'),
-  ...troubleFrom(wrong, wrongCount, without),
+  ...troubleFrom(wrong, untold, without),
 ];
 
 /** What somebody decided to go on without, as the marker has it. */
@@ -126,10 +132,7 @@ export async function troubleAtOpen(
       ...(head ? [{ what: 'head', why: head } as const] : []),
       ...unsoundOf(corrupted),
     ];
-    const trouble = [
-      ...(await shorterThan(record)),
-      ...troubleFrom(wrong, wrong.length, goneOnWithout(name)),
-    ];
+    const trouble = [...(await shorterThan(record)), ...troubleFrom(wrong, allTold, goneOnWithout(name))];
     if (trouble.length === 0) noteHeads(name, await headsOnDisk(database));
     return done(trouble);
   } catch (error) {

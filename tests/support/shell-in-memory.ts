@@ -96,6 +96,7 @@ const checkOf =
       heads,
       wrong,
       wrongCount: wrong.length,
+      untold: { damaged: 0, later: 0, photo: 0 },
       photosElsewhere: 0,
     };
     return { checked: Promise.resolve({ ok: true, value }), cancel: () => undefined };

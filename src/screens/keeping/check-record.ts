@@ -2,9 +2,14 @@
 
 import type { RecordName } from '../../storage/database';
 import type { StoreFailure, StoreResult } from '../../storage/failure';
+import type { Without } from '../../storage/marker';
 import type { CheckProgress, Soundness } from '../../storage/soundness';
+import { goneOnWithout } from '../../storage/trouble';
 import { ownScript } from '../../ui/own-script';
 import checkWorker from './check-record-worker?worker&url';
+
+/** `without`: what somebody has decided to go on without, which a worker cannot read for itself. */
+export type CheckWanted = { readonly name: RecordName; readonly without: readonly Without[] };
 
 export type CheckSays = { readonly progress: CheckProgress } | { readonly checked: StoreResult<Soundness> };
 
@@ -36,7 +41,8 @@ export const checkRecordInWorker: CheckRecord = (name, tell = () => undefined) =
     console.warn('the worker that checks the record broke', event.message);
     end({ ok: false, failure: { code: 'not-loaded' } });
   });
-  worker.postMessage(name);
+  const wanted: CheckWanted = { name, without: goneOnWithout(name) };
+  worker.postMessage(wanted);
   return {
     checked: ended.finally(() => worker.terminate()),
     cancel: () => end({ ok: false, failure: { code: 'cancelled' } }),

@@ -22,11 +22,13 @@ function givenUp(one: Trouble, had: number | null): readonly string[] {
     case 'damaged': {
       const heads = one.wrong.filter(({ what }) => what === 'head').length;
       const gaps = one.wrong.flatMap((wrong) => missingBefore(wrong) ?? []);
-      const entries = one.count - heads - gaps.length;
+      const entries = one.wrong.length - heads - gaps.length;
+      const untold = one.count - one.wrong.length;
       return [
         ...gaps.map((gap) => w.missing(gapLength(gap))),
         ...(entries > 0 ? [w.entry(entries)] : []),
         ...(heads > 0 ? [w.head] : []),
+        ...(untold > 0 ? [w.untold(untold)] : []),
       ];
     }
     case 'later-version':

@@ -4,8 +4,9 @@ import type { Wrong } from '../../ledger/verify';
 import { formatNumber } from '../../quantities/format';
 import type { Installing } from '../../storage/installing';
 import type { Persistence, Room } from '../../storage/persist';
+import { countText } from '../amounts';
 
-const entries = (count: number): string => (count === 1 ? '1 entry' : `${count} entries`);
+const entries = (count: number): string => (count === 1 ? '1 entry' : `${countText(count)} entries`);
 
 export const notWholeWords = {
   /** On every page, while anything is wrong. */
@@ -60,7 +61,7 @@ export const notWholeWords = {
     'counter-gap': 'Entries before it are missing.',
     'previous-does-not-match': 'It does not follow the entry before it.',
   } satisfies Record<Wrong['code'], string>,
-  more: (count: number) => `And ${count} more`,
+  more: (count: number) => `And ${countText(count)} more`,
   later: (count: number) => `${entries(count)} of a newer Leesbook`,
   laterSecond:
     'Nothing is lost. Go online and open Leesbook again, then take the new version: it can read them.',
@@ -109,7 +110,9 @@ export const goOnWords = {
   missing: (count: number) =>
     `${count === 1 ? 'One entry' : entries(count)} missing between others. A container may hold more, or less, than the record then says.`,
   entry: (count: number) =>
-    `${count === 1 ? 'One damaged entry' : `${count} damaged entries`}. What can still be read stays in the figures; what cannot is left out. A figure may be wrong by it.`,
+    `${count === 1 ? 'One damaged entry' : `${countText(count)} damaged entries`}. What can still be read stays in the figures; what cannot is left out. A figure may be wrong by it.`,
+  untold: (count: number) =>
+    `${count === 1 ? 'One more is damaged and is' : `${countText(count)} more are damaged and are`} not given up with this: the next look at the record names ${count === 1 ? 'it' : 'them'}, and it stays unwritten again until you decide.`,
   head: 'The end of the chain of this phone. It goes on as a new device, so that what was lost may still come back from a backup.',
   stays:
     'Nothing is deleted. A backup that turns up later can still be restored into it. What was given up stays noted until it comes back.',

@@ -131,7 +131,15 @@ describe('a record that is not whole', () => {
     book.trouble.value = [{ code: 'damaged', wrong: [{ what: 'head', why: 'missing' }], count: 1 }];
     const refused = { ok: false, failure: { code: 'read-only' } };
     expect(await book.perform({ do: 'add-person', name: 'Tobias' }, null)).toEqual(refused);
-    const sound = { entries: 2, photos: 0, heads: [], wrong: [], wrongCount: 0, photosElsewhere: 0 };
+    const sound = {
+      entries: 2,
+      photos: 0,
+      heads: [],
+      wrong: [],
+      wrongCount: 0,
+      untold: { damaged: 0, later: 0, photo: 0 },
+      photosElsewhere: 0,
+    };
     book.trouble.value = troubleAfterCheck(book.trouble.value, sound, []);
     expect(await book.perform({ do: 'add-person', name: 'Tobias' }, null)).toMatchObject({ ok: true });
     book.close();

@@ -98,6 +98,10 @@ describe('a record that is not whole', () => {
     await troubled([{ code: 'damaged', wrong, count: 150 }], 'record/not-whole');
     expect(screen.getAllByRole('link', { name: /Entry \d+ is damaged/ })).toHaveLength(8);
     expect(screen.getByText('And 142 more')).toBeTruthy();
+    cleanup();
+    await troubled([{ code: 'damaged', wrong, count: 12_150 }], 'record/not-whole/go-on');
+    expect(screen.getByText(/^20 damaged entries\./)).toBeTruthy();
+    expect(screen.getByText(/^12\D130 more are damaged and are not given up with this/)).toBeTruthy();
   });
 
   test('tells how many are missing between others, and what is given up without them', async () => {
@@ -180,7 +184,15 @@ describe('going on', () => {
     expect(row.textContent).toContain('4 entries are here.');
     expect(screen.queryByText(/^Whole/)).toBeNull();
     cleanup();
-    const looked = { entries: 4, photos: 0, heads: [], wrong: [], wrongCount: 0, photosElsewhere: 0 };
+    const looked = {
+      entries: 4,
+      photos: 0,
+      heads: [],
+      wrong: [],
+      wrongCount: 0,
+      untold: { damaged: 0, later: 0, photo: 0 },
+      photosElsewhere: 0,
+    };
     open({ ...shell, marker: () => found, lastCheck: signal(looked) }, 'record');
     expect(screen.getByRole('link', { name: /But for what was damaged, each is as it was/ })).toBeTruthy();
     cleanup();

@@ -50,7 +50,15 @@ describe('the record', () => {
     open(at(part), 'record');
     expect(screen.getByRole('link', { name: /^4 entries/ }).getAttribute('href')).toBe('#/record/verify');
     expect(screen.queryByText(/Whole|not as it was written/)).toBeNull();
-    const looked = { entries: 100_000, photos: 0, heads: [], wrong: [], wrongCount: 0, photosElsewhere: 0 };
+    const looked = {
+      entries: 100_000,
+      photos: 0,
+      heads: [],
+      wrong: [],
+      wrongCount: 0,
+      untold: { damaged: 0, later: 0, photo: 0 },
+      photosElsewhere: 0,
+    };
     open({ ...at(part), lastCheck: signal(looked) }, 'record');
     expect(screen.getByText(/^Whole, 100.000 entries$/)).toBeTruthy();
   });

@@ -68,6 +68,7 @@ describe('a record as it was written', () => {
       ].sort((a, b) => (a.device < b.device ? -1 : 1)),
       wrong: [],
       wrongCount: 0,
+      untold: { damaged: 0, later: 0, photo: 0 },
       photosElsewhere: 0,
     });
     expect(told.map(({ done }) => done)).toEqual([200, 400, 600, 800, 1000, 1200, 1204, 1205]);
@@ -155,8 +156,8 @@ describe('what is not as it was written is found', () => {
 
   test('of a record that is wrong throughout only the first are told, and all are counted', async () => {
     for (const entry of await write(150)) await record.database.put('entries', { ...entry, zone: 'x/y' });
-    const { wrong, wrongCount } = await sound();
-    expect([wrong.length, wrongCount]).toEqual([100, 150]);
+    const { wrong, wrongCount, untold } = await sound();
+    expect([wrong.length, wrongCount, untold]).toEqual([100, 150, { damaged: 50, later: 0, photo: 0 }]);
   });
 });
 

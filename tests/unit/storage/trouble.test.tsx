@@ -10,7 +10,14 @@ import { goOnWithout } from '../../../src/storage/go-on';
 import { markersBefore, noteAlsoWithout, noteHeads, readMarker } from '../../../src/storage/marker';
 import { type OpenRecord, openRecord, readAll } from '../../../src/storage/record';
 import { checkSoundness } from '../../../src/storage/soundness';
-import { goneOnWithout, type Trouble, troubleAtOpen, troubleFrom } from '../../../src/storage/trouble';
+import {
+  decidedBy,
+  goneOnWithout,
+  type Trouble,
+  troubleAfterCheck,
+  troubleAtOpen,
+  troubleFrom,
+} from '../../../src/storage/trouble';
 
 let ids = 0;
 const newId = () => `0190b3b0-0000-7000-8000-${(++ids).toString(16).padStart(12, '0')}`;
@@ -283,7 +290,7 @@ describe('a record with something damaged in it', () => {
       if (!checked.ok) throw new Error(checked.failure.code);
       const marker = readMarker('real');
       const without = marker.state === 'there' ? marker.marker.without : [];
-      return troubleFrom(checked.value.wrong, checked.value.wrongCount, without);
+      return troubleFrom(checked.value.wrong, checked.value.untold, without);
     };
     const trouble = await wrongOf();
     expect(trouble).toMatchObject([{ code: 'damaged', count: 1, wrong: [{ counter: 2 }] }]);
@@ -293,6 +300,36 @@ describe('a record with something damaged in it', () => {
     expect((await write(record, 'Dora'))[0]).toMatchObject({ device: third().device, counter: 4 });
     await record.database.put('entries', { ...third(), zone: 'Europe/Pariss' });
     expect(await wrongOf()).toMatchObject([{ code: 'damaged', count: 1, wrong: [{ counter: 3 }] }]);
+  });
+
+  test('names what was not decided on, however much was before it', async () => {
+    const record = await opened();
+    const many = await write(record, ...Array.from({ length: 150 }, (_, n) => `Person ${n}`));
+    for (const entry of many) await record.database.put('entries', { ...entry, zone: 'x/y' });
+    const wrongOf = async () => {
+      const checked = await checkSoundness(
+        record.database,
+        () => undefined,
+        decidedBy(goneOnWithout('real')),
+      );
+      if (!checked.ok) throw new Error(checked.failure.code);
+      return troubleAfterCheck([], checked.value, goneOnWithout('real'));
+    };
+    const first = await wrongOf();
+    expect(first).toMatchObject([{ code: 'damaged', count: 150 }]);
+    await goOnWithout('real', first, { newId, now: later });
+    expect(goneOnWithout('real')).toHaveLength(100);
+    const second = await wrongOf();
+    expect(second).toMatchObject([
+      { code: 'damaged', count: 50, wrong: many.slice(100).map(({ id }) => ({ id })) },
+    ]);
+    await goOnWithout('real', second, { newId, now: later });
+    expect(await wrongOf()).toEqual([]);
+  });
+
+  test('does not hide damaged entries behind many of a later version, or decided ones', () => {
+    const damaged = troubleFrom([], { damaged: 7, later: 0 }, []);
+    expect(damaged).toEqual([{ code: 'damaged', wrong: [], count: 7 }]);
   });
 
   test('counts what was given up before no more, once the whole record is given up', async () => {
@@ -308,7 +345,7 @@ describe('a record with something damaged in it', () => {
     const wrongOf = async () => {
       const checked = await checkSoundness(record.database);
       if (!checked.ok) throw new Error(checked.failure.code);
-      return troubleFrom(checked.value.wrong, checked.value.wrongCount, goneOnWithout('real'));
+      return troubleFrom(checked.value.wrong, checked.value.untold, goneOnWithout('real'));
     };
     for (const lost of all.slice(1, 3)) await record.database.delete('entries', lost.id);
     await goOnWithout('real', await wrongOf(), { newId, now: later });
@@ -324,7 +361,7 @@ describe('a record with something damaged in it', () => {
   });
 
   test('a damaged photo alone does not keep anybody from writing', () => {
-    expect(troubleFrom([{ what: 'photo', hash: 'f'.repeat(64) }], 1, [])).toEqual([]);
+    expect(troubleFrom([{ what: 'photo', hash: 'f'.repeat(64) }], { damaged: 0, later: 0 }, [])).toEqual([]);
   });
 
   test('entries of a later version are told apart from damaged ones', async () => {

@@ -59,7 +59,7 @@ const gapOf = (device: string) => ({ device, from: 2, to: 2 });
 async function troubleLeft(record: OpenRecord) {
   const found = await checkSoundness(record.database);
   if (!found.ok) throw new Error(found.failure.code);
-  return troubleFrom(found.value.wrong, found.value.wrongCount, goneOnWithout('real'));
+  return troubleFrom(found.value.wrong, found.value.untold, goneOnWithout('real'));
 }
 
 test('says before anything is done what the record will lack, and has nothing untold in it after', async () => {

@@ -1,4 +1,6 @@
 /** What was done of late enough to be asked for: the last time of each, however long ago. */
+import { asHappened } from './grouping';
+import { hasLabels } from './has-labels';
 import type { State, WalkState } from './state';
 
 /** Of the looks at containers on a walk as many as tell of every look that was asked. */
@@ -11,7 +13,7 @@ function everyLook(inspected: WalkState['inspected']): readonly string[] {
   });
 }
 
-/** The last list of each kind that each person went through, the last walk, reading, look at a hood and paper. */
+/** The last list of each kind that each person went through, the last walk, reading, look at a hood, paper, and label of what stands here. */
 export function lastOfEach(state: State): readonly string[] {
   type Last = { readonly key: string; readonly entryIds: readonly string[] };
   const one = (key: string, entryId: string): Last => ({ key, entryIds: [entryId] });
@@ -37,9 +39,18 @@ export function lastOfEach(state: State): readonly string[] {
   const hoods = [...state.ventilationChecks.values()].map(({ entryId, body }) =>
     one(`hood ${body.stationId}`, entryId),
   );
-  const papers = [...state.papers.values()].map(({ entryId }) => one('paper', entryId));
+  const made = [...state.papers.values()];
+  const papers = made.map(({ entryId }) => one('paper', entryId));
+  const labels = asHappened(made.filter(({ body }) => hasLabels(body))).flatMap(({ entryId, body }) =>
+    body.containerIds.flatMap((id) =>
+      state.containers.get(id)?.goneSince === null ? one(`label ${id}`, entryId) : [],
+    ),
+  );
   const last = new Map(
-    [...lists, ...readings, ...walks, ...hoods, ...papers].map(({ key, entryIds }) => [key, entryIds]),
+    [...lists, ...readings, ...walks, ...hoods, ...papers, ...labels].map(({ key, entryIds }) => [
+      key,
+      entryIds,
+    ]),
   );
   return [...new Set([...last.values()].flat())];
 }

@@ -89,12 +89,18 @@ const unknownIn = ({ troubles }: State) => troubles.filter(({ code }) => code ==
 
 const putAwayKinds: ReadonlySet<FoundRow['is']> = new Set(['container', 'batch', 'hand-over', 'paper']);
 
-/** Of a hand-over all containers are at hand, or it is none to speak of. */
-const inPartOf = ({ handOvers }: State, ids: ReadonlySet<string>, log: readonly Entry[]): readonly string[] =>
+/** Of a hand-over all containers that anybody told of are at hand, or it is none to speak of. */
+const inPartOf = (
+  { handOvers, containers: opened }: State,
+  ids: ReadonlySet<string>,
+  log: readonly Entry[],
+): readonly string[] =>
   log.flatMap(({ body }) => {
     if (body.kind !== 'handed-over') return [];
     const containers = handOvers.get(body.handOverId)?.body.containers;
-    return containers?.every(({ containerId }) => ids.has(containerId)) ? [] : body.handOverId;
+    return containers?.every(({ containerId }) => ids.has(containerId) || !opened.has(containerId))
+      ? []
+      : body.handOverId;
   });
 
 function putAwayOf(state: State, ids: ReadonlySet<string>): readonly FoundRow[] {

@@ -10,7 +10,7 @@ import type { ContainerFigures } from './container-figures';
 import { isDoubted } from './container-life';
 import { phOf } from './container-ph';
 import { duesOf } from './due';
-import type { PaperMade } from './entries/papers';
+import { hasLabels } from './has-labels';
 import { reportedElements } from './lab-levels';
 import { contentsSide } from './meeting-sides';
 import type { ContainerState, State, StreamState, Told } from './state';
@@ -107,10 +107,6 @@ export function untoldIn(
     ({ substances, looks, heldLiquor }) => substances.length + looks.length > 0 || heldLiquor,
   );
 }
-
-/** Whether labels are in it; papers from before there were several are told by the name of their file. */
-const hasLabels = ({ paper, labels, fileName }: PaperMade): boolean =>
-  labels === true || paper === 'labels' || (paper === undefined && /(^|-)label-/.test(fileName));
 
 const lastOf = (moments: readonly string[]): string | null => moments.toSorted().at(-1) ?? null;
 

@@ -64,8 +64,10 @@ class Keeping {
     for (let next = open.pop(); next; next = open.pop()) {
       const [id, then] = next;
       const container = this.#state.containers.get(id);
-      if (!container) continue;
       this.live.add(nameOf('container', id));
+      // Nobody tells of it any more: what names it is all there is to know.
+      if (!container) this.since.set(id, '');
+      if (!container) continue;
       const before = this.since.get(id);
       const since = lastEmpty(container, then);
       if (before !== undefined && before <= since) continue;

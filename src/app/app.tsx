@@ -14,16 +14,17 @@ import { idle } from '../ui/idle';
 import { Page, Part } from '../ui/page';
 import { badgeWhatIsDue } from './badge';
 import { checkAfterStart } from './checking';
+import { goOnWhenDecided } from './decided';
 import { FaultBoundary } from './fault-boundary';
 import { keepWhenWorthIt } from './keeping';
 import { bookNotOpen, openBook } from './open-book';
 import { makeOpeningAfterStart, readingThrough } from './opening';
 import { openRecordName } from './preferences';
 import { go, path } from './router';
-import { loadEveryday, screenAt } from './routes';
+import { loadEveryday, opensAnyway, screenAt } from './routes';
 import { shellOf } from './shell';
 import { tellWhenDue } from './telling';
-import { takeUpdate, updateWaiting } from './updates';
+import { loadAnew, takeUpdate, updateWaiting } from './updates';
 import { appWords } from './words';
 
 type Opened =
@@ -62,6 +63,7 @@ function useBook() {
       const stopChecking = checkAfterStart(book);
       const stopKeeping = keepWhenWorthIt(book);
       const stopOpening = makeOpeningAfterStart(book);
+      const stopDecided = goOnWhenDecided(book, loadAnew);
       close = () => {
         stop();
         stopTelling();
@@ -69,6 +71,7 @@ function useBook() {
         stopChecking();
         stopKeeping();
         stopOpening();
+        stopDecided();
         book.close();
       };
       opened.value = { state: 'open', shell: shellOf(book) };
@@ -136,10 +139,6 @@ function Place({ shell }: { readonly shell: Shell }) {
     </FaultBoundary>
   );
 }
-
-/** What works without an open record: emergency cards, taking out what is there, and bringing a backup in. */
-const opensAnyway = ([place, part]: readonly string[]): boolean =>
-  place === 'sos' || (place === 'record' && (part === 'backup' || part === 'restore'));
 
 /** A record that does not open keeps nobody from these. */
 function NotOpen({ failure }: { readonly failure: StoreFailure }) {

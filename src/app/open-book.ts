@@ -35,7 +35,7 @@ export type Book = {
   /** The store was shut from outside; the record must be opened again. */
   readonly shut: ReadonlySignal<boolean>;
   /** What this page knows is not what is on the disk any more; it must begin anew. */
-  readonly outdated: ReadonlySignal<boolean>;
+  readonly outdated: Signal<boolean>;
   readonly perform: (intention: Intention, who: string | null, happenedAt?: string) => Promise<Performed>;
   /** Keeps the bytes of a photo and gives their hash. */
   readonly keepPhoto: (bytes: Uint8Array<ArrayBuffer>) => Promise<StoreResult<string>>;

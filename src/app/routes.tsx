@@ -409,3 +409,7 @@ export function screenAt(path: readonly string[]): { screen: Screen; at: Record<
   }
   return null;
 }
+
+/** What works without an open record: emergency cards, taking out what is there, and bringing a backup in. */
+export const opensAnyway = ([place, part]: readonly string[]): boolean =>
+  place === 'sos' || (place === 'record' && (part === 'backup' || part === 'restore'));

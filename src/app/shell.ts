@@ -11,7 +11,6 @@ import { clearDraft, keepDraft, readDraft } from '../storage/drafts';
 import type { StoreFailure } from '../storage/failure';
 import { goOnWithout } from '../storage/go-on';
 import { readMarker } from '../storage/marker';
-import { untilWritten } from '../storage/one-writer';
 import { backupsOf } from './backups';
 import { checkBook } from './checking';
 import { moment, now, zoneNow } from './clock';
@@ -31,7 +30,7 @@ import {
 } from './preferences';
 import { go, here, path } from './router';
 import { changeTelling, telling } from './telling';
-import { takeUpdate, updateWaiting } from './updates';
+import { loadAnew, takeUpdate, updateWaiting } from './updates';
 
 const online = signal(navigator.onLine);
 for (const event of ['online', 'offline'] as const)
@@ -123,7 +122,7 @@ async function photoOf(book: Book, hash: string): Promise<PhotoFound> {
 }
 
 /** Whether what was typed last could be kept. */
-const draftsKept = signal(true);
+export const draftsKept = signal(true);
 
 /** The page begins anew: every part of it knew the record as it was. */
 async function goOnWith({ name, trouble }: Book): Promise<StoreFailure | null> {
@@ -192,7 +191,7 @@ export function shellOf(book: Book): Shell {
     updateWaiting,
     takeUpdate,
     outdated: book.outdated,
-    loadAnew: () => void untilWritten().then(() => window.location.reload()),
+    loadAnew,
     demo: {
       enter: enterDemo,
       leave: leaveDemo,

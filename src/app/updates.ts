@@ -21,7 +21,7 @@ function offer(how: () => void): void {
 }
 
 /** Never in the middle of writing: a form that does not hear that it was kept would be kept twice. */
-const reload = (): void => void untilWritten().then(() => window.location.reload());
+export const loadAnew = (): void => void untilWritten().then(() => window.location.reload());
 
 /**
  * Call once at the start. Does nothing in the development server, or where the browser has no service workers. A
@@ -33,14 +33,14 @@ export async function registerServiceWorker(): Promise<void> {
   const workbox = new Workbox(ownScript('./service-worker.js'));
   workbox.addEventListener('waiting', () =>
     offer(() => {
-      workbox.addEventListener('controlling', reload);
+      workbox.addEventListener('controlling', loadAnew);
       workbox.messageSkipWaiting();
     }),
   );
   // Another tab took the new version: the files that this page would load later are gone, so it must reload as well.
   let controlled = serviceWorker.controller !== null;
   workbox.addEventListener('controlling', () => {
-    if (controlled) offer(reload);
+    if (controlled) offer(loadAnew);
     controlled = true;
   });
   // An installed app stays open for days, and the browser by itself looks for a new version only at a navigation.

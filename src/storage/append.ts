@@ -4,7 +4,9 @@ import type { Body } from '../ledger/entries/body';
 import type { Entry } from '../ledger/entries/entry';
 import { filesNamed, hashesIn } from '../ledger/photos-named';
 import { seal } from '../ledger/seal';
+import { onComingBack } from './coming-back';
 import type { Database, DeviceHead, Shape } from './database';
+import { headOfDevice } from './device-heads';
 import { done, failed, failureOf, type StoreFailure, type StoreResult } from './failure';
 import { markerKey } from './marker';
 import { oneWriter, whileWriting } from './one-writer';
@@ -101,8 +103,8 @@ const isOutdated = ({ device }: OpenRecord, head: DeviceHead | undefined): boole
 
 const outdated = { ok: false, failure: { code: 'outdated' } } as const;
 
-const headIn = (transaction: AnyTransaction): Promise<DeviceHead | undefined> =>
-  transaction.objectStore('meta').get('head');
+const headIn = async (transaction: AnyTransaction): Promise<DeviceHead | undefined> =>
+  headOfDevice(await transaction.objectStore('meta').get('head'));
 
 /** Photos that the entries name which these bodies correct, also by corrections of before. */
 async function namedByCorrected(
@@ -218,22 +220,6 @@ export async function catchUp(record: OpenRecord): Promise<StoreResult<Reading>>
   } catch (error) {
     return failed(failureOf(error));
   }
-}
-
-/** A page that comes back may have slept through whatever was said to it. */
-function onComingBack(listen: () => void): () => void {
-  if (typeof document === 'undefined') return () => undefined;
-  const isSeen = (): void => {
-    if (document.visibilityState === 'visible') listen();
-  };
-  document.addEventListener('visibilitychange', isSeen);
-  document.addEventListener('resume', listen);
-  window.addEventListener('pageshow', listen);
-  return () => {
-    document.removeEventListener('visibilitychange', isSeen);
-    document.removeEventListener('resume', listen);
-    window.removeEventListener('pageshow', listen);
-  };
 }
 
 /** Where tabs have no channel: the marker is written after each append, and the others hear of that. */

@@ -203,6 +203,35 @@ describe('a record that is shorter than it was', () => {
     expect(new Set(entries.map(({ device }) => device)).size).toBe(2);
   });
 
+  it.each(['lose-last', 'change-letter'] as const)(
+    'goes on in every window once it is decided in one, with what was typed there (%s)',
+    async (how) => {
+      const { page, address, shut } = await ownWorkshop();
+      await shut();
+      await harm(page, how);
+      await page.goto(`${address}#/today`);
+      await page.getByText('The record is not whole').waitFor();
+      const second = await page.context().newPage();
+      await second.goto(`${address}#/batches/new`);
+      await second.getByText('The record is not whole').waitFor();
+      await second.getByLabel('Mass of the feed', { exact: true }).fill('777');
+      const card = await page.context().newPage();
+      await card.goto(`${address}#/sos`);
+      await title(card, 'Breathed brown fume').waitFor();
+      await card.evaluate(() => Object.assign(window, { isSamePage: true }));
+      await page.goto(`${address}#/record/not-whole/go-on`);
+      await page.getByRole('button', { name: 'I have read what I give up' }).click();
+      await page.getByRole('button', { name: 'Go on without it' }).click();
+      await title(page, /day/).waitFor();
+      await second.getByText('The record is not whole').waitFor({ state: 'detached' });
+      expect(await second.getByLabel('Mass of the feed', { exact: true }).inputValue()).toBe('777');
+      await fillBatch(second, '778');
+      await title(second, /Batch B/).waitFor();
+      // Nobody who reads it is disturbed.
+      expect(await card.evaluate(() => 'isSamePage' in window)).toBe(true);
+    },
+  );
+
   it('says so where the note of the last entry is gone, and lays no new one', async () => {
     const { page, address, shut } = await ownWorkshop();
     await shut();

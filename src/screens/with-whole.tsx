@@ -8,6 +8,7 @@ import { monthOf } from '../rules/clocks/calendar-day';
 import { Button } from '../ui/button';
 import { Part } from '../ui/page';
 import { countText } from './amounts';
+import { namedIn } from './checklist/list-for';
 import { Frame } from './frame';
 import { useShell } from './shell';
 import { failureWords, wholeWords as w, words } from './words';
@@ -64,51 +65,64 @@ export const withWhole = once(() => true);
 /** Of an entry. */
 export const withEntry = once(({ at, state }) => !state.log.some(({ id }) => id === at.entry));
 
-/** Parts of an address that name what a row is kept of, when it is put away: what has none is not in the record. */
-const withRow = {
-  id: ['containers', 'handOvers'],
-  batch: ['batches'],
-  container: ['containers'],
-} as const;
+/** Parts of an address that name a container. */
+const ofContainer = ['id', 'container', 'from', 'instead', 'of', 'set'] as const;
 
-/** Those of which none is kept: what is not at hand may be in the record. */
+/** Maps of those that a row is kept of, when they are put away: what has none is not in the record. */
+const withRow = ['containers', 'batches', 'handOvers', 'papers'] as const;
+const rowKinds = ['container', 'batch', 'hand-over', 'paper'] as const;
+
+/** Parts that name what no row is kept of: what is not at hand may be in the record. */
 const withoutRow = {
   stream: ['streams'],
   treatment: ['treatments'],
   finding: ['findings'],
   check: ['silverChecks', 'ventilationChecks'],
   clock: ['clocks'],
+  step: ['steps'],
 } as const;
 
-type Maps = Readonly<Record<string, readonly (keyof State)[]>>;
-
-/** What the address names there and is not at hand. */
-const missing = ({ at, state }: Asked, parts: Maps): readonly string[] =>
-  Object.entries(parts).flatMap(([part, maps]) => {
-    const id = at[part];
-    if (id === undefined) return [];
-    const isHere = maps.some((of) => {
-      const map = state[of];
-      return map instanceof Map && map.has(id);
-    });
-    return isHere ? [] : id;
+const isAtHand = (state: State, maps: readonly (keyof State)[], id: string): boolean =>
+  maps.some((of) => {
+    const map = state[of];
+    return map instanceof Map && map.has(id);
   });
 
-const rowKinds = ['container', 'batch', 'hand-over'] as const;
+/** What the address names, with what that is about: the batch of a step, the containers of a paper. */
+function namedBy({ at, state }: Asked): readonly string[] {
+  const { batch, container, from, id, instead, of, set, step } = at;
+  const batchId = state.steps.get(step ?? '')?.body.batchId ?? undefined;
+  const onPaper = state.papers.get(set ?? '')?.body.containerIds ?? [];
+  return [batch, container, from, id, instead, of, set, batchId, ...onPaper].flatMap((one) => one ?? []);
+}
 
 /** Of a container that is gone only what others came from may be at hand. */
-const isGoneLongAgo = ({ at, state }: Asked, { from }: Earlier): boolean => {
-  const gone = state.containers.get(at.container ?? at.id ?? '')?.goneSince ?? null;
-  return gone !== null && gone < from;
-};
+const isGoneLongAgo = ({ at, state }: Asked, { from }: Earlier): boolean =>
+  ofContainer.some((part) => {
+    const gone = state.containers.get(at[part] ?? '')?.goneSince ?? null;
+    return gone !== null && gone < from;
+  });
+
+/** Of a walk all is at hand that was written since it began; one that nobody has finished may have been long ago. */
+const isWalkedLongAgo = ({ at, state }: Asked, { from }: Earlier): boolean =>
+  at.walk !== undefined && (state.walks.get(at.walk)?.finished?.body.startedAt ?? '') < from;
 
 /** Of everything that the address names. */
-export const withNamed = once(
-  (asked, earlier) =>
-    isGoneLongAgo(asked, earlier) ||
-    missing(asked, withoutRow).length > 0 ||
-    missing(asked, withRow).some((id) => rowKinds.some((is) => isPutAway(asked.state, is, id))),
-);
+export const withNamed = once(({ at: parts, ...asked }, earlier) => {
+  const at: At['at'] = { ...parts, ...namedIn(parts.for ?? '-') };
+  const named = { ...asked, at };
+  return (
+    isGoneLongAgo(named, earlier) ||
+    isWalkedLongAgo(named, earlier) ||
+    Object.entries(withoutRow).some(([part, maps]) => {
+      const id = at[part];
+      return id !== undefined && !isAtHand(asked.state, maps, id);
+    }) ||
+    namedBy(named).some(
+      (id) => !isAtHand(asked.state, withRow, id) && rowKinds.some((is) => isPutAway(asked.state, is, id)),
+    )
+  );
+});
 
 /** Of the batch that a waste came of. */
 export const withItsBatch = once(({ at, state }) => {

@@ -26,18 +26,22 @@ export function partOf({ batchId, containerId, lateFor }: ListFor): string {
 export const addressOf = (list: Checklist, what: ListFor): string =>
   isWalk(list) ? 'walk' : `check/${partOf(what)}/${list.id}`;
 
+/** What the part of an address names, as the parts of others do; nothing where it is for the whole place. */
+export function namedIn(part: string): { readonly [of in 'batch' | 'container' | 'step']?: string } {
+  if (part === '-') return {};
+  if (part.startsWith(container)) return { container: part.slice(container.length) };
+  return part.startsWith(late) ? { step: part.slice(late.length) } : { batch: part };
+}
+
 /** Null when the part names nothing in the record. */
 export function listFor(state: State, part: string): ListFor | null {
-  if (part === '-') return { batchId: null };
-  if (part.startsWith(container)) {
-    const containerId = part.slice(container.length);
+  const { batch, container: containerId, step: stepId } = namedIn(part);
+  if (batch !== undefined) return state.batches.has(batch) ? { batchId: batch } : null;
+  if (containerId !== undefined)
     return state.containers.has(containerId) ? { batchId: null, containerId } : null;
-  }
-  if (part.startsWith(late)) {
-    const step = state.steps.get(part.slice(late.length))?.body;
-    return step ? { batchId: step.batchId, lateFor: step.stepId } : null;
-  }
-  return state.batches.has(part) ? { batchId: part } : null;
+  if (stepId === undefined) return { batchId: null };
+  const step = state.steps.get(stepId)?.body;
+  return step ? { batchId: step.batchId, lateFor: step.stepId } : null;
 }
 
 /** What it was for, by its label. */

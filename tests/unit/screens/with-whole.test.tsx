@@ -1,7 +1,9 @@
 import { screen } from '@testing-library/preact';
 import { describe, expect, test } from 'vitest';
+import type { PaperMade } from '../../../src/ledger/entries/papers';
 import { applyAll } from '../../../src/ledger/fold';
 import type { FoundRow } from '../../../src/ledger/found-rows';
+import type { State, Told } from '../../../src/ledger/state';
 import { statementAtOnce } from '../../../src/screens/papers/use-statement';
 import type { Shell } from '../../../src/screens/shell';
 import { open, user } from '../../support/hand';
@@ -13,6 +15,7 @@ const batch = '00000000-0000-7000-8000-00000000bbbb';
 
 const container = '00000000-0000-7000-8000-00000000cccc';
 const handOver = '00000000-0000-7000-8000-00000000dddd';
+const paper = '00000000-0000-7000-8000-00000000aaaa';
 /** Of nothing that anybody told of, or that there is a row of. */
 const other = '00000000-0000-7000-8000-00000000eeee';
 
@@ -22,6 +25,7 @@ const rows: readonly FoundRow[] = [
   { ...over, is: 'batch', id: batch, code: 'B-3' },
   { ...over, is: 'container', id: container, code: 'C-04' },
   { ...over, is: 'hand-over', id: handOver, code: 'N 7' },
+  { ...over, is: 'paper', id: paper, code: 'set.zip' },
 ];
 
 /** A long record, of which nothing from before April is at hand. */
@@ -46,6 +50,7 @@ async function longRecord() {
 }
 
 const whole = 'Read the whole record?';
+const notWhole = /^(?!Read the whole record)/;
 
 const titled = (name: string | RegExp) =>
   screen.findByRole('heading', { level: 1, name }, { timeout: 10_000 });
@@ -75,6 +80,21 @@ describe('a page that needs more of a long record than is at hand', () => {
     ['a waste that is not', `streams/${other}`, whole],
     ['a finding that is not', `findings/${other}`, whole],
     ['a list gone through long ago', `clearance/${other}`, whole],
+    ['a list for a batch that is put away', `check/${batch}/leach-start`, whole],
+    ['one for a container that is', `check/container-${container}/neutralise-lime`, whole],
+    ['one for a step that is not at hand', `check/late-${other}/leach-start`, whole],
+    ['one for a batch that nobody told of', `check/${other}/leach-start`, /not in the record/],
+    ['one for the whole place', 'check/-/spill-response-readiness', notWhole],
+    ['air for a batch that is put away', `ventilation/${batch}/leach-start`, whole],
+    ['the end of a walk that is not at hand', `walk/done/${other}`, whole],
+    ['handing over a container that is put away', `hand-overs/new/${container}`, whole],
+    ['handing over what is on a paper that is', `hand-overs/new/${paper}`, whole],
+    ['handing over what stands here', 'hand-overs/new', notWhole],
+    ['a set made of that paper', `papers/new/${paper}`, whole],
+    ['its signature', `papers/new/${paper}/sign`, whole],
+    ['a set that is chosen by hand', 'papers/new/chosen', notWhole],
+    ['a new container to pour one that is put away into', `containers/new/from/${container}`, whole],
+    ['one instead of it', `containers/new/instead/${container}`, whole],
     ['a month before all is at hand', 'due/months/2026-03', whole],
     ['the month in which all begins to be at hand', 'due/months/2026-04', whole],
     ['a month after that', 'due/months/2026-05', /May 2026/],
@@ -103,6 +123,40 @@ describe('a page that needs more of a long record than is at hand', () => {
     const containers = new Map([[id, { ...gone, goneSince: '2026-01-05T08:00:00.000Z' }]]);
     state.value = { ...state.value, earlier, containers };
     open(shell, `containers/${id}`);
+    await titled(whole);
+  });
+
+  test.each([
+    ['since all is at hand', '2026-04-02T08:00:00.000Z', notWhole],
+    ['before that', '2026-03-31T08:00:00.000Z', whole],
+  ])('the end of a walk that began %s', async (_, startedAt, title) => {
+    const { shell, state } = await longRecord();
+    const list = { id: 'container-inspection', version: '2', hash: '0'.repeat(64), title: 'Walk' };
+    const body = { startedAt, list, containerIds: [], notSeen: [], looks: [], readings: [], found: [] };
+    const finished = { entryId: other, at: '2026-04-02T09:00:00.000Z', who: null, body };
+    const walks = new Map([[other, { walkId: other, inspected: [], finished }]]);
+    state.value = { ...state.value, earlier, walks: walks as unknown as State['walks'] };
+    open(shell, `walk/done/${other}`);
+    await titled(title);
+  });
+
+  test('a set made anew of a paper that is at hand, while a container on it is not', async () => {
+    const { shell, state, does } = await longRecord();
+    const { body } = await does({
+      do: 'record-paper',
+      containerIds: [await openCan({ does })],
+      paper: 'disposal',
+      fileName: 'set.pdf',
+      contentHash: 'a'.repeat(64),
+      format: 'pdf',
+    });
+    const paperId = body.kind === 'paper-made' ? body.paperId : '';
+    state.value = { ...state.value, earlier };
+    open(shell, `papers/new/${paperId}`);
+    await titled(notWhole);
+    const told = state.value.papers.get(paperId) as Told<PaperMade>;
+    const without = { ...told, body: { ...told.body, containerIds: [container] } };
+    state.value = { ...state.value, papers: new Map([[paperId, without]]) };
     await titled(whole);
   });
 

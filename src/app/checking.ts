@@ -1,17 +1,13 @@
 /**
- * Everything on the disk is looked at after a start, away from the page, and whenever somebody asks. That takes long for a long
- * record, which is looked at once a day.
+ * Everything on the disk is looked at after each start, away from the page, and whenever somebody asks. Of a long record too,
+ * however lately it was looked at: what its opening holds does not show that an entry is gone or changed since.
  */
-import { differenceInHours } from 'date-fns';
-import { entriesIn } from '../ledger/opening';
 import { checkRecordInWorker, type RunningCheck } from '../screens/keeping/check-record';
 import { openDatabase } from '../storage/database';
-import { dropOpening, longRecord } from '../storage/openings';
+import { dropOpening } from '../storage/openings';
 import type { CheckProgress } from '../storage/soundness';
 import { goneOnWithout, troubleAfterCheck } from '../storage/trouble';
-import { moment } from './clock';
 import type { Book } from './open-book';
-import { forget, recall, remember } from './preferences';
 
 /** What was worked out of entries that are not as they were written is in doubt: the next start works it out anew. */
 async function forgetOpening(name: Book['name']): Promise<void> {
@@ -33,25 +29,13 @@ export function checkBook(book: Book, tell?: (progress: CheckProgress) => void):
     if (found.ok) {
       book.lastCheck.value = found.value;
       const trouble = troubleAfterCheck(book.trouble.peek(), found.value, goneOnWithout(book.name));
-      // What is wrong is found anew at each start, until it is mended or somebody goes on without it.
-      if (trouble.length === 0) remember(checkedAt(book), moment());
-      else {
-        forget(checkedAt(book));
-        void forgetOpening(book.name);
-      }
+      if (trouble.length > 0) void forgetOpening(book.name);
       book.trouble.value = trouble;
     }
     return found;
   });
   return { checked, cancel: running.cancel };
 }
-
-const checkedAt = ({ name }: Book): string => `checked:${name}`;
-
-const isCheckedToday = (book: Book): boolean => {
-  const last = recall(checkedAt(book));
-  return last !== null && Math.abs(differenceInHours(moment(), last)) < 24;
-};
 
 /** So long the page has for itself after the start, ms. Status: reasoned; the target for a start is half of it. */
 const restMs = 3000;
@@ -60,7 +44,6 @@ const restMs = 3000;
 export function checkAfterStart(book: Book): () => void {
   if (typeof Worker === 'undefined' || book.trouble.peek().some(({ code }) => code === 'gone'))
     return () => undefined;
-  if (entriesIn(book.state.peek()) >= longRecord && isCheckedToday(book)) return () => undefined;
   let running: RunningCheck | undefined;
   const timer = setTimeout(() => {
     running = checkBook(book);

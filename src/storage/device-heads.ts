@@ -1,6 +1,6 @@
 /** The ends of the chains as they lie on the disk, found through an index: the cost does not grow with the record. */
 import type { Head } from '../ledger/verify';
-import type { Database } from './database';
+import type { Database, DeviceHead } from './database';
 
 /** An array sorts after every number and every text in a key. */
 const endOf = (device: string): [string, number] => [device, []] as unknown as [string, number];
@@ -16,20 +16,23 @@ function stated(raw: unknown): HeadOnDisk | null {
     : null;
 }
 
-/** Last entry of each device; a device whose last entry does not state its hash is left out. */
-export async function headsOnDisk(database: Database): Promise<readonly HeadOnDisk[]> {
+/** Last entry of each device, whatever lies there. */
+export async function lastEntries(database: Database): Promise<readonly unknown[]> {
   const index = database.transaction('entries').store.index('by-device');
-  const heads: HeadOnDisk[] = [];
+  const lasts: unknown[] = [];
   let first = await index.openKeyCursor();
   while (first) {
     const [device] = first.key;
     const last = await index.openCursor(IDBKeyRange.bound([device, 0], endOf(device)), 'prev');
-    const head = stated(last?.value);
-    if (head) heads.push(head);
+    if (last) lasts.push(last.value);
     first = await index.openKeyCursor(IDBKeyRange.lowerBound(endOf(device)));
   }
-  return heads;
+  return lasts;
 }
+
+/** The same as the ends of the chains; a device whose last entry does not state its hash is left out. */
+export const headsOnDisk = async (database: Database): Promise<readonly HeadOnDisk[]> =>
+  (await lastEntries(database)).flatMap((last) => stated(last) ?? []);
 
 /** Those of `heads` that are not on the disk as they are stated. */
 export async function headsMissing(database: Database, heads: readonly Head[]): Promise<readonly Head[]> {
@@ -42,15 +45,28 @@ export async function headsMissing(database: Database, heads: readonly Head[]): 
   return missing;
 }
 
+/** What a store holds in place of a head; undefined where it is none at all. */
+export function headOfDevice(kept: unknown): DeviceHead | undefined {
+  const { device, counter, hash, writtenAt } = (kept ?? {}) as Partial<DeviceHead>;
+  const isTextOrNull = (value: unknown): boolean => value === null || typeof value === 'string';
+  const isHead =
+    typeof device === 'string' && Number.isInteger(counter) && isTextOrNull(hash) && isTextOrNull(writtenAt);
+  return isHead ? (kept as DeviceHead) : undefined;
+}
+
 /** Whether this device can go on from where its head says; null when it can. */
 export async function wrongWithHead(database: Database): Promise<'missing' | 'not-its-last-entry' | null> {
   const transaction = database.transaction(['entries', 'meta']);
-  const head = await transaction.objectStore('meta').get('head');
-  const index = transaction.objectStore('entries').index('by-device');
+  const head = headOfDevice(await transaction.objectStore('meta').get('head'));
+  const entries = transaction.objectStore('entries');
+  const index = entries.index('by-device');
   if (!head) return (await index.openKeyCursor()) ? 'missing' : null;
-  const { device, counter, hash } = head;
+  const { device, counter, hash, writtenAt } = head;
   const last = await index.openCursor(IDBKeyRange.bound([device, 0], endOf(device)), 'prev');
   const found = stated(last?.value);
   if (!last) return counter === 0 ? null : 'not-its-last-entry';
-  return found?.counter === counter && found.hash === hash ? null : 'not-its-last-entry';
+  // What it writes next would be dated by it: nothing on the disk says so late an hour.
+  const [latest] = (await entries.index('in-order').openKeyCursor(null, 'prev'))?.key ?? [];
+  const isAhead = writtenAt !== null && latest !== undefined && writtenAt > latest;
+  return found?.counter === counter && found.hash === hash && !isAhead ? null : 'not-its-last-entry';
 }

@@ -2,6 +2,7 @@
 import { type Entry, Entry as EntrySchema } from '../ledger/entries/entry';
 import { compareEntries } from '../ledger/order';
 import { type Database, type DeviceHead, openDatabase, type RecordName } from './database';
+import { headOfDevice } from './device-heads';
 import { done, failed, failureOf, type StoreResult } from './failure';
 import { readMarker, tellsOfEntries } from './marker';
 
@@ -40,10 +41,10 @@ export type Reading = { readonly entries: readonly Entry[]; readonly corrupted: 
 async function headOf(database: Database, newId: () => string, isKnown: boolean): Promise<DeviceHead> {
   const transaction = database.transaction(['meta', 'entries'], 'readwrite', { durability: 'strict' });
   const meta = transaction.objectStore('meta');
-  const found = await meta.get('head');
+  const found = headOfDevice(await meta.get('head'));
   const isFirst = !found && !isKnown && !(await transaction.objectStore('entries').openKeyCursor());
   const head = found ?? { device: newId(), counter: 0, hash: null, writtenAt: null };
-  if (isFirst) await meta.add(head, 'head');
+  if (isFirst) await meta.put(head, 'head');
   await transaction.done;
   return head;
 }

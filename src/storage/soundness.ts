@@ -115,7 +115,7 @@ function gathering(isDecided: IsDecided) {
   return { wrong, add, counts: () => ({ wrongCount, untold }) };
 }
 
-export const unsoundEntry = (raw: unknown, why: Wrong): Unsound => {
+export const unsoundEntry = (raw: unknown, why: Wrong): Extract<Unsound, { what: 'entry' }> => {
   const { id, device, counter, hash } = raw as Walked & { readonly hash?: unknown };
   return {
     what: 'entry',

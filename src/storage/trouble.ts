@@ -4,9 +4,9 @@
  * by `soundness.ts`.
  */
 import { type Gap, gapLength, isWithin } from '../ledger/chains';
-import type { Head } from '../ledger/verify';
+import { type Head, wrongInItself } from '../ledger/verify';
 import { cameBack } from './came-back';
-import { headsMissing, headsOnDisk, wrongWithHead } from './device-heads';
+import { headsMissing, headsOnDisk, lastEntries, wrongWithHead } from './device-heads';
 import { done, failed, failureOf, type StoreResult } from './failure';
 import { type Marker, noteCameBack, noteHeads, readMarker, tellsOfEntries, type Without } from './marker';
 import type { Corrupted, OpenRecord } from './record';
@@ -114,6 +114,19 @@ async function shorterThan({ name, database }: OpenRecord): Promise<readonly Tro
   return [{ code: 'shorter', missing, entries }];
 }
 
+/** Last entries that are not as they were sealed: of the others only a look at everything tells. */
+async function wrongLasts(
+  { database }: OpenRecord,
+  corrupted: readonly Corrupted[],
+): Promise<readonly Unsound[]> {
+  const known = new Set(corrupted.map(({ id }) => id));
+  return (await lastEntries(database)).flatMap((last) => {
+    const why = wrongInItself(last);
+    const unsound = why && unsoundEntry(last, why);
+    return unsound && !known.has(unsound.id) ? unsound : [];
+  });
+}
+
 /**
  * What is wrong with a record that was just opened; where nothing is, the marker is brought up to it.
  * @param corrupted what could not be read while it was opened
@@ -131,6 +144,7 @@ export async function troubleAtOpen(
     const wrong: readonly Unsound[] = [
       ...(head ? [{ what: 'head', why: head } as const] : []),
       ...unsoundOf(corrupted),
+      ...(await wrongLasts(record, corrupted)),
     ];
     const trouble = [...(await shorterThan(record)), ...troubleFrom(wrong, allTold, goneOnWithout(name))];
     if (trouble.length === 0) noteHeads(name, await headsOnDisk(database));

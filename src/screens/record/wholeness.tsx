@@ -44,7 +44,7 @@ function LongRecord() {
   ) : (
     <Row
       title={w.entries(countText(entriesIn(state.value)))}
-      second={w.lookedAtDaily}
+      second={w.lookedAtSoon}
       start="text"
       href="#/record/verify"
     />

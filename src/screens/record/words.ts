@@ -41,7 +41,7 @@ export const wholeWords = {
   whole: (count: string) => `Whole, ${entriesText(count)}`,
   wholeSecond: 'Each entry is as it was written, and follows the one before.',
   entries: (count: string) => entriesText(count),
-  lookedAtDaily: 'All of them are looked at once a day. Tap to have them looked at now.',
+  lookedAtSoon: 'All of them are looked at after each start. Tap to have them looked at now.',
   without: (things: number) =>
     things === 1 ? 'Goes on without one thing' : `Goes on without ${things} things`,
   here: (count: string) => `${entriesText(count)} ${count === '1' ? 'is' : 'are'} here.`,

@@ -4,7 +4,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Body } from '../../../src/ledger/entries/body';
 import type { Entry } from '../../../src/ledger/entries/entry';
 import { seal } from '../../../src/ledger/seal';
-import { append, type Stamp } from '../../../src/storage/append';
+import { append, catchUp, type Stamp } from '../../../src/storage/append';
 import { databaseName, deleteRecord } from '../../../src/storage/database';
 import { goOnWithout } from '../../../src/storage/go-on';
 import { markersBefore, noteAlsoWithout, noteHeads, readMarker } from '../../../src/storage/marker';
@@ -280,6 +280,54 @@ describe('a record with something damaged in it', () => {
       expect(await record.database.count('meta')).toBe(0);
       record.close();
     }
+  });
+
+  test.each([
+    ['text', 'garbage'],
+    ['nothing', null],
+    ['another shape', { device: 7, counter: 'x' }],
+  ])(
+    'is noticed where %s stands in place of the head: it opens, and what stands there stays',
+    async (_, kept) => {
+      const before = await opened();
+      await before.database.put('meta', kept as never, 'head');
+      before.close();
+      const record = await opened();
+      expect(await troubleOf(record)).toEqual([
+        { code: 'damaged', wrong: [{ what: 'head', why: 'missing' }], count: 1 },
+      ]);
+      expect(await record.database.get('meta', 'head')).toEqual(kept);
+      expect(await catchUp(record)).toMatchObject({ ok: true, value: { entries: [] } });
+    },
+  );
+
+  test('is noticed where the head would date what is written next by an hour that no entry has', async () => {
+    const before = await opened();
+    const ahead = { ...headOf(third()), writtenAt: '2099-01-01T00:00:00.000Z' };
+    await before.database.put('meta', ahead, 'head');
+    before.close();
+    expect(await troubleOf(await opened())).toEqual([
+      { code: 'damaged', wrong: [{ what: 'head', why: 'not-its-last-entry' }], count: 1 },
+    ]);
+  });
+
+  test('is noticed at opening where the last entry of a chain does not fit its hash, one that was slipped in too', async () => {
+    const before = await opened();
+    const slippedIn = { ...(written[1] as Entry), id: newId(), device: newId() };
+    await before.database.put('entries', { ...third(), zone: 'Europe/Pariss' });
+    await before.database.put('entries', slippedIn);
+    before.close();
+    expect(await troubleOf(await opened())).toMatchObject([
+      {
+        code: 'damaged',
+        count: 2,
+        wrong: [
+          { id: third().id, why: { code: 'hash-differs' } },
+          { id: slippedIn.id, why: { code: 'hash-differs' } },
+        ],
+      },
+    ]);
+    expect(readMarker('real')).toMatchObject({ marker: { entries: 3, heads: [headOf(third())] } });
   });
 
   test('goes on without one entry: that one stays, is known for ever, and any other is told anew', async () => {

@@ -29,15 +29,21 @@ function answersOfWalk({ items }: Checklist, walk: WalkState): readonly AnswerKe
     });
 }
 
-/** Answers of each time that a list was completed, or a walk with it finished, by whomever, the newest last. */
-export const answersOfList = (state: State, list: Checklist): readonly (readonly AnswerKept[])[] => [
-  ...[...state.checklists.values()]
-    .filter(({ body }) => body.checklist.id === list.id && body.outcome === 'cleared')
-    .map(({ body }) => body.answers),
-  ...[...state.walks.values()]
-    .filter(({ finished }) => finished?.body.list.id === list.id)
-    .map((walk) => answersOfWalk(list, walk)),
-];
+/**
+ * Answers of each time that a list was completed, or a walk with it finished, by whomever, the newest last; of those since all
+ * of them are at hand, so that none in between is missing.
+ */
+export function answersOfList(state: State, list: Checklist): readonly (readonly AnswerKept[])[] {
+  const from = state.earlier?.from ?? '';
+  return [
+    ...[...state.checklists.values()]
+      .filter(({ at, body }) => at >= from && body.checklist.id === list.id && body.outcome === 'cleared')
+      .map(({ body }) => body.answers),
+    ...[...state.walks.values()]
+      .filter(({ finished }) => finished?.body.list.id === list.id && finished.body.startedAt >= from)
+      .map((walk) => answersOfWalk(list, walk)),
+  ];
+}
 
 /** Looks that are new since this person last finished a walk: an entry of a walk keeps which were asked, not in which words. */
 function newOnWalk(state: State, list: Checklist, who: string): readonly ListChange[] {

@@ -88,12 +88,13 @@ const Lapsed = ({ changed: { list, lapsed } }: { readonly changed: ChangedList }
 function Review({ list }: { readonly list: Checklist }) {
   const { state } = useShell();
   const rows = neverAmiss(answersOfList(state.value, list));
-  if (rows.length === 0 && state.value.earlier === null) return null;
+  const { earlier } = state.value;
+  if (rows.length === 0 && earlier === null) return null;
   return (
     <Part rule width="edge" title={w.review}>
       <Rows>
         {rows.map(({ item, ask, times }) => (
-          <Row key={item} start="text" title={ask} second={w.reviewRow(times)} />
+          <Row key={item} start="text" title={ask} second={w.reviewRow(times, earlier !== null)} />
         ))}
       </Rows>
       <Before />

@@ -39,8 +39,8 @@ export const listsWords = {
   versionOf: (version: number) => `Version ${version}`,
   lapsedTitle: 'Changes that apply no longer',
   review: 'Always in order',
-  reviewRow: (times: number) =>
-    `${times} times in a row. Does it still catch anything? Move it to the walk round, or leave it out.`,
+  reviewRow: (times: number, orMore: boolean) =>
+    `${orMore ? 'At least ' : ''}${times} times in a row. Does it still catch anything? Move it to the walk round, or leave it out.`,
   add: 'Add a question of our own',
   addSecond: 'It is marked, here and in every answer',
   change: 'Change the range',

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { workshopLists } from '../../../src/ledger/workshop-lists';
 import { askedAtMost, mostAtOnePause } from '../../../src/safety/checklist-faults';
 import { choose, fill, open, row, tap, type, user } from '../../support/hand';
+import { notAllHere } from '../../support/long-record';
 import { workshopInMemory } from '../../support/shell-in-memory';
 import { itemOf, type Workshop } from './at-the-bench';
 
@@ -232,4 +233,7 @@ it('what was in order ten times in a row is offered for review', async () => {
   open(workshop.shell, 'record/lists/filtration');
   expect(screen.getByText('Tub ready')).toBeTruthy();
   expect(screen.getByText(/^10 times in a row/)).toBeTruthy();
+  const earlier = notAllHere({ from: '2026-01-01T00:00:00.000Z' });
+  workshop.state.value = { ...workshop.state.value, earlier };
+  await screen.findByText(/^At least 10 times in a row/);
 });

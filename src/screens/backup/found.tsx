@@ -62,7 +62,7 @@ const bringsNothing = ({ fresh, mended, files }: RestorePlan): boolean =>
 
 /** @param short entries of which the marker tells, and which are not there after it either */
 function PlanRows({ plan, short }: { readonly plan: RestorePlan; readonly short: number }) {
-  const { fresh, mended, alreadyHere, here, conflicts, files } = plan;
+  const { fresh, mended, alreadyHere, here, conflicts, codesTwice, files } = plan;
   if (conflicts.length === 0 && bringsNothing(plan))
     return (
       <Rows>
@@ -91,6 +91,12 @@ function PlanRows({ plan, short }: { readonly plan: RestorePlan; readonly short:
       {rows.map((row) => (
         <Row key={row} start="text" title={row} />
       ))}
+      {codesTwice.slice(0, mostNamed).map(({ is, code }) => (
+        <Row key={`${is} ${code}`} mark={unknown} title={w.codeTwice[is](code)} second={w.codeTwiceSecond} />
+      ))}
+      {codesTwice.length > mostNamed && (
+        <Row start="text" title={w.moreCodesTwice(codesTwice.length - mostNamed)} />
+      )}
       {isLacking(plan) && (
         <Row mark={unknown} title={w.lacks(lackingIn(plan.lacks))} second={w.lacksSecond} />
       )}

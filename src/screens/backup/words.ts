@@ -1,6 +1,7 @@
 /** Words of backing up, restoring and joining. */
 
 import { format } from 'date-fns';
+import type { CodeTwice } from '../../ledger/codes-twice';
 import type { WouldBeLost } from '../../ledger/would-be-lost';
 import type { BackupStage } from '../../storage/backup/progress';
 import type { BackupRefusal } from '../../storage/backup/refusal';
@@ -141,6 +142,13 @@ export const restoreWords = {
   wentOnWithout: (what: string) => `Made of a record that goes on without: ${what}`,
   wentOnSince: (when: string) => `Decided ${when}, where it was made. It stays noted here as well.`,
   moreWithout: (n: number) => `And without ${n} more`,
+  codeTwice: {
+    container: (code: string) => `Two containers would be ${code}`,
+    batch: (code: string) => `Two batches would be ${code}`,
+  } satisfies Record<CodeTwice['is'], (code: string) => string>,
+  codeTwiceSecond:
+    'One here and one in the backup. Both stay as they are. Correct one of the codes afterwards, and its label.',
+  moreCodesTwice: (n: number) => `And ${countText(n)} more codes are used twice`,
   lacks: (n: number) => `The record would go on without ${entriesText(n)}`,
   lacksSecond:
     'Lost or damaged in the backup, and not here either. A container may hold more, or less, than the record then says. Another backup may still bring it.',
@@ -280,6 +288,10 @@ export function refusalOfFile(refusal: BackupRefusal): string {
       return 'It is locked. Type its passphrase.';
     case 'passphrase-wrong':
       return 'The passphrase does not open it. Look at capitals and blanks, and type it again. If it is surely right, the beginning of the file is damaged.';
+    case 'lock-damaged':
+      return `The file is locked, and the beginning of it is damaged or cut short: no passphrase opens it. ${damagedFile}`;
+    case 'lock-too-strong':
+      return 'Opening it takes more memory and time than a phone has. Unlock it on a computer with the program that locked it, then choose what comes out.';
     case 'locked-otherwise':
       return 'It is locked with a key, not with a passphrase. Unlock it with the program that made it, then choose what comes out.';
     case 'locked-part-damaged':

@@ -4,7 +4,9 @@
  * is adding what is not there. Nothing is written here.
  */
 import { chainsOf, type Gap, gapLength, type Link, linkOf } from '../../ledger/chains';
+import { type CodeTwice, codesTwice, isOfCodes } from '../../ledger/codes-twice';
 import type { Entry } from '../../ledger/entries/entry';
+import { compareEntries } from '../../ledger/order';
 import { type Head, laterKind, wrongInItself } from '../../ledger/verify';
 import type { RecordName } from '../database';
 import { done, failed, failureOf, type StoreResult } from '../failure';
@@ -44,6 +46,8 @@ export type RestorePlan = {
   /** Damaged here and whole in the backup: that one takes its place. */
   readonly mended: number;
   readonly conflicts: readonly Conflict[];
+  /** Of things here and things in the backup: both stay, and one of the codes has to be corrected. */
+  readonly codesTwice: readonly CodeTwice[];
   /** What the backup lacks in its middle and nothing here has: the record would go on without it. */
   readonly lacks: Lacks;
   readonly files: { readonly fresh: number; readonly alreadyHere: number; readonly mended: number };
@@ -76,6 +80,8 @@ type Here = {
   readonly alreadyHere: Set<string>;
   readonly giveWay: Map<string, Link>;
   readonly clashes: { readonly why: Conflict['why']; readonly own: Link; readonly theirs: Link }[];
+  /** Those that give codes, or change what does. */
+  readonly ofCodes: Entry[];
   count: number;
 };
 
@@ -92,8 +98,11 @@ function isDamaged(raw: Raw): boolean {
   return wrong !== null && laterKind(raw, wrong) === null;
 }
 
+const isOfCodesHere = (raw: Raw): raw is Entry => isOfCodes(raw) && wrongInItself(raw) === null;
+
 function meet(raw: Raw, theirs: Theirs, here: Here): void {
   here.count += 1;
+  if (isOfCodesHere(raw)) here.ofCodes.push(raw);
   const sameId = theirs.byId.get(raw.id);
   const samePlace = theirs.byPlace.get(placeText(raw.device, raw.counter));
   const met = sameId ?? samePlace;
@@ -154,6 +163,17 @@ function isBehind(added: readonly Link[], { byPlace }: Here): boolean {
   return added.some(({ device, counter }) => counter < (ends.get(device) ?? 0));
 }
 
+/** What is twice here already is told without any backup. */
+function codesTwiceAfter(here: Here, backup: Backup, add: ReadonlySet<string>): readonly CodeTwice[] {
+  if (here.ofCodes.length === 0) return [];
+  const all = [...here.ofCodes];
+  for (const entry of backup.entries()) if (add.has(entry.id) && isOfCodes(entry)) all.push(entry);
+  const keyOf = ({ is, code }: CodeTwice): string => `${is} ${code.toUpperCase()}`;
+  const before = new Set(codesTwice(here.ofCodes.toSorted(compareEntries)).map(keyOf));
+  const after = codesTwice(all.sort(compareEntries));
+  return after.filter((one) => !before.has(keyOf(one)));
+}
+
 async function filesFor(
   database: Parameters<typeof fileThere>[0] | null,
   backup: Backup,
@@ -184,6 +204,7 @@ async function planned(
     alreadyHere: new Set(),
     giveWay: new Map(),
     clashes: [],
+    ofCodes: [],
     count: 0,
   };
   if (database) {
@@ -207,6 +228,7 @@ async function planned(
     ...clashes.map(({ why, theirs: link }) => conflictAt(why, link)),
     ...notFollowing(added, here, backup),
   ];
+  const add = new Set(added.map(({ id }) => id));
   const plan: RestorePlan = {
     otherRecord: backup.manifest.record !== record,
     here: here.count,
@@ -214,6 +236,7 @@ async function planned(
     alreadyHere: here.alreadyHere.size,
     mended: mends.size,
     conflicts,
+    codesTwice: codesTwiceAfter(here, backup, add),
     lacks: lacksAfter(added, here),
     files: {
       fresh: files.length - filesMended.size,
@@ -224,7 +247,7 @@ async function planned(
   return {
     plan,
     heads: chainsOf([...here.byPlace.values(), ...added]).heads,
-    add: new Set(added.map(({ id }) => id)),
+    add,
     giveWay: [...here.giveWay.keys()],
     isBehind: here.giveWay.size > 0 || isBehind(added, here),
     files,

@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { readFileSync } from 'node:fs';
 import { fireEvent, screen, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import type { Body, PlainBody } from '../../../src/ledger/entries/body';
 import type { Entry } from '../../../src/ledger/entries/entry';
 import type { Shell } from '../../../src/screens/shell';
 import { notedOnceIn } from '../../../src/storage/backup/about-backup';
@@ -150,6 +151,64 @@ describe('choosing a file', () => {
     await pick(kept('backup-1.zip'));
     await title('The file is as it was made');
     expect(await here()).toEqual([]);
+  });
+});
+
+const container = (containerId: string, code: string): PlainBody => ({
+  kind: 'container-opened',
+  v: 1,
+  containerId,
+  code,
+  vessel: 'jerrican',
+  capacity: { value: '5', unit: 'L' },
+  material: 'HDPE',
+  cap: 'vented',
+  openedOn: '2026-03-02',
+});
+const batch = (batchId: string, code: string): Body => ({
+  kind: 'batch-opened',
+  v: 1,
+  batchId,
+  code,
+  feed: { capacitors: 'mixed', era: 'lead-free', mass: { value: '500', unit: 'g' } },
+});
+
+describe('codes that two phones gave to different things', () => {
+  test('are told before it is joined; one that was corrected since, is of the same thing, or was twice before, is not', async () => {
+    const there = await opened();
+    const [shared] = await says(there, container('0190b3b0-0000-7000-8000-00000000c001', 'C-01'));
+    const [, , wrong] = await says(
+      there,
+      container('0190b3b0-0000-7000-8000-00000000c107', 'c-007'),
+      batch('0190b3b0-0000-7000-8000-00000000b107', 'B-03'),
+      container('0190b3b0-0000-7000-8000-00000000c109', 'C-09'),
+    );
+    await says(there, {
+      kind: 'entry-corrected',
+      v: 1,
+      corrects: wrong?.id ?? '',
+      body: container('0190b3b0-0000-7000-8000-00000000c109', 'C-10'),
+      reason: 'The label says so',
+    });
+    const { file } = await backedUp();
+    await anotherPhone();
+    const own = await opened();
+    await own.database.add('entries', shared as Entry);
+    await says(
+      own,
+      container('0190b3b0-0000-7000-8000-00000000c207', 'C-007'),
+      batch('0190b3b0-0000-7000-8000-00000000b203', 'B-03'),
+      container('0190b3b0-0000-7000-8000-00000000c209', 'C-09'),
+      container('0190b3b0-0000-7000-8000-00000000c211', 'C-11'),
+      container('0190b3b0-0000-7000-8000-00000000c212', 'C-11'),
+    );
+    restoring();
+    await pick(new File([file], 'other.zip'));
+    await title('The backup is whole');
+    expect(screen.getByText(/^Two containers would be c-007$/i)).toBeTruthy();
+    expect(screen.getByText('Two batches would be B-03')).toBeTruthy();
+    expect(screen.getAllByText(/would be [bc]-/i)).toHaveLength(2);
+    expect(button('Join it to the record')).toBeTruthy();
   });
 });
 

@@ -1,7 +1,7 @@
-/** What of all that was said of a container holds still: since when it was last empty, and which marks count. */
+/** What of all that was told of a container holds still: since when it was last empty, what came in since, and which marks count. */
 import { isNothing } from './amounts';
 import type { ContainerMarked } from './entries/containers';
-import type { ContainerMovement, ContainerState } from './state';
+import type { ContainerMovement, ContainerState, State } from './state';
 import { wholeOf } from './whole-of';
 
 /** Nothing is in it any more: where all the water went off, what was dissolved still is. */
@@ -47,4 +47,24 @@ export function marksThatCount(container: ContainerState): readonly string[] {
   const holding = container.marks.filter(({ at, body }) => at >= (since[body.mark] ?? '\uffff'));
   const ending = undoing.flatMap((mark) => container.marks.findLast(({ body }) => body.mark === mark) ?? []);
   return [...holding, ...ending].map(({ entryId }) => entryId);
+}
+
+/** Entries of all that was put into it since it was last empty, and into what that came from until it came. */
+export function putInBehind({ containers }: State, containerId: string): ReadonlySet<string> {
+  const entries = new Set<string>();
+  const asked = new Set<string>();
+  const open: [id: string, until: string][] = [[containerId, '\uffff']];
+  for (let next = open.pop(); next; next = open.pop()) {
+    const [id, until] = next;
+    const container = containers.get(id);
+    if (!container || asked.has(`${id} ${until}`)) continue;
+    asked.add(`${id} ${until}`);
+    const since = lastEmpty(container, until);
+    for (const { entryId, at, way, otherId } of container.movements) {
+      if (way === 'out' || at < since || at > until) continue;
+      entries.add(entryId);
+      if (otherId !== null) open.push([otherId, at]);
+    }
+  }
+  return entries;
 }

@@ -6,13 +6,13 @@ import { lawsOf } from '../../ledger/laws';
 import { entriesIn } from '../../ledger/opening';
 import { codeOfContainer } from '../../ledger/put-away';
 import type { Movement, State } from '../../ledger/state';
+import { putInBehind } from '../../ledger/what-holds-of-a-container';
 import { dayOf } from '../dates';
 import { lawNames } from '../rule-words';
 import { signatureData } from '../signature-data';
 import { notDetermined, unbroken } from '../words';
 import type { Asked } from './asked';
 import type { ContainerData, WorkingLine } from './disposal-data';
-import { thingsBehind } from './entries-behind';
 import { streamText } from './origins';
 import type { Statement } from './set-data';
 import { setWords as w } from './set-words';
@@ -35,13 +35,13 @@ function evidenceSays(working: readonly WorkingLine[]): string[] {
   ];
 }
 
-/** Mixing into the containers, or into those that they were filled from. */
+/** Mixing of what is in the containers, there or in what it came from: what was in them before has left. */
 function dilutedBehind({ state, zone }: Asked, containerIds: readonly string[]): Statement['diluted'] {
-  const behind = new Set(containerIds.flatMap((id) => [...thingsBehind(state, id).containers]));
+  const behind = new Set(containerIds.flatMap((id) => [...putInBehind(state, id)]));
   const code = (id: string): string => unbroken(codeOfContainer(state, id) ?? notDetermined);
-  return state.movements.flatMap(({ at, body }: Movement) => {
+  return state.movements.flatMap(({ entryId, at, body }: Movement) => {
     const into = body.kind === 'stream-placed' ? body.containerId : body.toContainerId;
-    if (!body.diluted || into === null || !behind.has(into)) return [];
+    if (!body.diluted || into === null || !behind.has(entryId)) return [];
     const what =
       body.kind === 'stream-placed' ? streamText(state, body.streamId) : code(body.fromContainerId);
     return {

@@ -1,12 +1,16 @@
 import { describe, expect, test } from 'vitest';
+import type { State } from '../../../src/ledger/state';
 import { disposalData } from '../../../src/paperwork/disposal/gather';
 import { hazardsOf } from '../../../src/safety/load-hazards';
 import { StreamKind } from '../../../src/safety/stream-kind';
+import { reopened } from '../ledger/opened-again';
 import { barrenLiquor, disposalState } from './disposal-state';
 
 type Memory = Awaited<ReturnType<typeof disposalState>>;
 
-const dataOf = (memory: Memory, ids: readonly string[], madeBy: string | null = null) =>
+type Told = { readonly state: { readonly value: State }; readonly now: Memory['now'] };
+
+const dataOf = (memory: Told, ids: readonly string[], madeBy: string | null = null) =>
   disposalData(ids, {
     state: memory.state.value,
     now: memory.now.value,
@@ -123,6 +127,20 @@ describe('the statement', () => {
     expect(diluted[0]?.codes).toContain('D011');
     expect(diluted[0]?.what).toBe('C\u201114 into C\u201113');
     expect(says.join(' ')).toContain('count as if they still held');
+    const later = '2026-09-01T00:00:00.000Z';
+    const opened = () => ({ ...memory, state: { value: reopened(memory.state.value, later, later) } });
+    expect(dataOf(opened(), [wide]).statement.diluted).toEqual(diluted);
+    // What was mixed in it has left with what it was mixed with.
+    memory.pass(60_000);
+    const emptied = {
+      fromContainerId: wide,
+      toContainerId: null,
+      purpose: 'spill',
+    } as const;
+    await memory.does({ do: 'log-move-happened', ...emptied, amount: { value: '40.5', unit: 'L' } });
+    memory.pass(60_000);
+    await memory.logs(wide, null, 'wash-water', { ...barrenLiquor, volume: { value: '3', unit: 'L' } });
+    for (const record of [memory, opened()]) expect(dataOf(record, [wide]).statement.diluted).toEqual([]);
   });
 
   test('waits for a pen, or bears the signature that was given', async () => {

@@ -32,13 +32,29 @@ const isSign = (text: string | null): text is DecimalSign => text === '.' || tex
 
 const storedSign = recall('decimal-sign');
 export const sign = signal<DecimalSign>(isSign(storedSign) ? storedSign : localSign());
-export const theme = signal<Theme>(recall('theme') === 'dark' ? 'dark' : 'light');
+const isTheme = (text: string | null): text is Theme =>
+  text === 'light' || text === 'dark' || text === 'phone';
+
+const storedTheme = recall('theme');
+/** Light where nobody has chosen: it reads best in daylight. */
+export const theme = signal<Theme>(isTheme(storedTheme) ? storedTheme : 'light');
 export const openRecordName = signal<RecordName>(recall('record') === 'demo' ? 'demo' : 'real');
 
-effect(() => {
-  document.documentElement.dataset.theme = theme.value;
-  remember('theme', theme.value);
+const darkOnPhone = typeof matchMedia === 'function' ? matchMedia('(prefers-color-scheme: dark)') : null;
+const phoneIsDark = signal(darkOnPhone?.matches === true);
+darkOnPhone?.addEventListener('change', ({ matches }) => {
+  phoneIsDark.value = matches;
 });
+
+/** Of the bar that the phone draws above the page: the paper of `ui/tokens.css`. */
+const papers = { light: '#fdfdfb', dark: '#0b1211' } as const;
+
+effect(() => {
+  const shown = theme.value === 'phone' ? (phoneIsDark.value ? 'dark' : 'light') : theme.value;
+  document.documentElement.dataset.theme = shown;
+  document.querySelector('meta[name=theme-color]')?.setAttribute('content', papers[shown]);
+});
+effect(() => remember('theme', theme.value));
 effect(() => remember('record', openRecordName.value));
 
 export const chooseSign = (chosen: DecimalSign): void => {

@@ -54,7 +54,8 @@ export type Here = {
   readonly keep: (name: string, value: unknown) => void;
 };
 
-export type Theme = 'light' | 'dark';
+/** `phone`: as the phone is set, from one moment to the next. */
+export type Theme = 'light' | 'dark' | 'phone';
 
 /** Whether the phone shows a notice when a clock is due; refused in its settings, or not to be had in this browser. */
 export type Telling = 'on' | 'off' | 'refused' | 'unavailable';

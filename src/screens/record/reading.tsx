@@ -40,6 +40,7 @@ export function ReadingScreen() {
           choices={[
             { value: 'light', label: w.light, second: w.lightSecond },
             { value: 'dark', label: w.dark, second: w.darkSecond },
+            { value: 'phone', label: w.phone, second: w.phoneSecond },
           ]}
           value={theme.value}
           onChoose={chooseTheme}

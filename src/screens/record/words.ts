@@ -203,6 +203,8 @@ export const readingWords = {
   lightSecond: 'Best in daylight',
   dark: 'Dark',
   darkSecond: 'Best at night',
+  phone: 'As the phone is set',
+  phoneSecond: 'Light or dark, and changes with it',
   shortPoint: 'decimal point',
   shortComma: 'decimal comma',
 } as const;

@@ -52,6 +52,7 @@ export {
   DemoScreen,
 } from '../screens/record/demo';
 export { EntryScreen } from '../screens/record/entry';
+export { HolderScreen } from '../screens/record/holder';
 export { PeopleScreen } from '../screens/record/people';
 export { PersonScreen } from '../screens/record/person';
 export { ReadingScreen } from '../screens/record/reading';

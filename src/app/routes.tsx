@@ -302,6 +302,7 @@ const pages: readonly Route[] = [
   ['hand-overs/:id/difference/:container/:steps', handOvers.difference],
   ['record', RecordScreen],
   ['record/workshop', daily('WorkshopScreen')],
+  ['record/holder', daily('HolderScreen')],
   ['record/people', daily('PeopleScreen')],
   ['record/people/:person', daily('PersonScreen')],
   ['record/rules', daily('RulesScreen')],

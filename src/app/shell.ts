@@ -45,9 +45,10 @@ function holderOf(book: Book) {
     const held = chosen.value === null ? undefined : book.state.value.people.get(chosen.value);
     return held && held.leftAt === null ? chosen.value : null;
   });
-  const choosePerson = (personId: string): void => {
+  const choosePerson = (personId: string | null): void => {
     chosen.value = personId;
-    remember(`person:${book.name}`, personId);
+    if (personId === null) forget(`person:${book.name}`);
+    else remember(`person:${book.name}`, personId);
   };
   return { person, choosePerson };
 }

@@ -75,7 +75,8 @@ export interface Shell {
   readonly zone: string;
   /** Who holds the phone; null until somebody says so. */
   readonly person: ReadonlySignal<string | null>;
-  readonly choosePerson: (personId: string) => void;
+  /** Null: nobody has said so yet. */
+  readonly choosePerson: (personId: string | null) => void;
   /** Where the phone is: a station of the workshop; null until somebody says so. */
   readonly station: ReadonlySignal<string | null>;
   /** Null: at none that is written down. */

@@ -236,3 +236,12 @@ export const wholeWords = {
   readSecond: 'May take a minute',
   reading: (entries: string) => `Reading ${entries} entries. The page stands still meanwhile.`,
 } as const;
+
+export const holderWords = {
+  title: 'Who holds the phone?',
+  nobody: 'No people are written down yet. Add the people of the workshop first.',
+  toRecord: 'Add people',
+  another: 'Somebody else',
+  nobodyHolds: 'Nobody holds the phone',
+  nobodyHoldsSecond: 'What is written now stands under no name. Tap: say who holds it.',
+} as const;

@@ -89,7 +89,7 @@ function Locked({ name, fault, unlock, leave }: Unlock) {
 
 type DoneProps = Omit<Extract<Restoring, { at: 'done' }>, 'at'>;
 
-function Done({ entries, files, without, short }: DoneProps) {
+function Done({ entries, files, without, short, isAsked }: DoneProps) {
   const { backups } = useShell();
   return (
     <Frame
@@ -100,7 +100,7 @@ function Done({ entries, files, without, short }: DoneProps) {
         <Button
           look="primary"
           voice="serif"
-          onTap={() => backups.openAgain(short > 0 ? 'record/not-whole' : '')}
+          onTap={() => backups.openAgain(short > 0 ? 'record/not-whole' : isAsked ? 'record/holder' : '')}
         >
           {short > 0 ? w.openShort : w.open}
         </Button>

@@ -14,7 +14,8 @@ export type Restoring =
   | { readonly at: 'locked'; readonly file: File; readonly fault: string | null }
   | { readonly at: 'work'; readonly title: string; readonly howFar: HowFar; readonly canLeave: boolean }
   | { readonly at: 'found'; readonly found: FoundBackup; readonly fault: string | null }
-  | ({ readonly at: 'done'; readonly short: number } & Pick<
+  /** `isAsked`: who holds the phone now. */
+  | ({ readonly at: 'done'; readonly short: number; readonly isAsked: boolean } & Pick<
       Extract<Brought, { ok: true }>,
       'entries' | 'files' | 'without'
     >);
@@ -23,7 +24,7 @@ const atChoice = (fault: string | null): Restoring => ({ at: 'choose', fault });
 
 /** Leaving the page ends what runs; what was not written to its end is undone. */
 export function useRestore() {
-  const { record, moment, newId, backups, marker } = useShell();
+  const { record, moment, newId, backups, marker, choosePerson } = useShell();
   const [restoring, setRestoring] = useState<Restoring>(atChoice(null));
   const work = useRef<BackupWork | null>(null);
   useEffect(() => () => work.current?.end(), []);
@@ -67,7 +68,11 @@ export function useRestore() {
       const { entries, files, without } = brought;
       if (without.length > 0) backups.noteWithout(without);
       if (found.noted) backups.noteBroughtIn(found.noted);
-      return setRestoring({ at: 'done', entries, files, without, short: shortOf(marker(), found.heads) });
+      // Whoever brings it back need not be whom it names, nor who held this phone before.
+      const isAsked = found.plan.here === 0;
+      if (isAsked) choosePerson(null);
+      const short = shortOf(marker(), found.heads);
+      return setRestoring({ at: 'done', entries, files, without, short, isAsked });
     }
     const fault = workFailureWords(brought.failure);
     const again = brought.failure.code === 'disk-full' || brought.failure.code === 'blocked';

@@ -133,12 +133,7 @@ export const words = {
     hour: 'Hour',
     hourMissing: 'Write the hour, such as 11:15.',
   },
-  person: {
-    title: 'Who holds the phone?',
-    second: 'A clearance holds for one person only.',
-    nobody: 'No people are written down yet. Add the people of the workshop first.',
-    toRecord: 'Add people',
-  },
+  personSecond: 'A clearance holds for one person only.',
   required: {
     title: 'First the walk round',
     second: (title: string) => `${title} must be in date before this list.`,

@@ -17,6 +17,7 @@ import { AmountRow, DueRow, markOfDue, WithoutLimitRows } from '../due/rows';
 import { dueWords } from '../due/words';
 import { Frame } from '../frame';
 import { TodayKeepingRows } from '../keeping/rows';
+import { NobodyHoldsRow } from '../record/holder';
 import { useShell } from '../shell';
 import { HoodsDueRows } from '../stations/due';
 import { vesselDrawing, vesselOutline } from '../vessel-drawing';
@@ -188,6 +189,7 @@ export function Today() {
             />
           )}
           <ClockBehindRow />
+          <NobodyHoldsRow />
           {!told && <Row start="text" title={w.lookingRow} second={w.lookingRowSecond} />}
           <ClockRows pressing />
           {rows('hurt', 'over', 'today', 'wrong')}

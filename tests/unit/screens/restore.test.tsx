@@ -294,6 +294,21 @@ describe('what is known once it is brought in', () => {
     const noted = { at: manifest.madeAt, entries: 2, heads: manifest.heads };
     expect(noteBroughtIn.mock.calls).toEqual([[noted]]);
     expect(screen.queryByText(/still missing/)).toBeNull();
+    // Whoever brings it back need not be whom it names.
+    await tap('Open the record');
+    expect(openAgain).toHaveBeenCalledWith('record/holder');
+  });
+
+  test('is who held this phone, where another record was joined to its own', async () => {
+    const file = await fileOf('Halvard');
+    await says(await opened(), person('Ana'));
+    const openAgain = vi.fn();
+    restoring({ openAgain });
+    await pick(file);
+    await title('The backup is whole');
+    await user.click(screen.getByRole('checkbox', { name: 'I know: the two belong together' }));
+    await tap('Join it to the record');
+    await title('It is brought in');
     await tap('Open the record');
     expect(openAgain).toHaveBeenCalledWith('');
   });

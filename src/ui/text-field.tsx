@@ -37,6 +37,8 @@ export type TextFieldProps = {
 export function TextField(props: TextFieldProps) {
   const id = useId();
   const kind = props.kind ?? 'text';
+  // A password that is shown is a text to the browser: it would put capitals into it, and ask its maker how it is spelt.
+  const isSecret = props.autoComplete?.endsWith('password');
   const shared = {
     id,
     class: `${styles.input} ${styles.text}`,
@@ -45,6 +47,7 @@ export function TextField(props: TextFieldProps) {
     disabled: props.disabled,
     maxLength: props.maxLength,
     autoComplete: props.autoComplete ?? 'off',
+    ...(isSecret && ({ autoCapitalize: 'none', autoCorrect: 'off', spellCheck: 'false' } as const)),
     'aria-invalid': props.error ? ('true' as const) : undefined,
     'aria-describedby':
       [props.hint && `${id}-hint`, props.error && `${id}-error`].filter(Boolean).join(' ') || undefined,

@@ -14,6 +14,9 @@ export const mostTextBytes = 256 * 1024 * 1024;
 
 export const mostEntries = 1_000_000;
 
+/** A device counts its own entries; what it lacks is counted too, and sums of these stay exact. */
+export const mostCounter = 1_000_000_000;
+
 /** Characters. A drawn signature, the longest there is in an entry, takes some tens of thousands. */
 export const longestLine = 1024 * 1024;
 

@@ -20,6 +20,19 @@ const begins = 'age-encryption.org/v1\n';
 /** Bytes in which the lock of one passphrase ends, with room to spare. */
 const mostHeaderBytes = 1024;
 
+/**
+ * The lines of a lock with one passphrase and nothing else: salt, work factor, the key within, and a code over all of it.
+ * Source: C2SP age, "scrypt recipient stanza" (it must be the only one) and "header". Status: memory.
+ */
+const header =
+  /^age-encryption\.org\/v1\n-> scrypt [A-Za-z\d+/]{22} ([1-9]\d*)\n[A-Za-z\d+/]{43}\n--- [A-Za-z\d+/]{43}\n/;
+
+/** 2^20 rounds take 1 GB of memory; the library takes no more either. */
+const mostWorkFactor = 20;
+
+/** Behind the header: a nonce, and at the least the code over an empty piece. */
+const leastBehind = 16 + 16;
+
 const startOf = async (file: Blob, bytes: number): Promise<string> =>
   new TextDecoder('latin1').decode(await file.slice(0, bytes).arrayBuffer());
 
@@ -50,25 +63,36 @@ export async function lock(file: Blob, passphrase: string, tell: TellBackup = un
   tell({ stage: 'locking', done: 0, of: of(file.size) });
   const encrypter = new Encrypter();
   encrypter.setScryptWorkFactor(workFactor);
-  encrypter.setPassphrase(passphrase);
+  encrypter.setPassphrase(passphrase.normalize('NFC'));
   const locked = await encrypter.encrypt(file.stream());
   return gathered(locked, 'application/octet-stream', (done) =>
     tell({ stage: 'locking', done, of: of(file.size) }),
   );
 }
 
-/** The lock's own lines, before the bytes that it locks. */
-async function expectPassphrase(file: Blob): Promise<void> {
-  const [, stanza = ''] = (await startOf(file, mostHeaderBytes)).split('\n');
-  if (!stanza.startsWith('-> scrypt ')) refuse({ code: 'locked-otherwise' });
+/**
+ * Told before anybody types: a lock that no passphrase opens.
+ * @throws NotTaken
+ */
+export async function expectPassphrase(file: Blob): Promise<void> {
+  const start = await startOf(file, mostHeaderBytes);
+  const [, stanza, ...more] = start.split('\n');
+  if (more.length > 0 && stanza?.startsWith('-> ') && !stanza.startsWith('-> scrypt '))
+    refuse({ code: 'locked-otherwise' });
+  const [lines = '', factor] = header.exec(start) ?? [];
+  if (file.size < lines.length + leastBehind || factor === undefined) refuse({ code: 'lock-damaged' });
+  if (Number(factor) > mostWorkFactor) refuse({ code: 'lock-too-strong' });
 }
+
+/** Keyboards differ in how they put an accent onto a letter; to a person it is the same passphrase. */
+const formsOf = (passphrase: string): ReadonlySet<string> =>
+  new Set([passphrase, passphrase.normalize('NFC'), passphrase.normalize('NFD')]);
 
 /** @throws NotTaken */
 export async function unlock(file: Blob, passphrase: string, tell: TellBackup = untold): Promise<Blob> {
-  await expectPassphrase(file);
   tell({ stage: 'unlocking', done: 0, of: of(file.size) });
   const decrypter = new Decrypter();
-  decrypter.addPassphrase(passphrase);
+  for (const form of formsOf(passphrase)) decrypter.addPassphrase(form);
   let opened: ReadableStream<Uint8Array>;
   try {
     opened = await decrypter.decrypt(file.stream());

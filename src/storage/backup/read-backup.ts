@@ -13,6 +13,7 @@ import type { Without } from '../marker';
 import { keptType } from '../picture-type';
 import {
   mostArchiveBytes,
+  mostCounter,
   mostEntries,
   mostFileBytes,
   mostFiles,
@@ -20,7 +21,7 @@ import {
   mostTextBytes,
 } from './limits';
 import { canonicalValue, linesIn } from './lines';
-import { isLocked, unlock } from './lock';
+import { expectPassphrase, isLocked, unlock } from './lock';
 import { type BackupFile, latestVersion, Manifest, nameOf, names, sealText } from './manifest';
 import { type TellBackup, untold } from './progress';
 import { type BackupRefusal, NotTaken, refuse } from './refusal';
@@ -74,7 +75,8 @@ async function manifestIn(file: Blob, directory: Directory): Promise<Manifest> {
   const parsed = Manifest.safeParse(read.value);
   if (!parsed.success || more !== undefined) {
     const issue = parsed.error?.issues[0];
-    return refuse({ code: 'manifest-wrong', detail: `${issue?.path.join('.')}: ${issue?.message}` });
+    const detail = issue ? `${issue.path.join('.') || 'all of it'}: ${issue.message}` : 'more than one line';
+    return refuse({ code: 'manifest-wrong', detail });
   }
   const { contentHash, ...rest } = read.value as Manifest;
   if (hashOf(rest) !== contentHash) return refuse({ code: 'part-differs', name: names.manifest });
@@ -130,6 +132,8 @@ async function linesOf(
 type Seen = { readonly links: Link[]; readonly ids: Set<string>; readonly named: Set<string> };
 
 function see(seen: Seen, entry: Entry): void {
+  if (entry.counter > mostCounter)
+    refuse({ code: 'too-large', what: `entry ${entry.counter}`, most: mostCounter });
   if (seen.ids.has(entry.id)) refuse({ code: 'twice', id: entry.id });
   seen.ids.add(entry.id);
   seen.links.push(linkOf(entry));
@@ -184,21 +188,33 @@ function expectHeads({ heads }: Manifest, found: readonly Head[], mended: boolea
   if (!asSaid || (!mended && heads.length !== found.length)) refuse({ code: 'heads-differ', found });
 }
 
+const inOrder = (a: Gap, b: Gap): number =>
+  a.device === b.device ? a.from - b.from : a.device < b.device ? -1 : 1;
+
+/** Those told do not lie over each other: of all that begin no later the last holds the whole of a gap. Both are gone through once. */
+function expectGapsTold(told: readonly Gap[], gaps: readonly Gap[]): void {
+  const sorted = told.toSorted(inOrder);
+  let at = 0;
+  for (const gap of gaps.toSorted(inOrder)) {
+    for (let next = sorted[at + 1]; next && inOrder(next, gap) <= 0; next = sorted[at + 1]) at += 1;
+    const one = sorted[at];
+    if (one?.device !== gap.device || one.from > gap.from || gap.to > one.to)
+      refuse({ code: 'entries-missing', ...gap });
+  }
+}
+
 /** The chains hold, and nothing lacks, but for what the manifest says. */
 function expectChains(manifest: Manifest, links: readonly Link[], mended: boolean): Chains {
   const chains = chainsOf(links);
   const { heads, gaps, breaks, second } = chains;
   if (second) refuse({ code: 'twice', id: second.id });
   expectHeads(manifest, heads, mended);
-  for (const { device, from, to } of gaps) {
-    const told = manifest.gaps.some((gap) => gap.device === device && gap.from <= from && to <= gap.to);
-    if (!told) refuse({ code: 'entries-missing', device, from, to });
-  }
-  for (const { device, counter } of breaks) {
-    const told = manifest.breaks.some((one) => one.device === device && one.counter === counter);
-    // What was mended may not fit what stands beside it: then that one broke the chain before.
-    if (!told && !mended) refuse({ code: 'chain-broken', device, counter });
-  }
+  expectGapsTold(manifest.gaps, gaps);
+  // What was mended may not fit what stands beside it: then that one broke the chain before.
+  if (mended) return chains;
+  const breaksTold = new Set(manifest.breaks.map(({ device, counter }) => `${device}/${counter}`));
+  for (const { device, counter } of breaks)
+    if (!breaksTold.has(`${device}/${counter}`)) refuse({ code: 'chain-broken', device, counter });
   return chains;
 }
 
@@ -222,6 +238,7 @@ function* entriesIn(text: Uint8Array, mended: readonly Entry[]): Generator<Entry
 }
 
 async function checked(file: Blob, tell: TellBackup): Promise<Backup> {
+  if (!(await beginsAsZip(file))) refuse({ code: 'not-a-backup' });
   if (file.size > mostArchiveBytes) refuse({ code: 'too-large', what: 'archive', most: mostArchiveBytes });
   const directory = await directoryOf(file);
   const manifest = await manifestIn(file, directory);
@@ -277,10 +294,10 @@ export async function readBackup(
   try {
     if (file.size === 0) return refuse({ code: 'empty' });
     if (await isLocked(file)) {
+      await expectPassphrase(file);
       if (passphrase === undefined) return refuse({ code: 'passphrase-needed' });
       return { ok: true, backup: await checked(await unlock(file, passphrase, tell), tell) };
     }
-    if (!(await beginsAsZip(file))) return refuse({ code: 'not-a-backup' });
     return { ok: true, backup: await checked(file, tell) };
   } catch (error) {
     return { ok: false, refusal: refusalOf(error) };

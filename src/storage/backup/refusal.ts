@@ -41,8 +41,12 @@ export type BackupRefusal =
   /** Neither JPEG, PNG, WebP nor PDF, or another of them than is said. */
   | { readonly code: 'file-of-another-kind'; readonly name: string }
   | { readonly code: 'passphrase-needed' }
-  /** Or the lock itself is damaged: nobody can tell the two apart. */
+  /** Or a letter of the lock itself is not as it was: nobody can tell the two apart. */
   | { readonly code: 'passphrase-wrong' }
+  /** No passphrase opens it: its lines are not those of a lock, or cut short. */
+  | { readonly code: 'lock-damaged' }
+  /** Every try would take more memory and time than a phone has. */
+  | { readonly code: 'lock-too-strong' }
   /** Locked for a key, not with a passphrase. */
   | { readonly code: 'locked-otherwise' }
   /** Behind the right passphrase, but not as it was made. */

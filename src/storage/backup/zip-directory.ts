@@ -34,10 +34,26 @@ const mostDirectoryBytes = 16 * 1024 * 1024;
 
 const broken = (detail: string): never => refuse({ code: 'broken-archive', detail });
 
-const viewOf = async (file: Blob, from: number, to: number): Promise<DataView> => {
+const viewOf = async (file: Blob, from: number, to: number): Promise<DataView<ArrayBuffer>> => {
   const bytes = await file.slice(from, to).arrayBuffer();
   return bytes.byteLength === to - from ? new DataView(bytes) : broken('cut short');
 };
+
+type Look = (from: number, to: number) => Promise<DataView>;
+
+/** Bytes read at once: tens of thousands of tiny files are looked at in a few hundred readings, not in one each. */
+const windowBytes = 16 * 1024;
+
+function windowOn(file: Blob): Look {
+  let [start, view] = [0, new DataView(new ArrayBuffer(0))];
+  return async (from, to) => {
+    if (from < start || to > start + view.byteLength) {
+      const end = Math.min(file.size, Math.max(to, from + windowBytes));
+      [start, view] = [from, await viewOf(file, from, end)];
+    }
+    return new DataView(view.buffer, from - start, to - from);
+  };
+}
 
 function asciiIn(view: DataView, from: number, to: number): string {
   let text = '';
@@ -96,10 +112,10 @@ function rowsIn(view: DataView, count: number): readonly Row[] {
 }
 
 /** Where the packed bytes begin, once the header before them says the same as the directory. */
-async function placeOf(file: Blob, row: Row): Promise<number> {
+async function placeOf(look: Look, row: Row, end: number): Promise<number> {
   const to = row.header + length.local + row.name.length;
-  if (to > file.size) return broken('a file beyond the end');
-  const view = await viewOf(file, row.header, to);
+  if (to > end) return broken('a file beyond the end');
+  const view = await look(row.header, to);
   const [flags, method] = [view.getUint16(6, true), view.getUint16(8, true)];
   const [named, extra] = [view.getUint16(26, true), view.getUint16(28, true)];
   const same =
@@ -121,12 +137,13 @@ export async function directoryOf(file: Blob): Promise<Directory> {
   if (end.from + end.bytes !== end.at || end.bytes > mostDirectoryBytes) return broken('the directory');
   const rows = rowsIn(await viewOf(file, end.from, end.at), end.count);
   const files = new Map<string, Packed>();
+  const look = windowOn(file);
   let free = 0;
   for (const row of [...rows].sort((a, b) => a.header - b.header)) {
     if (files.has(row.name)) return broken('two files of one name');
     if (!descriptorLengths.includes(row.header - free) || (free === 0 && row.header !== 0))
       return broken('files lie over each other, or something between them');
-    const at = await placeOf(file, row);
+    const at = await placeOf(look, row, file.size);
     free = at + row.packedBytes;
     const { name, deflated, packedBytes, bytes } = row;
     if (!deflated && packedBytes !== bytes) return broken('sizes');

@@ -72,6 +72,9 @@ describe('before a backup is made', () => {
     expect(screen.getByText('The two are not the same. Show them, and look.')).toBeTruthy();
     await user.click(screen.getByRole('checkbox', { name: 'Show what I type' }));
     expect((passphrase('Passphrase') as HTMLInputElement).type).toBe('text');
+    // Or a browser would ask its maker how it is spelt, and put a capital in front.
+    expect(passphrase('Passphrase').getAttribute('spellcheck')).toBe('false');
+    expect(passphrase('Passphrase').getAttribute('autocapitalize')).toBe('none');
     expect(backups.work).not.toHaveBeenCalled();
   });
 });

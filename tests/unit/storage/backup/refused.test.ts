@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto';
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { strFromU8, unzipSync, type Zippable, zipSync } from 'fflate';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Entry } from '../../../../src/ledger/entries/entry';
 import { canonicalText, hashOf } from '../../../../src/ledger/seal';
 import { type Manifest, sealText } from '../../../../src/storage/backup/manifest';
@@ -170,7 +170,71 @@ describe('a backup made up with every hash right is refused', () => {
   });
 });
 
+describe('entries that were missing when it was made', () => {
+  /** Without the second of three entries, as the manifest tells it. */
+  const lacking = (f: Forged, gaps: Manifest['gaps']): Uint8Array<ArrayBuffer> =>
+    forged({ ...f, manifest: { ...f.manifest, gaps }, entries: f.entries.filter((_, n) => n !== 1) });
+  const other = '0190b3b0-0000-7000-8000-0000000000dd';
+
+  test.each([
+    [1, 2],
+    [2, 2],
+    [2, 9],
+  ])('are taken as told, whatever else is told: %i to %i', async (from, to) => {
+    const f = await taken();
+    const { device } = f.entries[0] as Entry;
+    const others = [
+      { device: other, from: 1, to: 7 },
+      { device, from: 12, to: 13 },
+    ];
+    for (const gaps of [
+      [...others, { device, from, to }],
+      [{ device, from, to }, ...others],
+    ])
+      expect(await refusalOf(lacking(f, gaps))).toBe('taken');
+  });
+
+  test.each([
+    [1, 1],
+    [3, 9],
+  ])('are refused where others are told: %i to %i', async (from, to) => {
+    const f = await taken();
+    const { device } = f.entries[0] as Entry;
+    expect(await refusalOf(lacking(f, [{ device, from, to }]))).toBe('entries-missing');
+    expect(await refusalOf(lacking(f, [{ device: other, from: 1, to: 9 }]))).toBe('entries-missing');
+  });
+
+  test('are not so many that their number is no longer exact', async () => {
+    const f = await taken();
+    const [first, second] = f.entries as [Entry, Entry];
+    const far = resealed({ ...second, counter: 2 ** 53 - 1 });
+    const { device } = first;
+    const manifest = {
+      ...f.manifest,
+      heads: [{ device, counter: far.counter, hash: far.hash }],
+      gaps: [{ device, from: 2, to: far.counter - 1 }],
+    };
+    expect(await refusalOf(forged({ ...f, manifest, entries: [first, far] }))).toBe('too-large');
+  });
+});
+
 describe('an archive is refused', () => {
+  test('that has thousands of files, after a few looks into it', async () => {
+    const { files } = await taken();
+    const many = Array.from({ length: 5000 }, (_, n) => [`files/${n}`, new Uint8Array()] as const);
+    const file = new Blob([sealed({ ...files, ...Object.fromEntries(many) })]);
+    const looks = vi.spyOn(file, 'slice');
+    expect(await readBackup(file)).toMatchObject({ refusal: { code: 'unexpected-file', name: 'files/0' } });
+    expect(looks.mock.calls.length).toBeLessThan(200);
+  });
+
+  test('whose list of contents has a second line, and says so', async () => {
+    const { files } = await taken();
+    const line = files['manifest.json'] ?? new Uint8Array();
+    const twice = sealed({ ...files, 'manifest.json': new Uint8Array([...line, ...line]) });
+    expect(await readBackup(twice)).toMatchObject({ refusal: { detail: 'more than one line' } });
+  });
+
   test('that swells beyond what any record does, before it is unpacked', async () => {
     const bomb = sealed({ 'manifest.json': new Uint8Array(30 * 1024 * 1024).fill(0x20) });
     expect(await refusalOf(bomb)).toBe('too-large');

@@ -1,10 +1,10 @@
-import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { preact } from '@preact/preset-vite';
 import { createServer, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 import { headers, pagePolicy } from './.ci/closed.mjs';
+import { ledgerHash } from './.ci/ledger-hash.mjs';
 import { licencesInBuild } from './.ci/licences.mjs';
 
 /** Only in the build: the development server needs inline styles. */
@@ -85,20 +85,6 @@ const installable = VitePWA({
   },
 });
 
-/** What the ledger works out is kept beside long records, for as long as the code that works it out is the same. */
-function ledgerHash(): string {
-  const hash = createHash('sha256');
-  const rooms = ['reference', 'quantities', 'chemistry', 'safety', 'rules', 'ledger'];
-  for (const room of [...rooms.map((name) => `src/${name}`), 'checklists']) {
-    const folder = new URL(`./${room}/`, import.meta.url);
-    const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) =>
-      /\.(ts|json)$/.test(name),
-    );
-    for (const file of files.sort()) hash.update(file).update(readFileSync(new URL(file, folder)));
-  }
-  return hash.digest('hex').slice(0, 16);
-}
-
 const { version } = JSON.parse(readFileSync(new URL('./package.json', import.meta.url), 'utf8'));
 
 export default defineConfig({
@@ -107,7 +93,7 @@ export default defineConfig({
   publicDir: '../public',
   define: {
     'import.meta.env.VITE_VERSION': JSON.stringify(version),
-    'import.meta.env.VITE_LEDGER': JSON.stringify(ledgerHash()),
+    'import.meta.env.VITE_LEDGER': JSON.stringify(ledgerHash(new URL('./', import.meta.url))),
   },
   build: {
     outDir: '../dist',

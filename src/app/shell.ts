@@ -7,7 +7,7 @@ import { preparePicture } from '../screens/photos/prepare-picture';
 import { checkInWorker } from '../screens/register/check-in-worker';
 import type { FileKept, PhotoFound, PhotoKept, Shell } from '../screens/shell';
 import { deleteRecord } from '../storage/database';
-import { clearDraft, keepDraft, readDraft } from '../storage/drafts';
+import { clearDraft, keepDraft, readDraft, watchDraft } from '../storage/drafts';
 import type { StoreFailure } from '../storage/failure';
 import { goOnWithout } from '../storage/go-on';
 import { readMarker } from '../storage/marker';
@@ -188,7 +188,9 @@ export function shellOf(book: Book): Shell {
         draftsKept.value = keepDraft(book.name, form, value).ok;
       },
       drop: (form) => clearDraft(book.name, form),
+      watch: (form, heard) => watchDraft(book.name, form, heard),
     },
+    changedElsewhere: signal(null),
     updateWaiting,
     takeUpdate,
     outdated: book.outdated,

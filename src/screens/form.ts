@@ -1,5 +1,5 @@
 /** Forms that survive a reload, a call and an update: every key goes into a draft at once. */
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import * as z from 'zod/mini';
 import { readNumber, type Written } from '../quantities/written';
 import { useShell } from './shell';
@@ -30,21 +30,41 @@ export function useForm<S extends z.ZodMiniType<object>>(
   schema: S,
   empty: () => z.infer<S>,
 ): Form<z.infer<S>> {
-  const { draft } = useShell();
+  const { draft, changedElsewhere } = useShell();
   const [left, setLeft] = useState(() => draft.read(name, schema));
   const [value, setValue] = useState<z.infer<S>>(() => left ?? empty());
   const latest = useRef(value);
+  const show = (shown: z.infer<S>): void => {
+    latest.current = shown;
+    setValue(shown);
+  };
+  const takeOver = (): void => {
+    changedElsewhere.value = null;
+    const there = draft.read(name, schema);
+    setLeft(there);
+    show(there ?? empty());
+  };
+  useEffect(() => {
+    const stop = draft.watch(name, (there) => {
+      changedElsewhere.value = { there, takeOver };
+    });
+    return () => {
+      stop();
+      changedElsewhere.value = null;
+    };
+  }, [name]);
   const change = (part: Partial<z.infer<S>>): void => {
     latest.current = { ...latest.current, ...part };
+    // Whoever types here has seen it; the other window is told of this.
+    if (changedElsewhere.peek()?.there === 'typed') changedElsewhere.value = null;
     draft.keep(name, latest.current);
     setValue(latest.current);
   };
   const done = (): void => draft.drop(name);
   const reset = (): void => {
     done();
-    latest.current = empty();
     setLeft(null);
-    setValue(latest.current);
+    show(empty());
   };
   return { value, change, done, restored: left !== null, reset, latest: () => latest.current };
 }

@@ -9,7 +9,7 @@ import type { KeptPlace } from '../ui/kept-place';
 import { Page, type PageProps } from '../ui/page';
 import type { Place } from '../ui/places';
 import { OverdueStrip } from './clocks/rows';
-import { NotKeptStrip, NotWholeStrip, OutdatedStrip } from './keeping/strip';
+import { ElsewhereStrip, NotKeptStrip, NotWholeStrip, OutdatedStrip } from './keeping/strip';
 import { WayBack } from './papers/way-back';
 import { useShell } from './shell';
 import { words } from './words';
@@ -82,6 +82,7 @@ export function Frame({ place, ways, focusKey, sos = true, children, ...page }: 
       {sos && <OutdatedStrip />}
       {sos && <NotWholeStrip leads={ways === undefined} />}
       {sos && ways && <NotKeptStrip />}
+      <ElsewhereStrip />
       <WayBack />
       {children}
     </Page>

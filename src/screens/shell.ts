@@ -1,5 +1,5 @@
 /** What a screen may see and do. The app supplies it; a screen reads signals, shows components and calls commands. */
-import type { ReadonlySignal } from '@preact/signals';
+import type { ReadonlySignal, Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type * as z from 'zod/mini';
@@ -59,6 +59,8 @@ export type Theme = 'light' | 'dark' | 'phone';
 
 /** Whether the phone shows a notice when a clock is due; refused in its settings, or not to be had in this browser. */
 export type Telling = 'on' | 'off' | 'refused' | 'unavailable';
+
+export type ChangedElsewhere = { readonly there: 'typed' | 'dropped'; readonly takeOver: () => void };
 
 export interface Shell {
   readonly record: RecordName;
@@ -142,7 +144,11 @@ export interface Shell {
     readonly read: <S extends z.ZodMiniType>(form: string, schema: S) => z.infer<S> | null;
     readonly keep: (form: string, value: unknown) => void;
     readonly drop: (form: string) => void;
+    /** Hears what another window does with the draft of a form that is open here; returns what ends it. */
+    readonly watch: (form: string, heard: (there: 'typed' | 'dropped') => void) => () => void;
   };
+  /** The form that is open here was changed in another window; `takeOver` shows what stands there. Set by the form itself. */
+  readonly changedElsewhere: Signal<ChangedElsewhere | null>;
   readonly updateWaiting: ReadonlySignal<boolean>;
   readonly takeUpdate: () => void;
   /** Something was changed in another window that this page cannot take up; nothing is written until it is loaded anew. */

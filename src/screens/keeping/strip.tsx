@@ -64,3 +64,23 @@ export function NotKeptStrip() {
     </aside>
   );
 }
+
+/** The form of this page was changed in another window. What stands on either page is lost by nothing but a tap here. */
+export function ElsewhereStrip() {
+  const { changedElsewhere } = useShell();
+  const changed = changedElsewhere.value;
+  if (!changed) return null;
+  const { there, takeOver } = changed;
+  return (
+    <aside aria-label={w.elsewhere[there]}>
+      <Rows>
+        <Row
+          mark={<Mark kind="unknown" />}
+          title={w.elsewhere[there]}
+          second={w.elsewhereSecond[there]}
+          below={<Button onTap={takeOver}>{w.takeOver[there]}</Button>}
+        />
+      </Rows>
+    </aside>
+  );
+}

@@ -21,6 +21,15 @@ export const notWholeWords = {
   notKept: 'What you type is not kept over a reload',
   notKeptSecond:
     'This browser blocks the place for it, or it is full. Finish this form before you leave the page.',
+  elsewhere: {
+    typed: 'This form is open in another window',
+    dropped: 'This form was finished in another window',
+  },
+  elsewhereSecond: {
+    typed: 'Something else was typed there. What is typed last, here or there, is what stays over a reload.',
+    dropped: 'It was written down there, or begun again. Look there before you keep it here as well.',
+  },
+  takeOver: { typed: 'Show what stands there', dropped: 'Empty it here' },
   goneTitle: 'The record is gone',
   title: 'The record is not whole',
   laterTitle: 'A newer Leesbook wrote here',

@@ -7,7 +7,9 @@ import { changesOf, contentsBefore, contentsOf } from '../../../src/ledger/conte
 import type { Entry } from '../../../src/ledger/entries/entry';
 import { applyAll, fold } from '../../../src/ledger/fold';
 import { emptyState, type State } from '../../../src/ledger/state';
-import { anyLife, anyRecord, can, id, litres, pour, Scribe, tip, wash } from './scribe';
+import { anyLife } from './any-life';
+import { anyRecord } from './any-record';
+import { can, id, litres, pour, Scribe, tip, wash } from './scribe';
 
 /** As far as two ways of following could differ: what is known of each part, and how much there is. */
 const told = ({ liquid, residues, unaccounted }: Contents) => ({

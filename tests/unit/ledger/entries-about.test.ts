@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { linesAbout, type Thing } from '../../../src/ledger/entries-about';
 import { toldIn, toldLines, writtenWhen } from '../../../src/ledger/told-lines';
-import { anyRecord, grams, id, litres, Scribe } from './scribe';
+import { anyRecord } from './any-record';
+import { grams, id, litres, Scribe } from './scribe';
 
 const batch = id('b0', 1);
 const stream = id('50', 1);

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { dayAtStart } from '../../../src/ledger/asked-days';
 import { found, indexPart, newestFirst } from '../../../src/ledger/find';
 import { FoundRow, foundRows } from '../../../src/ledger/found-rows';
-import { anyRecord, grams, id, litres, Scribe } from './scribe';
+import { anyRecord } from './any-record';
+import { grams, id, litres, Scribe } from './scribe';
 
 const names: Readonly<Record<string, string>> = { Cu: 'copper', Ag: 'silver', 'wash-water': 'Wash water' };
 

@@ -4,18 +4,18 @@ import type { PlainBody } from '../../../src/ledger/entries/body';
 import type { Entry } from '../../../src/ledger/entries/entry';
 import { applyAll, fold, foldAll } from '../../../src/ledger/fold';
 import { emptyState, type State } from '../../../src/ledger/state';
+import { anyLife, lifeStreams } from './any-life';
+import { anyRecord } from './any-record';
 import { exactly } from './exactly';
 import {
-  anyLife,
-  anyRecord,
   begun,
   benchTest,
   can,
   dose,
   grams,
   id,
-  lifeStreams,
   litres,
+  marked,
   pour,
   put,
   Scribe,
@@ -23,7 +23,7 @@ import {
   treatmentEnd,
   wash,
 } from './scribe';
-import { anyLateRecord, lent, marked, taken, tested } from './told-late';
+import { anyLateRecord, lent, taken, tested } from './told-late';
 
 /** The same entries, and no object of them: nothing that is remembered of the others is known of these. */
 const copied = (entries: readonly Entry[]): Entry[] => JSON.parse(JSON.stringify(entries));

@@ -10,7 +10,8 @@ import { applyAll, fold } from '../../../src/ledger/fold';
 import { differenceOf, differencesOf } from '../../../src/ledger/hand-over-differences';
 import type { Intention } from '../../../src/ledger/intention';
 import { emptyState, type State } from '../../../src/ledger/state';
-import { anyRecord, at, can, grams, id, litres, pour, put, Scribe, tip, wash } from './scribe';
+import { anyRecord } from './any-record';
+import { at, can, grams, id, litres, pour, put, Scribe, tip, wash } from './scribe';
 
 const zone = 'Europe/Paris';
 const box = (n: number) => id('c0', n);

@@ -13,20 +13,9 @@ import { pressing } from '../../../src/ledger/pressing';
 import { emptyState, type Held } from '../../../src/ledger/state';
 import { verifyChain } from '../../../src/ledger/verify';
 import type { Figure } from '../../../src/quantities/figure';
-import {
-  anyLife,
-  anyRecord,
-  at,
-  can,
-  grams,
-  id,
-  lifeStreams,
-  litres,
-  pour,
-  Scribe,
-  tip,
-  wash,
-} from './scribe';
+import { anyLife, lifeStreams } from './any-life';
+import { anyRecord } from './any-record';
+import { at, can, grams, id, litres, pour, Scribe, tip, wash } from './scribe';
 
 const runs = { numRuns: 150 };
 

@@ -9,22 +9,13 @@ import { flags } from '../../../src/ledger/flags';
 import { applyAll } from '../../../src/ledger/fold';
 import { gapsOf } from '../../../src/ledger/readiness';
 import type { ContainerState, State } from '../../../src/ledger/state';
+import { anyLife, lifeStreams } from './any-life';
+import { anyRecord } from './any-record';
 import { flagsAtHand, reopened } from './opened-again';
 import { differences } from './same-told';
-import {
-  anyLife,
-  anyRecord,
-  at,
-  benchTest,
-  can,
-  id,
-  lifeStreams,
-  pour,
-  Scribe,
-  tip,
-  written,
-} from './scribe';
-import { toldOfContainers, toldOfPlace } from './told-of';
+import { at, benchTest, can, id, pour, Scribe, tip, written } from './scribe';
+import { toldOfContainers } from './told-of-containers';
+import { toldOfPlace } from './told-of-place';
 
 const two = fc.integer({ min: 1, max: 2 });
 /** No two papers have one number. */

@@ -4,10 +4,13 @@ import type { Entry } from '../../../src/ledger/entries/entry';
 import { applyAll, fold } from '../../../src/ledger/fold';
 import { nearWork } from '../../../src/ledger/near-work';
 import { seededWorkshop } from '../../support/seeded-workshop';
+import type { Asking } from './asking';
 import { dayBefore, reopened } from './opened-again';
 import { differences } from './same-told';
 import { at, can, id, pour, Scribe, wash } from './scribe';
-import { type Asking, toldBeforeTreating, toldOfContainers, toldOfPlace } from './told-of';
+import { toldBeforeTreating } from './told-before-treating';
+import { toldOfContainers } from './told-of-containers';
+import { toldOfPlace } from './told-of-place';
 
 const zone = 'Europe/Berlin';
 

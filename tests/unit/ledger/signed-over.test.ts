@@ -3,8 +3,7 @@ import type { Intention } from '../../../src/ledger/intention';
 import { signedOver } from '../../../src/ledger/signed-over';
 import { disposalState } from '../paperwork/disposal-state';
 import { dayBefore, reopened } from './opened-again';
-import { at, can, id, pour, Scribe, tip, wash } from './scribe';
-import { marked } from './told-late';
+import { at, can, id, marked, pour, Scribe, tip, wash } from './scribe';
 
 const mark = (containerId: string, as: 'closed' | 'leaving'): Intention => ({
   do: 'mark-container',

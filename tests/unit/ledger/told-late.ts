@@ -1,7 +1,8 @@
 /** Records of which much is told late, arrives before what came first, or is changed before it has come. */
 import fc from 'fast-check';
-import type { Body, BodyOf, PlainBody } from '../../../src/ledger/entries/body';
+import type { Body, PlainBody } from '../../../src/ledger/entries/body';
 import type { Entry } from '../../../src/ledger/entries/entry';
+import { toldOfContents } from './any-record';
 import {
   begun,
   benchTest,
@@ -9,17 +10,14 @@ import {
   dose,
   grams,
   id,
+  marked,
   pour,
   put,
   Scribe,
   tip,
-  toldOfContents,
   treatmentEnd,
   wash,
 } from './scribe';
-
-export const marked = (container: number, mark: BodyOf<'container-marked'>['mark']) =>
-  ({ kind: 'container-marked', v: 1, containerId: id('c0', container), mark }) satisfies PlainBody;
 
 /** Measured after it was logged; kg/L. */
 export const tested = (stream: number, density: string) =>

@@ -27,7 +27,8 @@ import {
 import { answeredAs } from '../../../src/safety/checklist-run';
 import type { Answered, Given } from '../../../src/safety/run-schema';
 import { goodAnswer, listNamed } from '../safety/build-run';
-import { anyRecord, at, can, id, litres, pour, Scribe, tip, wash } from './scribe';
+import { anyRecord } from './any-record';
+import { at, can, id, litres, pour, Scribe, tip, wash } from './scribe';
 
 const list = listNamed('container-inspection');
 const paris = 'Europe/Paris';

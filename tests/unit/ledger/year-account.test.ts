@@ -8,10 +8,12 @@ import type { State } from '../../../src/ledger/state';
 import { type YearAccount, yearAccount, yearsTold } from '../../../src/ledger/year-account';
 import type { Accounted, Balance, BalanceLineName } from '../../../src/ledger/year-balance';
 import type { Days } from '../../../src/ledger/year-days';
+import { anyLife } from './any-life';
+import { anyRecord } from './any-record';
 import { anyYear } from './any-year';
 import { batch, liquid, rule, shelf } from './dated';
 import { handOver, handYear, minutesAt, withCopper } from './hand-year';
-import { anyLife, anyRecord, begun, dose, id, potRead, pour, Scribe, tip } from './scribe';
+import { begun, dose, id, potRead, pour, Scribe, tip } from './scribe';
 
 const all: Days = { first: '2026-01-01', last: '2026-12-31' };
 const [firstHalf, secondHalf]: [Days, Days] = [

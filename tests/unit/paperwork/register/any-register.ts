@@ -7,7 +7,8 @@ import { registerData } from '../../../../src/paperwork/register/gather-register
 import type { Days } from '../../../../src/paperwork/register/period';
 import { type RegisterData, registerText } from '../../../../src/paperwork/register/register-data';
 import { verifyFile } from '../../../../src/paperwork/register/verify-file';
-import { anyRecord, Scribe } from '../../ledger/scribe';
+import { anyRecord } from '../../ledger/any-record';
+import { Scribe } from '../../ledger/scribe';
 
 export const asked = (entries: readonly Entry[]) => ({
   state: applyAll(entries),

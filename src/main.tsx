@@ -1,13 +1,11 @@
 import { render } from 'preact';
+import { rest } from './app/ahead';
 import { FirstPage, isFirstVisit, NotLoaded } from './app/first-visit';
 import './ui/tokens.css';
 import './ui/base.css';
 
 /** A first visit sees its first page at once; whoever comes back sees the place they left, which needs the record. */
 async function start(place: HTMLElement): Promise<void> {
-  const rest = import('./app/begin');
-  // It is awaited below, and must not count as unheard until then.
-  rest.catch(() => undefined);
   const meanwhile = (await isFirstVisit()) ? <FirstPage /> : null;
   if (meanwhile) render(meanwhile, place);
   try {

@@ -41,19 +41,22 @@ export const openingText = ({ carried, named, putAway, ...plain }: Opening, by: 
     }),
   );
 
-/** The opening of a text; null where it is of another version or not one at all. @param by as it was kept */
-export function openingFrom(text: string, by: string): Opening | null {
-  try {
-    const read = JSON.parse(text);
-    if (read?.version !== version || read.by !== by) return null;
-    let rows: ReturnType<Opening['putAway']> | undefined;
-    const putAway = () => {
-      rows ??= JSON.parse(read.putAway) as ReturnType<Opening['putAway']>;
-      return rows;
-    };
-    return { ...read.plain, ...JSON.parse(read.carried, understood), putAway };
-  } catch (error) {
-    if (error instanceof SyntaxError) return null;
-    throw error;
-  }
+type Told = {
+  readonly version: unknown;
+  readonly by: unknown;
+  readonly plain: Omit<Opening, 'carried' | 'named' | 'putAway'>;
+  readonly carried: string;
+  readonly putAway: string;
+};
+
+/** The opening of what its text says; null where it is of another version. @param json that was read of a text as it was kept. @param by as it was kept */
+export function openingFrom(json: unknown, by: string): Opening | null {
+  const read = json as Told | null;
+  if (read?.version !== version || read.by !== by) return null;
+  let rows: ReturnType<Opening['putAway']> | undefined;
+  const putAway = () => {
+    rows ??= JSON.parse(read.putAway) as ReturnType<Opening['putAway']>;
+    return rows;
+  };
+  return { ...read.plain, ...JSON.parse(read.carried, understood), putAway };
 }

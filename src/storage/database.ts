@@ -8,6 +8,7 @@ import {
   type StoreNames,
 } from 'idb';
 import type { Entry } from '../ledger/entries/entry';
+import { databaseName } from './database-name';
 import { forgetDrafts } from './drafts';
 import { done, failed, failureOf, type StoreResult } from './failure';
 import { forgetMarker } from './marker';
@@ -47,7 +48,6 @@ export type Database = IDBPDatabase<Shape>;
 type Upgrading = IDBPTransaction<Shape, StoreNames<Shape>[], 'versionchange'>;
 
 const version = 4;
-export const databaseName = (name: RecordName): string => `leesbook-${name}`;
 
 function lay(db: Database, before: number, upgrading: Upgrading): void {
   if (before < 1) {

@@ -14,6 +14,7 @@ import { catchUp } from './append';
 import type { Database } from './database';
 import { headsMissing, headsOnDisk } from './device-heads';
 import { done, failed, failureOf, type StoreResult } from './failure';
+import { openingRead, quickHash, takeEarly } from './read-early';
 import { type Corrupted, type OpenRecord, readAll } from './record';
 
 /** As it is kept: a text as bytes, what these come to, and the last entry of each device that it was made of. */
@@ -41,11 +42,9 @@ export const longRecord = 4000;
 /** So many entries may come before an opening is made anew: they are read one by one at a start. Status: reasoned. */
 const manySince = 1000;
 
-async function hashOf(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
-  // Ten times as fast, where the page is served as it should be.
-  const subtle = globalThis.crypto?.subtle;
-  return bytesToHex(subtle ? new Uint8Array(await subtle.digest('SHA-256', bytes)) : sha256(bytes));
-}
+/** The quick one is ten times as fast. */
+const hashOf = async (bytes: Uint8Array<ArrayBuffer>): Promise<string> =>
+  globalThis.crypto?.subtle ? quickHash(bytes) : bytesToHex(sha256(bytes));
 
 /** Entries on the disk by the counters of their devices: costs the same however many they are. */
 export async function countOf(database: Database): Promise<number> {
@@ -58,14 +57,16 @@ export async function dropOpening({ database }: Pick<OpenRecord, 'database'>): P
 
 /** The kept opening, where it is whole, of this version, and of this record; anything else is thrown away. */
 async function keptOpening(database: Database) {
-  const stored = await database.get('openings', 'last');
-  if (!stored) return null;
-  const holds =
-    (await hashOf(stored.bytes)) === stored.sha256 &&
-    (await headsMissing(database, stored.heads)).length === 0;
-  const opening = holds ? openingFrom(new TextDecoder().decode(stored.bytes), by) : null;
-  if (!opening) await dropOpening({ database });
-  return opening && { opening, heads: stored.heads };
+  const early = await takeEarly(database.name);
+  // Thrown away meanwhile it is not gone on from, either.
+  if ((await database.getKey('openings', 'last')) === undefined) return null;
+  const stored = early ? undefined : await database.get('openings', 'last');
+  const read = early ?? (stored ? await openingRead(stored, hashOf) : null);
+  const holds = read && (await headsMissing(database, read.heads)).length === 0;
+  const opening = holds ? openingFrom(read.json, by) : null;
+  if (read && opening) return { opening, heads: read.heads };
+  await dropOpening({ database });
+  return null;
 }
 
 /**

@@ -18,7 +18,12 @@ export function lookOn(taps) {
     /** @type {number[]} */
     frames: [],
   };
-  Object.assign(window, { seen });
+  let over = () => {};
+  /** Until it is known what a start is looked on for. */
+  const looking = new Promise((go) => {
+    over = () => go(null);
+  });
+  Object.assign(window, { seen, looking });
   /** The next frame is on the screen once a task after it runs. @param {() => void} then */
   const painted = (then) =>
     requestAnimationFrame(() => {
@@ -54,6 +59,7 @@ export function lookOn(taps) {
           () =>
             painted(() => {
               seen.told = performance.now();
+              over();
             }),
         );
       const before = title();
@@ -62,6 +68,7 @@ export function lookOn(taps) {
         () =>
           painted(() => {
             seen.answered = performance.now();
+            over();
           }),
       );
       setTimeout(() => /** @type {HTMLElement | null} */ (containers())?.click());

@@ -2,10 +2,10 @@
  * Calendar days, as "2026-03-31". A day has no hour and no zone, so days are counted in UTC, whatever summer time does
  * where the workshop is; only a moment needs the zone to become a day.
  */
-import { UTCDate } from '@date-fns/utc';
+import { UTCDateMini } from '@date-fns/utc/date/mini';
 import { addDays, addMonths, addYears, differenceInCalendarDays, formatISO, lastDayOfMonth } from 'date-fns';
 
-const asDate = (day: string): UTCDate => new UTCDate(`${day}T00:00:00.000Z`);
+const asDate = (day: string): Date => new UTCDateMini(`${day}T00:00:00.000Z`);
 const asDay = (date: Date): string => formatISO(date, { representation: 'date' });
 
 /** An IANA name, or minutes ahead of UTC ("+330") as a record may have them. */

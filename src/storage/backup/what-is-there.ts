@@ -3,7 +3,8 @@
  * newer version too, and read in pieces so that one that cannot be read keeps no other from being read.
  */
 import { type IDBPDatabase, openDB } from 'idb';
-import { databaseName, type RecordName, type Shape } from '../database';
+import type { RecordName, Shape } from '../database';
+import { databaseName } from '../database-name';
 import { done, failed, failureOf, type StoreResult } from '../failure';
 import { photoHashQuick } from '../photos';
 

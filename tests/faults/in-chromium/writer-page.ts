@@ -4,7 +4,7 @@ import { openBook } from '../../../src/app/open-book';
 import type { Intention } from '../../../src/ledger/intention';
 import { photosNamed } from '../../../src/ledger/photos-named';
 import { verifyChain } from '../../../src/ledger/verify';
-import { databaseName } from '../../../src/storage/database';
+import { databaseName } from '../../../src/storage/database-name';
 
 export type Seen = {
   /** Hashes of all entries on the disk, in no order. */

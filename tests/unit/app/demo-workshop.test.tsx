@@ -25,7 +25,8 @@ import {
   withValues,
 } from '../../../src/screens/record/leaves';
 import { leafText, partText, worthSaying } from '../../../src/screens/record/part-words';
-import { databaseName, deleteRecord } from '../../../src/storage/database';
+import { deleteRecord } from '../../../src/storage/database';
+import { databaseName } from '../../../src/storage/database-name';
 
 const morning = '2026-11-24T09:30:00.000Z';
 

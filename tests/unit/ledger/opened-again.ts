@@ -5,7 +5,7 @@ import { openingFrom, openingText } from '../../../src/ledger/opening-text';
 import type { State } from '../../../src/ledger/state';
 
 export function reopened(state: State, from: string, until: string): State {
-  const opening = openingFrom(openingText(openingOf(state, { from, until }), 'test'), 'test');
+  const opening = openingFrom(JSON.parse(openingText(openingOf(state, { from, until }), 'test')), 'test');
   if (!opening) throw new Error('an opening that was just kept is one');
   return stateFrom(opening);
 }

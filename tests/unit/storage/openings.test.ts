@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import { addDays } from 'date-fns';
+import { openDB } from 'idb';
 import { v7 } from 'uuid';
 import { afterEach, beforeAll, describe, expect, test } from 'vitest';
 import type { Entry } from '../../../src/ledger/entries/entry';
@@ -11,7 +12,9 @@ import { entriesIn } from '../../../src/ledger/opening';
 import type { State } from '../../../src/ledger/state';
 import { append } from '../../../src/storage/append';
 import { deleteRecord } from '../../../src/storage/database';
+import { databaseName } from '../../../src/storage/database-name';
 import { makeOpening, readAtHand } from '../../../src/storage/openings';
+import { readEarly, takeEarly } from '../../../src/storage/read-early';
 import { type OpenRecord, openRecord } from '../../../src/storage/record';
 import { seededWorkshop } from '../../support/seeded-workshop';
 
@@ -53,6 +56,14 @@ const storedIn = async (record: OpenRecord) => {
   return stored;
 };
 
+/** JSON as before, in which somebody has another name. */
+function renamed(bytes: Uint8Array<ArrayBuffer>): Uint8Array<ArrayBuffer> {
+  const text = new TextDecoder().decode(bytes);
+  const other = text.replace(/("name":")[^"]/, '$1Z');
+  expect(other).not.toBe(text);
+  return new TextEncoder().encode(other);
+}
+
 describe('the opening of a long record', () => {
   test('a start reads it and what came since, and tells the same as the whole record', async () => {
     const record = await holding(all.slice(0, -50));
@@ -82,10 +93,8 @@ describe('the opening of a long record', () => {
     const record = await holding(all);
     await makeOpening(record, now);
     const stored = await storedIn(record);
-    const changed = stored.bytes.slice();
-    changed.fill(0x30, changed.length / 2, changed.length / 2 + 2);
     const doubts = [
-      { ...stored, bytes: changed },
+      { ...stored, bytes: renamed(stored.bytes) },
       { ...stored, bytes: stored.bytes.slice(0, -1) },
       { ...stored, heads: stored.heads.map((head) => ({ ...head, hash: 'f'.repeat(64) })) },
       { ...stored, heads: stored.heads.map((head) => ({ ...head, counter: head.counter + 1 })) },
@@ -97,6 +106,54 @@ describe('the opening of a long record', () => {
     }
     expect(await record.database.count('entries')).toBe(all.length);
     record.close();
+  });
+
+  test('what was read early is gone on from while it still holds, and is read once', async () => {
+    const record = await holding(all);
+    await makeOpening(record, now);
+    const stored = await storedIn(record);
+    /** Opened after it, this connection writes only what comes after what was read. */
+    const early = async () => {
+      readEarly(databaseName('real'));
+      (await openDB(databaseName('real'))).close();
+    };
+    await early();
+    const state = await atHand(record);
+    expect(state && entriesIn(state)).toBe(all.length);
+    expect(await takeEarly(databaseName('real'))).toBeNull();
+
+    await early();
+    expect(await takeEarly(databaseName('demo'))).toBeNull();
+    await early();
+    expect((await takeEarly(databaseName('real')))?.heads).toEqual(stored.heads);
+
+    await early();
+    await record.database.delete('openings', 'last');
+    expect(await atHand(record)).toBeNull();
+
+    const last = all.at(-1) as Entry;
+    await record.database.put('openings', stored, 'last');
+    await early();
+    await record.database.delete('entries', last.id);
+    expect(await atHand(record)).toBeNull();
+    expect(await record.database.get('openings', 'last')).toBeUndefined();
+
+    // One that is not as it was kept is none, early or late.
+    await record.database.put('entries', last);
+    await record.database.put('openings', { ...stored, bytes: renamed(stored.bytes) }, 'last');
+    await early();
+    expect(await takeEarly(databaseName('real'))).toBeNull();
+    record.close();
+  });
+
+  test('reading early makes no record where there is none, and keeps none from being removed', async () => {
+    readEarly(databaseName('real'));
+    expect(await takeEarly(databaseName('real'))).toBeNull();
+    expect((await indexedDB.databases()).map(({ name }) => name)).not.toContain(databaseName('real'));
+    const record = await holding(all.slice(0, 3));
+    readEarly(databaseName('real'));
+    record.close();
+    expect(await deleteRecord('real')).toEqual({ ok: true, value: null });
   });
 
   test('what reaches behind it has the whole record read again', async () => {

@@ -4,7 +4,8 @@ import { afterEach, describe, expect, test, vi } from 'vitest';
 import type { Entry } from '../../../src/ledger/entries/entry';
 import { gathering, linesAbout } from '../../../src/ledger/entries-about';
 import { joined } from '../../../src/ledger/order';
-import { databaseName, deleteRecord } from '../../../src/storage/database';
+import { deleteRecord } from '../../../src/storage/database';
+import { databaseName } from '../../../src/storage/database-name';
 import {
   countEntries,
   findEntry,

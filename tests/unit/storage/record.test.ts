@@ -4,7 +4,8 @@ import type { Body } from '../../../src/ledger/entries/body';
 import type { Entry } from '../../../src/ledger/entries/entry';
 import { verifyChain } from '../../../src/ledger/verify';
 import { append, catchUp, type Stamp, watch } from '../../../src/storage/append';
-import { databaseName, deleteRecord } from '../../../src/storage/database';
+import { deleteRecord } from '../../../src/storage/database';
+import { databaseName } from '../../../src/storage/database-name';
 import { type OpenRecord, openRecord, readAll } from '../../../src/storage/record';
 
 let ids = 0;

@@ -5,7 +5,8 @@ import { append, type Stamp } from '../../../../src/storage/append';
 import type { BackupWanted, MadeBackup } from '../../../../src/storage/backup/make-backup';
 import { makeBackup } from '../../../../src/storage/backup/make-backup';
 import { type Backup, readBackup } from '../../../../src/storage/backup/read-backup';
-import { databaseName, type RecordName } from '../../../../src/storage/database';
+import type { RecordName } from '../../../../src/storage/database';
+import { databaseName } from '../../../../src/storage/database-name';
 import { keepPhoto } from '../../../../src/storage/photos';
 import { type OpenRecord, openRecord } from '../../../../src/storage/record';
 

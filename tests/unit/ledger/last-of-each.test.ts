@@ -51,7 +51,7 @@ const walked = (walk: number, readings: readonly string[] = []): PlainBody => ({
   containerIds: [],
   notSeen: [],
   looks: [],
-  readings: readings.map((look) => ({ look, ask: look, value: { value: '11', unit: '°C' } })),
+  readings: readings.map((look) => ({ look, value: '11', unit: '°C' })),
   found: [],
 });
 

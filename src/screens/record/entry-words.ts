@@ -123,6 +123,8 @@ export const batchCode = (state: State, id: string | null): string =>
 export const containerCode = (state: State, id: string): string =>
   unbroken(codeOfContainer(state, id) ?? '?');
 const personName = (state: State, id: string): string => state.people.get(id)?.body.name ?? '?';
+/** What an entry names and nobody can say of: of a long record it may only be read with the whole of it. */
+export const notHere = ({ earlier }: State): string => (earlier ? 'that is not at hand' : 'that is not here');
 export const joined = (...parts: readonly string[]): string => parts.filter((part) => part !== '').join(', ');
 
 const markText: Readonly<Record<BodyOf<'container-marked'>['mark'], string>> = {
@@ -156,7 +158,7 @@ export function streamText(state: State, streamId: string): string {
 
 export function stepOf(state: State, stepId: string): string {
   const step = state.steps.get(stepId)?.body;
-  return step ? joined(stepText(step.step), batchCode(state, step.batchId)) : '?';
+  return step ? joined(stepText(step.step), batchCode(state, step.batchId)) : `A step ${notHere(state)}`;
 }
 
 export const amount = (

@@ -26,6 +26,7 @@ import {
   entryWords,
   handOverText,
   momentText,
+  notHere,
   stepOf,
   stepText,
   streamText,
@@ -196,6 +197,8 @@ export function partText(body: unknown, path: Path): string {
   return capital(shown.join(': ').replace(': (', ' ('));
 }
 
+const isId = (text: string): boolean => /^[\da-f]{8}(-[\da-f]{4}){3}-[\da-f]{12}$/.test(text);
+
 const isInstant = (text: string): boolean => /^\d{4}-\d{2}-\d{2}T[\d:.]+Z$/.test(text);
 
 const namesOf: readonly ((state: State, id: string) => string | undefined)[] = [
@@ -249,6 +252,7 @@ export function leafText(state: State, leaf: Leaf | undefined, sign: DecimalSign
   if (key === 'rule') return ruleNames[value as RuleName];
   if (path[0] === 'stated' && key === 'value') return yesNo[value as keyof typeof yesNo] ?? value;
   if (value === 'true' || value === 'false') return value === 'true' ? entryWords.yes : entryWords.no;
+  if (isId(value)) return `One ${notHere(state)}`;
   return chosen.has(String(key)) ? value.replaceAll('-', ' ') : value;
 }
 

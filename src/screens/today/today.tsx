@@ -122,14 +122,24 @@ export function Today() {
   const here = [...state.value.containers.values()].filter(({ goneSince }) => goneSince === null);
   const look = concerned(all);
   const toLookAt = here.filter(({ body }) => look.has(body.containerId)).length;
-  const fine = here.length - toLookAt;
+  // Nothing presses of it, and all the same nobody knows what is in it.
+  const unknown = here.filter(
+    (c) => told && !look.has(c.body.containerId) && lifeOf(state.value, c).is === 'not-determined',
+  ).length;
+  const fine = here.length - toLookAt - unknown;
   const newest = [...state.value.batches.values()].at(-1)?.body;
   const second =
     here.length === 0
       ? w.noContainers
       : !told
         ? w.looking
-        : [toLookAt > 0 ? w.look(toLookAt) : '', fine > 0 ? w.inOrder(fine) : ''].filter(Boolean).join(' ');
+        : [
+            toLookAt > 0 ? w.look(toLookAt) : '',
+            unknown > 0 ? w.notDetermined(unknown) : '',
+            fine > 0 ? w.inOrder(fine) : '',
+          ]
+            .filter(Boolean)
+            .join(' ');
   const nameOf = (c: ContainerState) =>
     [c.body.code, ...lifeNamed(state.value, c, sign.value)]
       .concat(

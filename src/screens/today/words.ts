@@ -14,6 +14,7 @@ const clockText = (iso: string): string => format(new Date(iso), 'd\u00a0MMM\u00
 export const todayWords = {
   title: (iso: string) => format(new Date(iso), 'EEEE d MMMM'),
   look: (n: number) => (n === 1 ? '1 container needs a look.' : `${n} containers need a look.`),
+  notDetermined: (n: number) => (n === 1 ? '1 is not determined.' : `${n} are not determined.`),
   inOrder: (n: number) => (n === 1 ? '1 is in order.' : `${n} are in order.`),
   noContainers: 'No container yet.',
   /** While it is worked out: nothing is called in order before. */
@@ -236,6 +237,12 @@ export function flagWords(
     case 'code-used-twice':
       return { title: `${flag.used} is used twice`, second: 'Correct one of the codes and its label.' };
     case 'entry-does-not-add-up':
+      if (flag.why === 'refers-to-unknown')
+        return {
+          title: 'What an entry is about is not here',
+          second:
+            'It was lost, or lies on another phone. Leave the entry as it is, and bring in a backup that has it.',
+        };
       return { title: 'An entry does not fit the others', second: 'Open it: correct or withdraw it.' };
     case 'workshop-not-described':
       return { title: 'The workshop is not described', second: 'The papers and the emergency card need it.' };

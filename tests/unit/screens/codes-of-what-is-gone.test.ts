@@ -5,6 +5,7 @@ import type { FoundRow } from '../../../src/ledger/found-rows';
 import { emptyState, type State } from '../../../src/ledger/state';
 import { entrySays } from '../../../src/paperwork/disposal/entry-says';
 import { codesOf } from '../../../src/screens/hand-overs/load';
+import { entryTitle } from '../../../src/screens/record/entry-words';
 import { leafText } from '../../../src/screens/record/part-words';
 import { notAllHere } from '../../support/long-record';
 import { id, tip } from '../ledger/scribe';
@@ -45,4 +46,10 @@ test('of one that is put away', () => {
   expect(entrySays({ state, sign: '.' }, tip(1, null, '2'))).toContain('C\u201104');
   const leaf = { is: 'text', path: ['containerId'], value: id('c0', 1) } as const;
   expect(leafText(state, leaf, '.')).toBe('C\u201104');
+  // No person has a use for the name that the app gave to a thing.
+  const step = { is: 'text', path: ['stepId'], value: id('5e', 9) } as const;
+  expect(leafText(state, step, '.')).toBe('One that is not at hand');
+  expect(leafText(emptyState, step, '.')).toBe('One that is not here');
+  const ended = { kind: 'step-ended', v: 1, stepId: id('5e', 9) } as const;
+  expect(entryTitle(state, ended, '.')).toBe('A step that is not at hand: ended');
 });

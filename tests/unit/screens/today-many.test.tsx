@@ -1,5 +1,7 @@
 import { screen, waitFor } from '@testing-library/preact';
 import { expect, it } from 'vitest';
+import type { Entry } from '../../../src/ledger/entries/entry';
+import { foldAll } from '../../../src/ledger/fold';
 import { open } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
 
@@ -52,4 +54,32 @@ it('of a few containers nobody waits', async () => {
   open(shell, 'today');
   expect(looking()).toBeNull();
   expect(inOrder()?.textContent).toBe('1 container needs a look. 7 are in order.');
+});
+
+it('one of which nobody knows what is in it is not called in order, though nothing presses of it', async () => {
+  const { shell, state } = await standing(3);
+  const [fromContainerId = '', toContainerId = ''] = state.value.containers.keys();
+  const last = state.value.log.at(-1) as Entry;
+  // Of another phone: more than the one holds by the record, and nobody knows what came into the other.
+  const body = {
+    ...({ kind: 'contents-moved', v: 1, purpose: 'transfer' } as const),
+    ...{ fromContainerId, toContainerId, amount: { value: '2', unit: 'L' } as const },
+  };
+  const id = '00000000-0000-7000-8000-00000000f001';
+  state.value = foldAll(state.value, [{ ...last, id, counter: last.counter + 1, body }]);
+  open(shell, 'today');
+  expect(inOrder()).toBeNull();
+  expect(screen.getByText('2 containers need a look. 1 is not determined.')).toBeTruthy();
+});
+
+it('an entry about what is not here is to be left as it is: what it is about may come back', async () => {
+  const { shell, state } = await standing(1);
+  const last = state.value.log.at(-1) as Entry;
+  const containerId = '00000000-0000-7000-8000-00000000dead';
+  const body = { kind: 'container-marked', v: 1, containerId, mark: 'closed' } as const;
+  const id = '00000000-0000-7000-8000-00000000f001';
+  state.value = foldAll(state.value, [{ ...last, id, counter: last.counter + 1, body }]);
+  open(shell, 'today');
+  expect(screen.getByText('What an entry is about is not here')).toBeTruthy();
+  expect(screen.queryByText(/withdraw it/)).toBeNull();
 });

@@ -213,6 +213,8 @@ export function workFailureWords(failure: Exclude<Brought, { ok: true }>['failur
       return `It ended in the middle (${failure.name}). Nothing here was changed. Try again, after closing other apps.`;
     case 'changed-meanwhile':
       return 'Something was written here in the meantime. Nothing was brought in. Choose the file again.';
+    case 'file-changed':
+      return 'The file is not there any more, or not as it was when it was looked at. Nothing was brought in. Copy it onto the phone again, then choose it.';
     case 'disk-full':
       return 'The phone is full. Nothing here was changed. Delete pictures, films and apps that it can spare, then try again.';
     case 'conflicts':

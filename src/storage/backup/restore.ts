@@ -11,6 +11,7 @@ import { isWithin } from '../../ledger/chains';
 import type { Entry } from '../../ledger/entries/entry';
 import { hashesIn } from '../../ledger/photos-named';
 import { type Database, type DeviceHead, openDatabase, type RecordName, type Shape } from '../database';
+import { headOfDevice } from '../device-heads';
 import { failureOf, type StoreFailure } from '../failure';
 import type { Without } from '../marker';
 import { oneWriter } from '../one-writer';
@@ -18,6 +19,7 @@ import type { BackupFile } from './manifest';
 import type { Planned, RestorePlan } from './plan-restore';
 import { type TellBackup, untold } from './progress';
 import type { Backup } from './read-backup';
+import { NotTaken } from './refusal';
 
 /** `without`: what the record goes on without from now on, because of the backup. The marker is to be told of it. */
 export type Restored =
@@ -31,6 +33,8 @@ export type Restored =
   | { readonly ok: false; readonly failure: StoreFailure }
   /** Something was written here since the plan: make it anew. Nothing was changed. */
   | { readonly ok: false; readonly failure: { readonly code: 'changed-meanwhile' } }
+  /** The file is not there any more, or not as it was when the plan was made. Nothing was changed. */
+  | { readonly ok: false; readonly failure: { readonly code: 'file-changed' } }
   /** The plan says that it must not be. */
   | { readonly ok: false; readonly failure: { readonly code: 'conflicts' } };
 
@@ -56,6 +60,18 @@ async function keepFiles(database: Database, files: readonly Kept[], now: string
   await Promise.all([transaction.done, ...puts]);
 }
 
+class FileChanged extends Error {}
+
+/** Somebody may have pulled out the card, or written over the file, while the plan was read. */
+async function readAgain(backup: Backup, file: BackupFile): Promise<Uint8Array<ArrayBuffer>> {
+  try {
+    return await backup.file(file);
+  } catch (error) {
+    if (error instanceof DOMException || error instanceof NotTaken) throw new FileChanged();
+    throw error;
+  }
+}
+
 async function bringFiles(
   database: Database,
   backup: Backup,
@@ -65,7 +81,7 @@ async function bringFiles(
 ): Promise<void> {
   let [held, heldBytes]: [Kept[], number] = [[], 0];
   for (const [at, file] of files.entries()) {
-    held.push({ sha256: file.sha256, bytes: await backup.file(file) });
+    held.push({ sha256: file.sha256, bytes: await readAgain(backup, file) });
     heldBytes += file.bytes;
     if (heldBytes < filesAtOnceBytes && at + 1 < files.length) continue;
     await keepFiles(database, held, now);
@@ -125,7 +141,7 @@ async function headAfter(
   },
   { newDevice, now }: RestoreWanted,
 ): Promise<DeviceHead> {
-  const head = await transaction.objectStore('meta').get('head');
+  const head = headOfDevice(await transaction.objectStore('meta').get('head'));
   const utmost = new Date(Date.parse(now) + mostAheadMs).toISOString();
   const behind = brought.latest !== null && brought.latest <= utmost ? brought.latest : null;
   const writtenAt = latest(head?.writtenAt ?? null, behind);
@@ -220,6 +236,7 @@ function tellTabs(record: RecordName): void {
 }
 
 function failureIn(error: unknown): Restored {
+  if (error instanceof FileChanged) return { ok: false, failure: { code: 'file-changed' } };
   // An id or a place in a chain was taken since the plan.
   if (error instanceof DOMException && error.name === 'ConstraintError')
     return { ok: false, failure: { code: 'changed-meanwhile' } };

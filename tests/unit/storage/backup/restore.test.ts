@@ -6,6 +6,7 @@ import { verifyChain } from '../../../../src/ledger/verify';
 import { append, watch } from '../../../../src/storage/append';
 import { planRestore } from '../../../../src/storage/backup/plan-restore';
 import type { Backup } from '../../../../src/storage/backup/read-backup';
+import { NotTaken } from '../../../../src/storage/backup/refusal';
 import { restore } from '../../../../src/storage/backup/restore';
 import { readPhoto } from '../../../../src/storage/photos';
 import { type OpenRecord, readAll } from '../../../../src/storage/record';
@@ -203,6 +204,20 @@ describe('a restore that fails', () => {
     expect(await entriesIn(record)).toEqual([]);
     expect(await record.database.count('photos')).toBe(0);
     expect(await headOf(record)).toEqual(head);
+  });
+
+  test.each([
+    ['gone', () => new DOMException('', 'NotFoundError')],
+    ['written over', () => new DOMException('', 'NotReadableError')],
+    ['written over, and handed over all the same', () => new NotTaken({ code: 'part-differs', name: 'x' })],
+  ])('because its file is %s since the plan changes nothing, and says so', async (_, error) => {
+    const { backup } = await workshop();
+    await anotherPhone();
+    const record = await opened();
+    const gone = { ...backup, file: () => Promise.reject(error()) };
+    expect(await restored(gone)).toEqual({ ok: false, failure: { code: 'file-changed' } });
+    expect(await entriesIn(record)).toEqual([]);
+    expect(await record.database.count('photos')).toBe(0);
   });
 
   test('because something was written since the plan changes nothing, and says so', async () => {

@@ -6,7 +6,7 @@ import { filesNamed, hashesIn } from '../ledger/photos-named';
 import { seal } from '../ledger/seal';
 import { onComingBack } from './coming-back';
 import type { Database, DeviceHead, Shape } from './database';
-import { headOfDevice } from './device-heads';
+import { endOf, headOfDevice } from './device-heads';
 import { done, failed, failureOf, type StoreFailure, type StoreResult } from './failure';
 import { markerKey } from './marker';
 import { oneWriter, whileWriting } from './one-writer';
@@ -50,19 +50,31 @@ const begin = (database: Database) => database.transaction(stores, 'readwrite', 
 type Transaction = ReturnType<typeof begin>;
 type AnyTransaction = IDBPTransaction<Shape, typeof stores, IDBTransactionMode>;
 
-/** Reads, device by device, what lies beyond the counters seen. An array sorts after every number in a key. */
+/**
+ * Reads, device by device, what lies beyond the counters seen. What is known is asked for at once, with the room between the
+ * known devices, where others may be: one wait, where nothing is new.
+ */
 async function newerThan(transaction: AnyTransaction, seen: ReadonlyMap<string, number>): Promise<unknown[]> {
   const index = transaction.objectStore('entries').index('by-device');
-  const found: unknown[] = [];
-  let cursor = await index.openKeyCursor();
-  while (cursor) {
-    const [device] = cursor.key;
-    const after = [device, (seen.get(device) ?? 0) + 1] as [string, number];
-    const beyond = [device, []] as unknown as [string, number];
-    found.push(...(await index.getAll(IDBKeyRange.bound(after, beyond))));
-    cursor = await index.openKeyCursor(IDBKeyRange.lowerBound(beyond));
+  const of = (device: string): Promise<unknown[]> =>
+    index.getAll(IDBKeyRange.bound([device, (seen.get(device) ?? 0) + 1], endOf(device)));
+  const known = [...seen.keys()].sort();
+  async function unknownBefore(until: string | undefined, after: string | undefined): Promise<unknown[]> {
+    const found: unknown[] = [];
+    let from = after === undefined ? undefined : endOf(after);
+    for (;;) {
+      const cursor = await index.openKeyCursor(from && IDBKeyRange.lowerBound(from));
+      const device = cursor?.key[0];
+      if (device === undefined || (until !== undefined && device >= until)) return found;
+      found.push(...(await of(device)));
+      from = endOf(device);
+    }
   }
-  return found;
+  const all = await Promise.all([
+    ...known.map(of),
+    ...[...known, undefined].map((device, i) => unknownBefore(device, known[i - 1])),
+  ]);
+  return all.flat();
 }
 
 /**
@@ -82,16 +94,21 @@ function sealed(bodies: readonly Body[], head: DeviceHead, stamp: Stamp): readon
   return entries;
 }
 
-/** One request after the other: a promise left behind by a request that throws would be rejected unheard. */
+/** All in one go, and the end of it: nothing waits that need not. A request that fails undoes the transaction. */
 async function add(transaction: Transaction, head: DeviceHead, entries: readonly Entry[]): Promise<void> {
   const [store, meta] = [transaction.objectStore('entries'), transaction.objectStore('meta')];
-  for (const entry of entries) await store.add(entry);
   const last = entries.at(-1);
-  if (last) {
-    const { counter, hash, writtenAt } = last;
-    await meta.put({ device: head.device, counter, hash, writtenAt }, 'head');
-  }
-  await transaction.done;
+  const end = last && {
+    device: head.device,
+    counter: last.counter,
+    hash: last.hash,
+    writtenAt: last.writtenAt,
+  };
+  const asked = [
+    ...entries.map((entry) => () => store.add(entry)),
+    ...(end ? [() => meta.put(end, 'head')] : []),
+  ];
+  await Promise.all([...asked.map(async (ask) => ask()), transaction.done]);
 }
 
 /**
@@ -156,13 +173,13 @@ async function appendNow<R>(
   let transaction: Transaction | undefined;
   try {
     transaction = begin(record.database);
-    const head = await headIn(transaction);
+    const [head, newer] = await Promise.all([headIn(transaction), newerThan(transaction, record.seen)]);
     if (!head) throw new DOMException('the record has no device', 'NotFoundError');
     if (isOutdated(record, head)) {
       await abandon(transaction);
       return outdated;
     }
-    const { entries: fresh, corrupted } = reading(await newerThan(transaction, record.seen));
+    const { entries: fresh, corrupted } = reading(newer);
     const proposal = propose(fresh);
     const missing = proposal.ok ? await photosMissing(transaction, proposal.bodies, proposal.named) : [];
     if (missing.length > 0) {

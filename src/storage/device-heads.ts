@@ -2,8 +2,8 @@
 import type { Head } from '../ledger/verify';
 import type { Database, DeviceHead } from './database';
 
-/** An array sorts after every number and every text in a key. */
-const endOf = (device: string): [string, number] => [device, []] as unknown as [string, number];
+/** Behind every counter of a device: an array sorts after every number and every text in a key. */
+export const endOf = (device: string): [string, number] => [device, []] as unknown as [string, number];
 
 /** The last entry of a chain; `writtenAt` is null where it says none. */
 export type HeadOnDisk = Head & { readonly writtenAt: string | null };

@@ -1,4 +1,5 @@
 import 'fake-indexeddb/auto';
+import * as fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Body } from '../../../src/ledger/entries/body';
 import type { Entry } from '../../../src/ledger/entries/entry';
@@ -46,6 +47,40 @@ afterEach(async () => {
   for (const record of open.splice(0)) record.close();
   await deleteRecord('real');
   await deleteRecord('demo');
+});
+
+/** Devices whose names begin alike, or sort around each other, with how far each goes and how far it is known. */
+const chains = fc.uniqueArray(
+  fc.record({
+    device: fc.constantFrom('', 'a', 'a0', 'aa', 'b', 'b\uffff', 'é', '\u{1f600}', 'Z'),
+    counters: fc.uniqueArray(fc.integer({ min: 1, max: 9 }), { maxLength: 5 }),
+    seen: fc.option(fc.integer({ min: 0, max: 10 }), { nil: undefined }),
+  }),
+  { selector: ({ device }) => device, maxLength: 6 },
+);
+
+test('catching up gives what lies beyond the counters seen, of known devices and of others', async () => {
+  await fc.assert(
+    fc.asyncProperty(chains, async (all) => {
+      const record = await opened('demo');
+      const transaction = record.database.transaction('entries', 'readwrite');
+      const beyond: string[] = [];
+      for (const { device, counters, seen } of all) {
+        if (seen !== undefined) record.seen.set(device, seen);
+        for (const counter of counters) {
+          const id = `${device} ${counter}`;
+          void transaction.store.add({ id, device, counter, writtenAt: '' } as Entry);
+          if (counter > (seen ?? 0)) beyond.push(id);
+        }
+      }
+      await transaction.done;
+      // They are no entries, which is told of each: no matter here.
+      const news = await catchUp(record);
+      expect(news.ok && news.value.corrupted.map(({ id }) => id).toSorted()).toEqual(beyond.toSorted());
+      record.close();
+      await deleteRecord('demo');
+    }),
+  );
 });
 
 describe('a record on a device', () => {

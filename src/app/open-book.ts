@@ -3,22 +3,22 @@ import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { v7 } from 'uuid';
 import { decide } from '../ledger/decide';
 import type { Entry } from '../ledger/entries/entry';
-import { foldAll } from '../ledger/fold';
+import { applyAll, foldAll } from '../ledger/fold';
 import type { Intention } from '../ledger/intention';
 import { photosOfChanged } from '../ledger/photos-named';
 import type { Refusal } from '../ledger/refusal';
 import { emptyState, type State } from '../ledger/state';
 import type { SinceBackup } from '../ledger/would-be-lost';
-import type { Performed } from '../screens/shell';
+import type { Performed, ReadWhole } from '../screens/shell';
 import { append, watch } from '../storage/append';
 import { sinceBackup } from '../storage/backup/since-backup';
 import type { RecordName } from '../storage/database';
 import { done, failed, type StoreFailure, type StoreResult } from '../storage/failure';
 import { noteHeads } from '../storage/marker';
-import { readWhole } from '../storage/openings';
-import { type WholeRecord, wholeRecord } from '../storage/pages-of-entries';
+import { type HowFar, type WholeRecord, wholeRecord } from '../storage/pages-of-entries';
 import { noteTry } from '../storage/persist';
 import { keepPhoto, type PhotoRead, readPhoto, sweepPhotos } from '../storage/photos';
+import { readInPieces } from '../storage/read-in-pieces';
 import { type Corrupted, type OpenRecord, openRecord } from '../storage/record';
 import type { Soundness } from '../storage/soundness';
 import { goneOnWithout, type Trouble, troubleAtOpen, troubleOfCorrupted } from '../storage/trouble';
@@ -31,7 +31,7 @@ export type Book = {
   readonly corrupted: ReadonlySignal<readonly Corrupted[]>;
   readonly whole: WholeRecord;
   /** Has the whole record at hand, until it is closed: a long one takes a while and much memory. */
-  readonly readWhole: () => Promise<StoreResult<null>>;
+  readonly readWhole: ReadWhole;
   /** The store was shut from outside; the record must be opened again. */
   readonly shut: ReadonlySignal<boolean>;
   /** What this page knows is not what is on the disk any more; it must begin anew. */
@@ -113,6 +113,24 @@ function isOfOldEntry({ log, earlier }: State, intention: Intention): boolean {
   return !log.some(({ id }) => id === target);
 }
 
+const isNamed = (trouble: readonly Trouble[], id: string): boolean =>
+  trouble.some(
+    (one) => one.code === 'damaged' && one.wrong.some((wrong) => wrong.what === 'entry' && wrong.id === id),
+  );
+
+/** The whole record being read, for so many who wait for it. */
+type Underway = {
+  readonly read: Promise<StoreResult<null>>;
+  readonly tellers: Set<(howFar: HowFar) => void>;
+  readonly stop: () => void;
+  waiting: number;
+};
+
+const drawn = (): Promise<void> =>
+  typeof requestAnimationFrame === 'undefined' || document.visibilityState === 'hidden'
+    ? Promise.resolve()
+    : new Promise((over) => requestAnimationFrame(() => setTimeout(over)));
+
 function bookOf(
   record: OpenRecord,
   first: State,
@@ -123,25 +141,54 @@ function bookOf(
   const corrupted = signal(found.corrupted);
   const trouble = signal(found.trouble);
   const outdated = signal(false);
-  let reading: Promise<StoreResult<null>> | null = null;
+  let reading: Underway | null = null;
   /** Reads the whole record, where not all of it is at hand. */
-  async function readingAll(): Promise<StoreResult<null>> {
-    const read = await readWhole(record);
+  async function readingAll(tell: (howFar: HowFar) => void, signal: AbortSignal): Promise<StoreResult<null>> {
+    const read = await readInPieces(record, tell, signal);
     if (!read.ok) return read;
+    if (!read.value) return done(null);
+    // The page says so before it stands still.
+    await drawn();
     const broken = new Set(read.value.corrupted.map(({ id }) => id));
     // What was written meanwhile is known already; what cannot be read any more is not known, though an opening had it.
     const log = state.peek().log.filter(({ id }) => !broken.has(id));
-    state.value = foldAll(read.value.state, log);
+    state.value = foldAll(applyAll(read.value.entries), log);
     take([], read.value.corrupted);
     return done(null);
   }
-  function readAllOfIt(): Promise<StoreResult<null>> {
-    if (state.peek().earlier === null) return Promise.resolve(done(null));
-    reading ??= readingAll().finally(() => {
-      reading = null;
-    });
-    return reading;
+  function beginReading(): Underway {
+    const tellers = new Set<(howFar: HowFar) => void>();
+    const stop = new AbortController();
+    const tell = (howFar: HowFar): void => {
+      for (const teller of tellers) teller(howFar);
+    };
+    const ended = (): void => {
+      if (reading === begun) reading = null;
+    };
+    const begun: Underway = {
+      tellers,
+      waiting: 0,
+      stop: () => {
+        ended();
+        stop.abort();
+      },
+      read: readingAll(tell, stop.signal).finally(ended),
+    };
+    return begun;
   }
+  const readAllOfIt: ReadWhole = (tell = () => undefined, signal) => {
+    if (state.peek().earlier === null) return Promise.resolve(done(null));
+    reading ??= beginReading();
+    const own = reading;
+    own.tellers.add(tell);
+    own.waiting += 1;
+    signal?.addEventListener('abort', () => {
+      own.tellers.delete(tell);
+      own.waiting -= 1;
+      if (own.waiting === 0) own.stop();
+    });
+    return own.read;
+  };
   const take = (entries: readonly Entry[], broken: readonly Corrupted[]): void => {
     if (entries.length > 0) {
       state.value = foldAll(state.value, entries);
@@ -157,7 +204,9 @@ function bookOf(
     const fresh = broken.filter(({ id }) => !known.has(id));
     if (fresh.length === 0) return;
     corrupted.value = [...corrupted.peek(), ...fresh];
-    trouble.value = [...trouble.peek(), ...troubleOfCorrupted(fresh, goneOnWithout(record.name))];
+    // The last entries were looked at when the record was opened.
+    const unnamed = fresh.filter(({ id }) => id === null || !isNamed(trouble.peek(), id));
+    trouble.value = [...trouble.peek(), ...troubleOfCorrupted(unnamed, goneOnWithout(record.name))];
   };
   const stopWatching = watch(record, (news) => {
     if (news.ok) take(news.value.entries, news.value.corrupted);

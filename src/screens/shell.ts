@@ -14,7 +14,7 @@ import type { DecimalSign } from '../quantities/format';
 import type { RecordName } from '../storage/database';
 import type { StoreFailure, StoreResult } from '../storage/failure';
 import type { BackupNoted, MarkerRead, Without } from '../storage/marker';
-import type { WholeRecord } from '../storage/pages-of-entries';
+import type { HowFar, WholeRecord } from '../storage/pages-of-entries';
 import type { Corrupted } from '../storage/record';
 import type { Soundness } from '../storage/soundness';
 import type { Trouble } from '../storage/trouble';
@@ -60,6 +60,12 @@ export type Theme = 'light' | 'dark' | 'phone';
 /** Whether the phone shows a notice when a clock is due; refused in its settings, or not to be had in this browser. */
 export type Telling = 'on' | 'off' | 'refused' | 'unavailable';
 
+/**
+ * @param tell hears how far the reading is; once all is read it is worked out, and the page stands still for a moment
+ * @param signal stops it, unless somebody else waits for it as well
+ */
+export type ReadWhole = (tell?: (howFar: HowFar) => void, signal?: AbortSignal) => Promise<StoreResult<null>>;
+
 export type ChangedElsewhere = { readonly there: 'typed' | 'dropped'; readonly takeOver: () => void };
 
 export interface Shell {
@@ -69,7 +75,7 @@ export interface Shell {
   /** All of it as it lies on the disk: `state` may hold only what is recent or still matters. */
   readonly whole: WholeRecord;
   /** Has all of it in `state`, until the app is closed: a long record takes a while and much memory. */
-  readonly readWhole: () => Promise<StoreResult<null>>;
+  readonly readWhole: ReadWhole;
   /** UTC with milliseconds; moves on by itself while the page is in view. */
   readonly now: ReadonlySignal<string>;
   /** The moment of a tap, exact. */

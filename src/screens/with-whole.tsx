@@ -1,15 +1,18 @@
 /** Pages that need the whole record: of a long one only what is recent or still matters is at hand. */
 import type { ComponentType } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { entriesIn } from '../ledger/opening';
 import { isPutAway } from '../ledger/put-away';
 import type { Earlier, State } from '../ledger/state';
 import { monthOf } from '../rules/clocks/calendar-day';
+import type { HowFar } from '../storage/pages-of-entries';
 import { Button } from '../ui/button';
 import { Part } from '../ui/page';
+import { ProgressBar } from '../ui/progress-bar';
 import { countText } from './amounts';
 import { namedIn } from './checklist/list-for';
 import { Frame } from './frame';
+import { percentOf } from './record/how-far';
 import { useShell } from './shell';
 import { failureWords, wholeWords as w, words } from './words';
 
@@ -17,15 +20,15 @@ type At = { readonly at: Readonly<Record<string, string>> };
 
 function ReadWhole() {
   const { state, readWhole } = useShell();
-  const [reading, setReading] = useState(false);
+  const [howFar, setHowFar] = useState<HowFar | null>(null);
   const [fault, setFault] = useState<string | null>(null);
   const count = countText(entriesIn(state.value));
+  const left = useRef(new AbortController());
+  useEffect(() => () => left.current.abort(), []);
   async function read(): Promise<void> {
-    setReading(true);
-    // The page says so before it stands still.
-    await new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn)));
-    const done = await readWhole();
-    setReading(false);
+    setHowFar({ done: 0, of: 1 });
+    const done = await readWhole(setHowFar, left.current.signal);
+    setHowFar(null);
     setFault(done.ok ? null : failureWords(done.failure));
   }
   return (
@@ -34,13 +37,25 @@ function ReadWhole() {
       second={w.second(count)}
       ways={[{ label: words.back, onTap: () => window.history.back() }]}
       actions={
-        <Button look="primary" disabled={reading} second={w.readSecond} onTap={() => void read()}>
+        <Button look="primary" disabled={howFar !== null} second={w.readSecond} onTap={() => void read()}>
           {w.read}
         </Button>
       }
     >
       <Part>
-        <p role="status">{reading ? w.reading(count) : w.why}</p>
+        {howFar === null ? (
+          <p>{w.why}</p>
+        ) : (
+          <ProgressBar
+            name={w.reading}
+            says={
+              howFar.done === howFar.of
+                ? w.workingOut
+                : w.howFar(countText(howFar.done), countText(howFar.of))
+            }
+            percent={percentOf(howFar)}
+          />
+        )}
         {fault !== null && <p role="alert">{fault}</p>}
       </Part>
     </Frame>

@@ -234,7 +234,9 @@ export const wholeWords = {
   why: 'Of a long record only what is recent, stands here or is still awaited is at hand. This page needs all of it.',
   read: 'Read all of it',
   readSecond: 'May take a minute',
-  reading: (entries: string) => `Reading ${entries} entries. The page stands still meanwhile.`,
+  reading: 'Reading the whole record',
+  howFar: (done: string, of: string) => (done === '0' ? 'Begun' : `Entry ${done} of ${of}`),
+  workingOut: 'All is read. Working it out: the page stands still for some seconds.',
 } as const;
 
 export const holderWords = {

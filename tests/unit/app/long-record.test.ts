@@ -70,3 +70,65 @@ test('what cannot be read any more is found when the whole record is read, and i
   expect(trouble.value.map(({ code }) => code)).toEqual(['damaged']);
   close();
 });
+
+const told = async () => {
+  await laid();
+  const book = await openBook('real');
+  if (!book.ok) throw new Error(book.failure.code);
+  return book.value;
+};
+
+test('while the whole record is read the page comes to its turn, and hears how far it is', async () => {
+  const { readWhole, state, close } = await told();
+  const parts: number[] = [];
+  let turns = 0;
+  const turn = setInterval(() => {
+    turns += 1;
+  });
+  await readWhole(({ done, of }) => {
+    expect(of).toBe(all.length);
+    parts.push(done);
+  });
+  clearInterval(turn);
+  expect(parts.at(-1)).toBe(all.length);
+  expect(parts.length).toBeGreaterThan(5);
+  expect(parts).toEqual([...parts].sort((a, b) => a - b));
+  expect(turns).toBeGreaterThan(5);
+  expect(state.value.log.map(({ id }) => id)).toEqual(all.map(({ id }) => id));
+  close();
+});
+
+test('who leaves the page stops the reading, unless an entry that is being written waits for it', async () => {
+  const { readWhole, state, perform, close } = await told();
+  const left = new AbortController();
+  let last = 0;
+  const leaving = readWhole(({ done }) => {
+    last = done;
+    left.abort();
+  }, left.signal);
+  expect(await leaving).toEqual({ ok: true, value: null });
+  expect(last).toBeLessThan(all.length);
+  expect(state.value.earlier).not.toBeNull();
+  const again = new AbortController();
+  const page = readWhole(() => again.abort(), again.signal);
+  const old = all.find(({ body }) => body.kind === 'batch-opened') as Entry;
+  expect(await perform({ do: 'withdraw-entry', withdraws: old.id, reason: 'not so' }, null)).toHaveProperty(
+    'ok',
+  );
+  expect(await page).toEqual({ ok: true, value: null });
+  expect(state.value.earlier).toBeNull();
+  close();
+});
+
+test('what is written while the whole record is read is in it once', async () => {
+  const { readWhole, state, perform, close } = await told();
+  let isAdded: Promise<unknown> | null = null;
+  await readWhole(() => {
+    isAdded ??= perform({ do: 'add-person', name: 'Wies' }, null);
+  });
+  await isAdded;
+  const named = state.value.log.filter(({ body }) => body.kind === 'person-added' && body.name === 'Wies');
+  expect(named).toHaveLength(1);
+  expect(state.value.log).toHaveLength(all.length + 1);
+  close();
+});

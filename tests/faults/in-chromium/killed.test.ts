@@ -65,7 +65,11 @@ async function lives(
   from: number,
 ): Promise<[number, number]> {
   const profile = await mkdtemp(join(tmpdir(), 'leesbook-killed-'));
-  onTestFinished(() => rm(profile, { recursive: true, force: true, maxRetries: 3 }));
+  onTestFinished(async ({ task }) => {
+    // What Chromium left behind is the only witness.
+    if (task.result?.state === 'fail') console.log(`the profile is kept: ${profile}`);
+    else await rm(profile, { recursive: true, force: true, maxRetries: 3 });
+  });
   const acknowledged = new Set<string>();
   let unheardOf = 0;
   for (let killed = 0; ; killed++) {

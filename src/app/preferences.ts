@@ -21,14 +21,17 @@ export const remember = (name: string, value: string): void =>
   void quietly(() => localStorage.setItem(key(name), value));
 export const forget = (name: string): void => void quietly(() => localStorage.removeItem(key(name)));
 
-const localSign = (): DecimalSign =>
-  new Intl.NumberFormat(navigator.language)
-    .formatToParts(1.5)
-    .some((p) => p.type === 'decimal' && p.value === ',')
-    ? ','
-    : '.';
+const isSign = (text: string | null | undefined): text is DecimalSign => text === '.' || text === ',';
 
-const isSign = (text: string | null): text is DecimalSign => text === '.' || text === ',';
+/** As the language of the browser writes it: asked once of each, since the first question of a start takes long. */
+function localSign(): DecimalSign {
+  const [language, known] = recall('sign-of-language')?.split(' ') ?? [];
+  if (language === navigator.language && isSign(known)) return known;
+  const parts = new Intl.NumberFormat(navigator.language).formatToParts(1.5);
+  const asked = parts.some(({ type, value }) => type === 'decimal' && value === ',') ? ',' : '.';
+  remember('sign-of-language', `${navigator.language} ${asked}`);
+  return asked;
+}
 
 const storedSign = recall('decimal-sign');
 export const sign = signal<DecimalSign>(isSign(storedSign) ? storedSign : localSign());

@@ -11,7 +11,7 @@ beforeEach(() => localStorage.clear());
 afterEach(() => vi.restoreAllMocks());
 
 it('is that of the language, and is asked anew only when the language is another', async () => {
-  const asked = vi.spyOn(Intl, 'NumberFormat');
+  const asked = vi.spyOn(Intl.NumberFormat.prototype, 'formatToParts');
   expect(await signAt('de-DE')).toBe(',');
   expect(await signAt('de-DE')).toBe(',');
   expect(asked).toHaveBeenCalledTimes(1);

@@ -91,8 +91,13 @@ function PlanRows({ plan, short }: { readonly plan: RestorePlan; readonly short:
       {rows.map((row) => (
         <Row key={row} start="text" title={row} />
       ))}
-      {codesTwice.slice(0, mostNamed).map(({ is, code }) => (
-        <Row key={`${is} ${code}`} mark={unknown} title={w.codeTwice[is](code)} second={w.codeTwiceSecond} />
+      {codesTwice.slice(0, mostNamed).map(({ is, code }, at) => (
+        <Row
+          key={`${is} ${code}`}
+          mark={unknown}
+          title={w.codeTwice[is](code)}
+          second={at === 0 ? w.codeTwiceSecond : undefined}
+        />
       ))}
       {codesTwice.length > mostNamed && (
         <Row start="text" title={w.moreCodesTwice(codesTwice.length - mostNamed)} />

@@ -5,6 +5,7 @@ import type { CodeTwice } from '../../ledger/codes-twice';
 import type { WouldBeLost } from '../../ledger/would-be-lost';
 import type { BackupStage } from '../../storage/backup/progress';
 import type { BackupRefusal } from '../../storage/backup/refusal';
+import { unbroken } from '../../ui/figure-value';
 import { countText } from '../amounts';
 import { failureWords } from '../words';
 import type { Brought, WorkFailure } from './jobs';
@@ -143,8 +144,8 @@ export const restoreWords = {
   wentOnSince: (when: string) => `Decided ${when}, where it was made. It stays noted here as well.`,
   moreWithout: (n: number) => `And without ${n} more`,
   codeTwice: {
-    container: (code: string) => `Two containers would be ${code}`,
-    batch: (code: string) => `Two batches would be ${code}`,
+    container: (code: string) => `Two containers would be ${unbroken(code)}`,
+    batch: (code: string) => `Two batches would be ${unbroken(code)}`,
   } satisfies Record<CodeTwice['is'], (code: string) => string>,
   codeTwiceSecond:
     'One here and one in the backup. Both stay as they are. Correct one of the codes afterwards, and its label.',

@@ -205,9 +205,9 @@ describe('codes that two phones gave to different things', () => {
     restoring();
     await pick(new File([file], 'other.zip'));
     await title('The backup is whole');
-    expect(screen.getByText(/^Two containers would be c-007$/i)).toBeTruthy();
-    expect(screen.getByText('Two batches would be B-03')).toBeTruthy();
-    expect(screen.getAllByText(/would be [bc]-/i)).toHaveLength(2);
+    expect(screen.getByText(/^Two containers would be c\u2011007$/i)).toBeTruthy();
+    expect(screen.getByText('Two batches would be B\u201103')).toBeTruthy();
+    expect(screen.getAllByText(/would be [bc]\u2011/i)).toHaveLength(2);
     expect(button('Join it to the record')).toBeTruthy();
   });
 });

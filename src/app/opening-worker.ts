@@ -6,7 +6,7 @@ import { openRecord } from '../storage/record';
 
 export type OpeningWanted = { readonly name: RecordName; readonly now: string };
 
-async function made({ name, now }: OpeningWanted): Promise<StoreResult<null>> {
+async function made({ name, now }: OpeningWanted): Promise<StoreResult<string | null>> {
   const opened = await openRecord(name, { newId: () => crypto.randomUUID(), onClosed: () => undefined });
   if (!opened.ok) return opened;
   const result = await makeOpening(opened.value, now);

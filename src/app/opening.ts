@@ -1,7 +1,15 @@
 /** What is at hand of a record at the start: a short one whole, of a long one what its opening holds and what came since. */
 import { signal } from '@preact/signals';
 import { failed, type StoreResult } from '../storage/failure';
-import { type AtHand, countOf, longRecord, readAtHand, readWhole, wantsOpening } from '../storage/openings';
+import {
+  type AtHand,
+  countOf,
+  longRecord,
+  noteOpening,
+  readAtHand,
+  readWhole,
+  wantsOpening,
+} from '../storage/openings';
 import type { OpenRecord } from '../storage/record';
 import { ownScript } from '../ui/own-script';
 import { moment } from './clock';
@@ -13,13 +21,16 @@ import openingWorker from './opening-worker?worker&url';
 export const readingThrough = signal<number | null>(null);
 
 /** Where it fails the start reads the whole record, which takes longer and tells the same. */
-function makeInWorker(name: OpenRecord['name']): Promise<StoreResult<null>> {
+function makeInWorker(name: OpenRecord['name']): Promise<StoreResult<string | null>> {
   if (typeof Worker === 'undefined')
     return Promise.resolve(failed({ code: 'store-failed', name: 'Worker', message: 'none here' }));
   const worker = new Worker(ownScript(openingWorker), { type: 'module' });
   const wanted: OpeningWanted = { name, now: moment() };
-  return new Promise<StoreResult<null>>((resolve) => {
-    worker.addEventListener('message', ({ data }: MessageEvent<StoreResult<null>>) => resolve(data));
+  return new Promise<StoreResult<string | null>>((resolve) => {
+    worker.addEventListener('message', ({ data }: MessageEvent<StoreResult<string | null>>) => {
+      if (data.ok && data.value !== null) noteOpening(name, data.value);
+      resolve(data);
+    });
     worker.addEventListener('error', ({ message }) =>
       resolve(failed({ code: 'store-failed', name: 'Worker', message })),
     );

@@ -94,12 +94,14 @@ export function openDatabase(
     };
     openDB<Shape>(databaseName(name), version, {
       upgrade: (db, before, _version, transaction) => {
-        vanished = before === 0 && make === 'only-if-there';
+        // Also one without any store: somebody opened it by its name when it was gone already.
+        const isNew = before === 0 || db.objectStoreNames.length === 0;
+        vanished = isNew && make === 'only-if-there';
         // That it failed is told by opening itself.
         transaction.done.catch(() => undefined);
         // Ended before anything is laid, it leaves no database behind.
         if (vanished) transaction.abort();
-        else lay(db, before, transaction);
+        else lay(db, isNew ? 0 : before, transaction);
       },
       blocked: () => answer(failed({ code: 'blocked' })),
       blocking: (_current, _wanted, event) => {

@@ -11,9 +11,10 @@ import { openingFrom, openingText } from '../ledger/opening-text';
 import type { State } from '../ledger/state';
 import type { Head } from '../ledger/verify';
 import { catchUp } from './append';
-import type { Database } from './database';
+import type { Database, RecordName } from './database';
 import { headsMissing, headsOnDisk } from './device-heads';
 import { done, failed, failureOf, type StoreResult } from './failure';
+import { withStorage } from './local';
 import { openingRead, quickHash, takeEarly } from './read-early';
 import { type Corrupted, type OpenRecord, readAll } from './record';
 
@@ -55,14 +56,26 @@ export async function dropOpening({ database }: Pick<OpenRecord, 'database'>): P
   await database.delete('openings', 'last');
 }
 
+const noteKey = (name: RecordName): string => `leesbook:opening:${name}`;
+
+/** Notes apart from the database which opening was made last: one that was changed there, its hash too, is not gone on from. */
+export const noteOpening = (name: RecordName, hash: string): void =>
+  void withStorage((storage) => storage.setItem(noteKey(name), hash));
+
+/** Where nothing can be noted, and in a worker, its own hash must do. */
+function isNoted(name: RecordName, hash: string): boolean {
+  const noted = withStorage((storage) => storage.getItem(noteKey(name)));
+  return typeof noted === 'object' && noted !== null ? true : noted === hash;
+}
+
 /** The kept opening, where it is whole, of this version, and of this record; anything else is thrown away. */
-async function keptOpening(database: Database) {
+async function keptOpening({ name, database }: OpenRecord) {
   const early = await takeEarly(database.name);
   // Thrown away meanwhile it is not gone on from, either.
   if ((await database.getKey('openings', 'last')) === undefined) return null;
   const stored = early ? undefined : await database.get('openings', 'last');
-  const read = early ?? (stored ? await openingRead(stored, hashOf) : null);
-  const holds = read && (await headsMissing(database, read.heads)).length === 0;
+  const read = early ?? (await openingRead(stored, hashOf));
+  const holds = read && isNoted(name, read.sha256) && (await headsMissing(database, read.heads)).length === 0;
   const opening = holds ? openingFrom(read.json, by) : null;
   if (read && opening) return { opening, heads: read.heads };
   await dropOpening({ database });
@@ -75,7 +88,7 @@ async function keptOpening(database: Database) {
  */
 export async function readAtHand(record: OpenRecord): Promise<StoreResult<AtHand | null>> {
   try {
-    const kept = await keptOpening(record.database);
+    const kept = await keptOpening(record);
     if (!kept) return done(null);
     record.seen.clear();
     for (const { device, counter } of kept.heads) record.seen.set(device, counter);
@@ -111,19 +124,22 @@ function headsOf(state: State, before: readonly Head[]): readonly Head[] {
 }
 
 /** Whoever changes what lies behind the ends of the chains gives the device another name: it was not made of that. */
-async function keep({ database, device }: OpenRecord, opening: StoredOpening): Promise<void> {
+async function keep({ database, device }: OpenRecord, opening: StoredOpening): Promise<string | null> {
   const transaction = database.transaction(['meta', 'openings'], 'readwrite');
   const head = await transaction.objectStore('meta').get('head');
-  if (head?.device === device) await transaction.objectStore('openings').put(opening, 'last');
+  const isOurs = head?.device === device;
+  if (isOurs) await transaction.objectStore('openings').put(opening, 'last');
   await transaction.done;
+  return isOurs ? opening.sha256 : null;
 }
 
 /**
  * Makes the opening anew, from the one there is or from the whole record, and keeps it. Takes long for a long record: to be
  * called in a worker. A record with an entry that cannot be read has none.
  * @param now UTC with milliseconds
+ * @returns its hash, for `noteOpening`, which a worker cannot call; null where none was kept
  */
-export async function makeOpening(record: OpenRecord, now: string): Promise<StoreResult<null>> {
+export async function makeOpening(record: OpenRecord, now: string): Promise<StoreResult<string | null>> {
   try {
     const before = (await record.database.get('openings', 'last'))?.heads ?? [];
     const near = await readAtHand(record);
@@ -136,8 +152,7 @@ export async function makeOpening(record: OpenRecord, now: string): Promise<Stor
     const text = openingText(openingOf(state, { from: ago(keptDays), until: ago(lateDays) }), by);
     const bytes = new TextEncoder().encode(text);
     const heads = headsOf(state, near.value ? before : []);
-    await keep(record, { bytes, sha256: await hashOf(bytes), heads });
-    return done(null);
+    return done(await keep(record, { bytes, sha256: await hashOf(bytes), heads }));
   } catch (error) {
     return failed(failureOf(error));
   }

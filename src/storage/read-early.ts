@@ -4,17 +4,32 @@
  */
 import type { StoredOpening } from './openings';
 
-/** An opening as it was read: JSON of which nothing is known but that it is what was kept. */
-export type OpeningRead = { readonly json: unknown; readonly heads: StoredOpening['heads'] };
+/** An opening as it was read: JSON of which nothing is known but that its bytes come to `sha256`. */
+export type OpeningRead = Pick<StoredOpening, 'sha256' | 'heads'> & { readonly json: unknown };
 
-/** @param hash of bytes, in hexadecimal digits. @returns null where the bytes are not what was kept, or no JSON */
+const isHead = (one: unknown): boolean => {
+  const { device, counter, hash } = (one ?? {}) as Partial<StoredOpening['heads'][number]>;
+  return typeof device === 'string' && Number.isInteger(counter) && typeof hash === 'string';
+};
+
+/** Whatever lies there must not keep the record from being opened. */
+function isStored(kept: unknown): kept is StoredOpening {
+  const { bytes, sha256, heads } = (kept ?? {}) as Partial<StoredOpening>;
+  return (
+    bytes instanceof Uint8Array && typeof sha256 === 'string' && Array.isArray(heads) && heads.every(isHead)
+  );
+}
+
+/** @param hash of bytes, in hexadecimal digits. @returns null where it is no opening, the bytes are not what was kept, or no JSON */
 export async function openingRead(
-  { bytes, sha256, heads }: StoredOpening,
+  kept: unknown,
   hash: (bytes: Uint8Array<ArrayBuffer>) => Promise<string>,
 ): Promise<OpeningRead | null> {
+  if (!isStored(kept)) return null;
+  const { bytes, sha256, heads } = kept;
   if ((await hash(bytes)) !== sha256) return null;
   try {
-    return { json: JSON.parse(new TextDecoder().decode(bytes)), heads };
+    return { json: JSON.parse(new TextDecoder().decode(bytes)), sha256, heads };
   } catch (error) {
     if (error instanceof SyntaxError) return null;
     throw error;
@@ -42,10 +57,8 @@ async function read(database: string): Promise<OpeningRead | null> {
   const opened = await answered(opening);
   opened.onversionchange = () => opened.close();
   try {
-    const stored: StoredOpening | undefined = await answered(
-      opened.transaction('openings').objectStore('openings').get('last'),
-    );
-    return stored ? await openingRead(stored, quickHash) : null;
+    const stored = await answered(opened.transaction('openings').objectStore('openings').get('last'));
+    return await openingRead(stored, quickHash);
   } finally {
     opened.close();
   }

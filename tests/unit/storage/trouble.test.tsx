@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { deleteDB } from 'idb';
+import { deleteDB, openDB } from 'idb';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Body } from '../../../src/ledger/entries/body';
 import type { Entry } from '../../../src/ledger/entries/entry';
@@ -134,6 +134,17 @@ describe('a record that is gone', () => {
     localStorage.setItem('leesbook:marker:real', '{"v":1,"entr');
     const result = await openRecord('real', { newId, onClosed: () => {} });
     expect(result).toEqual({ ok: false, failure: { code: 'vanished' } });
+  });
+
+  test('is noticed as well where somebody opened its database by name when it was gone, and can be begun anew', async () => {
+    await deleteDB(databaseName('real'));
+    (await openDB(databaseName('real'))).close();
+    expect(await openRecord('real', { newId, onClosed: () => {} })).toEqual({
+      ok: false,
+      failure: { code: 'vanished' },
+    });
+    expect(await goOnWithout('real', [{ code: 'gone' }], { newId, now: later })).toMatchObject({ ok: true });
+    expect(await write(await opened(), 'Dora')).toMatchObject([{ counter: 1 }]);
   });
 
   test('with its database still there but emptied is gone too, and gets no new device', async () => {

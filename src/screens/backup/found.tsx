@@ -1,6 +1,6 @@
 /** A backup that was found whole, and what bringing it in would do to the record here. */
 import { useState } from 'preact/hooks';
-import type { AboutBackup } from '../../storage/backup/about-backup';
+import { type AboutBackup, isAhead } from '../../storage/backup/about-backup';
 import { lackingIn, type RestorePlan } from '../../storage/backup/plan-restore';
 import { shortOf } from '../../storage/marker';
 import { Button } from '../../ui/button';
@@ -36,7 +36,7 @@ function AboutRows({ about, now }: { readonly about: AboutBackup; readonly now: 
         title={w.holds(entries, files)}
         second={newest === null ? undefined : w.newest(momentText(newest, now))}
       />
-      {newest !== null && newest > now && <Row mark={unknown} title={w.ahead} second={w.aheadSecond} />}
+      {isAhead(about, now) && <Row mark={unknown} title={w.ahead} second={w.aheadSecond} />}
       {damaged > 0 && <Row mark={unknown} title={w.damaged(damaged)} second={w.damagedSecond} />}
       {missing > 0 && <Row mark={unknown} title={w.missing(missing)} second={w.missingSecond} />}
       {filesMissing > 0 && (

@@ -55,6 +55,13 @@ export function aboutBackup(backup: Backup): AboutBackup {
   };
 }
 
+/** Clocks of phones that set themselves differ by less. Status: reasoned. */
+const mostApartMs = 60_000;
+
+/** Whether its newest entry is written so much later than now that one of the two clocks must be wrong. */
+export const isAhead = ({ newest }: Pick<AboutBackup, 'newest'>, now: string): boolean =>
+  newest !== null && Date.parse(newest) - Date.parse(now) > mostApartMs;
+
 /**
  * As the marker notes it once it is brought in; null where something that was here before may lie behind its ends and not be in
  * it: then it does not hold all that it would be taken for.

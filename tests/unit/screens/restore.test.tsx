@@ -1,5 +1,6 @@
 import 'fake-indexeddb/auto';
 import { readFileSync } from 'node:fs';
+import { signal } from '@preact/signals';
 import { fireEvent, screen, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Body, PlainBody } from '../../../src/ledger/entries/body';
@@ -89,6 +90,18 @@ async function fileOf(...names: readonly string[]): Promise<File> {
   await anotherPhone();
   return new File([file], 'backup.zip');
 }
+
+// Its last entry was written at 8:00:00.
+test.each([
+  ['is not told of within a minute', '2026-03-02T07:59:00.000Z', false],
+  ['is told of beyond it', '2026-03-02T07:58:59.999Z', true],
+])('that the clocks of two phones differ %s', async (_, now, told) => {
+  const file = await fileOf();
+  restoring({}, { now: signal(now) });
+  await pick(file);
+  await title('The backup is whole');
+  expect(screen.queryByText('Its last entry is written later than now') !== null).toBe(told);
+});
 
 describe('choosing a file', () => {
   test('that is left undone changes nothing', async () => {

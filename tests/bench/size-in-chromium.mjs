@@ -89,7 +89,7 @@ export async function goTo(page, path, has) {
   await page.locator(has).first().waitFor();
 }
 
-/** @typedef {{ shown: number, kept: number, begun: number, worked: number }} Logged ms since the finger was lifted */
+/** @typedef {{ shown: number, kept: number, heard: number, begun: number, worked: number }} Logged ms since the finger was lifted */
 
 /**
  * Reads a level on a container, as somebody taps it in.
@@ -109,8 +109,14 @@ export async function logged(page, session, { id, litres }) {
   });
   await keep.tap();
   const at = await shown;
-  const { up, begun, kept } = await page.evaluate(() => /** @type {any} */ (window).seen);
-  return { shown: at - up, kept: kept - up, begun: begun - up, worked: (await worked(session)) - before };
+  const { up, heard, begun, kept } = await page.evaluate(() => /** @type {any} */ (window).seen);
+  return {
+    shown: at - up,
+    kept: kept - up,
+    heard: heard - up,
+    begun: begun - up,
+    worked: (await worked(session)) - before,
+  };
 }
 
 /**

@@ -13,6 +13,7 @@ export function lookOn(taps) {
     keys: [],
     answered: 0,
     up: 0,
+    heard: 0,
     begun: 0,
     kept: 0,
     /** @type {number[]} */
@@ -77,7 +78,14 @@ export function lookOn(taps) {
   addEventListener(
     'pointerup',
     ({ timeStamp }) => {
-      Object.assign(seen, { up: timeStamp, begun: 0, kept: 0 });
+      Object.assign(seen, { up: timeStamp, heard: 0, begun: 0, kept: 0 });
+    },
+    { capture: true },
+  );
+  addEventListener(
+    'click',
+    () => {
+      seen.heard = performance.now();
     },
     { capture: true },
   );

@@ -109,6 +109,8 @@ async function measured(profile, address, entries, { photo, hashes }) {
     );
     note('logging: shown', median(logs.map(({ shown }) => shown)), 'ms');
     note('logging: kept', median(logs.map(({ kept }) => kept)), 'ms');
+    note('logging: until the browser tells of the tap', median(logs.map(({ heard }) => heard)), 'ms');
+    note('logging: kept from then on', median(logs.map(({ kept, heard }) => kept - heard)), 'ms');
     note('logging: before the store', median(logs.map(({ begun }) => begun)), 'ms');
     note('logging: in the store', median(logs.map(({ kept, begun }) => kept - begun)), 'ms');
     note('logging: processor time', median(logs.map((one) => one.worked)), 'ms');

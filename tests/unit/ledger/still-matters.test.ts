@@ -154,3 +154,11 @@ test.each<readonly [string, readonly Body[], readonly number[]]>([
 ])('%s', (_, bodies, places) => {
   expect(keptOf(...bodies)).toEqual(places);
 });
+
+test('what was withdrawn of late is kept with what withdrew it', () => {
+  const scribe = new Scribe();
+  for (const body of [can(1), marked(1, 'closed'), marked(1, 'reopened'), marked(1, 'closed')])
+    scribe.write(body);
+  scribe.write(withdrawn(1), 700);
+  expect(stillMatter(scribe.state, later).log.map(({ id }) => id)).toEqual([0, 1, 2, 3, 4].map(nth));
+});

@@ -1,13 +1,11 @@
-/** Whether all that Today tells is worked out; until then it is, in small steps, while the page answers. */
+/** Whether all that Today tells is worked out; until then it is, in small steps, whenever the page has nothing else to do. */
 import { useEffect, useState } from 'preact/hooks';
 import { pressingInSteps } from '../../ledger/pressing';
+import { idle } from '../../ui/idle';
 import { useShell } from '../shell';
 
 /** Of so many containers it is worked out as the page is drawn. */
 const few = 8;
-/** How long a slice of steps takes at the most, ms, but for its last step: short beside what a finger notices. */
-const sliceMs = 10;
-
 /** Records of which it was worked out once: what an entry changes about it is quick. */
 const worked = new WeakSet<object>();
 
@@ -22,19 +20,19 @@ export function useAllTold(): boolean {
       return;
     }
     const steps = pressingInSteps(state.value, now.value, zone);
-    let timer: ReturnType<typeof setTimeout>;
-    const slice = (): void => {
-      const until = performance.now() + sliceMs;
+    let callOff: () => void;
+    const slice = (leftMs: number): void => {
+      const until = performance.now() + leftMs;
       while (performance.now() < until)
         if (steps.next().done) {
           worked.add(state);
           drawAgain({});
           return;
         }
-      timer = setTimeout(slice, 0);
+      callOff = idle(slice);
     };
-    timer = setTimeout(slice, 0);
-    return () => clearTimeout(timer);
+    callOff = idle(slice);
+    return () => callOff();
   }, [state.value, told]);
   return told;
 }

@@ -19,7 +19,7 @@ test('a doubt shows at once, before the page rests', async () => {
     return null;
   }
   const { rerender } = render(<Drawn of={state.value} />);
-  await act(() => new Promise<void>((rested) => idle(rested)));
+  await act(() => new Promise<void>((rested) => idle(() => rested())));
   expect(drawn.at(-1)).not.toBe('unknown');
   await does({ do: 'mark-container', containerId: id, mark: 'contents-doubtful', doubt: 'found' });
   const before = drawn.length;

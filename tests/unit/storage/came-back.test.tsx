@@ -44,7 +44,7 @@ const lose = (...counters: readonly number[]) =>
   Promise.all(counters.map((counter) => record.database.delete('entries', at(counter).id)));
 
 describe('entries that were missing between others', () => {
-  const gap = (): Without => ({ what: 'missing', at: monday, device: at(2).device, from: 2, to: 3 });
+  const gap = () => ({ what: 'missing', at: monday, device: at(2).device, from: 2, to: 3 }) satisfies Without;
 
   test('stay named as far as they are not there, until all of them are', async () => {
     await lose(2, 3);
@@ -59,7 +59,7 @@ describe('entries that were missing between others', () => {
   test('are named on both sides of what came back', async () => {
     written = [...written, ...(await says(record, ...['Enno', 'Fia'].map(person)))];
     await lose(2, 3, 4, 5);
-    const wide: Without = { ...gap(), to: 5 };
+    const wide = { ...gap(), to: 5 };
     expect(await named(wide)).toEqual([wide]);
     await record.database.add('entries', at(4));
     expect(await named()).toEqual([gap(), { ...gap(), from: 5, to: 5 }]);
@@ -67,7 +67,7 @@ describe('entries that were missing between others', () => {
 });
 
 describe('the end of a chain that was lost', () => {
-  const lost = (): Without => ({ what: 'lost', at: monday, entries: 2, heads: [headOf(at(4))] });
+  const lost = () => ({ what: 'lost', at: monday, entries: 2, heads: [headOf(at(4))] }) satisfies Without;
   const head: Without = { what: 'head', at: monday };
   const record_: Without = { what: 'record', at: monday, entries: 7 };
 
@@ -107,7 +107,7 @@ describe('the end of a chain that was lost', () => {
   test('is not named a second time where an entry before it was given up as well', async () => {
     await lose(2, 4);
     const gap: Without = { what: 'missing', at: monday, device: at(2).device, from: 2, to: 2 };
-    const two: Without = { ...lost(), entries: 3 };
+    const two = { ...lost(), entries: 3 };
     expect(await named(gap, two)).toEqual([gap, { ...lost(), entries: 1 }]);
   });
 

@@ -22,6 +22,7 @@ import { readInPieces } from '../storage/read-in-pieces';
 import { type Corrupted, type OpenRecord, openRecord } from '../storage/record';
 import type { Soundness } from '../storage/soundness';
 import { goneOnWithout, type Trouble, troubleAtOpen, troubleOfCorrupted } from '../storage/trouble';
+import { idle } from '../ui/idle';
 import { moment, zoneNow } from './clock';
 import { readToBegin } from './opening';
 
@@ -84,20 +85,26 @@ async function opening(name: RecordName, onFree: () => void): Promise<StoreResul
   if (!opened.ok) return opened.failure.code === 'vanished' ? done(bookOfNothing(name)) : opened;
   const record = opened.value;
   try {
-    const read = await readToBegin(record);
+    const reading = readToBegin(record);
+    const [read, trouble] = await Promise.all([
+      reading,
+      troubleAtOpen(
+        record,
+        reading.then((all) => (all.ok ? all.value.corrupted : [])),
+      ),
+    ]);
     if (!read.ok) {
       record.close();
       return read;
     }
-    const { state, corrupted } = read.value;
-    const trouble = await troubleAtOpen(record, corrupted);
     if (!trouble.ok) {
       record.close();
       return trouble;
     }
+    const { state, corrupted } = read.value;
     // Nobody waits for it, and what it leaves lying does no harm. An entry that is lost may have named what nothing names now.
     if (trouble.value.length === 0 && goneOnWithout(name).length === 0)
-      void sweepPhotos(record, state.log, moment());
+      idle(() => void sweepPhotos(record, state.log, moment()));
     return done(bookOf(record, state, { corrupted, trouble: trouble.value }, shut));
   } catch (error) {
     record.close();

@@ -30,19 +30,18 @@ export async function lastEntries(database: Database): Promise<readonly unknown[
   return lasts;
 }
 
-/** The same as the ends of the chains; a device whose last entry does not state its hash is left out. */
+/** Last entries as the ends of their chains; a device whose last entry does not state its hash is left out. */
+export const headsOf = (lasts: readonly unknown[]): readonly HeadOnDisk[] =>
+  lasts.flatMap((last) => stated(last) ?? []);
+
 export const headsOnDisk = async (database: Database): Promise<readonly HeadOnDisk[]> =>
-  (await lastEntries(database)).flatMap((last) => stated(last) ?? []);
+  headsOf(await lastEntries(database));
 
 /** Those of `heads` that are not on the disk as they are stated. */
 export async function headsMissing(database: Database, heads: readonly Head[]): Promise<readonly Head[]> {
   const index = database.transaction('entries').store.index('by-device');
-  const missing: Head[] = [];
-  for (const head of heads) {
-    const found = stated(await index.get([head.device, head.counter]));
-    if (found?.hash !== head.hash) missing.push(head);
-  }
-  return missing;
+  const found = await Promise.all(heads.map(async (head) => index.get([head.device, head.counter])));
+  return heads.filter((head, i) => stated(found[i])?.hash !== head.hash);
 }
 
 /** What a store holds in place of a head; undefined where it is none at all. */

@@ -6,7 +6,7 @@
 import { type Gap, gapLength, isWithin } from '../ledger/chains';
 import { type Head, wrongInItself } from '../ledger/verify';
 import { cameBack } from './came-back';
-import { headsMissing, headsOnDisk, lastEntries, wrongWithHead } from './device-heads';
+import { headsMissing, headsOf, lastEntries, wrongWithHead } from './device-heads';
 import { done, failed, failureOf, type StoreResult } from './failure';
 import { type Marker, noteCameBack, noteHeads, readMarker, tellsOfEntries, type Without } from './marker';
 import type { Corrupted, OpenRecord } from './record';
@@ -102,25 +102,21 @@ export const entriesTold = ({ entries, heads, without }: Marker): number =>
     entries,
   );
 
-async function shorterThan({ name, database }: OpenRecord): Promise<readonly Trouble[]> {
-  const found = readMarker(name);
-  const missing = found.state === 'there' ? await headsMissing(database, found.marker.heads) : [];
+/** @param missing ends of chains by the marker, which are not there. @param ends of chains on the disk */
+function shorterThan(missing: readonly Head[], ends: readonly Head[]): readonly Trouble[] {
   if (missing.length === 0) return [];
-  const ends = new Map((await headsOnDisk(database)).map(({ device, counter }) => [device, counter]));
+  const counters = new Map(ends.map(({ device, counter }) => [device, counter]));
   const entries = missing.reduce(
-    (sum, { device, counter }) => sum + Math.max(0, counter - (ends.get(device) ?? 0)),
+    (sum, { device, counter }) => sum + Math.max(0, counter - (counters.get(device) ?? 0)),
     0,
   );
   return [{ code: 'shorter', missing, entries }];
 }
 
 /** Last entries that are not as they were sealed: of the others only a look at everything tells. */
-async function wrongLasts(
-  { database }: OpenRecord,
-  corrupted: readonly Corrupted[],
-): Promise<readonly Unsound[]> {
+function wrongLasts(lasts: readonly unknown[], corrupted: readonly Corrupted[]): readonly Unsound[] {
   const known = new Set(corrupted.map(({ id }) => id));
-  return (await lastEntries(database)).flatMap((last) => {
+  return lasts.flatMap((last) => {
     const why = wrongInItself(last);
     const unsound = why && unsoundEntry(last, why);
     return unsound && !known.has(unsound.id) ? unsound : [];
@@ -128,26 +124,34 @@ async function wrongLasts(
 }
 
 /**
- * What is wrong with a record that was just opened; where nothing is, the marker is brought up to it.
- * @param corrupted what could not be read while it was opened
+ * What is wrong with a record that is being opened; where nothing is, the marker is brought up to it. All that the disk has to
+ * say is asked for at once, also while the record is still being read.
+ * @param reading gives what could not be read
  */
 export async function troubleAtOpen(
-  record: OpenRecord,
-  corrupted: readonly Corrupted[],
+  { name, database }: OpenRecord,
+  reading: PromiseLike<readonly Corrupted[]>,
 ): Promise<StoreResult<readonly Trouble[]>> {
-  const { name, database } = record;
   try {
-    const isEmpty = (await database.transaction('entries').store.openKeyCursor()) === null;
-    if (isEmpty && tellsOfEntries(readMarker(name))) return done([{ code: 'gone' }]);
-    noteCameBack(name, await cameBack(database, goneOnWithout(name)));
-    const head = await wrongWithHead(database);
+    const marker = readMarker(name);
+    const [first, back, head, lasts, missing] = await Promise.all([
+      database.transaction('entries').store.openKeyCursor(),
+      cameBack(database, goneOnWithout(name)),
+      wrongWithHead(database),
+      lastEntries(database),
+      headsMissing(database, marker.state === 'there' ? marker.marker.heads : []),
+    ]);
+    const corrupted = await reading;
+    if (first === null && tellsOfEntries(marker)) return done([{ code: 'gone' }]);
+    noteCameBack(name, back);
     const wrong: readonly Unsound[] = [
       ...(head ? [{ what: 'head', why: head } as const] : []),
       ...unsoundOf(corrupted),
-      ...(await wrongLasts(record, corrupted)),
+      ...wrongLasts(lasts, corrupted),
     ];
-    const trouble = [...(await shorterThan(record)), ...troubleFrom(wrong, allTold, goneOnWithout(name))];
-    if (trouble.length === 0) noteHeads(name, await headsOnDisk(database));
+    const ends = headsOf(lasts);
+    const trouble = [...shorterThan(missing, ends), ...troubleFrom(wrong, allTold, goneOnWithout(name))];
+    if (trouble.length === 0) noteHeads(name, ends);
     return done(trouble);
   } catch (error) {
     return failed(failureOf(error));

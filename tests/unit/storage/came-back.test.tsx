@@ -35,7 +35,7 @@ const asEntry = ({ id, device, counter, hash }: Entry): Without => ({
 /** What is still named of it once the record is opened. */
 async function named(...without: readonly Without[]) {
   noteAlsoWithout('real', without);
-  const trouble = await troubleAtOpen(record, []);
+  const trouble = await troubleAtOpen(record, Promise.resolve([]));
   expect(trouble.ok).toBe(true);
   return goneOnWithout('real');
 }

@@ -38,7 +38,7 @@ async function opened(): Promise<OpenRecord> {
 async function troubleOf(record: OpenRecord): Promise<readonly Trouble[]> {
   const read = await readAll(record);
   if (!read.ok) throw new Error(read.failure.code);
-  const trouble = await troubleAtOpen(record, read.value.corrupted);
+  const trouble = await troubleAtOpen(record, Promise.resolve(read.value.corrupted));
   if (!trouble.ok) throw new Error(trouble.failure.code);
   return trouble.value;
 }

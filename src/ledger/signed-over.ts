@@ -36,7 +36,7 @@ function toldOf({ streams, treatments }: State, container: ContainerState): read
 }
 
 /**
- * Changes with whatever is told of these containers and of the wastes in them, and with each correction of that: what was
+ * Changes with whatever is told of these containers and of the wastes in them, and with each change of that: what was
  * signed before was of other things.
  */
 export function signedOver(state: State, containerIds: readonly string[]): string {
@@ -44,9 +44,9 @@ export function signedOver(state: State, containerIds: readonly string[]): strin
     const container = state.containers.get(id);
     return [id, ...(container ? new Set(toldOf(state, container)) : [])].toSorted();
   });
+  const changes = new Map(state.history.map(({ entry, changedBy }) => [entry.id, changedBy]));
   const entries = new Set(told.flat());
-  const changed = state.history.flatMap(({ entry: { id }, changedBy }) =>
-    changedBy.length > 0 && entries.has(id) ? [[id, ...changedBy]] : [],
-  );
-  return hashOf([told.toSorted(), changed]);
+  // Also what changes a change: a correction that was withdrawn. A set goes through what is added meanwhile too.
+  for (const id of entries) for (const change of changes.get(id) ?? []) entries.add(change);
+  return hashOf([told.toSorted(), [...entries].toSorted()]);
 }

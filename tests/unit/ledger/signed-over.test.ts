@@ -58,6 +58,10 @@ describe('what a signature under containers is of', () => {
       });
       expect(now(), 'corrected').not.toBe(before);
     }
+    const corrected = memory.state.value.log.at(-1);
+    const withCorrection = now();
+    await memory.does({ do: 'withdraw-entry', withdraws: corrected?.id ?? '', reason: 'it was a shadow' });
+    expect(now(), 'a correction withdrawn').not.toBe(withCorrection);
     const before = now();
     await memory.does(mark(wash, 'closed'));
     await memory.does({ do: 'add-person', name: 'Bo Lindqvist' });

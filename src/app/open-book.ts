@@ -25,6 +25,7 @@ import { goneOnWithout, type Trouble, troubleAtOpen, troubleOfCorrupted } from '
 import { idle } from '../ui/idle';
 import { moment, zoneNow } from './clock';
 import { readToBegin } from './opening';
+import { readingForAll } from './reading-for-all';
 
 export type Book = {
   readonly name: RecordName;
@@ -125,14 +126,6 @@ const isNamed = (trouble: readonly Trouble[], id: string): boolean =>
     (one) => one.code === 'damaged' && one.wrong.some((wrong) => wrong.what === 'entry' && wrong.id === id),
   );
 
-/** The whole record being read, for so many who wait for it. */
-type Underway = {
-  readonly read: Promise<StoreResult<null>>;
-  readonly tellers: Set<(howFar: HowFar) => void>;
-  readonly stop: () => void;
-  waiting: number;
-};
-
 const drawn = (): Promise<void> =>
   typeof requestAnimationFrame === 'undefined' || document.visibilityState === 'hidden'
     ? Promise.resolve()
@@ -148,7 +141,6 @@ function bookOf(
   const corrupted = signal(found.corrupted);
   const trouble = signal(found.trouble);
   const outdated = signal(false);
-  let reading: Underway | null = null;
   /** Reads the whole record, where not all of it is at hand. */
   async function readingAll(tell: (howFar: HowFar) => void, signal: AbortSignal): Promise<StoreResult<null>> {
     const read = await readInPieces(record, tell, signal);
@@ -163,39 +155,9 @@ function bookOf(
     take([], read.value.corrupted);
     return done(null);
   }
-  function beginReading(): Underway {
-    const tellers = new Set<(howFar: HowFar) => void>();
-    const stop = new AbortController();
-    const tell = (howFar: HowFar): void => {
-      for (const teller of tellers) teller(howFar);
-    };
-    const ended = (): void => {
-      if (reading === begun) reading = null;
-    };
-    const begun: Underway = {
-      tellers,
-      waiting: 0,
-      stop: () => {
-        ended();
-        stop.abort();
-      },
-      read: readingAll(tell, stop.signal).finally(ended),
-    };
-    return begun;
-  }
-  const readAllOfIt: ReadWhole = (tell = () => undefined, signal) => {
-    if (state.peek().earlier === null) return Promise.resolve(done(null));
-    reading ??= beginReading();
-    const own = reading;
-    own.tellers.add(tell);
-    own.waiting += 1;
-    signal?.addEventListener('abort', () => {
-      own.tellers.delete(tell);
-      own.waiting -= 1;
-      if (own.waiting === 0) own.stop();
-    });
-    return own.read;
-  };
+  const readingOnce = readingForAll(readingAll);
+  const readAllOfIt: ReadWhole = (tell, signal) =>
+    state.peek().earlier === null ? Promise.resolve(done(null)) : readingOnce(tell, signal);
   const take = (entries: readonly Entry[], broken: readonly Corrupted[]): void => {
     if (entries.length > 0) {
       state.value = foldAll(state.value, entries);

@@ -63,9 +63,9 @@ export async function wrongWithHead(database: Database): Promise<'missing' | 'no
   const { device, counter, hash, writtenAt } = head;
   const last = await index.openCursor(IDBKeyRange.bound([device, 0], endOf(device)), 'prev');
   const found = stated(last?.value);
-  if (!last) return counter === 0 ? null : 'not-its-last-entry';
   // What it writes next would be dated by it: nothing on the disk says so late an hour.
   const [latest] = (await entries.index('in-order').openKeyCursor(null, 'prev'))?.key ?? [];
   const isAhead = writtenAt !== null && latest !== undefined && writtenAt > latest;
-  return found?.counter === counter && found.hash === hash && !isAhead ? null : 'not-its-last-entry';
+  const isEnd = last ? found?.counter === counter && found.hash === hash : counter === 0;
+  return isEnd && !isAhead ? null : 'not-its-last-entry';
 }

@@ -313,10 +313,12 @@ describe('a record with something damaged in it', () => {
     },
   );
 
-  test('is noticed where the head would date what is written next by an hour that no entry has', async () => {
+  test.each([
+    ['the head', () => headOf(third())],
+    ['that of a device that has written nothing yet', () => ({ device: newId(), counter: 0, hash: null })],
+  ])('is noticed where %s would date what is written next by an hour that no entry has', async (_, head) => {
     const before = await opened();
-    const ahead = { ...headOf(third()), writtenAt: '2099-01-01T00:00:00.000Z' };
-    await before.database.put('meta', ahead, 'head');
+    await before.database.put('meta', { ...head(), writtenAt: '2099-01-01T00:00:00.000Z' }, 'head');
     before.close();
     expect(await troubleOf(await opened())).toEqual([
       { code: 'damaged', wrong: [{ what: 'head', why: 'not-its-last-entry' }], count: 1 },

@@ -35,6 +35,14 @@ class Begun extends EventTarget {
   }
 }
 
+/** What a browser remembers of a site. */
+class Kept {
+  readonly #kept = new Map<string, string>();
+  getItem = (key: string): string | null => this.#kept.get(key) ?? null;
+  setItem = (key: string, value: string): void => void this.#kept.set(key, value);
+  removeItem = (key: string): void => void this.#kept.delete(key);
+}
+
 const sound: Soundness = {
   entries: 1,
   photos: 0,
@@ -116,6 +124,18 @@ test('everything is looked at once the page has rested, and what is found stands
   await vi.waitFor(() => expect(book.lastCheck.value).toEqual(sound));
   expect(book.trouble.value).toEqual([]);
   await vi.waitFor(() => expect(look?.ended).toBe(true));
+});
+
+test('a long record is looked at after each start, however lately it was', async () => {
+  vi.stubGlobal('localStorage', new Kept());
+  for (const start of [1, 2]) {
+    const book = bookOf(longRecord);
+    checkAfterStart(book);
+    vi.advanceTimersByTime(anHour);
+    expect(begun).toHaveLength(start);
+    begun.at(-1)?.says({ checked: { ok: true, value: sound } });
+    await vi.waitFor(() => expect(book.lastCheck.value).toEqual(sound));
+  }
 });
 
 test('a look that has begun ends with the page', async () => {

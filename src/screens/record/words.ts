@@ -204,7 +204,7 @@ export const readingWords = {
   dark: 'Dark',
   darkSecond: 'Best at night',
   phone: 'As the phone is set',
-  phoneSecond: 'Light or dark, and changes with it',
+  phoneSecond: 'Changes when the phone does',
   shortPoint: 'decimal point',
   shortComma: 'decimal comma',
 } as const;

@@ -85,7 +85,6 @@ class Keeping {
     this.live.add(name);
     if (to === 'treatment') this.#treatment(id);
     if (to === 'hand-over') this.#handOver(id);
-    if (to === 'stream') this.#stream(id);
     if (to === 'batch') this.#batch(id);
   }
 
@@ -100,12 +99,6 @@ class Keeping {
     const handOver = this.#state.handOvers.get(id);
     for (const { containerId } of handOver?.body.containers ?? [])
       this.container(containerId, handOver?.at ?? '');
-  }
-
-  #stream(id: string): void {
-    const body = this.#state.streams.get(id)?.body;
-    const liquor = body?.solid?.holds.liquor;
-    if (liquor && liquor !== 'not-determined') this.keep('stream', liquor);
   }
 
   /** Its account asks for all that came of it. */
@@ -202,11 +195,8 @@ function keepingOf(state: State, from: string): Keeping {
   keepChanged(state, from, keeping);
   for (const { body, stopped } of state.clocks.values())
     if (stopped === null) keeping.keep('clock', body.clockId);
-  for (const { entryId, found, closed } of state.findings.values()) {
-    if (closed !== null) continue;
-    keeping.keep('finding', found.findingId);
-    keeping.keep('entry', entryId);
-  }
+  for (const { found, closed } of state.findings.values())
+    if (closed === null) keeping.keep('finding', found.findingId);
   for (const entryId of lastOfEach(state)) keeping.keep('entry', entryId);
   return keeping;
 }

@@ -5,6 +5,7 @@
 import { type IDBPDatabase, openDB } from 'idb';
 import type { RecordName, Shape } from '../database';
 import { databaseName } from '../database-name';
+import { endOf } from '../device-heads';
 import { done, failed, failureOf, type StoreResult } from '../failure';
 import { photoHashQuick } from '../photos';
 
@@ -42,11 +43,9 @@ export async function countersNow(database: There): Promise<ReadonlyMap<string, 
   let first = await index.openKeyCursor();
   while (first) {
     const [device] = first.key;
-    // An array sorts after every number in a key.
-    const end = [device, []] as unknown as [string, number];
-    const last = await index.openKeyCursor(IDBKeyRange.bound([device, 0], end), 'prev');
+    const last = await index.openKeyCursor(IDBKeyRange.bound([device, 0], endOf(device)), 'prev');
     if (last) counters.set(device, last.key[1]);
-    first = await index.openKeyCursor(IDBKeyRange.lowerBound(end));
+    first = await index.openKeyCursor(IDBKeyRange.lowerBound(endOf(device)));
   }
   return counters;
 }

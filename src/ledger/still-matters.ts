@@ -195,8 +195,12 @@ function keepingOf(state: State, from: string): Keeping {
   keepChanged(state, from, keeping);
   for (const { body, stopped } of state.clocks.values())
     if (stopped === null) keeping.keep('clock', body.clockId);
-  for (const { found, closed } of state.findings.values())
-    if (closed === null) keeping.keep('finding', found.findingId);
+  for (const { entryId, found, closed } of state.findings.values()) {
+    if (closed !== null) continue;
+    keeping.keep('finding', found.findingId);
+    // What was found at a place is told at the end of a walk, which nothing names.
+    keeping.keep('entry', entryId);
+  }
   for (const entryId of lastOfEach(state)) keeping.keep('entry', entryId);
   return keeping;
 }

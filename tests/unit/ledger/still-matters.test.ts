@@ -35,6 +35,19 @@ const inspected = (walk: number, found: boolean): PlainBody => ({
   startedAt: at(0),
 });
 
+const walked = (walk: number, found: boolean): PlainBody => ({
+  kind: 'walk-finished',
+  v: 1,
+  walkId: id('3a', walk),
+  list: { id: 'walk-round', version: '1', hash: 'a'.repeat(64), title: 'Walk round' },
+  startedAt: at(0),
+  containerIds: [],
+  notSeen: [],
+  looks: ['insp-eyewash'],
+  readings: [],
+  found: found ? [{ findingId: id('f1', walk), look: 'insp-eyewash', ask: 'Eyewash', answer: 'rusty' }] : [],
+});
+
 const closed = (n: number): PlainBody => ({
   kind: 'finding-closed',
   v: 1,
@@ -139,6 +152,11 @@ test.each<readonly [string, readonly Body[], readonly number[]]>([
     'what was found and is not closed, and the last look',
     [can(1), inspected(1, true), inspected(2, true), inspected(3, false), inspected(4, false), closed(2)],
     [0, 1, 4],
+  ],
+  [
+    'what was found at a place and is not closed, and the last walk',
+    [walked(1, true), walked(2, true), walked(3, false), walked(4, false), closed(2)],
+    [0, 3],
   ],
   ['the newest batch', [batch(1), batch(2)], [1]],
   [

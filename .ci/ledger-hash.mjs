@@ -5,7 +5,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 const rooms = ['reference', 'quantities', 'chemistry', 'safety', 'rules', 'ledger'];
 
 /**
- * Another one with any change of what the ledger works with: code, data and lists.
+ * Another one with any change of what the ledger works with: code, data, lists, and the libraries, which are pinned by version.
  * @param {URL} root of the project, with a slash at its end
  */
 export function ledgerHash(root) {
@@ -17,5 +17,7 @@ export function ledgerHash(root) {
     );
     for (const file of files.sort()) hash.update(file).update(readFileSync(new URL(file, folder)));
   }
+  const { dependencies } = JSON.parse(readFileSync(new URL('package.json', root), 'utf8'));
+  hash.update(JSON.stringify(dependencies));
   return hash.digest('hex').slice(0, 16);
 }

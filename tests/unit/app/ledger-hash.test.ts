@@ -20,6 +20,7 @@ const files = [
 ];
 
 let root: string;
+const packageJson = (told: object): void => writeFileSync(join(root, 'package.json'), JSON.stringify(told));
 const hash = (): string => ledgerHash(pathToFileURL(`${root}/`));
 
 beforeEach(() => {
@@ -28,6 +29,7 @@ beforeEach(() => {
     mkdirSync(join(root, file, '..'), { recursive: true });
     writeFileSync(join(root, file), 'one');
   }
+  packageJson({ version: '1', dependencies: { 'decimal.js': '1.0.0' } });
 });
 
 afterEach(() => rmSync(root, { recursive: true }));
@@ -52,4 +54,12 @@ test('a file that is new, gone or called otherwise makes it another one', () => 
   seen.add(hash());
   rmSync(join(root, 'checklists/at-a-place/hood.json'));
   expect(seen.add(hash()).size).toBe(4);
+});
+
+test('another version of a library makes it another one, another version of the app does not', () => {
+  const before = hash();
+  packageJson({ version: '2', dependencies: { 'decimal.js': '1.0.0' } });
+  expect(hash()).toBe(before);
+  packageJson({ version: '1', dependencies: { 'decimal.js': '1.0.1' } });
+  expect(hash()).not.toBe(before);
 });

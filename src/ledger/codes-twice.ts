@@ -10,15 +10,20 @@ const kinds = ['container-opened', 'batch-opened', 'entry-corrected', 'entry-wit
 export const isOfCodes = ({ body }: { readonly body?: Partial<Entry['body']> }): boolean =>
   (kinds as readonly unknown[]).includes(body?.kind);
 
-/** Big and small letters are the same on a label. @param log in order; only entries that are of codes count */
-export function codesTwice(log: readonly Entry[]): readonly CodeTwice[] {
-  const given = new Map<string, CodeTwice & { readonly times: number }>();
+/** The same for what nobody can tell apart: big and small letters are one on a label. */
+export const codeKey = ({ is, code }: { readonly is: string; readonly code: string }): string =>
+  `${is} ${code.toUpperCase()}`;
+
+/** By `codeKey`, as they were given first. @param log in order; only entries that are of codes count */
+export function codesTwice(log: readonly Entry[]): ReadonlyMap<string, CodeTwice> {
+  const first = new Map<string, CodeTwice>();
+  const twice = new Map<string, CodeTwice>();
   for (const { body } of standing(log).facts) {
     if (body.kind !== 'container-opened' && body.kind !== 'batch-opened') continue;
-    const is = body.kind === 'container-opened' ? 'container' : 'batch';
-    const key = `${is} ${body.code.toUpperCase()}`;
-    const { code = body.code, times = 0 } = given.get(key) ?? {};
-    given.set(key, { is, code, times: times + 1 });
+    const one: CodeTwice = { is: body.kind === 'batch-opened' ? 'batch' : 'container', code: body.code };
+    const before = first.get(codeKey(one));
+    if (before) twice.set(codeKey(one), before);
+    else first.set(codeKey(one), one);
   }
-  return [...given.values()].flatMap(({ is, code, times }) => (times > 1 ? { is, code } : []));
+  return twice;
 }

@@ -6,6 +6,7 @@ import type { ThingId } from '../safety/must-not-meet/matter';
 import type { StreamKind } from '../safety/stream-kind';
 import { isNothing, readableDifference } from './amounts';
 import { clearanceFault } from './clearance';
+import { type CodeTwice, codeKey } from './codes-twice';
 import { contradictionsOf, disputedIn } from './disagreements';
 import type { Amount } from './entries/containers';
 import type { Law, RuleName } from './entries/local-rules';
@@ -13,10 +14,9 @@ import { capacityOf, fillLimit, fillLimitPercent, takesUp } from './fill';
 import { flagsOfHandOvers } from './flags-of-hand-overs';
 import { flagsOfDilution, flagsOfLife, flagsOfReports } from './flags-of-life';
 import { flagsOfMeetings } from './flags-of-meetings';
-import type { FoundRow } from './found-rows';
 import { putAwayRows } from './put-away';
 import type { Refusal } from './refusal';
-import type { ContainerState, State, StepState, StreamState, Trouble } from './state';
+import type { BatchState, ContainerState, State, StepState, StreamState, Trouble } from './state';
 import { type NotAllowed, treatmentRuleFault } from './treatment';
 import { flagsOfAmmonia, flagsOfTreatment } from './treatment-flags';
 import { givesGas, wasteKinds } from './waste-kinds';
@@ -267,24 +267,18 @@ const flagsOfUpsets = (state: State): Flag[] =>
     return { pressing: 'soon', about: { ...about, treatmentId: upset.treatmentId }, code: upset.code };
   });
 
-const bodyKinds = { batch: 'batch-opened', container: 'container-opened' } as const;
-
-const usedBefore = (rows: readonly FoundRow[]): readonly string[] =>
-  rows.flatMap(({ is, code }) =>
-    is === 'batch' || is === 'container' ? `${bodyKinds[is]} ${code.toUpperCase()}` : [],
-  );
-
-/** Two devices that were apart can give the same code; big and small letters are the same on a label. */
+/** Two devices that were apart can give the same code. */
 function flagsOfCodes(state: State): Flag[] {
-  const seen = new Set(usedBefore(putAwayRows(state)));
-  const flags: Flag[] = [];
-  for (const { body, entryId } of [...state.batches.values(), ...state.containers.values()]) {
-    const used = `${body.kind} ${body.code.toUpperCase()}`;
-    if (seen.has(used))
-      flags.push({ pressing: 'soon', about: { entryId }, code: 'code-used-twice', used: body.code });
-    seen.add(used);
-  }
-  return flags;
+  const seen = new Set(putAwayRows(state).map(codeKey));
+  const flagsOf = (is: CodeTwice['is'], things: Iterable<BatchState | ContainerState>): Flag[] =>
+    [...things].flatMap(({ body: { code }, entryId }) => {
+      const used = codeKey({ is, code });
+      if (seen.has(used))
+        return { pressing: 'soon', about: { entryId }, code: 'code-used-twice', used: code };
+      seen.add(used);
+      return [];
+    });
+  return [...flagsOf('batch', state.batches.values()), ...flagsOf('container', state.containers.values())];
 }
 
 function flagsOfRules(state: State): Flag[] {

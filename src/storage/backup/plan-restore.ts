@@ -168,10 +168,9 @@ function codesTwiceAfter(here: Here, backup: Backup, add: ReadonlySet<string>): 
   if (here.ofCodes.length === 0) return [];
   const all = [...here.ofCodes];
   for (const entry of backup.entries()) if (add.has(entry.id) && isOfCodes(entry)) all.push(entry);
-  const keyOf = ({ is, code }: CodeTwice): string => `${is} ${code.toUpperCase()}`;
-  const before = new Set(codesTwice(here.ofCodes.toSorted(compareEntries)).map(keyOf));
+  const before = codesTwice(here.ofCodes.toSorted(compareEntries));
   const after = codesTwice(all.sort(compareEntries));
-  return after.filter((one) => !before.has(keyOf(one)));
+  return [...after].flatMap(([key, one]) => (before.has(key) ? [] : one));
 }
 
 async function filesFor(

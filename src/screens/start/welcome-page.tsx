@@ -38,6 +38,11 @@ export const WelcomePage = ({ outer: Outer, laying, look }: WelcomeProps) => (
             {w.look}
           </Button>
         )}
+        {look && (
+          <Button href="#/record/restore" second={w.restoreSecond}>
+            {w.restore}
+          </Button>
+        )}
       </Buttons>
     }
   >

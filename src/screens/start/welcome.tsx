@@ -1,4 +1,4 @@
-/** The first page: what this is, and two doors. */
+/** The first page: what this is, and its doors. */
 import { useState } from 'preact/hooks';
 import { Frame } from '../frame';
 import { useShell } from '../shell';

@@ -8,6 +8,8 @@ export const startWords = {
   look: 'Look round an invented workshop first',
   lookSecond: 'Nothing you do there counts',
   laying: 'Laying it out',
+  restore: 'I have a backup',
+  restoreSecond: 'Bring it back to this phone',
   about: 'About this book',
   workshopTitle: 'Your workshop',
   workshopSecond: 'Page 1 of 3. What you type stays, even when you are called away.',

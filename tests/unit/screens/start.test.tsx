@@ -19,6 +19,12 @@ describe('the first start', () => {
     expect(enter).toHaveBeenCalledOnce();
   });
 
+  test('leads whoever has a backup to where it is brought back', () => {
+    open(shellInMemory().shell, 'start');
+    const door = screen.getByRole('link', { name: /I have a backup/ });
+    expect(door.getAttribute('href')).toBe('#/record/restore');
+  });
+
   test('says at each field what is missing, and goes to the first of them', async () => {
     const { shell, state } = shellInMemory();
     open(shell, 'start/workshop');

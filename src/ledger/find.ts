@@ -1,6 +1,6 @@
 /**
  * Finding by typing: several words narrow, capital letters, accents and dashes do not matter, a code that is typed whole comes
- * first. An index is made once for a state, in parts that a page can make one after the other; each key then only goes
+ * first, then a day that is typed in digits: the same digits stand in many codes. An index is made once for a state, in parts that a page can make one after the other; each key then only goes
  * through texts that are long but few.
  */
 import { type AskedDay, type DayNumber, dayAtStart, dayWithin } from './asked-days';
@@ -73,7 +73,12 @@ export function indexPart(rows: readonly FoundRow[], { say, dayOf, today }: Inde
 }
 
 /** One thing that was asked for: words that stand in it, or a day. */
-type Term = { readonly words: readonly string[]; readonly days: readonly AskedDay[] };
+type Term = {
+  readonly words: readonly string[];
+  readonly days: readonly AskedDay[];
+  /** A month or a day in digits, which hardly means anything else. */
+  readonly digits: boolean;
+};
 
 function termsIn(typed: string): readonly Term[] {
   const terms: Term[] = [];
@@ -83,14 +88,18 @@ function termsIn(typed: string): readonly Term[] {
     const [word = rest] = rest.split(/\s/);
     const text = day ? rest.slice(0, day.length) : word;
     const words = wordsIn(text);
-    if (words.length > 0) terms.push({ words, days: day?.days ?? [] });
+    const days = day?.days ?? [];
+    const digits = /^[\d./-]+$/.test(text) && days.some(({ month }) => month !== null);
+    if (words.length > 0) terms.push({ words, days, digits });
     rest = rest.slice(text.length).trim();
   }
   return terms;
 }
 
 /** How well something fits a row, the best last. */
-const [none, within, end, inText, codeBegins, codeWhole] = [0, 1, 2, 3, 4, 5] as const;
+const [none, within, end, inText, codeBegins, withinDigits, endDigits, codeWhole] = [
+  0, 1, 2, 3, 4, 5, 6, 7,
+] as const;
 
 /** Calls for each row whose line holds the text, once. */
 function eachLineWith(lines: string, ends: Uint32Array, text: string, found: (row: number) => void): void {
@@ -103,27 +112,27 @@ function eachLineWith(lines: string, ends: Uint32Array, text: string, found: (ro
 }
 
 /** How well one term fits each row. */
-function fitsOf({ words, days }: Term, part: IndexPart): Uint8Array {
+function fitsOf({ words, days, digits }: Term, part: IndexPart): Uint8Array {
   const { rows, codes, codeEnds, texts, textEnds, first, last } = part;
   const fits = new Uint8Array(rows.length);
+  const atLeast = (row: number, fit: number): void => {
+    fits[row] = Math.max(fits[row] ?? none, fit);
+  };
+  const [asWithin, asEnd] = digits ? [withinDigits, endDigits] : [within, end];
   for (const day of days)
     for (let row = 0; row < fits.length; row += 1) {
       const lies = dayWithin(day, first[row] ?? 0, last[row] ?? 0);
-      if (lies !== null) fits[row] = Math.max(fits[row] ?? none, lies === 'end' ? end : within);
+      if (lies !== null) atLeast(row, lies === 'end' ? asEnd : asWithin);
     }
   const counts = new Uint8Array(rows.length);
   for (const word of words)
     eachLineWith(texts, textEnds, ` ${word}`, (row) => {
       counts[row] = (counts[row] ?? 0) + 1;
-      if (counts[row] === words.length) fits[row] = inText;
+      if (counts[row] === words.length) atLeast(row, inText);
     });
   const joined = words.join('');
-  eachLineWith(codes, codeEnds, `\n${joined}`, (row) => {
-    fits[row] = codeBegins;
-  });
-  eachLineWith(codes, codeEnds, `\n${joined}\n`, (row) => {
-    fits[row] = codeWhole;
-  });
+  eachLineWith(codes, codeEnds, `\n${joined}`, (row) => atLeast(row, codeBegins));
+  eachLineWith(codes, codeEnds, `\n${joined}\n`, (row) => atLeast(row, codeWhole));
   return fits;
 }
 

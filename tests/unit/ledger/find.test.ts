@@ -121,6 +121,45 @@ describe('days', () => {
     expect(codes([ended, lasted], '14 march 2026')).toEqual(['C-01', 'C-02']);
   });
 
+  describe('typed in digits', () => {
+    const load = (n: number, code: string, from: string) =>
+      row(n, { is: 'hand-over', code, from, to: from, words: ['C-03', 'C-14'] });
+    const rows = [
+      row(1, { code: 'C-368', from: '2025-03-14T08:00:00.000Z', to: '2025-03-14T08:00:00.000Z' }),
+      row(2, { code: 'C-320', from: '2025-02-01T08:00:00.000Z', to: '2025-05-20T08:00:00.000Z' }),
+      load(3, 'FW-2025-08-14', '2025-08-14T08:00:00.000Z'),
+      load(4, '2025-0314-7', '2025-09-20T08:00:00.000Z'),
+    ];
+
+    test.each(['2025-03', '2025-03-14', '14.3.2025', '14/3/2025', '3/14/2025'])(
+      '“%s” comes before codes with the same digits in them, newer as they are',
+      (typed) => {
+        expect(codes(rows, typed).slice(0, 2)).toEqual(['C-368', 'C-320']);
+      },
+    );
+
+    test('is a code all the same where one is the same as a whole', () => {
+      expect(codes([...rows, load(5, '2025-03', '2025-09-20T08:00:00.000Z')], '2025-03')[0]).toBe('2025-03');
+    });
+
+    test('finds what began then before all that did not, whatever the codes are', () => {
+      const at = fc.integer({ min: 1, max: 28 }).map((day) => String(day).padStart(2, '0'));
+      const month = fc.integer({ min: 1, max: 12 }).map((one) => String(one).padStart(2, '0'));
+      const moment = fc.tuple(month, at).map(([m, d]) => `2025-${m}-${d}`);
+      fc.assert(
+        fc.property(fc.array(fc.tuple(moment, moment), { maxLength: 12 }), moment, (told, day) => {
+          const some = told.map(([from, named], n) =>
+            row(n, { code: `FW-${named}`, from: `${from}T08:00:00.000Z`, to: `${from}T08:00:00.000Z` }),
+          );
+          const then = found(index(...some), day.slice(0, 7)).map(({ from }) => from.slice(0, 7));
+          const first = then.filter((one) => one === day.slice(0, 7)).length;
+          expect(then.slice(0, first)).toEqual(Array.from({ length: first }, () => day.slice(0, 7)));
+          expect(first).toBe(told.filter(([from]) => from.startsWith(day.slice(0, 7))).length);
+        }),
+      );
+    });
+  });
+
   test('stand beside words', () => {
     const named = [row(1, { words: ['Maren'] }), row(2, { words: ['Maren'] }), row(3, { words: ['Ilse'] })];
     expect(codes(named, 'maren 2 march 2026')).toEqual(['C-02']);

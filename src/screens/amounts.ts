@@ -93,6 +93,10 @@ export function contentsTitle(state: State, containerId: string): string {
 export const dayText = (iso: string, now: string): string =>
   format(new Date(iso), iso.slice(0, 4) === now.slice(0, 4) ? 'd\u00a0MMM' : 'd\u00a0MMM\u00a0yyyy');
 
+/** The same before a row, where a year goes under its day. */
+export const leadDayText = (iso: string, now: string): string =>
+  dayText(iso, now).replace(/\u00a0(?=\d{4}$)/, ' ');
+
 /** "11:05" today, "26 Nov 11:05" on another day. */
 export const momentText = (iso: string, now: string): string => {
   const time = format(new Date(iso), 'HH:mm');

@@ -3,7 +3,7 @@ import { levelAgainst } from '../../ledger/level-against';
 import type { ContainerState } from '../../ledger/state';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
-import { amountText, dayText, heldText } from '../amounts';
+import { amountText, heldText, leadDayText } from '../amounts';
 import { useShell } from '../shell';
 import { doingWords, lifeWords as w } from './life-words';
 
@@ -29,7 +29,7 @@ export function ContainerLevels({ container }: { readonly container: ContainerSt
           .map((level) => (
             <Row
               key={level.entryId}
-              lead={dayText(level.at, now.value)}
+              lead={leadDayText(level.at, now.value)}
               title={amountText(level.body.level, sign.value)}
               second={told(level)}
               href={`#/record/entry/${level.entryId}`}

@@ -7,7 +7,7 @@ import type { DecimalSign } from '../../quantities/format';
 import { unbroken } from '../../ui/figure-value';
 import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
-import { amountText, dayText, heldText, streamTitle } from '../amounts';
+import { amountText, dayText, heldText, leadDayText, streamTitle } from '../amounts';
 import { stepWords } from '../batches/words';
 import { useShell } from '../shell';
 import { lifeWords } from './life-words';
@@ -66,7 +66,7 @@ export function ContainerMovements({ state, container }: Omit<Props, 'figures'>)
         {movements.map((m) => (
           <Row
             key={`${m.entryId}${m.way}`}
-            lead={dayText(m.at, now.value)}
+            lead={leadDayText(m.at, now.value)}
             title={movementTitle(state, m)}
             second={movementSecond(state, m, m === first, sign.value, now.value)}
             figure={`${signOf(m)}${amountText(m.amount, sign.value)}`}

@@ -97,6 +97,20 @@ export const entryWords = {
   no: 'no',
 } as const;
 
+export const asSealedWords = {
+  title: 'This entry is not as it was sealed',
+  second:
+    'Its hash does not fit what it says: something in it changed after it was written, so all that it says is in doubt. A backup may hold it as it was: bring that back first. If there is none, and you know what happened, correct it or withdraw it.',
+  change: 'A correction of this entry is not as it was sealed',
+  changeSecond:
+    'What counts now is in doubt. Look at the entries that changed it. A backup may hold them as they were.',
+  restore: 'Restore a backup',
+  line: 'Not as it was sealed: what it says is in doubt.',
+  unreadable: 'This entry cannot be read',
+  unreadableSecond:
+    'It is damaged. It is kept as it lies there, and no figure counts it. A backup may bring it back.',
+} as const;
+
 /** A place in time where the person is: "12 May 2026, 10:40". */
 export const momentText = (iso: string): string => format(new Date(iso), 'd MMM yyyy, HH:mm');
 

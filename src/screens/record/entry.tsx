@@ -9,8 +9,9 @@ import { Frame } from '../frame';
 import { PhotoStrip } from '../photos/photo-strip';
 import { useShell } from '../shell';
 import { SignatureShown } from '../signing';
+import { NotAsSealed, useIsUnreadable } from './as-sealed';
 import { Changes } from './changes';
-import { deviceText, entryTitle, hashText, momentText, entryWords as w } from './entry-words';
+import { asSealedWords, deviceText, entryTitle, hashText, momentText, entryWords as w } from './entry-words';
 import { keyOf, leavesOf } from './leaves';
 import { ownHourText } from './own-hour';
 import { inOrder, leafText, partText, worthSaying } from './part-words';
@@ -127,11 +128,24 @@ function PutRight({ line }: { readonly line: HistoryLine }) {
   );
 }
 
+function NotShown({ id }: { readonly id: string }) {
+  const isUnreadable = useIsUnreadable(id);
+  return isUnreadable ? (
+    <Frame place="record" title={asSealedWords.unreadable} second={asSealedWords.unreadableSecond}>
+      <Part>
+        <Button href="#/record/restore">{asSealedWords.restore}</Button>
+      </Part>
+    </Frame>
+  ) : (
+    <Frame place="record" title={w.gone} />
+  );
+}
+
 export function EntryScreen({ at }: { readonly at: Readonly<Record<string, string>> }) {
   const { state, sign, whole } = useShell();
   const found = useLine(at.entry ?? '');
-  if (found.is !== 'there')
-    return <Frame place="record" title={found.is === 'reading' ? w.reading : w.gone} />;
+  if (found.is === 'reading') return <Frame place="record" title={w.reading} />;
+  if (found.is === 'missing') return <NotShown id={at.entry ?? ''} />;
   const { line } = found;
   const { entry, body } = line;
   const title = entryTitle(state.value, entry.body, sign.value);
@@ -143,6 +157,7 @@ export function EntryScreen({ at }: { readonly at: Readonly<Record<string, strin
       title={gone ? <s class={styles.gone}>{title}</s> : title}
       second={gone ? w.withdrawnSecond : undefined}
     >
+      <NotAsSealed line={line} />
       <Part rule>
         <dl class={styles.facts}>
           <div>

@@ -1,10 +1,19 @@
 /** One entry as a row: what it says, when and by whom, whether it was written down later, and what became of it. */
 import { papersNamed, photosNamed } from '../../ledger/photos-named';
 import { type ToldLine, writtenWhen } from '../../ledger/told-lines';
+import { Mark } from '../../ui/marks';
 import { Row } from '../../ui/row';
 import { useShell } from '../shell';
+import { useIsAsSealed } from './as-sealed';
 import { Changes } from './changes';
-import { deviceText, entryTitle, momentText, entryWords as w, whenAndWho } from './entry-words';
+import {
+  asSealedWords,
+  deviceText,
+  entryTitle,
+  momentText,
+  entryWords as w,
+  whenAndWho,
+} from './entry-words';
 import { ownHourDiffers, ownHourText } from './own-hour';
 import styles from './record.module.css';
 
@@ -32,11 +41,15 @@ function Written({ entry, at }: Pick<ToldLine, 'entry' | 'at'>) {
 export function Line({ line }: { readonly line: ToldLine }) {
   const { state, sign } = useShell();
   const title = entryTitle(state.value, line.entry.body, sign.value);
+  const isAsSealed = useIsAsSealed(line.entry);
   return (
     <Row
+      mark={isAsSealed ? undefined : <Mark kind="wrong" />}
+      marked={!isAsSealed}
       title={line.standing === 'withdrawn' ? <s class={styles.gone}>{title}</s> : title}
       second={
         <>
+          {!isAsSealed && <span class={styles.change}>{asSealedWords.line}</span>}
           {whenAndWho(state.value, line)}
           <Written entry={line.entry} at={line.at} />
           <Changes line={line} />

@@ -4,7 +4,8 @@ import { type ToldLine, toldIn, toldLines } from '../../ledger/told-lines';
 import { useShell } from '../shell';
 
 export type FoundLine =
-  | { readonly is: 'reading' | 'missing' }
+  | { readonly is: 'reading' }
+  | { readonly is: 'missing' }
   | { readonly is: 'there'; readonly line: ToldLine };
 
 export function useLine(id: string): FoundLine {

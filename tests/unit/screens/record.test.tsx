@@ -1,11 +1,13 @@
 import { signal } from '@preact/signals';
 import { screen, waitFor, within } from '@testing-library/preact';
 import { describe, expect, test, vi } from 'vitest';
+import { applyAll } from '../../../src/ledger/fold';
 import { openingOf, stateFrom } from '../../../src/ledger/opening';
 import type { State } from '../../../src/ledger/state';
 import { baseIds } from '../../../src/reference/tables';
 import { open, tap, user } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
+import { wholeInMemory } from '../../support/whole-in-memory';
 
 async function withLiquor() {
   const memory = await workshopInMemory();
@@ -284,6 +286,64 @@ describe('an entry', () => {
       logged.previous?.slice(0, 16),
     );
     expect(fact('In full, SHA-256')).toBe(logged.hash);
+  });
+});
+
+describe('an entry that is not as it was sealed', () => {
+  /** One letter of it was changed on the disk, and its hash was not. */
+  async function withDamage() {
+    const memory = await withLiquor();
+    const { state, shell, logged } = memory;
+    const log = state.value.log.map((entry) =>
+      entry.id === logged.id ? { ...entry, happenedAt: '2026-05-10T09:30:00.000Z' } : entry,
+    );
+    return {
+      ...memory,
+      shell: { ...shell, state: signal(applyAll(log)), whole: wholeInMemory(() => log, '') },
+    };
+  }
+
+  test('says so on top of its page, with the way to a backup; one that is says nothing', async () => {
+    const { shell, logged, state } = await withDamage();
+    const page = open(shell, `record/entry/${logged.id}`);
+    expect(screen.getByRole('note').textContent).toMatch(/^This entry is not as it was sealed.*in doubt/);
+    expect(screen.getByRole('link', { name: 'Restore a backup' }).getAttribute('href')).toBe(
+      '#/record/restore',
+    );
+    page.unmount();
+    open(shell, `record/entry/${state.value.log[0]?.id}`);
+    expect(screen.getByText('What it says')).toBeTruthy();
+    expect(screen.queryByRole('note')).toBeNull();
+  });
+
+  test('says so of a correction, where what counts now is in doubt', async () => {
+    const { shell, logged, does, state } = await withLiquor();
+    await does({ do: 'withdraw-entry', withdraws: logged.id, reason: 'another batch' });
+    const log = state.value.log.map((entry) =>
+      entry.body.kind === 'entry-withdrawn' ? { ...entry, writtenAt: '2026-05-13T09:30:00.000Z' } : entry,
+    );
+    open({ ...shell, state: signal(applyAll(log)) }, `record/entry/${logged.id}`);
+    expect(screen.getByRole('note').textContent).toMatch(
+      /^A correction of this entry is not as it was sealed/,
+    );
+  });
+
+  test('is in doubt in the history, and no other is', async () => {
+    const { shell } = await withDamage();
+    open(shell, 'record/history');
+    const line = await screen.findByRole('link', { name: /^Leach liquor.*Not as it was sealed/ });
+    expect(line).toBeTruthy();
+    expect(screen.getAllByText(/Not as it was sealed/)).toHaveLength(1);
+  });
+
+  test('that cannot be read is not said to be missing', async () => {
+    const { shell } = await withLiquor();
+    const id = '00000000-0000-7000-8000-00000000dead';
+    const page = open({ ...shell, corrupted: signal([{ id, raw: {}, issues: [] }]) }, `record/entry/${id}`);
+    expect(await screen.findByRole('heading', { level: 1, name: 'This entry cannot be read' })).toBeTruthy();
+    page.unmount();
+    open(shell, `record/entry/${id}`);
+    expect(await screen.findByText('This entry is not in the record.')).toBeTruthy();
   });
 });
 

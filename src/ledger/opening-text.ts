@@ -49,7 +49,7 @@ type Told = {
   readonly putAway: string;
 };
 
-/** The opening of what its text says; null where it is of another version. @param json that was read of a text as it was kept. @param by as it was kept */
+/** The opening of what its text says; null where it is of another version, or says none. @param json that was read of a text as it was kept. @param by as it was kept */
 export function openingFrom(json: unknown, by: string): Opening | null {
   const read = json as Told | null;
   if (read?.version !== version || read.by !== by) return null;
@@ -58,5 +58,10 @@ export function openingFrom(json: unknown, by: string): Opening | null {
     rows ??= JSON.parse(read.putAway) as ReturnType<Opening['putAway']>;
     return rows;
   };
-  return { ...read.plain, ...JSON.parse(read.carried, understood), putAway };
+  try {
+    return { ...read.plain, ...JSON.parse(read.carried, understood), putAway };
+  } catch (error) {
+    if (error instanceof SyntaxError) return null;
+    throw error;
+  }
 }

@@ -60,12 +60,16 @@ const noteKey = (name: RecordName): string => `leesbook:opening:${name}`;
 
 /** Notes apart from the database which opening was made last: one that was changed there, its hash too, is not gone on from. */
 export const noteOpening = (name: RecordName, hash: string): void =>
-  void withStorage((storage) => storage.setItem(noteKey(name), hash));
+  void withStorage((storage) => {
+    // One that stayed for want of room would have the new one thrown away.
+    storage.removeItem(noteKey(name));
+    storage.setItem(noteKey(name), hash);
+  });
 
-/** Where nothing can be noted, and in a worker, its own hash must do. */
+/** Where none is noted, since there is no room or it is a worker, its own hash must do. */
 function isNoted(name: RecordName, hash: string): boolean {
   const noted = withStorage((storage) => storage.getItem(noteKey(name)));
-  return typeof noted === 'object' && noted !== null ? true : noted === hash;
+  return typeof noted === 'string' ? noted === hash : true;
 }
 
 /** The kept opening, where it is whole, of this version, and of this record; anything else is thrown away. */
@@ -73,8 +77,9 @@ async function keptOpening({ name, database }: OpenRecord) {
   const early = await takeEarly(database.name);
   // Thrown away meanwhile it is not gone on from, either.
   if ((await database.getKey('openings', 'last')) === undefined) return null;
-  const stored = early ? undefined : await database.get('openings', 'last');
-  const read = early ?? (await openingRead(stored, hashOf));
+  // Another window may have made and noted one since it was read.
+  const isLast = early && isNoted(name, early.sha256);
+  const read = isLast ? early : await openingRead(await database.get('openings', 'last'), hashOf);
   const holds = read && isNoted(name, read.sha256) && (await headsMissing(database, read.heads)).length === 0;
   const opening = holds ? openingFrom(read.json, by) : null;
   if (read && opening) return { opening, heads: read.heads };

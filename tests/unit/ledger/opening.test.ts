@@ -276,6 +276,7 @@ describe('whatever was written', () => {
     expect(openingFrom(json, 'one')).not.toBeNull();
     expect(openingFrom(json, 'another')).toBeNull();
     expect(openingFrom({ ...json, version: json.version - 1 }, 'one')).toBeNull();
+    expect(openingFrom({ ...json, carried: json.carried.slice(1) }, 'one')).toBeNull();
     for (const other of [null, 1, 'text', []]) expect(openingFrom(other, 'one')).toBeNull();
   });
 });

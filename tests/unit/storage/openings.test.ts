@@ -4,7 +4,7 @@ import { bytesToHex } from '@noble/hashes/utils.js';
 import { addDays } from 'date-fns';
 import { openDB } from 'idb';
 import { v7 } from 'uuid';
-import { afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
+import { afterEach, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Entry } from '../../../src/ledger/entries/entry';
 import { flags } from '../../../src/ledger/flags';
 import { applyAll } from '../../../src/ledger/fold';
@@ -115,26 +115,66 @@ describe('the opening of a long record', () => {
     record.close();
   });
 
-  test('one that was changed together with its hash is thrown away: that of the last is noted apart from it', async () => {
-    const record = await holding(all);
+  describe('where its hash is noted apart from it', () => {
     const notes = new Map<string, string>();
-    vi.stubGlobal('localStorage', {
-      getItem: (key: string) => notes.get(key) ?? null,
-      setItem: (key: string, value: string) => notes.set(key, value),
+    let isFull = false;
+    beforeEach(() => {
+      notes.clear();
+      isFull = false;
+      vi.stubGlobal('localStorage', {
+        getItem: (key: string) => notes.get(key) ?? null,
+        setItem: (key: string, value: string) => {
+          if (isFull) throw new DOMException('full', 'QuotaExceededError');
+          notes.set(key, value);
+        },
+        removeItem: (key: string) => notes.delete(key),
+      });
     });
-    try {
-      const made = await makeOpening(record, now);
+    afterEach(() => vi.unstubAllGlobals());
+
+    async function madeAndNoted(record: OpenRecord, at = now): Promise<void> {
+      const made = await makeOpening(record, at);
       noteOpening('real', (made.ok && made.value) || '');
+    }
+
+    test('one that was changed together with its own hash is thrown away', async () => {
+      const record = await holding(all);
+      await madeAndNoted(record);
       expect(await atHand(record)).not.toBeNull();
       const stored = await storedIn(record);
       const bytes = renamed(stored.bytes);
       await record.database.put('openings', { ...stored, bytes, sha256: bytesToHex(sha256(bytes)) }, 'last');
       expect(await atHand(record)).toBeNull();
       expect(await record.database.count('openings')).toBe(0);
-    } finally {
-      vi.unstubAllGlobals();
-    }
-    record.close();
+      record.close();
+    });
+
+    test('one for whose note there is no room is gone on from, also after one that was noted', async () => {
+      const record = await holding(all);
+      await madeAndNoted(record);
+      isFull = true;
+      await record.database.delete('openings', 'last');
+      await madeAndNoted(record, addDays(new Date(now), 5).toISOString());
+      expect(await atHand(record)).not.toBeNull();
+      record.close();
+    });
+
+    test('one that another window made after it was read early is gone on from in its place', async () => {
+      const record = await holding(all);
+      await madeAndNoted(record);
+      const before = await storedIn(record);
+      await record.database.delete('openings', 'last');
+      await madeAndNoted(record, addDays(new Date(now), 200).toISOString());
+      const after = await storedIn(record);
+      expect(after.sha256).not.toBe(before.sha256);
+      await record.database.put('openings', before, 'last');
+      readEarly(databaseName('real'));
+      (await openDB(databaseName('real'))).close();
+      await record.database.put('openings', after, 'last');
+      expect(await atHand(record)).not.toBeNull();
+      expect(await record.database.count('openings')).toBe(1);
+      record.close();
+    });
   });
 
   test('what was read early is gone on from while it still holds, and is read once', async () => {

@@ -30,6 +30,7 @@ export const words = {
   notDetermined: 'not determined',
   howKnown: 'how it is known',
   to: 'to',
+  andMore: (first: string, n: number) => `${first} and ${n} more`,
   demoRibbon: 'Invented demo workshop',
   demoLeave: 'Leave',
   newVersion: 'A new version waits',
@@ -209,7 +210,7 @@ export function failureWords(failure: StoreFailure): string {
     case 'photo-missing':
       return 'A photo or a file in this form is not on the phone any more. Nothing was written. Remove it, take it again, then keep again.';
     case 'closed':
-      return 'The record was closed by another window. Nothing was written. Open Leesbook again: what you typed is still there.';
+      return 'The record was closed by another window, or the browser deleted it: it may be gone. Nothing was written. Open Leesbook again: what you typed is still there, and Leesbook then says whether the record is.';
     case 'blocked':
       return 'An older Leesbook is open in another window. Close it: then this one opens by itself.';
     case 'newer-version':

@@ -10,7 +10,8 @@ import { countText } from '../amounts';
 import { failureWords } from '../words';
 import type { Brought, WorkFailure } from './jobs';
 
-const count = (n: number, one: string, many: string): string => (n === 1 ? `1 ${one}` : `${n} ${many}`);
+const count = (n: number, one: string, many: string): string =>
+  n === 1 ? `1 ${one}` : `${countText(n)} ${many}`;
 
 export const entriesText = (n: number): string => (n === 1 ? '1 entry' : `${countText(n)} entries`);
 export const filesText = (n: number): string => count(n, 'photo or file', 'photos and files');

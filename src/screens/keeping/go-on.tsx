@@ -12,7 +12,7 @@ import { useShell } from '../shell';
 import { failureWords } from '../words';
 import { goOnWords as w } from './words';
 
-/** @param had entries by the marker; null where it cannot be read */
+/** What is given up, or stands in the figures though it is damaged. @param had entries by the marker; null where it cannot be read */
 function givenUp(one: Trouble, had: number | null): readonly string[] {
   switch (one.code) {
     case 'gone':
@@ -22,11 +22,16 @@ function givenUp(one: Trouble, had: number | null): readonly string[] {
     case 'damaged': {
       const heads = one.wrong.filter(({ what }) => what === 'head').length;
       const gaps = one.wrong.flatMap((wrong) => missingBefore(wrong) ?? []);
-      const entries = one.wrong.length - heads - gaps.length;
+      const entries = one.wrong.flatMap((wrong) =>
+        wrong.what === 'entry' && missingBefore(wrong) === null ? [wrong.why.code] : [],
+      );
+      const leftOut = entries.filter((code) => code === 'schema').length;
+      const counted = entries.length - leftOut;
       const untold = one.count - one.wrong.length;
       return [
         ...gaps.map((gap) => w.missing(gapLength(gap))),
-        ...(entries > 0 ? [w.entry(entries)] : []),
+        ...(counted > 0 ? [w.counted(counted)] : []),
+        ...(leftOut > 0 ? [w.leftOut(leftOut)] : []),
         ...(heads > 0 ? [w.head] : []),
         ...(untold > 0 ? [w.untold(untold)] : []),
       ];

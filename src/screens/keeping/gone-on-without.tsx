@@ -45,6 +45,19 @@ export function HistoryLacks() {
   );
 }
 
+/** Nothing unless what can be read of a damaged entry may be in a figure. */
+export function FiguresInDoubtRow() {
+  if (!useGoneOnWithout().some(({ what }) => what === 'entry')) return null;
+  return (
+    <Row
+      mark={<Mark kind="unknown" />}
+      title={w.doubtTitle}
+      second={w.doubtSecond}
+      href="#/record/not-whole"
+    />
+  );
+}
+
 export function GoneOnWithout() {
   const { now } = useShell();
   const without = useGoneOnWithout();

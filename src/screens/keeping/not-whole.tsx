@@ -7,6 +7,8 @@ import { Part } from '../../ui/page';
 import { Row, Rows } from '../../ui/row';
 import { momentText } from '../amounts';
 import { Frame } from '../frame';
+import { deviceName, lower } from '../record/entry-words';
+import { verifyWords } from '../record/verify-words';
 import { useShell } from '../shell';
 import { GoneOnWithout, useGoneOnWithout } from './gone-on-without';
 import { notWholeWords as w } from './words';
@@ -30,14 +32,16 @@ const mostNamed = 8;
 type Damaged = Extract<Trouble, { code: 'damaged' }>['wrong'][number];
 
 function DamagedRow({ found }: { readonly found: Damaged }) {
+  const { whole } = useShell();
   const wrong = <Mark kind="wrong" />;
   if (found.what === 'head') return <Row mark={wrong} title={w.head} second={w.headSecond[found.why]} />;
   const href = found.id === null ? undefined : `#/record/entry/${found.id}`;
+  const entry = verifyWords.wrongEntry(found.counter, deviceName(found.device, whole.device));
   const gap = missingBefore(found);
   return gap ? (
-    <Row mark={wrong} title={w.missing(gapLength(gap), found.counter)} second={w.missingSecond} href={href} />
+    <Row mark={wrong} title={w.missing(gapLength(gap), lower(entry))} second={w.missingSecond} href={href} />
   ) : (
-    <Row mark={wrong} title={w.damaged(found.counter)} second={w.why[found.why.code]} href={href} />
+    <Row mark={wrong} title={w.damaged(entry)} second={w.why[found.why.code]} href={href} />
   );
 }
 

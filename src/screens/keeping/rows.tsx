@@ -4,6 +4,7 @@ import { Button } from '../../ui/button';
 import { Mark } from '../../ui/marks';
 import { Row } from '../../ui/row';
 import { useShell } from '../shell';
+import { FiguresInDoubtRow } from './gone-on-without';
 import { isShort, isWorthKeeping, useInstalling, useKeeping, useRoom } from './use-keeping';
 import { keepingWords as w } from './words';
 
@@ -67,6 +68,7 @@ export function TodayKeepingRows() {
   if (record === 'demo' || !isWorthKeeping(state.value)) return null;
   return (
     <>
+      <FiguresInDoubtRow />
       {known && isShort(known) && (
         <Row
           mark={<Mark kind="wrong" />}

@@ -60,10 +60,10 @@ export const notWholeWords = {
     missing: 'The note of its last entry is missing.',
     'not-its-last-entry': 'The note of its last entry and the entries do not fit.',
   },
-  missing: (count: number, before: number | null) =>
-    `${entries(count)} before entry ${before} ${count === 1 ? 'is' : 'are'} missing`,
+  missing: (count: number, before: string) =>
+    `${entries(count)} before ${before} ${count === 1 ? 'is' : 'are'} missing`,
   missingSecond: 'What stands behind them is as it was written.',
-  damaged: (at: number | null) => (at === null ? 'An entry is damaged' : `Entry ${at} is damaged`),
+  damaged: (entry: string) => `${entry} is damaged`,
   why: {
     schema: 'It does not have the shape of an entry.',
     'hash-differs': 'Its own hash does not fit what it says.',
@@ -78,14 +78,18 @@ export const notWholeWords = {
   restoreSecond: 'Shows first what it would do',
   takeOut: 'Take out what is here',
   takeOutSecond: 'A file with all that is left',
-  goOn: 'Go on without it',
-  goOnSecond: 'Without the entries that are missing or damaged',
+  goOn: 'Go on as it is',
+  goOnSecond: 'With what can still be read, damaged or not; without what is missing',
   begin: 'Begin a new record',
   beginSecond: 'When no backup can be found',
-  withoutHeading: 'The record goes on without something',
+  withoutHeading: 'The record goes on as it is',
   withoutRestoreSecond: 'A backup that turns up later can bring it back',
-  withoutTitle: 'Gone on without',
-  withoutSecond: 'Somebody decided so. It stays here until a backup brings it back.',
+  withoutTitle: 'Lost or damaged',
+  withoutSecond: 'Somebody decided to go on all the same. It stays here until a backup brings it back.',
+  doubtTitle: 'Figures may rest on a damaged entry',
+  doubtSecond:
+    'Somebody decided to go on with what can be read of it. Tap: which, and what can bring it back.',
+  doubt: 'What can be read of a damaged entry is in the figures. They may be wrong by it.',
   without: {
     record: (count: number | null) =>
       count === null ? 'A whole record of unknown length' : `A whole record of ${entries(count)}`,
@@ -104,11 +108,11 @@ export const notWholeWords = {
 } as const;
 
 export const goOnWords = {
-  goOnTitle: 'Go on without it?',
+  goOnTitle: 'Go on with the record as it is?',
   beginTitle: 'Begin a new record?',
-  given: 'What you give up',
+  given: 'What comes of it',
   record: (count: number) =>
-    `${count === 1 ? 'The one entry' : `All ${count} entries`} of the record before, and every photo in it.`,
+    `${count === 1 ? 'The one entry' : `All ${countText(count)} entries`} of the record before, and every photo in it.`,
   recordUnknown: 'All entries of the record before, and every photo in it.',
   recordMeans:
     'The new record knows of no container, no batch and no proof of what left. What stands on the shelf must be entered again, as found.',
@@ -118,8 +122,10 @@ export const goOnWords = {
       : `${count === 1 ? 'The entry' : `At the least ${entries(count)}`} at the end. A container may hold more, or less, than the record then says.`,
   missing: (count: number) =>
     `${count === 1 ? 'One entry' : entries(count)} missing between others. A container may hold more, or less, than the record then says.`,
-  entry: (count: number) =>
-    `${count === 1 ? 'One damaged entry' : `${countText(count)} damaged entries`}. What can still be read stays in the figures; what cannot is left out. A figure may be wrong by it.`,
+  counted: (count: number) =>
+    `${count === 1 ? 'One damaged entry counts in the figures as it stands now' : `${countText(count)} damaged entries count in the figures as they stand now`}, and nobody knows what was changed in ${count === 1 ? 'it' : 'them'}. A figure may be wrong by it.`,
+  leftOut: (count: number) =>
+    `${count === 1 ? 'One damaged entry that cannot be read is' : `${countText(count)} damaged entries that cannot be read are`} left out of every figure. A container may hold more, or less, than the record then says.`,
   untold: (count: number) =>
     `${count === 1 ? 'One more is damaged and is' : `${countText(count)} more are damaged and are`} not given up with this: the next look at the record names ${count === 1 ? 'it' : 'them'}, and it stays unwritten again until you decide.`,
   head: 'The end of the chain of this phone. It goes on as a new device, so that what was lost may still come back from a backup.',
@@ -127,10 +133,10 @@ export const goOnWords = {
     'Nothing is deleted. A backup that turns up later can still be restored into it. What was given up stays noted until it comes back.',
   first: 'First look for a backup: on a computer, in a mail, on another phone.',
   no: 'No, back to what can be done',
-  read: 'I have read what I give up',
+  read: 'I have read what comes of it',
   sureTitle: 'It is written down for ever',
   sure: 'From now on the record counts from here.',
-  goOn: 'Go on without it',
+  goOn: 'Go on as it is',
   begin: 'Begin a new record',
   nothing: 'There is nothing to decide.',
 } as const;
@@ -171,7 +177,7 @@ export const keepingWords = {
     'By the browser’s own word, for this app alone; some browsers name no true figure. When no room is left nothing is written, and the form says so and stays as it is.',
   makeRoom: [
     'Make a backup first, and keep it off this phone.',
-    'Photos take most: some 0.3\u202fMB each. An entry takes next to nothing, so keep writing; leave out photos that nobody needs.',
+    'Photos take most: some 0.3\u202fMB each. An entry takes next to nothing: as long as any room is left, keep writing, and leave out photos that nobody needs.',
     'Delete pictures, films and apps that the phone can spare. Never clear the data of this browser.',
   ],
   installTitle: 'On the home screen',

@@ -11,13 +11,14 @@ import { countText } from '../amounts';
 import type { RunningCheck, SoundnessChecked } from '../keeping/check-record';
 import { useShell } from '../shell';
 import { failureWords } from '../words';
-import { deviceText, hashText } from './entry-words';
+import { deviceName, deviceText, hashText } from './entry-words';
 import { percentOf } from './how-far';
 import { verifyWords as w } from './verify-words';
 import { wholeWords } from './words';
 
 function WrongRow({ unsound }: { readonly unsound: Unsound }) {
   const wrong = { mark: <Mark kind="wrong" />, marked: true };
+  const { whole } = useShell();
   if (unsound.what === 'photo')
     return <Row {...wrong} title={w.wrongPhoto} href={`#/photos/${unsound.hash}`} />;
   if (unsound.what === 'head') return <Row {...wrong} title={w.headWhy[unsound.why]} />;
@@ -25,7 +26,7 @@ function WrongRow({ unsound }: { readonly unsound: Unsound }) {
   return (
     <Row
       {...wrong}
-      title={w.wrongEntry(counter, device === null ? w.someDevice : deviceText(device))}
+      title={w.wrongEntry(counter, deviceName(device, whole.device))}
       second={wholeWords.why[why.code]}
       href={id === null ? undefined : `#/record/entry/${id}`}
     />

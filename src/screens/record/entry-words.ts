@@ -8,7 +8,7 @@ import { ruleNames } from '../../paperwork/rule-words';
 import { type DecimalSign, formatWritten } from '../../quantities/format';
 import { bases } from '../../reference/tables';
 import { unbroken } from '../../ui/figure-value';
-import { baseStated } from '../amounts';
+import { baseStated, countText } from '../amounts';
 import { chargeWords, recoveryWords } from '../batches/account-words';
 import { stepWords } from '../batches/words';
 import { streamName } from '../words';
@@ -22,17 +22,22 @@ export const entryWords = {
   none: 'Nothing is written down yet.',
   older: 'Show older ones',
   reading: 'Reading the record',
-  unreadable: (count: number) => (count === 1 ? '1 could not be read' : `${count} could not be read`),
+  unreadable: (count: number) =>
+    count === 1 ? '1 could not be read' : `${countText(count)} could not be read`,
   fromDay: 'From which day back',
   fromDayHint: 'Left empty: from the newest.',
   thingSecond: 'Newest first, with all that was corrected or withdrawn',
-  noneHeld: 'Nothing of it is at hand here.',
-  lookThrough: 'Look through the whole book',
+  nothingOfIt: 'Nothing of it is in the record.',
+  longOver:
+    'It is long over: what was written of it lies further back in the record. “Read all of it” finds it.',
+  lookThrough: 'Read all of it',
   lookThroughSecond: (older: number) =>
-    older === 1 ? '1 older entry is not at hand here' : `${older} older entries are not at hand here`,
-  looking: 'Looking through the whole book …',
-  stopLooking: 'Stop looking',
-  allOfIt: 'The whole book was looked through: this is all of it.',
+    older === 1
+      ? 'Looks through 1 older entry as well'
+      : `Looks through ${countText(older)} older entries as well`,
+  looking: 'Reading all of it …',
+  stopLooking: 'Stop reading',
+  allOfIt: 'The whole record was read: this is all of it.',
   writtenWhen: {
     later: (at: string) => `Written down later: ${at}`,
     before: (at: string) => `Written down ${at}, before it is said to have happened`,
@@ -41,6 +46,7 @@ export const entryWords = {
   ownHourLine: (hour: string) => `Where it was written: ${hour}`,
   onDevice: (device: string) => `On ${device}`,
   thisDevice: 'this phone',
+  someDevice: 'a device that is not told',
   anotherDevice: (end: string) => `another device, …${end}`,
   photos: (count: number) => (count === 0 ? '' : count === 1 ? '1 photo' : `${count} photos`),
   files: (names: readonly string[]) => (names.length === 0 ? '' : `Filed: ${names.join(', ')}`),
@@ -118,6 +124,12 @@ export const momentText = (iso: string): string => format(new Date(iso), 'd MMM 
 export const deviceText = (device: string): string =>
   entryWords.anotherDevice(device.slice(-4).toUpperCase());
 
+/** As it stands behind "of": this phone, another device, or one that an entry does not tell. */
+export function deviceName(device: string | null, own: string): string {
+  if (device === null) return entryWords.someDevice;
+  return device === own ? entryWords.thisDevice : deviceText(device);
+}
+
 /** The beginning of a hash as papers print it, in fours: "1a2b 3c4d 5e6f 7a8b". */
 export const hashText = (hash: string): string => (hash.slice(0, 16).match(/.{4}/g) ?? []).join('\u00a0');
 
@@ -127,7 +139,7 @@ export function handOverText(state: State, id: string): string | undefined {
   return load && `${load.body.collector.name}, ${format(new Date(load.at), 'd MMM yyyy')}`;
 }
 
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+export const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 export const stepText = (step: string): string => stepWords[step] ?? capital(step.replaceAll('-', ' '));

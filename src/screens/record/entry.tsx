@@ -11,7 +11,7 @@ import { useShell } from '../shell';
 import { SignatureShown } from '../signing';
 import { NotAsSealed, useIsUnreadable } from './as-sealed';
 import { Changes } from './changes';
-import { asSealedWords, deviceText, entryTitle, hashText, momentText, entryWords as w } from './entry-words';
+import { asSealedWords, deviceName, entryTitle, hashText, momentText, entryWords as w } from './entry-words';
 import { keyOf, leavesOf } from './leaves';
 import { ownHourText } from './own-hour';
 import { inOrder, leafText, partText, worthSaying } from './part-words';
@@ -178,7 +178,7 @@ export function EntryScreen({ at }: { readonly at: Readonly<Record<string, strin
           </div>
           <div>
             <dt>{w.on}</dt>
-            <dd>{entry.device === whole.device ? w.thisDevice : deviceText(entry.device)}</dd>
+            <dd>{deviceName(entry.device, whole.device)}</dd>
           </div>
         </dl>
       </Part>

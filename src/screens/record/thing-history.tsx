@@ -110,7 +110,7 @@ export function ThingHistory({ thing, title, back }: ThingHistoryProps) {
       <Part rule width="edge">
         {newestFirst.length === 0 ? (
           <Rows>
-            <Row title={w.noneHeld} />
+            <Row title={older > 0 && looked.search.is !== 'done' ? w.longOver : w.nothingOfIt} />
           </Rows>
         ) : (
           <LongRows of={newestFirst} row={lineRow} label={title} />

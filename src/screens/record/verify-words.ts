@@ -1,5 +1,6 @@
 /** Words of checking the book: what is found, and what the hashes prove and do not prove. */
 import type { Unsound } from '../../storage/soundness';
+import { countText } from '../amounts';
 import { wholeWords } from './words';
 
 export const verifyWords = {
@@ -21,19 +22,18 @@ export const verifyWords = {
   photosElsewhere: (count: number) =>
     count === 1
       ? '1 photo or file that an entry names is not on this phone'
-      : `${count} photos or files that entries name are not on this phone`,
+      : `${countText(count)} photos or files that entries name are not on this phone`,
   photosElsewhereSecond: 'They may lie on the device that wrote the entry, or in a backup.',
   heads: 'Where each device stands',
   headsSecond:
     'The last hash stands for all entries before it. Note it somewhere else: a paper that is handed over bears one.',
   head: (device: string, count: string) => `${device}: ${count} written`,
   thisDevice: 'This phone',
-  notWhole: (count: number) => (count === 1 ? '1 thing is wrong' : `${count} things are wrong`),
+  notWhole: (count: number) => (count === 1 ? '1 thing is wrong' : `${countText(count)} things are wrong`),
   notWholeSecond: wholeWords.wrongSecond,
-  moreWrong: (count: number) => `and ${count} more`,
+  moreWrong: (count: number) => `and ${countText(count)} more`,
   wrongEntry: (counter: number | null, device: string) =>
-    counter === null ? `An entry of ${device}` : `Entry ${counter} of ${device}`,
-  someDevice: 'a device that is not told',
+    counter === null ? `An entry of ${device}` : `Entry ${countText(counter)} of ${device}`,
   headWhy: {
     missing: 'This phone does not know any more which entry it wrote last.',
     'not-its-last-entry':

@@ -2,10 +2,12 @@
 import { useEffect, useState } from 'preact/hooks';
 import { entriesIn } from '../../ledger/opening';
 import { type Verdict, verifyChain } from '../../ledger/verify';
+import type { Without } from '../../storage/marker';
 import { Mark } from '../../ui/marks';
 import { Row } from '../../ui/row';
 import { countText } from '../amounts';
 import { useGoneOnWithout } from '../keeping/gone-on-without';
+import { notWholeWords } from '../keeping/words';
 import { useShell } from '../shell';
 import { wholeWords as w } from './words';
 
@@ -18,13 +20,14 @@ function useVerdict(): Verdict | null {
 }
 
 /** Never called whole again: what is here may be as it was written, and something is known to be lost or damaged. */
-function WithoutSome({ things }: { readonly things: number }) {
+function WithoutSome({ without }: { readonly without: readonly Without[] }) {
   const { state, lastCheck } = useShell();
+  const damaged = without.filter(({ what }) => what === 'entry').length;
   return (
     <Row
       mark={<Mark kind="unknown" />}
-      title={w.without(things)}
-      second={`${w.here(countText(entriesIn(state.value)))} ${lastCheck.value ? w.othersAsWritten : w.othersNotLooked} ${w.withoutWay}`}
+      title={damaged === without.length ? w.withDamaged(damaged) : w.without(without.length)}
+      second={`${damaged > 0 ? `${notWholeWords.doubt} ` : ''}${w.here(countText(entriesIn(state.value)))} ${lastCheck.value ? w.othersAsWritten : w.othersNotLooked} ${w.withoutWay}`}
       href="#/record/not-whole"
     />
   );
@@ -54,8 +57,8 @@ function LongRecord() {
 /** To be shown only while nothing is wrong that nobody has decided on. */
 export function Wholeness() {
   const { state } = useShell();
-  const things = useGoneOnWithout().length;
-  if (things > 0) return <WithoutSome things={things} />;
+  const without = useGoneOnWithout();
+  if (without.length > 0) return <WithoutSome without={without} />;
   return state.value.earlier === null ? <ShortRecord /> : <LongRecord />;
 }
 

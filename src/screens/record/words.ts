@@ -1,5 +1,6 @@
 /** Words of the record and its settings. */
 import type { Wrong } from '../../ledger/verify';
+import { countText } from '../amounts';
 
 export const recordWords = {
   title: 'Record',
@@ -44,6 +45,8 @@ export const wholeWords = {
   lookedAtSoon: 'All of them are looked at after each start. Tap to have them looked at now.',
   without: (things: number) =>
     things === 1 ? 'Goes on without one thing' : `Goes on without ${things} things`,
+  withDamaged: (entries: number) =>
+    entries === 1 ? 'Goes on with a damaged entry' : `Goes on with ${entries} damaged entries`,
   here: (count: string) => `${entriesText(count)} ${count === '1' ? 'is' : 'are'} here.`,
   othersAsWritten: 'But for what was damaged, each is as it was written.',
   othersNotLooked: 'They have not been looked at since the start.',
@@ -56,9 +59,10 @@ export const wholeWords = {
     'counter-gap': 'Entries before it are missing.',
     'previous-does-not-match': 'It does not follow the entry before it.',
   } satisfies Record<Wrong['code'], string>,
-  wrongSecond: 'Do not clear this browser. Write down the figures you need, and keep a copy of the phone.',
+  wrongSecond:
+    'A backup mends it: bring one in under Restore or join. Until then do not clear this browser, and rest no figure on it. If there is no backup, make one of what is here, and write down the figures that you need.',
   unreadable: (count: number) =>
-    count === 1 ? '1 entry could not be read' : `${count} entries could not be read`,
+    count === 1 ? '1 entry could not be read' : `${countText(count)} entries could not be read`,
   unreadableSecond: 'It is kept as it is and left out of every figure.',
 } as const;
 

@@ -31,8 +31,8 @@ print(len(links), "entries and", len(manifest["files"]), "photos and files are a
 export const readMe = `A BACKUP OF THE WASTE AND SAFETY BOOK OF A WORKSHOP
 
 Made by Leesbook. Keep this file as it is: Leesbook reads it again under
-Record > Restore. Packed again by another program it can still be read by
-people, but Leesbook no longer takes it.
+Record > Restore or join. Packed again by another program it can still be
+read by people, but Leesbook no longer takes it.
 
 It is an ordinary zip archive. What is in it:
 

@@ -84,7 +84,7 @@ describe('the history of a batch', () => {
     expect(rowsOf(/history$/)).toHaveLength(1);
     await user.click(
       await screen.findByRole('button', {
-        name: new RegExp(`${all.length - 1} older entries are not at hand`),
+        name: new RegExp(`${all.length - 1} older entries`),
       }),
     );
     await screen.findByText(/this is all of it/);

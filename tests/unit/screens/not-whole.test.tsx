@@ -96,18 +96,20 @@ describe('a record that is not whole', () => {
   test('names damaged entries with a door to each, the first of many', async () => {
     const wrong = Array.from({ length: 20 }, (_, at) => damagedEntry(at + 1));
     await troubled([{ code: 'damaged', wrong, count: 150 }], 'record/not-whole');
-    expect(screen.getAllByRole('link', { name: /Entry \d+ is damaged/ })).toHaveLength(8);
+    expect(screen.getAllByRole('link', { name: /Entry \d+ of this phone is damaged/ })).toHaveLength(8);
     expect(screen.getByText('And 142 more')).toBeTruthy();
     cleanup();
     await troubled([{ code: 'damaged', wrong, count: 12_150 }], 'record/not-whole/go-on');
-    expect(screen.getByText(/^20 damaged entries\./)).toBeTruthy();
+    expect(screen.getByText(/^20 damaged entries count in the figures as they stand now/)).toBeTruthy();
     expect(screen.getByText(/^12\D130 more are damaged and are not given up with this/)).toBeTruthy();
   });
 
   test('tells how many are missing between others, and what is given up without them', async () => {
     const wrong = { ...damagedEntry(7), why: { code: 'counter-gap', expected: 5, found: 7 } } as const;
     await troubled([{ code: 'damaged', wrong: [wrong], count: 1 }], 'record/not-whole');
-    expect(screen.getByRole('link', { name: /^2 entries before entry 7 are missing/ })).toBeTruthy();
+    expect(
+      screen.getByRole('link', { name: /^2 entries before entry 7 of this phone are missing/ }),
+    ).toBeTruthy();
     cleanup();
     await troubled([{ code: 'damaged', wrong: [wrong], count: 1 }], 'record/not-whole/go-on');
     expect(screen.getByText(/^2 entries missing between others\./)).toBeTruthy();
@@ -138,12 +140,13 @@ describe('going on', () => {
     ]);
     open({ ...memory.shell, trouble, marker: () => marker(214), goOn }, 'record/not-whole/go-on');
     expect(screen.getByText(/^At the least 3 entries at the end\./)).toBeTruthy();
-    expect(screen.getByText(/^One damaged entry\./)).toBeTruthy();
+    expect(screen.getByText(/^One damaged entry counts in the figures as it stands now/)).toBeTruthy();
+    expect(screen.queryByText(/without it|left out/)).toBeNull();
     expect(screen.getByText(/goes on as a new device/)).toBeTruthy();
-    expect(screen.queryByRole('button', { name: 'Go on without it' })).toBeNull();
-    await tap('I have read what I give up');
+    expect(screen.queryByRole('button', { name: 'Go on as it is' })).toBeNull();
+    await tap('I have read what comes of it');
     expect(decided).toEqual([]);
-    await tap('Go on without it');
+    await tap('Go on as it is');
     expect(decided).toEqual(['now']);
   });
 
@@ -155,7 +158,7 @@ describe('going on', () => {
       'record/not-whole/go-on',
     );
     expect(screen.getByText('All 214 entries of the record before, and every photo in it.')).toBeTruthy();
-    await tap('I have read what I give up');
+    await tap('I have read what comes of it');
     await tap('Begin a new record');
     expect(await screen.findByText(/The phone is full/)).toBeTruthy();
     expect(screen.getByRole('button', { name: 'Begin a new record' })).toBeTruthy();
@@ -210,6 +213,26 @@ describe('going on', () => {
     expect(screen.getByRole('link', { name: /Restore a backup/ }).getAttribute('href')).toBe(
       '#/record/restore',
     );
+  });
+});
+
+describe('a record that goes on with a damaged entry', () => {
+  test.each(['today', 'record'])('tells on %s that figures may rest on it', async (place) => {
+    const memory = await workshopInMemory();
+    const found = marker(214);
+    if (found.state !== 'there') throw new Error('no marker');
+    const { id, counter } = damagedEntry(7);
+    const lacking = {
+      ...found.marker,
+      without: [{ what: 'entry', at: '2026-05-11T07:00:00.000Z', id, hash, device, counter }],
+    };
+    const shell = { ...memory.shell, marker: () => ({ ...found, marker: lacking }) as MarkerRead };
+    open(shell, place);
+    const row = screen.getByRole('link', { name: /damaged entry.*(in the figures|what can be read of it)/ });
+    expect(row.getAttribute('href')).toBe('#/record/not-whole');
+    cleanup();
+    open({ ...memory.shell, marker: () => found }, place);
+    expect(screen.queryByText(/damaged entry/)).toBeNull();
   });
 });
 

@@ -71,6 +71,21 @@ test('what cannot be read any more is found when the whole record is read, and i
   close();
 });
 
+test('an entry with no place in any chain is found as well when the whole record is read', async () => {
+  await laid();
+  const record = await opened();
+  const old = all[1000] as Entry;
+  const { device: _, ...nowhere } = { ...old, id: v7() };
+  await record.database.put('entries', nowhere as Entry);
+  record.close();
+  const book = await openBook('real');
+  if (!book.ok) throw new Error(book.failure.code);
+  const { readWhole, corrupted, close } = book.value;
+  expect(await readWhole()).toMatchObject({ ok: true });
+  expect(corrupted.value.map(({ id }) => id)).toEqual([nowhere.id]);
+  close();
+});
+
 const told = async () => {
   await laid();
   const book = await openBook('real');

@@ -61,6 +61,16 @@ export function shown(
   };
 }
 
+/** So many codes are read at a glance. */
+const fewCodes = 3;
+
+/** "C-04, C-05"; of many the first few, and how many there are besides: all of them stand in a list of their own. */
+export function codesText(codes: readonly string[]): string {
+  const unbrokenCodes = codes.map(unbroken);
+  if (codes.length <= fewCodes + 1) return unbrokenCodes.join(', ');
+  return words.andMore(unbrokenCodes.slice(0, fewCodes).join(', '), codes.length - fewCodes);
+}
+
 /** A stream by what it is and its batch: "Leach liquor, B-18"; what has been through a treatment as slurry. */
 export function streamTitle(state: State, streamId: string): string {
   const stream = state.streams.get(streamId)?.body;

@@ -10,7 +10,7 @@ import { calendarDay, monthOf } from '../../rules/clocks/calendar-day';
 import { FigureValue, unbroken } from '../../ui/figure-value';
 import { Mark, type MarkKind } from '../../ui/marks';
 import { Row } from '../../ui/row';
-import { shown } from '../amounts';
+import { codesText, shown } from '../amounts';
 import { type Shell, useShell } from '../shell';
 import { amountTitle, dueTitle, dueWhen, dueWords as w } from './words';
 
@@ -21,7 +21,7 @@ export const codeIn = ({ state }: Pick<Shell, 'state'>, containerId: string | nu
 export const codesOfDue = (state: State, { containerId, handOverId }: Due): string => {
   const load = state.handOvers.get(handOverId ?? '');
   const ids = load ? awaited(state, load) : [containerId];
-  return ids.map((id: string | null) => unbroken(codeOfContainer(state, id) ?? '')).join(', ');
+  return codesText(ids.map((id: string | null) => codeOfContainer(state, id) ?? ''));
 };
 
 /** A limit or a total as text: "100 kg". */

@@ -3,7 +3,7 @@
 import { awaited, type Due, dues } from '../../ledger/due';
 import { codeOfContainer } from '../../ledger/put-away';
 import type { HandedOverPart, HandOverState, State } from '../../ledger/state';
-import { unbroken } from '../../ui/figure-value';
+import { codesText } from '../amounts';
 
 export type Standing = 'awaited' | 'proved' | 'back' | 'elsewhere';
 
@@ -22,7 +22,7 @@ export const away = (state: State, { body, parts }: HandOverState): readonly str
   );
 
 export const codesOf = (state: State, ids: readonly string[]): string =>
-  ids.map((id) => unbroken(codeOfContainer(state, id) ?? '?')).join(', ');
+  codesText(ids.map((id) => codeOfContainer(state, id) ?? '?'));
 
 /** By when its proof has to be there; undefined where all is proved, or no such rule was entered. */
 export const proofDueOf = (state: State, handOverId: string, now: string, zone: string): Due | undefined =>

@@ -1,6 +1,8 @@
 /** Codes that two containers, or two batches, have: two devices that were apart can give the same one. */
 import type { Entry } from './entries/entry';
+import { putAwayRows } from './put-away';
 import { standing } from './standing';
+import type { State } from './state';
 
 export type CodeTwice = { readonly is: 'container' | 'batch'; readonly code: string };
 
@@ -26,4 +28,24 @@ export function codesTwice(log: readonly Entry[]): ReadonlyMap<string, CodeTwice
     else first.set(codeKey(one), one);
   }
   return twice;
+}
+
+/** Worked out once for a state. */
+const known = new WeakMap<State, ReadonlySet<string>>();
+
+/** Ids of the containers whose code another has too, which may be gone: nobody can tell them apart by their labels. */
+export function containersCodedTwice(state: State): ReadonlySet<string> {
+  const before = known.get(state);
+  if (before) return before;
+  const codes = new Map<string, number>();
+  const all = [...state.containers.values()].map(({ body }) => body);
+  const rows = putAwayRows(state).filter(({ is }) => is === 'container');
+  for (const { code } of [...all, ...rows]) {
+    const key = codeKey({ is: 'container', code });
+    codes.set(key, (codes.get(key) ?? 0) + 1);
+  }
+  const twice = all.filter(({ code }) => (codes.get(codeKey({ is: 'container', code })) ?? 0) > 1);
+  const found = new Set(twice.map(({ containerId }) => containerId));
+  known.set(state, found);
+  return found;
 }

@@ -63,10 +63,13 @@ export function subjectOf(state: State, flag: Flag): { readonly name: string; re
   }
   const step = about.stepId && state.steps.get(about.stepId)?.body;
   if (step) {
-    const batch = step.batchId === null ? undefined : state.batches.get(step.batchId)?.body;
+    const { batchId } = step;
+    // Its batch may be put away by now.
+    const batch = codeOfBatch(state, batchId);
+    const page = state.batches.has(batchId ?? '') ? `#/batches/${batchId}` : `#/batches/${batchId}/history`;
     const name = stepWords[step.step] ?? step.step;
-    const href = lateHref(state, flag, step) ?? (batch ? `#/batches/${batch.batchId}` : '#/batches');
-    return { name: batch ? `${name}, ${unbroken(batch.code)},` : name, href };
+    const href = lateHref(state, flag, step) ?? (batch === undefined ? '#/batches' : page);
+    return { name: batch === undefined ? name : `${name}, ${unbroken(batch)},`, href };
   }
   if (about.entryId) return { name: '', href: `#/record/entry/${about.entryId}` };
   return { name: '', href: code === 'workshop-not-described' ? '#/record/workshop' : '#/record/rules' };

@@ -1,6 +1,8 @@
+import { containersCodedTwice } from '../../ledger/codes-twice';
 import { isDoubted, lifeOf } from '../../ledger/container-life';
 import { daysPressing, type Pressed, pressing, type Rank, rankOf } from '../../ledger/pressing';
 import type { ContainerState, State } from '../../ledger/state';
+import { withoutLimit } from '../../ledger/without-limit';
 import type { DecimalSign } from '../../quantities/format';
 import { Button } from '../../ui/button';
 import { unbroken } from '../../ui/figure-value';
@@ -28,10 +30,15 @@ import { useAllTold } from './use-all-told';
 import { flagWords, todayWords as w } from './words';
 
 /** What is wrong with a container comes before what is due of it. */
-function shelfMark(all: readonly Pressed[], containerId: string): MarkProps | undefined {
+function shelfMark(
+  all: readonly Pressed[],
+  containerId: string,
+  codedTwice: ReadonlySet<string>,
+): MarkProps | undefined {
   const own = all.filter((one) => aboutOf(one) === containerId);
   const wrong = own.find((one) => one.what === 'flag');
   if (wrong) return { kind: markOf(wrong.flag) };
+  if (codedTwice.has(containerId)) return { kind: 'wrong' };
   const due = own.find((one) => one.what === 'due')?.due;
   return due && { kind: markOfDue(due), share: due.shareLeft };
 }
@@ -59,7 +66,7 @@ const firstOnShelf = 8;
 /** Vessels by the tray they stand in; those without a tray stand on the floor. @param most so many of them, from the left */
 function traysOf(
   state: State,
-  all: readonly Pressed[],
+  mark: (c: ContainerState) => MarkProps | undefined,
   drawing: typeof vesselOutline,
   name: (c: ContainerState) => string,
   most: number,
@@ -85,7 +92,7 @@ function traysOf(
       drawing: drawing(state, c),
       name: name(c),
       href: `#/containers/${c.body.containerId}`,
-      mark: shelfMark(all, c.body.containerId) ?? lifeMark(state, c),
+      mark: mark(c),
     })),
   }));
 }
@@ -110,9 +117,13 @@ const keyOf = (pressed: Pressed, i: number): string =>
       ? `${pressed.flag.code}${i}`
       : pressed.amount.of;
 
-/** Containers that something is wrong with, or due of. */
-const concerned = (all: readonly Pressed[]): ReadonlySet<string> =>
-  new Set(all.flatMap((one) => (rankOf(one) === 'know' ? [] : (aboutOf(one) ?? []))));
+/** Containers that something is wrong with, or due of; so is a code that two have. */
+const concerned = (all: readonly Pressed[], codedTwice: ReadonlySet<string>): ReadonlySet<string> =>
+  new Set([...all.flatMap((one) => (rankOf(one) === 'know' ? [] : (aboutOf(one) ?? []))), ...codedTwice]);
+
+/** Containers that something is told of which presses nobody: they are not called in order all the same. */
+const noted = (all: readonly Pressed[]): ReadonlySet<string> =>
+  new Set(all.flatMap((one) => (rankOf(one) === 'know' ? (aboutOf(one) ?? []) : [])));
 
 export function Today() {
   const { state, now, zone, sign, corrupted, trouble } = useShell();
@@ -120,13 +131,17 @@ export function Today() {
   const all = (told ? pressing : daysPressing)(state.value, now.value, zone);
   const flags = all.flatMap((one) => (one.what === 'flag' ? [one.flag] : []));
   const here = [...state.value.containers.values()].filter(({ goneSince }) => goneSince === null);
-  const look = concerned(all);
+  const codedTwice = told ? containersCodedTwice(state.value) : new Set<string>();
+  const look = concerned(all, codedTwice);
   const toLookAt = here.filter(({ body }) => look.has(body.containerId)).length;
-  // Nothing presses of it, and all the same nobody knows what is in it.
-  const unknown = here.filter(
-    (c) => told && !look.has(c.body.containerId) && lifeOf(state.value, c).is === 'not-determined',
-  ).length;
-  const fine = here.length - toLookAt - unknown;
+  const others = told ? here.filter(({ body }) => !look.has(body.containerId)) : [];
+  const endless = new Set(withoutLimit(state.value, now.value, zone).map(({ containerId }) => containerId));
+  // Nothing presses of it, and all the same nobody knows what is in it, or how long it may stand.
+  const isUnknown = (c: ContainerState): boolean =>
+    endless.has(c.body.containerId) || isDoubted(state.value, c);
+  const unknown = others.filter(isUnknown).length;
+  const remarks = noted(all);
+  const fine = others.filter((c) => !isUnknown(c) && !remarks.has(c.body.containerId)).length;
   const newest = [...state.value.batches.values()].at(-1)?.body;
   const second =
     here.length === 0
@@ -140,6 +155,8 @@ export function Today() {
           ]
             .filter(Boolean)
             .join(' ');
+  const markFor = (c: ContainerState) =>
+    shelfMark(all, c.body.containerId, codedTwice) ?? lifeMark(state.value, c);
   const nameOf = (c: ContainerState) =>
     [c.body.code, ...lifeNamed(state.value, c, sign.value)]
       .concat(
@@ -181,8 +198,8 @@ export function Today() {
         <Shelf
           trays={
             told
-              ? traysOf(state.value, all, vesselDrawing, nameOf, Number.POSITIVE_INFINITY)
-              : traysOf(state.value, all, vesselOutline, nameOf, firstOnShelf)
+              ? traysOf(state.value, markFor, vesselDrawing, nameOf, Number.POSITIVE_INFINITY)
+              : traysOf(state.value, markFor, vesselOutline, nameOf, firstOnShelf)
           }
           label={w.shelf}
         />

@@ -2,6 +2,7 @@ import { screen, waitFor } from '@testing-library/preact';
 import { expect, it } from 'vitest';
 import type { Entry } from '../../../src/ledger/entries/entry';
 import { foldAll } from '../../../src/ledger/fold';
+import { codesText } from '../../../src/screens/amounts';
 import { open } from '../../support/hand';
 import { workshopInMemory } from '../../support/shell-in-memory';
 
@@ -82,4 +83,38 @@ it('an entry about what is not here is to be left as it is: what it is about may
   open(shell, 'today');
   expect(screen.getByText('What an entry is about is not here')).toBeTruthy();
   expect(screen.queryByText(/withdraw it/)).toBeNull();
+});
+
+it('two containers of the same code are both to be looked at, and neither is called in order', async () => {
+  const { shell, state } = await standing(3);
+  const opened = [...state.value.log].find(({ body }) => body.kind === 'container-opened') as Entry;
+  // Of another phone that was apart.
+  const containerId = '00000000-0000-7000-8000-00000000c001';
+  const id = '00000000-0000-7000-8000-00000000f001';
+  const body = { ...opened.body, containerId, code: 'c-1' } as Entry['body'];
+  state.value = foldAll(state.value, [{ ...opened, id, counter: state.value.log.length + 1, body }]);
+  open(shell, 'today');
+  expect(screen.getByText('3 containers need a look. 1 is in order.')).toBeTruthy();
+});
+
+it('waste that stands while nobody has said for how long it may is not called in order', async () => {
+  const { shell, state, does } = await standing(3);
+  const [first = ''] = state.value.containers.keys();
+  const volume = { value: '1.00', unit: 'L' } as const;
+  await does({
+    do: 'log-stream',
+    batchId: null,
+    stepId: null,
+    stream: 'wash-water',
+    liquid: { volume, findings: [], freeAcid: [] },
+    placements: [{ containerId: first, amount: volume }],
+  });
+  open(shell, 'today');
+  expect(inOrder()?.textContent).toBe('1 container needs a look. 1 is not determined. 1 is in order.');
+});
+
+it('of many codes in a row the first are named, and how many there are besides', () => {
+  const codes = Array.from({ length: 36 }, (_, n) => `C-${n + 1}`);
+  expect(codesText(codes)).toBe('C‑1, C‑2, C‑3 and 33 more');
+  expect(codesText(codes.slice(0, 4))).toBe('C‑1, C‑2, C‑3, C‑4');
 });

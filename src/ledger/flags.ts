@@ -162,7 +162,8 @@ function flagsOfFill(state: State, container: ContainerState): Flag[] {
 }
 
 /** Contents that no stream accounts for are taken for gassing ones. */
-function flagsOfContainer(state: State, container: ContainerState): Flag[] {
+/** What is wrong with it by itself, the worst first. */
+export function flagsOfContainer(state: State, container: ContainerState): Flag[] {
   const about = { containerId: container.body.containerId };
   // What has met or stands in the wrong vessel comes first: it may be the worst.
   const flags = [

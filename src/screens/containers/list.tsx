@@ -22,6 +22,7 @@ import { contentsText } from './contents-text';
 import { lifeStates, lifeWords } from './life-words';
 import styles from './list.module.css';
 import { useTinted } from './use-tinted';
+import { useWrong } from './use-wrong';
 import { vesselWords, containerWords as w } from './words';
 
 /** Drawn beside its row: one scale, small. */
@@ -48,14 +49,17 @@ export function ContainerRow({ state, container }: Props) {
   const doubted = isDoubted(state, container);
   const contents = is === 'not-determined' ? '' : contentsText(state, container);
   const gone = is === 'gone';
+  const wrong = useWrong(state, container, sign.value);
+  const lived = mark === undefined ? unbroken(code) : `${unbroken(code)}: ${word.toLowerCase()}`;
   const stands = [`${amountText(capacity, sign.value)} ${vesselWords[vessel]}`, tray ?? place];
   return (
     <Row
       // Of one that is gone there is nothing to be seen.
       {...(gone
         ? { start: 'text' as const }
-        : { lead: <Standing state={state} container={container} mark={mark} /> })}
-      title={mark === undefined ? unbroken(code) : `${unbroken(code)}: ${word.toLowerCase()}`}
+        : { lead: <Standing state={state} container={container} mark={wrong ? 'wrong' : mark} /> })}
+      marked={wrong !== undefined}
+      title={wrong ?? lived}
       second={[contents, stands.filter(Boolean).join(', ')].filter(Boolean).join('. ')}
       figure={gone ? undefined : amountOf(container, doubted, sign.value)}
       href={`#/containers/${containerId}`}

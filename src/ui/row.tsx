@@ -40,6 +40,7 @@ export type RowProps = {
 };
 
 const columnOf = ({ mark, lead, start }: RowProps): string | undefined => {
+  if (typeof lead === 'string') return `${styles.withLead} ${styles.withDay}`;
   if (lead !== undefined) return styles.withLead;
   if (mark !== undefined || start === 'text') return styles.withMark;
   return styles.bare;

@@ -89,7 +89,7 @@ function Locked({ name, fault, unlock, leave }: Unlock) {
 
 type DoneProps = Omit<Extract<Restoring, { at: 'done' }>, 'at'>;
 
-function Done({ entries, files, without, short, isAsked }: DoneProps) {
+function Done({ came, mended, without, short, isAsked }: DoneProps) {
   const { backups } = useShell();
   return (
     <Frame
@@ -107,7 +107,11 @@ function Done({ entries, files, without, short, isAsked }: DoneProps) {
       }
     >
       <Part>
-        <p role="status">{w.done(entries, files)}</p>
+        <div role="status">
+          {[w.came(came.entries, came.files), w.wereMended(mended.entries, mended.files)].map(
+            (words) => words && <p key={words}>{words}</p>,
+          )}
+        </div>
         {without.length > 0 && <p>{w.doneWithout}</p>}
         {short > 0 && <p>{w.doneShort(short)}</p>}
       </Part>

@@ -8,6 +8,8 @@ import type { BackupWork } from './in-worker';
 import type { Brought, FoundBackup } from './jobs';
 import { refusalOfFile, restoreWords as w, workFailureWords } from './words';
 
+type Count = { readonly entries: number; readonly files: number };
+
 export type Restoring =
   /** `fault`: why the file before was not taken. */
   | { readonly at: 'choose'; readonly fault: string | null }
@@ -15,10 +17,13 @@ export type Restoring =
   | { readonly at: 'work'; readonly title: string; readonly howFar: HowFar; readonly canLeave: boolean }
   | { readonly at: 'found'; readonly found: FoundBackup; readonly fault: string | null }
   /** `isAsked`: who holds the phone now. */
-  | ({ readonly at: 'done'; readonly short: number; readonly isAsked: boolean } & Pick<
-      Extract<Brought, { ok: true }>,
-      'entries' | 'files' | 'without'
-    >);
+  | ({
+      readonly at: 'done';
+      readonly came: Count;
+      readonly mended: Count;
+      readonly short: number;
+      readonly isAsked: boolean;
+    } & Pick<Extract<Brought, { ok: true }>, 'without'>);
 
 const atChoice = (fault: string | null): Restoring => ({ at: 'choose', fault });
 
@@ -72,7 +77,10 @@ export function useRestore() {
       const isAsked = found.plan.here === 0;
       if (isAsked) choosePerson(null);
       const short = shortOf(marker(), found.heads);
-      return setRestoring({ at: 'done', entries, files, without, short, isAsked });
+      const mended = { entries: found.plan.mended, files: found.plan.files.mended };
+      // What was mended was written as well.
+      const came = { entries: entries - mended.entries, files: files - mended.files };
+      return setRestoring({ at: 'done', came, mended, without, short, isAsked });
     }
     const fault = workFailureWords(brought.failure);
     const again = brought.failure.code === 'disk-full' || brought.failure.code === 'blocked';

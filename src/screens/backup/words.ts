@@ -16,6 +16,12 @@ const count = (n: number, one: string, many: string): string =>
 export const entriesText = (n: number): string => (n === 1 ? '1 entry' : `${countText(n)} entries`);
 export const filesText = (n: number): string => count(n, 'photo or file', 'photos and files');
 
+/** Null where there is none of either. */
+function told(entries: number, files: number, how: (some: string, one: boolean) => string): string | null {
+  const some = [entries > 0 ? entriesText(entries) : '', files > 0 ? filesText(files) : ''].filter(Boolean);
+  return some.length === 0 ? null : how(some.join(' and '), entries + files === 1);
+}
+
 export const backupWords = {
   beginning: 'Beginning …',
   stages: {
@@ -192,8 +198,14 @@ export const restoreWords = {
   bringing: 'Bringing it in …',
   notUndone: 'Once it is written it cannot be left any more.',
   doneTitle: 'It is brought in',
-  done: (entries: number, files: number) =>
-    `${entriesText(entries)}${files > 0 ? ` and ${filesText(files)}` : ''} came in and ${entries + files === 1 ? 'is' : 'are'} on the disk.`,
+  came: (entries: number, files: number) =>
+    told(entries, files, (some, one) => `${some} came in and ${one ? 'is' : 'are'} on the disk.`),
+  wereMended: (entries: number, files: number) =>
+    told(
+      entries,
+      files,
+      (some, one) => `${some} ${one ? 'was' : 'were'} damaged and ${one ? 'is' : 'are'} mended.`,
+    ),
   doneWithout: 'What the record goes on without stands under Record.',
   doneShort: (n: number) =>
     `${entriesText(n)} that this phone has held ${n === 1 ? 'is' : 'are'} still missing. Nothing is written until you have decided whether to go on without.`,

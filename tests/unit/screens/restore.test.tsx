@@ -240,6 +240,24 @@ describe('a file that was found whole', () => {
     expect(await here()).toHaveLength(3);
   });
 
+  test('says in the end what came in, and apart from that what was mended', async () => {
+    const record = await opened();
+    const [lost, damaged] = (await says(record, workshop, person('Ben'), person('Cleo'))).slice(1) as [
+      Entry,
+      Entry,
+    ];
+    const { file } = await backedUp();
+    await record.database.delete('entries', lost.id);
+    await record.database.put('entries', { ...damaged, zone: 'Europe/Rome' });
+    restoring();
+    await pick(file);
+    await title('The backup is whole');
+    await tap('Join it to the record');
+    await title('It is brought in');
+    expect(screen.getByText('1 entry came in and is on the disk.')).toBeTruthy();
+    expect(screen.getByText('1 entry was damaged and is mended.')).toBeTruthy();
+  });
+
   test('of the real record is not brought into the invented workshop', async () => {
     restoring({}, { record: 'demo' });
     await pick(kept('backup-1.zip'));

@@ -76,6 +76,16 @@ describe('the history of a batch', () => {
     );
   });
 
+  test('of what is long over says that it lies further back, and how to read it', async () => {
+    const { shell, batch, state } = await withCorrection();
+    const all = state.value.log;
+    state.value = { ...state.value, history: [], log: [] };
+    await shown({ ...shell, whole: wholeInMemory(() => all, '') }, `batches/${batch}/history`);
+    expect(await screen.findByText(/^It is long over: .*“Read all of it” finds it\.$/)).toBeTruthy();
+    expect(screen.getByRole('button', { name: /^Read all of it/ })).toBeTruthy();
+    expect(screen.queryByText(/Nothing of it/)).toBeNull();
+  });
+
   test('is looked for in the whole book where the phone holds only what is recent', async () => {
     const { shell, batch, state } = await withCorrection();
     const all = state.value.log;

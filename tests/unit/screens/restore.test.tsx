@@ -250,7 +250,7 @@ describe('a file that was found whole', () => {
     await record.database.delete('entries', lost.id);
     await record.database.put('entries', { ...damaged, zone: 'Europe/Rome' });
     restoring();
-    await pick(file);
+    await pick(new File([file], 'backup.zip'));
     await title('The backup is whole');
     await tap('Join it to the record');
     await title('It is brought in');

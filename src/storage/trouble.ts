@@ -55,12 +55,12 @@ export function troubleFrom(
   without: readonly Without[],
 ): readonly Trouble[] {
   const left = wrong.filter((one): one is UnsoundInChain => one.what !== 'photo' && !isTaken(one, without));
-  const later = left.filter((one) => one.what === 'entry' && one.later).length;
+  const later = left.filter((one) => one.what === 'entry' && one.later).length + untold.later;
   const damaged = left.filter((one) => one.what === 'head' || !one.later);
   const count = damaged.length + untold.damaged;
   return [
     ...(count > 0 ? [{ code: 'damaged', wrong: damaged, count } as const] : []),
-    ...(later > 0 ? [{ code: 'later-version', entries: later + untold.later } as const] : []),
+    ...(later > 0 ? [{ code: 'later-version', entries: later } as const] : []),
   ];
 }
 

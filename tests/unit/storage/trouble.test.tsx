@@ -394,6 +394,10 @@ describe('a record with something damaged in it', () => {
     expect(damaged).toEqual([{ code: 'damaged', wrong: [], count: 7 }]);
   });
 
+  test('nor those of a later version behind many that are damaged', () => {
+    expect(troubleFrom([], { damaged: 0, later: 3 }, [])).toEqual([{ code: 'later-version', entries: 3 }]);
+  });
+
   test('counts what was given up before no more, once the whole record is given up', async () => {
     noteAlsoWithout('real', [{ what: 'missing', at: later, device: third().device, from: 2, to: 2 }]);
     await goOnWithout('real', [{ code: 'gone' }], { newId, now: later });

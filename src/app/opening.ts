@@ -1,15 +1,8 @@
 /** What is at hand of a record at the start: a short one whole, of a long one what its opening holds and what came since. */
 import { signal } from '@preact/signals';
 import { failed, type StoreResult } from '../storage/failure';
-import {
-  type AtHand,
-  countOf,
-  longRecord,
-  noteOpening,
-  readAtHand,
-  readWhole,
-  wantsOpening,
-} from '../storage/openings';
+import { noteOpening } from '../storage/opening-note';
+import { type AtHand, countOf, longRecord, readAtHand, readWhole, wantsOpening } from '../storage/openings';
 import type { OpenRecord } from '../storage/record';
 import { ownScript } from '../ui/own-script';
 import { moment } from './clock';

@@ -12,6 +12,7 @@ import { databaseName } from './database-name';
 import { forgetDrafts } from './drafts';
 import { done, failed, failureOf, type StoreResult } from './failure';
 import { forgetMarker } from './marker';
+import { forgetOpeningNote } from './opening-note';
 import type { StoredOpening } from './openings';
 import type { StoredPhoto } from './photos';
 
@@ -125,6 +126,8 @@ export function openDatabase(
 export function deleteRecord(name: RecordName): Promise<StoreResult<null>> {
   forgetDrafts(name);
   forgetMarker(name);
+  forgetOpeningNote(name);
+
   return new Promise((resolve, reject) => {
     deleteDB(databaseName(name), { blocked: () => resolve(failed({ code: 'blocked' })) })
       .then(

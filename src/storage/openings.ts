@@ -11,10 +11,10 @@ import { openingFrom, openingText } from '../ledger/opening-text';
 import type { State } from '../ledger/state';
 import type { Head } from '../ledger/verify';
 import { catchUp } from './append';
-import type { Database, RecordName } from './database';
+import type { Database } from './database';
 import { headsMissing, headsOnDisk } from './device-heads';
 import { done, failed, failureOf, type StoreResult } from './failure';
-import { withStorage } from './local';
+import { isNoted } from './opening-note';
 import { openingRead, quickHash, takeEarly } from './read-early';
 import { type Corrupted, type OpenRecord, readAll } from './record';
 
@@ -54,22 +54,6 @@ export async function countOf(database: Database): Promise<number> {
 
 export async function dropOpening({ database }: Pick<OpenRecord, 'database'>): Promise<void> {
   await database.delete('openings', 'last');
-}
-
-const noteKey = (name: RecordName): string => `leesbook:opening:${name}`;
-
-/** Notes apart from the database which opening was made last: one that was changed there, its hash too, is not gone on from. */
-export const noteOpening = (name: RecordName, hash: string): void =>
-  void withStorage((storage) => {
-    // One that stayed for want of room would have the new one thrown away.
-    storage.removeItem(noteKey(name));
-    storage.setItem(noteKey(name), hash);
-  });
-
-/** Where none is noted, since there is no room or it is a worker, its own hash must do. */
-function isNoted(name: RecordName, hash: string): boolean {
-  const noted = withStorage((storage) => storage.getItem(noteKey(name)));
-  return typeof noted === 'string' ? noted === hash : true;
 }
 
 /** The kept opening, where it is whole, of this version, and of this record; anything else is thrown away. */

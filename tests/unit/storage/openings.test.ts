@@ -13,7 +13,8 @@ import type { State } from '../../../src/ledger/state';
 import { append } from '../../../src/storage/append';
 import { deleteRecord } from '../../../src/storage/database';
 import { databaseName } from '../../../src/storage/database-name';
-import { makeOpening, noteOpening, readAtHand } from '../../../src/storage/openings';
+import { noteOpening } from '../../../src/storage/opening-note';
+import { makeOpening, readAtHand } from '../../../src/storage/openings';
 import { readEarly, takeEarly } from '../../../src/storage/read-early';
 import { type OpenRecord, openRecord } from '../../../src/storage/record';
 import { seededWorkshop } from '../../support/seeded-workshop';
@@ -147,6 +148,15 @@ describe('the opening of a long record', () => {
       expect(await atHand(record)).toBeNull();
       expect(await record.database.count('openings')).toBe(0);
       record.close();
+    });
+
+    test('the note goes with the record', async () => {
+      const record = await holding(all);
+      await madeAndNoted(record);
+      expect(notes.size).toBe(1);
+      record.close();
+      await deleteRecord('real');
+      expect([...notes]).toEqual([]);
     });
 
     test('one for whose note there is no room is gone on from, also after one that was noted', async () => {

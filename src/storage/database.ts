@@ -127,7 +127,6 @@ export function deleteRecord(name: RecordName): Promise<StoreResult<null>> {
   forgetDrafts(name);
   forgetMarker(name);
   forgetOpeningNote(name);
-
   return new Promise((resolve, reject) => {
     deleteDB(databaseName(name), { blocked: () => resolve(failed({ code: 'blocked' })) })
       .then(

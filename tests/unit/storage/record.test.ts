@@ -284,6 +284,7 @@ describe('the demo', () => {
       ['leesbook:draft:demo:f'],
       ['leesbook:marker:demo'],
       ['leesbook:marker:demo:before'],
+      ['leesbook:opening:demo'],
     ]);
   });
 
